@@ -45,6 +45,18 @@ const LEAST_SHARE = 0.03;
 const CONTRADICTED = 30;
 /** No finding counts for more than 19 to 1. */
 const MOST_ODDS = 19;
+/**
+ * How much more a cause can make of all that is used, as a share, before it is hardly likely: a kelvin in the rooms is about 8 % of
+ * their heat, 1 / (room − mean outdoor); a kelvin in the flow is 1.4 to 2.2 % of power (ideal cycle), both computed; five
+ * kelvin and twenty are much. Beyond it the weight falls to a quarter; a meter is thought of from half as much again on.
+ * The odds are judgements, common practice, no source.
+ */
+const MOST_OF_USE: Readonly<Partial<Record<SearchCause, number>>> = { 'rooms-warmer': 0.4, 'flow-too-hot': 0.4 };
+const TOO_MUCH = 0.25;
+const METER = { fromShare: 0.5, odds: 4 } as const;
+/** What heats the rooms in the cold weighs in a bill of summer months only this much. Common practice, no source. */
+const IN_SUMMER = 0.2;
+const OF_HEATING: readonly SearchCause[] = ['flow-too-hot', 'rooms-warmer', 'less-heat'];
 /** Heating by mistake is thought of where so much of the bill lies in May to September. */
 const SUMMER_SHARE = 0.3;
 
@@ -132,7 +144,8 @@ export function weighCauses(check: BillCheck, direction: Direction): Weights {
   };
   const weights = new Map<SearchCause, number>();
   for (const [cause, usual] of Object.entries(USUAL[direction]) as [SearchCause, number][])
-    if (isConsidered(cause, check)) weights.set(cause, usual * shareOf(cause) * oddsOfDoubts(cause, check, direction));
+    if (isConsidered(cause, check))
+      weights.set(cause, usual * shareOf(cause) * oddsOfDoubts(cause, check, direction) * oddsOfSeason(cause, check));
   for (const finding of check.findings ?? []) {
     if (sign * finding.pence < 0) continue;
     // One without an amount of its own, such as panels, may be behind all of it.
@@ -140,7 +153,7 @@ export function weighCauses(check: BillCheck, direction: Direction): Weights {
     const odds = Math.min(MOST_ODDS, finding.sure / Math.max(1 - finding.sure, 1 / (MOST_ODDS + 1))) ** share;
     for (const cause of causesOf(finding, direction)) {
       const before = weights.get(cause);
-      if (before !== undefined) weights.set(cause, before * Math.max(1, odds));
+      if (before !== undefined) weights.set(cause, before * Math.max(1, odds) * oddsOfSize(cause, finding));
     }
   }
   weights.set('something-else', (sum(weights.values()) * ELSE_SHARE) / (1 - ELSE_SHARE));
@@ -164,6 +177,17 @@ function isConsidered(cause: SearchCause, { input, parts }: BillCheck): boolean 
       return true;
   }
 }
+
+/** Whether the cause can make a change of such a size in the use of the same days. */
+function oddsOfSize(cause: SearchCause, { code, seen }: CheckFinding): number {
+  if (code !== 'behaviour-changed' || typeof seen.share !== 'number') return 1;
+  const most = MOST_OF_USE[cause];
+  if (most !== undefined && seen.share > most) return TOO_MUCH;
+  return cause === 'meter-wrong' && seen.share >= METER.fromShare ? METER.odds : 1;
+}
+
+const oddsOfSeason = (cause: SearchCause, { input }: BillCheck): number =>
+  OF_HEATING.includes(cause) ? Math.max(IN_SUMMER, Math.min(1, 2 - 2 * summerShare(input.from, input.to))) : 1;
 
 /** Share of a bill's days from May to September, by the middle of each of twelve equal pieces. */
 function summerShare(from: string, to: string): number {

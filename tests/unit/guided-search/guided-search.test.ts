@@ -35,6 +35,7 @@ const check = (change: Partial<BillCheckInput> = {}, more: Partial<BillCheck> = 
   }),
   ...more,
 });
+type Weighed = ReturnType<typeof weighCauses>;
 const DIRECTIONS = ['more', 'less'] as const;
 const ALL = SearchCause.options;
 const twentiethsOf = ({ causes }: GuidedSearch, cause: string) =>
@@ -178,6 +179,40 @@ describe('what is weighed', () => {
     expect(causes({})).not.toContain('other-use');
     expect(causes({})).not.toContain('own-generation');
     expect(causes({ meter: 'whole-house' })).toEqual(expect.arrayContaining(['other-use', 'own-generation']));
+  });
+  test('use that doubled is hardly warmer rooms or a hotter flow, and rather a meter', () => {
+    const seen = (share: number) =>
+      check(
+        {},
+        {
+          findings: [
+            {
+              ...made('behaviour-changed'),
+              sure: 0.9,
+              may: ['meter-wrong', 'machine-works-less', 'rooms-warmer'],
+              seen: { share, kind: 'with-the-cold' },
+              kWh: 200,
+              pence: 5000,
+              kWhYear: 200,
+              penceYear: 5000,
+            } as never,
+          ],
+        },
+      );
+    const [little, much] = [seen(0.3), seen(1)].map((one) => weighCauses(one, 'more')) as [Weighed, Weighed];
+    const times = (cause: SearchCause) => much.get(cause)! / little.get(cause)!;
+    // Beside a cause that may be of any size.
+    expect(times('rooms-warmer') / times('machine-works-less')).toBeCloseTo(0.25, 9);
+    expect(times('flow-too-hot') / times('machine-works-less')).toBeCloseTo(0.25, 9);
+    expect(times('meter-wrong') / times('machine-works-less')).toBeCloseTo(4, 9);
+  });
+  test('a curve too high weighs little in a summer bill, fully in that of a winter or a year', () => {
+    const ratio = (change: Partial<BillCheckInput>) => {
+      const weights = weighCauses(check(change), 'more');
+      return weights.get('flow-too-hot')! / weights.get('machine-works-less')!;
+    };
+    expect(ratio({ from: '2026-10-01', to: '2027-10-01' }) / ratio({})).toBeGreaterThan(0.8);
+    expect(ratio({ from: '2027-06-01', to: '2027-09-01', degreeDays: 0 }) / ratio({})).toBeCloseTo(0.2, 9);
   });
   test('heating by mistake is thought of in a summer bill, not in a winter one', () => {
     const causes = (change: Partial<BillCheckInput>) => guidedSearch(check(change)).causes.map(({ cause }) => cause);
