@@ -22,7 +22,10 @@ export function plainOrigin(said: string): string {
 
 /** What stands first of a source that names several or says how it was read: its title. */
 export const titleOf = (said: string): string =>
-  plainOrigin(said.split(/ \(|; | \/ |, as quoted|, gleich angegeben|, second hand/)[0]!).replace(/[.,]$/, '');
+  plainOrigin(said.split(/ \(|; | \/ |, as quoted|, gleich angegeben|, second hand|, aus zweiter Hand/)[0]!).replace(
+    /[.,]$/,
+    '',
+  );
 
 /** The text of a source; a title that stays English is marked so, for whoever has the paper read aloud. */
 export function Origin({ text, short = false }: { readonly text: Shown; readonly short?: boolean }) {

@@ -60,7 +60,7 @@ export function TariffEditor(props: {
           label={say('Price source')}
           value={draft.origin}
           maxLength={300}
-          placeholder={say('bill of March 2026')}
+          placeholder={say('such as: bill of March 2026')}
           onChange={(origin) => setDraft({ ...draft, origin })}
         />
         <ChoiceField

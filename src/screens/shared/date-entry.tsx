@@ -29,7 +29,7 @@ export function DateEntry(props: {
       type="text"
       className="date-entry"
       autoComplete="off"
-      placeholder={say('31/12/2025')}
+      placeholder={say('day/month/year')}
       aria-label={props.label}
       aria-invalid={props.invalid || readDate(text).kind === 'no day' ? true : undefined}
       aria-describedby={props.describedBy}

@@ -143,7 +143,7 @@ export const FRAME: Catalogue = {
   'Nothing leaves this computer. There is no account and no counting of what you do.':
     'Nichts verlässt diesen Computer. Es gibt kein Konto, und niemand zählt mit, was Sie tun.',
   // Fields
-  '31/12/2025': '31.12.2025',
+  'day/month/year': 'Tag.Monat.Jahr',
   'What is “{term}”?': 'Was ist „{term}“?',
   Close: 'Schließen',
   'Assumed: {source}': 'Angenommen: {source}',

@@ -101,6 +101,16 @@ export const PRICES_SCREEN: Catalogue = {
   Service: 'Wartung',
   'usual price of one visit a year': 'üblicher Preis eines Besuchs im Jahr',
   'no published price found': 'kein veröffentlichter Preis gefunden',
+  'BDEW Strompreisanalyse 2026, mean of households, basic price and taxes in it, second hand':
+    'BDEW Strompreisanalyse 2026, Mittel der Haushalte mit Grundpreis und Steuern, aus zweiter Hand',
+  'BDEW Gaspreisanalyse 2025, one-family house at 20,000 kWh a year, basic price and taxes in it':
+    'BDEW Gaspreisanalyse 2025, Einfamilienhaus mit 20.000 kWh im Jahr, mit Grundpreis und Steuern',
+  'DIN V 18599-10, reference climate by region: monthly means, public transcription in code':
+    'DIN V 18599-10, Referenzklima nach Region: Monatsmittel, öffentliche Abschrift',
+  'Umweltbundesamt, announcement for 2025: 124 kg CO2e per GJ of electricity, second hand':
+    'Umweltbundesamt, Bekanntmachung für 2025: 124 kg CO2e je GJ Strom, aus zweiter Hand',
+  'no German price of a visit is built in: type your own':
+    'kein deutscher Preis einer Wartung eingebaut: bitte eingeben',
   'public guide page, {0}': 'öffentliche Ratgeberseite, {0}',
   'Ofgem price cap, {0}, average for Great Britain, as quoted alike in two public files':
     'Ofgem price cap, {0}, Mittel für Großbritannien, gleich angegeben in zwei öffentlichen Dateien',
@@ -146,7 +156,7 @@ export const PRICES_SCREEN: Catalogue = {
   'Tariff for {fuel, select, gas {gas} other {electricity}}': 'Tarif für {fuel, select, gas {Gas} other {Strom}}',
   'Name of the tariff': 'Name des Tarifs',
   'Price source': 'Herkunft der Preise',
-  'bill of March 2026': 'Rechnung vom März 2026',
+  'such as: bill of March 2026': 'etwa: Rechnung vom März 2026',
   'How sure': 'Wie sicher',
   'Add prices from a later day': 'Preise ab einem späteren Tag hinzufügen',
   'Save this tariff': 'Diesen Tarif speichern',

@@ -72,12 +72,12 @@ export const PRIVATE_GERMAN: readonly RegExp[] = [
 
 /** The same in both languages, and words out of titles, standards and tariff files that are named as they are written. */
 export const SAME_IN_BOTH: ReadonlySet<string> = new Set(
-  `ASHRAE Achenbach Also Appendix April Arizona BREDEM Band Bayes Block Book Browser Bungalow Bytes CIBSE COP CSV
-   Carnot Computer DESNZ DIR Display EPW Electrification England Enter Europe Fall Filter Form Frost Fundamentals
-   GSHPA Garage Gas Grade Green Greenwich HTML Hand Heat Import JPEG JSON Kelvin Kusuda LOCATION Land Latin
+  `ASHRAE Achenbach Also Appendix April Arizona BDEW BREDEM Band Bayes Block Book Browser Bungalow Bytes CIBSE COP CSV
+   Carnot Computer DESNZ DIN DIR Display EPW Electrification England Enter Europe Fall Filter Form Frost Fundamentals
+   GSHPA Garage Gas Gaspreisanalyse Grade Green Greenwich HTML Hand Heat Import JPEG JSON Kelvin Kusuda LOCATION Land Latin
    Listen Logo London Mail Median Meter Minute Name November Ofgem PDF PNG Pellets Pence Person Plainwarmth RECC Rate
-   Region Rest SAP SCOP SPF SVG Scanner Stand Standard Starts Stick Sticks System Systems Table Tables Tank Tests
-   Text Therm Thermometer Tonne Treasury Trend UTC UTF Version Wales Warm Was Winter Winters XLSX XML also
+   Region Rest SAP SCOP SPF SVG Scanner Stand Standard Starts Stick Sticks Strompreisanalyse System Systems Table Tables Tank Tests
+   Text Therm Thermometer Tonne Treasury Trend UTC Umweltbundesamt UTF Version Wales Warm Was Winter Winters XLSX XML also
    analysis band bar data days demonstration electricity fallen falls fast final fri from gas half heat kWh mar
    mild milder mon months normal oct pence per performance plus pump situ stand still warm warmer was`.split(/\s+/),
 );
