@@ -1,6 +1,6 @@
 /** Which tariff suits this home: what is said of several tariffs beside each other. */
 import type { TariffChoice, TariffCost } from '../model/shapes/tariff-choice.ts';
-import { exactPounds, pence, percent, poundsRange, spokenKWh, spokenPounds } from './numbers.ts';
+import { exactPounds, grouped, pence, percent, poundsRange, spokenKWh, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { sayTold } from './say-told.ts';
 
@@ -175,9 +175,38 @@ function equipmentSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'
 const leftOutTariffSentences = ({ leftOut }: Pick<TariffChoice, 'leftOut'>): string[] =>
   leftOut.map(({ name, why }) => say(WHY[why], { name }));
 
-/** Nothing here moves the heating by itself. */
-const usualHoursSentence = (): string =>
-  say('The heat pump runs at its usual hours on each. What moving its hours would save is not counted.');
+/** What the best hours of each tariff save, what that asks, and how it is known. */
+function bestHoursSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
+  const moved = costs.flatMap((cost) => (cost.bestHours ? [{ name: tariffName(cost), ...cost.bestHours }] : []));
+  const worth = moved.filter(({ saving }) => saving.value >= LEAST_PENCE);
+  if (moved.length === 0)
+    return [say('The heat pump runs at its usual hours on each. What moving its hours would save is not counted.')];
+  const [first] = moved;
+  return [
+    first?.counted
+      ? say('The heat pump runs in the best hours of each tariff. That is counted above.')
+      : say('The heat pump runs at its usual hours on each.'),
+    ...worth.map(({ name, saving, leastRoomC, mostRoomC }) =>
+      say('On “{name}”, the best hours save about {amount} a year, most likely {range}. Rooms: {least} to {most} °C.', {
+        name,
+        amount: spokenPounds(saving.value),
+        range: poundsRange(saving.low, saving.high),
+        least: grouped(leastRoomC, 1),
+        most: grouped(mostRoomC, 1),
+      }),
+    ),
+    ...(worth.length === 0
+      ? []
+      : [say('That needs a control that can choose the hours. Hot water keeps its weekly 60 °C.')]),
+    ...(worth.length > 0 && first?.warmth.known === 'assumed'
+      ? [
+          say('How long the home stays warm is assumed: without heat it cools by {drop} K in three winter hours.', {
+            drop: grouped(first.coolsIn3HoursK, 1),
+          }),
+        ]
+      : []),
+  ];
+}
 
 /** What is said above the tariffs. */
 export const tariffHeadline = (choice: TariffChoice): string =>
@@ -191,7 +220,7 @@ export const tariffNotes = (choice: TariffChoice): string[] =>
     bestOfEachSentence(choice),
     ...equipmentSentences(choice),
     ...askedSentences(choice),
-    usualHoursSentence(),
+    ...bestHoursSentences(choice),
     ...leftOutTariffSentences(choice),
   ].filter((sentence) => sentence !== '');
 

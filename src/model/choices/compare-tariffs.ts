@@ -9,7 +9,7 @@ import type { SystemName } from '../comparison/plan.ts';
 import { choosePrices, type PricesInUse } from '../comparison/prices-of.ts';
 import { type RestOfHome, restOfHome } from '../comparison/rest-of-home.ts';
 import { type Rates, totalOf } from '../comparison/uses.ts';
-import { commonYear } from '../heat-of-household.ts';
+import { commonYear, heatOfHousehold } from '../heat-of-household.ts';
 import type { Household } from '../shapes/household.ts';
 import type { ClimateRegion } from '../shapes/reference.ts';
 import type { PricedVersion, Tariff } from '../shapes/tariff.ts';
@@ -21,6 +21,7 @@ import { simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
 import { findRegion } from '../weather/region.ts';
 import { cheapestHours, daysFromMonths, shareOutByMonth } from '../year/share-out.ts';
 import { typicalYear } from '../year/typical-year.ts';
+import { type HeatAndMachine, type HoursOn, heatAndMachine, hoursOn, savingOf } from './best-hours.ts';
 import { changeByEquipment, factsOfRoof, layEquipment, type OwnEquipment } from './roof-battery-car.ts';
 
 /** A tariff that can be priced, with the household on it and the year that the heat pump then has. */
@@ -33,6 +34,8 @@ interface Priced {
   readonly standingPence: number;
   /** What roof, battery and car change with a way of heating; null where there is none of them. */
   readonly ownWith: (system: SystemName) => OwnChange | null;
+  /** What the best hours of the tariff save; null where nothing can be moved. */
+  readonly hours: HoursOn | null;
 }
 type LeftOut = TariffChoice['leftOut'][number];
 
@@ -46,13 +49,14 @@ interface Home {
   readonly restHours: readonly (readonly number[])[];
   readonly slots: YearSlots;
   readonly own: OwnEquipment | null;
+  readonly heat: () => HeatAndMachine;
 }
 
 /**
  * The published average and each electricity tariff of the household, priced on the whole home over a typical year [pence
  * a year, VAT included]: heat pump, what the home uses beside heating, and the standing charge. Ranges and the share of
  * years in which each is the cheapest come from the same draws; a move of all electricity prices acts on each alike.
- * Heating runs at its usual hours on every tariff. With a roof, a battery or a car,
+ * Heating runs at its usual hours on every tariff, or in the best of each where the household says so. With a roof, a battery or a car,
  * what they change is part of each. Null where the household has none of these and no electricity tariff.
  */
 export function compareTariffs(input: AppraiseInput): TariffChoice | null {
@@ -71,6 +75,7 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
     restHours: rest.hours ? withEveryMonth(rest.hours) : reference.homeHours.byMonth,
     slots,
     own: layEquipment(household, region, slots, reference, asOf),
+    heat: keepOne(() => heatAndMachine(heatOfHousehold(input))),
   };
   const tried = [null, ...own].map((tariff) => tryTariff(tariff, home));
   const priced = tried.filter((one): one is Priced => 'years' in one);
@@ -102,6 +107,15 @@ function onTariff(household: Household, tariff: Tariff | null): Household {
   return { ...household, prices: tariff ? { ...prices, electricityTariffId: tariff.id } : prices };
 }
 
+/** Worked out when it is first asked for. */
+function keepOne<T>(of: () => T): () => T {
+  let kept: { readonly value: T } | null = null;
+  return () => {
+    kept ??= { value: of() };
+    return kept.value;
+  };
+}
+
 /** Worked out once for each way of heating. */
 function keepEach<T>(of: (system: SystemName) => T): (system: SystemName) => T {
   const kept = new Map<SystemName, T>();
@@ -127,6 +141,8 @@ function tryTariff(tariff: Tariff | null, home: Home): Priced | LeftOut {
     household,
     prices,
     years,
+    // Roof and battery would move the hours as well; that is not worked out together.
+    hours: home.own?.sunKWh || home.own?.battery ? null : hoursOn(home.heat(), prices, pumpTerms(years)),
     ownWith: keepEach((system) => ownChange(system, years, prices, home)),
     restPence: priceRest(prices, home),
     standingPence: 365 * standingPencePerDayInclVat(version) + powerOfHome(version, rest),
@@ -136,7 +152,10 @@ function tryTariff(tariff: Tariff | null, home: Home): Priced | LeftOut {
 function costOf(one: Priced, home: Home, years: Float64Array | null, share: number): TariffCost {
   const { restPence, standingPence, tariff } = one;
   const { basis, version } = one.prices.electricity;
-  const heating = heatingOf(one.years);
+  const saving = one.hours && savingOf(one.hours, one.years.shared, home.input.draws ?? USUAL_DRAWS);
+  const counted = one.household.comfort?.hours === 'best';
+  const heatingPence = heatingOf(one.years).value - (counted ? (saving?.value ?? 0) : 0);
+  const heating = { ...heatingOf(one.years), value: heatingPence };
   const own = one.ownWith('heat-pump');
   const ownPence = own ? own.unitsPence - own.exportPence : 0;
   const value = heating.value + restPence + standingPence + ownPence;
@@ -149,7 +168,13 @@ function costOf(one: Priced, home: Home, years: Float64Array | null, share: numb
       unit: 'p',
       grade,
       working: wholeWorking(
-        { heating: heating.value, rest: restPence, standing: standingPence, own: own ? ownPence : null },
+        {
+          heating: heating.value,
+          rest: restPence,
+          standing: standingPence,
+          own: own ? ownPence : null,
+          moved: counted && one.hours !== null,
+        },
         value,
         grade,
         home.rest,
@@ -161,7 +186,8 @@ function costOf(one: Priced, home: Home, years: Float64Array | null, share: numb
     ...(own ? { own } : {}),
     presentPence: presentPence(one),
     cheapestShare: share,
-    ...(night === null ? {} : { nightWaterPence: heating.value - night }),
+    ...(night === null ? {} : { nightWaterPence: heatingOf(one.years).value - night }),
+    ...(one.hours && saving ? { bestHours: { saving, counted, ...one.hours.shown } } : {}),
     followsMarket: version.series !== undefined,
   };
 }
@@ -176,13 +202,18 @@ function nightHeatingPence({ household, prices }: Priced, { input, slots }: Home
   return heatingOf(appraiseYears({ ...input, household: atNight, draws: 0 })).value;
 }
 
+const pumpTerms = ({ priced }: AppraisedYears): YearTerms => priced.find(({ plan }) => plan.id === 'heat-pump')!.terms;
+
 /** The heat pump's year with what else the home pays for electricity. */
-function wholeOf({ years, restPence, standingPence, ownWith }: Priced): YearTerms {
-  const { terms } = years.priced.find(({ plan }) => plan.id === 'heat-pump')!;
+function wholeOf({ years, restPence, standingPence, ownWith, hours, household }: Priced): YearTerms {
+  const terms = pumpTerms(years);
+  const saved = household.comfort?.hours === 'best' ? hours?.terms : undefined;
   const own = ownWith('heat-pump');
   // Units move with the price of electricity; what is paid for the sun does not.
   return {
     ...terms,
+    spacePence: terms.spacePence - (saved?.spacePence ?? 0),
+    waterPence: terms.waterPence - (saved?.waterPence ?? 0),
     restPence: restPence + (own?.unitsPence ?? 0),
     fixedPence: terms.fixedPence + standingPence - (own?.exportPence ?? 0),
   };
@@ -291,15 +322,22 @@ interface Parts {
   readonly rest: number;
   readonly standing: number;
   readonly own: number | null;
+  /** Whether the heating runs in the best hours. */
+  readonly moved: boolean;
 }
 
-function wholeWorking({ heating, rest, standing, own }: Parts, value: number, grade: Grade, home: RestOfHome): Working {
+function wholeWorking(
+  { heating, rest, standing, own, moved }: Parts,
+  value: number,
+  grade: Grade,
+  home: RestOfHome,
+): Working {
   const line = (name: Told, value: number, origin: Wording) => ({ name, value, unit: 'p', grade, origin });
   return {
     title: tell('whole-electricity'),
     formula: tell(own === null ? 'heating-and-rest-and-standing' : 'heating-rest-standing-own'),
     inputs: [
-      line(tell('heating-of-pump'), heating, tell('from-cost-of-year-below')),
+      line(tell('heating-of-pump'), heating, tell(moved ? 'from-cost-in-best-hours' : 'from-cost-of-year-below')),
       line(tell('rest-of-home'), rest, home.origin),
       line(tell('standing-of-electricity'), standing, tell('the-prices')),
       ...(own === null ? [] : [line(tell('roof-battery-car'), own, tell('balanced-by-half-hours'))]),

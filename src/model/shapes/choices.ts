@@ -48,3 +48,15 @@ export const ElectricCar = z.object({
   until: ClockTime.optional(),
 });
 export type ElectricCar = z.infer<typeof ElectricCar>;
+
+/** What a household accepts when its heat pump moves its hours, and how much warmth its home holds. */
+export const Comfort = z.object({
+  /** Whether the heat pump runs in the best hours of the tariff. Default: its usual hours. */
+  hours: z.enum(['usual', 'best']).optional(),
+  /** How far the rooms may be below and above their usual temperature, K. */
+  downK: z.number().min(0).max(5).optional(),
+  upK: z.number().min(0).max(3).optional(),
+  mass: z.enum(['very light', 'light', 'medium', 'heavy', 'very heavy']).optional(),
+  timeConstantHours: z.number().min(3).max(400).optional(),
+});
+export type Comfort = z.infer<typeof Comfort>;

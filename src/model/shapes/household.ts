@@ -4,7 +4,7 @@
  * A field that is absent is not zero: the model takes a default from the reference tables and grades it assumed.
  */
 import { z } from 'zod';
-import { ElectricCar, HomeBattery, Roof } from './choices.ts';
+import { Comfort, ElectricCar, HomeBattery, Roof } from './choices.ts';
 import { COUNTRIES, Country } from './country.ts';
 import { CivilDate, TimeZone } from './dates.ts';
 import { given } from './given.ts';
@@ -261,6 +261,7 @@ export const Household = z.object({
   hotWater: HotWater,
   machine: Machine,
   prices: Prices,
+  comfort: Comfort.optional(),
   purchase: Purchase,
   tariffs: z.array(Tariff).max(50),
   beside: Beside.optional(),

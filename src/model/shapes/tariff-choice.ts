@@ -21,6 +21,22 @@ export const OwnChange = z.object({
 });
 export type OwnChange = z.infer<typeof OwnChange>;
 
+/** Running a heat pump in the best hours of a tariff: what it earns, and what the rooms do. */
+export const BestHoursCost = z.object({
+  /** What it saves against the usual hours, pence a year. */
+  saving: z.object({ value: z.number(), low: z.number(), high: z.number() }),
+  /** Whether the cost of this tariff has it in it. */
+  counted: z.boolean(),
+  /** How the warmth of the home is known, and how fast it is lost. */
+  warmth: z.object({ known: z.enum(['typed', 'built', 'assumed']), timeConstantHours: z.number() }),
+  /** How far a mean day of its coldest month would cool the home in three hours without heat, K. */
+  coolsIn3HoursK: z.number(),
+  /** Between which temperatures the rooms then lie, °C. */
+  leastRoomC: z.number(),
+  mostRoomC: z.number(),
+});
+export type BestHoursCost = z.infer<typeof BestHoursCost>;
+
 /** One tariff. The parts add up to the whole [pence a year, VAT included]. */
 export const TariffCost = z.object({
   /** Of the household's tariffs; null for the published average. */
@@ -40,6 +56,8 @@ export const TariffCost = z.object({
   cheapestShare: z.number(),
   /** What making hot water in its cheap hours would save, pence a year; absent where it has none or it is done already. */
   nightWaterPence: z.number().optional(),
+  /** Absent where its price does not change over the day, or where roof or battery would move the hours too. */
+  bestHours: BestHoursCost.optional(),
   /** Its price is another every half-hour, as a market makes it. */
   followsMarket: z.boolean(),
 });

@@ -91,6 +91,7 @@ export interface ToldCost extends ToldName {
   'the-prices': null;
   'from-cost-of-year': null;
   'from-cost-of-year-below': null;
+  'from-cost-in-best-hours': null;
   'at-boundary': { boundary: 'words' };
   'how-fitted': null;
   'half-hours-of-months': { months: number };

@@ -40,6 +40,17 @@ export function tariffWorkings({ costs, rest }: TariffChoice): ShownWorking[] {
               origin: inWords('the same sum with hot water made in the cheap hours'),
             },
           ]),
+      ...(cost.bestHours
+        ? [
+            {
+              name: inWords('Saved by the best hours'),
+              value: cost.bestHours.saving.value,
+              unit: 'p',
+              grade,
+              origin: inWords('heat moved half-hour by half-hour within the room temperatures accepted'),
+            },
+          ]
+        : []),
     ];
     return {
       ...working,

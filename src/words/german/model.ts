@@ -352,6 +352,8 @@ export const MODEL: Catalogue = {
   'heating season, at most 4,200 h': 'Heizzeit, höchstens 4.200 h',
   'cost of a year': 'Kosten eines Jahres',
   'cost of a year, below': 'Kosten eines Jahres, unten',
+  'cost of a year, less what its best hours save':
+    'Kosten eines Jahres abzüglich dessen, was die besten Stunden sparen',
   prices: 'Preise',
   'its electricity': 'sein Strom',
   'what if': 'was wäre, wenn',

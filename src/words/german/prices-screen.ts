@@ -37,6 +37,18 @@ export const PRICES_SCREEN: Catalogue = {
     '„{name}“ fehlt: Er nennt nicht für jede Stunde einen Preis. Seine Fehler stehen oben.',
   '“{name}” is left out: it charges for the highest half-hour. Only half-hourly readings of the home show that.':
     '„{name}“ fehlt: Er berechnet die höchste halbe Stunde. Die zeigen nur Halbstundenwerte des Hauses.',
+  'The heat pump runs in the best hours of each tariff. That is counted above.':
+    'Die Wärmepumpe läuft in den besten Stunden jedes Tarifs. Das ist oben mitgerechnet.',
+  'The heat pump runs at its usual hours on each.': 'Die Wärmepumpe läuft bei jedem Tarif zu ihren üblichen Stunden.',
+  'On “{name}”, the best hours save about {amount} a year, most likely {range}. Rooms: {least} to {most} °C.':
+    'Mit „{name}“ sparen die besten Stunden etwa {amount} im Jahr, am ehesten {range}. Räume: {least} bis {most} °C.',
+  'That needs a control that can choose the hours. Hot water keeps its weekly 60 °C.':
+    'Dafür braucht es eine Regelung, die die Stunden wählen kann. Warmwasser kommt weiterhin jede Woche auf 60 °C.',
+  'How long the home stays warm is assumed: without heat it cools by {drop} K in three winter hours.':
+    'Wie lange das Haus warm bleibt, ist angenommen: Ohne Heizung kühlt es in drei Winterstunden um {drop} K aus.',
+  'Saved by the best hours': 'Ersparnis durch die besten Stunden',
+  'heat moved half-hour by half-hour within the room temperatures accepted':
+    'Wärme halbstundenweise verschoben, innerhalb der gewünschten Raumtemperaturen',
   'The heat pump runs at its usual hours on each. What moving its hours would save is not counted.':
     'Die Wärmepumpe läuft überall zu ihren üblichen Zeiten. Was ein Verschieben spart, ist nicht gezählt.',
   Tariff: 'Tarif',

@@ -91,6 +91,7 @@ export const COST = sentences<ToldCost>()({
   'the-prices': 'prices',
   'from-cost-of-year': 'cost of a year',
   'from-cost-of-year-below': 'cost of a year, below',
+  'from-cost-in-best-hours': 'cost of a year, less what its best hours save',
   'at-boundary': 'at {boundary}',
   'how-fitted': 'how the home is fitted',
   'half-hours-of-months': 'half-hourly record of {months, number} of the 12 months',

@@ -1,0 +1,95 @@
+/** What running in the best hours of a tariff earns a household's heat pump. */
+import { tenAndNinety } from '../chance/quantiles.ts';
+import type { PricesInUse } from '../comparison/prices-of.ts';
+import { type Settled, type SettleInput, settleFull } from '../heat-pump/full/settle.ts';
+import { findBestHours } from '../hours/best-hours.ts';
+import { homeWarmth, shareCooled } from '../hours/warmth.ts';
+import type { BestHoursCost } from '../shapes/tariff-choice.ts';
+import { CYLINDER_LITRES, HOT_C } from '../shapes/usual-home.ts';
+import { rateBuckets } from '../tariff/slot-price.ts';
+import { type SharedSpreads, simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
+
+/** Cold water, °C, and the share of a cylinder's heat that comes out hot. Common practice, no source. */
+const COLD_C = 10;
+const USABLE_SHARE = 0.8;
+const KWH_PER_LITRE_K = 4.186 / 3600;
+const COOLING_HOURS = 3;
+
+/** The heat of a home and its machine, the same on every tariff. */
+export interface HeatAndMachine {
+  readonly settle: SettleInput;
+  readonly year: Settled['input'];
+}
+
+export const heatAndMachine = (settle: SettleInput): HeatAndMachine => ({ settle, year: settleFull(settle).input });
+
+/** Pence that the best hours save of the heat for rooms and of hot water, and what is shown of them. */
+export interface HoursOn {
+  readonly terms: YearTerms;
+  readonly shown: Omit<BestHoursCost, 'saving' | 'counted'>;
+}
+
+/**
+ * What is saved [pence a year] by running in the best hours of a tariff, as terms of a possible year; null where its price is
+ * the same at all hours or there is no heat to move. The share saved is that of the home's own half-hours; a machine known by
+ * its factors alone takes the COP of a usual machine from one half-hour to the next.
+ */
+export function hoursOn({ settle, year }: HeatAndMachine, prices: PricesInUse, terms: YearTerms): HoursOn | null {
+  const { household, demand } = settle;
+  const buckets = rateBuckets(prices.electricity.version, year.slots);
+  const { penceOfSlot, bucketOfSlot, pencePerKWh } = buckets;
+  if (new Set(penceOfSlot ?? pencePerKWh).size < 2 || !(demand.heatLossWPerK > 0)) return null;
+  const comfort = household.comfort ?? {};
+  const { hotWater, home } = household;
+  const warmth = homeWarmth(comfort, demand.heatLossWPerK, home.floorAreaM2?.value);
+  const litres = hotWater.cylinderLitres?.value ?? CYLINDER_LITRES;
+  const hotC = hotWater.hotC?.value ?? HOT_C;
+  const pence = Float64Array.from(bucketOfSlot, (bucket, slot) => penceOfSlot?.[slot] ?? pencePerKWh[bucket]!);
+  const best = findBestHours({
+    year,
+    pencePerKWh: pence,
+    warmth,
+    roomC: demand.roomC,
+    comfort,
+    cylinderKWh: litres * KWH_PER_LITRE_K * Math.max(0, hotC - COLD_C) * USABLE_SHARE,
+    movesWater: hotWater.hours !== 'night',
+  });
+  const outdoorC = meanOfColdestMonth(year);
+  return {
+    terms: {
+      ...terms,
+      spacePence: terms.spacePence * best.spaceSaved,
+      waterPence: terms.waterPence * best.waterSaved,
+      backupPence: 0,
+      steadyPence: 0,
+      ownElectricityPence: 0,
+      electricWaterPence: 0,
+      fixedPence: 0,
+      servicePence: 0,
+    },
+    shown: {
+      warmth: { known: warmth.known, timeConstantHours: warmth.timeConstantHours },
+      coolsIn3HoursK: (demand.roomC - outdoorC) * shareCooled(COOLING_HOURS, warmth.timeConstantHours),
+      leastRoomC: best.roomC.reduce((least, one) => Math.min(least, one)),
+      mostRoomC: best.roomC.reduce((most, one) => Math.max(most, one)),
+    },
+  };
+}
+
+/** The saving [pence a year] with its range over the possible years. */
+export function savingOf({ terms }: HoursOn, shared: SharedSpreads, draws: number): BestHoursCost['saving'] {
+  const value = terms.spacePence + terms.waterPence;
+  if (draws === 0) return { value, low: value, high: value };
+  const [years] = simulateYears([terms], shared, draws);
+  return { value, ...tenAndNinety(years!.costPence) };
+}
+
+function meanOfColdestMonth({ slots, outdoorC }: HeatAndMachine['year']): number {
+  const sums = new Float64Array(12);
+  const counts = new Float64Array(12);
+  for (let slot = 0; slot < slots.count; slot++) {
+    sums[slots.month[slot]!]! += outdoorC[slot]!;
+    counts[slots.month[slot]!]! += 1;
+  }
+  return Math.min(...sums.map((sum, month) => sum / counts[month]!));
+}

@@ -1,0 +1,199 @@
+/** At which half-hours a heat pump runs best on a tariff, while the rooms stay within what the household accepts. */
+import { flowTable, readFlow } from '../heat-pump/full/heating-curve.ts';
+import { runDays } from '../heat-pump/full/run-days.ts';
+import { readSurface } from '../heat-pump/full/surface.ts';
+import type { YearInput } from '../heat-pump/full/year.ts';
+import type { Comfort } from '../shapes/choices.ts';
+import { DRAWN_WATER, STEADY_HEATING } from '../year/day-profiles.ts';
+import { type HeatStore, LEVELS, penceOfHeat, type Shifted, shiftHeat } from './shift-heat.ts';
+import { type HomeWarmth, shareCooled } from './warmth.ts';
+
+/** Not below this by shifting, °C: least indoor temperature of the WHO for health, 18. */
+const LEAST_ROOM_C = 18;
+/** Kelvin down and up that are taken where nothing is said; from memory of field trials. */
+const USUAL_BAND_K = { down: 1, up: 0.5 } as const;
+/** A full cylinder's standing loss a half-hour, as a share of its heat: about 1.5 of 9 kWh a day. Common practice, no source. */
+const CYLINDER_KEEP = 1 - 1.5 / 9 / 48;
+const HOURS = 0.5;
+
+export interface HoursInput {
+  readonly year: YearInput;
+  /** Price of each half-hour [pence/kWh, VAT included]. */
+  readonly pencePerKWh: Float64Array;
+  readonly warmth: HomeWarmth;
+  readonly roomC: number;
+  readonly comfort: Comfort;
+  /** Heat that the cylinder holds between its cold and its hot state, kWh. */
+  readonly cylinderKWh: number;
+  /** Whether hot water is to be moved, or is made in cheap hours as it is. */
+  readonly movesWater: boolean;
+}
+
+export interface BestHours {
+  /** Share of the cost [1] that moving saves, for rooms and for hot water. */
+  readonly spaceSaved: number;
+  readonly waterSaved: number;
+  /** Room temperature at the end of each half-hour with the best hours, °C. */
+  readonly roomC: Float64Array;
+}
+
+/**
+ * What the best hours save [share] against the usual ones, and room temperature [°C] by half-hour. COP by that half-hour's source
+ * and flow; more heat than usual needs hotter water, never hotter than the design flow. The usual room temperature is
+ * taken as steady, and what cooler rooms would save by themselves is left out of the saving. Never dearer than the usual hours: where shifting earns nothing, they stay. Resistance, pumps, standby and the weekly 60 °C are not moved.
+ */
+export function findBestHours(input: HoursInput): BestHours {
+  const { year } = input;
+  const flow = flowTable(year.curve);
+  const days = runDays(year, flow);
+  const usual = usualHeat(year, days);
+  const sourceC = (slot: number, day: number) =>
+    year.source.kind === 'air' ? year.outdoorC[slot]! : days.sourceC[day]!;
+  const water = moveWater(input, usual.water, sourceC);
+  const room = moveRooms(input, usual.space, flow, sourceC, water.runShare);
+  return { spaceSaved: room.saved, waterSaved: water.saved, roomC: room.roomC };
+}
+
+type SourceAt = (slot: number, day: number) => number;
+
+/** Heat of the machine in the usual hours by half-hour, kWh. */
+function usualHeat(year: YearInput, { spaceKWh, backupShare }: ReturnType<typeof runDays>) {
+  const { slots } = year;
+  const [space, water] = [new Float64Array(slots.count), new Float64Array(slots.count)];
+  spread(slots.dayStart.length - 1, (day) => {
+    const left = 1 - backupShare[day]!;
+    lay(space, year, day, spaceKWh[day]! * left, STEADY_HEATING);
+    lay(water, year, day, year.waterByDayKWh[day]! * left, year.waterHours);
+  });
+  return { space, water };
+}
+
+const spread = (days: number, each: (day: number) => void): void => {
+  for (let day = 0; day < days; day++) each(day);
+};
+
+/** Lays a day's heat over its half-hours by the weights of the clock. */
+function lay(into: Float64Array, { slots }: YearInput, day: number, kWh: number, weights: readonly number[]): void {
+  const [start, end] = [slots.dayStart[day]!, slots.dayStart[day + 1]!];
+  const weightAt = (slot: number) => weights[(slots.minute[slot]! / 30) | 0]!;
+  let sum = 0;
+  for (let slot = start; slot < end; slot++) sum += weightAt(slot);
+  for (let slot = start; slot < end; slot++) into[slot] = (kWh * weightAt(slot)) / sum;
+}
+
+function moveWater({ year, pencePerKWh, cylinderKWh, movesWater }: HoursInput, usual: Float64Array, sourceC: SourceAt) {
+  const { slots, waterFlowC } = year;
+  const drawn = new Float64Array(slots.count);
+  const perHeat = new Float64Array(slots.count);
+  const mostKWh = new Float64Array(slots.count);
+  spread(slots.dayStart.length - 1, (day) => {
+    let sum = 0;
+    for (let slot = slots.dayStart[day]!; slot < slots.dayStart[day + 1]!; slot++) {
+      sum += usual[slot]!;
+      perHeat[slot] = readSurface(year.perHeat, sourceC(slot, day), waterFlowC);
+      mostKWh[slot] = Math.max(usual[slot]!, readSurface(year.outputKW, sourceC(slot, day), waterFlowC) * HOURS);
+    }
+    lay(drawn, year, day, sum, DRAWN_WATER);
+  });
+  // The usual hours lose something from the cylinder too; what is drawn is what they leave, so that their year closes.
+  let [filled, emptied] = [0, 0];
+  for (let slot = 0; slot < slots.count; slot++) {
+    filled = CYLINDER_KEEP * filled + usual[slot]!;
+    emptied = CYLINDER_KEEP * emptied + drawn[slot]!;
+  }
+  const share = emptied > 0 ? filled / emptied : 1;
+  let [held, least, most] = [0, 0, cylinderKWh];
+  for (let slot = 0; slot < slots.count; slot++) {
+    drawn[slot]! *= share;
+    held = CYLINDER_KEEP * held + usual[slot]! - drawn[slot]!;
+    least = Math.min(least, held);
+    most = Math.max(most, held);
+  }
+  const pence = levels(mostKWh, (slot, heat) => heat * perHeat[slot]! * pencePerKWh[slot]!);
+  const store: HeatStore = {
+    drawnKWh: drawn,
+    mostKWh,
+    pence,
+    keep: CYLINDER_KEEP,
+    leastKWh: least,
+    fullKWh: most,
+  };
+  const { saved, heat } = cheaper(store, usual, movesWater ? shiftHeat(store) : null);
+  return { saved, runShare: heat.map((kWh, slot) => (mostKWh[slot]! > 0 ? kWh / mostKWh[slot]! : 0)) };
+}
+
+function moveRooms(
+  { year, pencePerKWh, warmth, roomC, comfort }: HoursInput,
+  usual: Float64Array,
+  flow: Float64Array,
+  sourceC: SourceAt,
+  waterShare: Float64Array,
+) {
+  const { slots, curve } = year;
+  const mostKWh = new Float64Array(slots.count);
+  const source = new Float64Array(slots.count);
+  const outdoorLike = (heatKWh: number) =>
+    curve.roomC - (heatKWh / HOURS / year.designKW) * (curve.designRoomC - curve.designOutdoorC);
+  spread(slots.dayStart.length - 1, (day) => {
+    for (let slot = slots.dayStart[day]!; slot < slots.dayStart[day + 1]!; slot++) {
+      source[slot] = sourceC(slot, day);
+      if (usual[slot] === 0) continue;
+      const output = readSurface(year.outputKW, source[slot]!, readFlow(flow, curve.designOutdoorC));
+      const left = Math.min(output, year.designKW) * HOURS * (1 - waterShare[slot]!);
+      mostKWh[slot] = Math.max(usual[slot]!, left);
+    }
+  });
+  /** The flow that so much heat needs, or the one that the curve sets by the weather where that is hotter. */
+  const electricity = (slot: number, heatKWh: number) => {
+    const flowC = Math.max(readFlow(flow, year.outdoorC[slot]!), readFlow(flow, outdoorLike(heatKWh)));
+    return heatKWh * readSurface(year.perHeat, source[slot]!, flowC);
+  };
+  const downK = Math.max(0, Math.min(comfort.downK ?? USUAL_BAND_K.down, roomC - LEAST_ROOM_C));
+  const upK = comfort.upK ?? USUAL_BAND_K.up;
+  const store: HeatStore = {
+    drawnKWh: usual,
+    mostKWh,
+    pence: levels(mostKWh, (slot, heat) =>
+      // Paid to buy, hotter water would earn: it is counted at the usual flow, since costs may not fall by the kWh.
+      pencePerKWh[slot]! < 0
+        ? (heat * electricity(slot, usual[slot]!) * pencePerKWh[slot]!) / usual[slot]!
+        : electricity(slot, heat) * pencePerKWh[slot]!,
+    ),
+    keep: 1 - shareCooled(HOURS, warmth.timeConstantHours),
+    leastKWh: -downK * warmth.kWhPerK,
+    fullKWh: upK * warmth.kWhPerK,
+  };
+  const moves = (downK > 0 || upK > 0) && warmth.kWhPerK > 0;
+  const { saved, held } = cheaper(store, usual, moves ? shiftHeat(store) : null);
+  return { saved, roomC: held.map((kWh) => roomC + (warmth.kWhPerK > 0 ? kWh / warmth.kWhPerK : 0)) };
+}
+
+/** Cost [pence] at each level of heat, as the search takes it. */
+function levels(mostKWh: Float64Array, pence: (slot: number, heatKWh: number) => number): Float64Array {
+  const out = new Float64Array(mostKWh.length * LEVELS);
+  for (let slot = 0; slot < mostKWh.length; slot++) {
+    if (mostKWh[slot] === 0) continue;
+    for (let level = 1; level < LEVELS; level++) {
+      out[slot * LEVELS + level] = pence(slot, (mostKWh[slot]! * level) / (LEVELS - 1));
+    }
+  }
+  return out;
+}
+
+/** The hours found where they cost less than the usual ones for the same heat, else the usual ones; and the share saved. */
+function cheaper(store: HeatStore, usual: Float64Array, found: Shifted | null) {
+  let usualPence = 0;
+  for (let slot = 0; slot < usual.length; slot++) usualPence += penceOfHeat(store, slot, usual[slot]!);
+  const none = { saved: 0, heat: usual, held: new Float64Array(usual.length) };
+  if (!found || !(usualPence > 0)) return none;
+  // Cooler rooms need less heat, and a cylinder held longer more: neither is a merit of the hours.
+  const samePence = (usualPence * Math.min(sum(usual), sum(found.heatKWh))) / sum(usual);
+  const saved = (samePence - found.pence) / usualPence;
+  return saved > 0 ? { saved, heat: found.heatKWh, held: found.heldKWh } : none;
+}
+
+function sum(values: Float64Array): number {
+  let total = 0;
+  for (let i = 0; i < values.length; i++) total += values[i]!;
+  return total;
+}

@@ -1,0 +1,88 @@
+/** What the best hours of a tariff save in a whole home, and what they keep to. */
+import { describe, expect, test } from 'vitest';
+import { compareTariffs } from '../../../src/model/choices/compare-tariffs.ts';
+import { homeWarmth, shareCooled } from '../../../src/model/hours/warmth.ts';
+import type { Household } from '../../../src/model/shapes/household.ts';
+import type { Tariff } from '../../../src/model/shapes/tariff.ts';
+import { reference } from '../../../src/reference/index.ts';
+import { makeHousehold, makeTariff } from '../appraisal/make-household.ts';
+
+describe('a home without heat', () => {
+  // 100 m², 20 °C indoors, 5 °C outdoors, no gains: worked out from ISO 13790's masses apart from this program.
+  test.each([
+    ['very light', 100, 22.2, 1.89],
+    ['light', 300, 10.2, 3.82],
+    ['medium', 200, 22.9, 1.84],
+    ['heavy', 150, 48.1, 0.91],
+    ['very heavy', 100, 102.8, 0.43],
+  ] as const)('built %s, losing %i W/K, cools as published', (mass, wPerK, hours, dropK) => {
+    const { timeConstantHours, known } = homeWarmth({ mass }, wPerK, 100);
+    expect(known).toBe('built');
+    expect(timeConstantHours).toBeCloseTo(hours, 1);
+    expect(Math.abs(15 * shareCooled(3, timeConstantHours) - dropK)).toBeLessThanOrEqual(0.01);
+  });
+  test('nobody has described keeps warm for the short end of what was measured; a typed time stands above', () => {
+    expect(homeWarmth({ mass: 'heavy' }, 200, undefined)).toMatchObject({ timeConstantHours: 15, known: 'assumed' });
+    expect(homeWarmth({ mass: 'heavy', timeConstantHours: 40 }, 200, 100).kWhPerK).toBeCloseTo(8, 9);
+  });
+});
+
+const night: Tariff = makeTariff('two', [
+  { name: 'night', pencePerKWh: 10, times: [{ from: '00:30', to: '07:30' }] },
+  { name: 'day', pencePerKWh: 30, times: 'rest' },
+]);
+const compared = (comfort: Household['comfort'], more: Partial<Household> = {}) => {
+  const household = makeHousehold({
+    prices: { electricityTariffId: 'two' },
+    tariffs: [night, makeTariff('flat', 25)],
+    ...(comfort ? { comfort } : {}),
+    ...more,
+  });
+  const { costs } = compareTariffs({ household, series: [], reference, asOf: '2026-11-28', draws: 64 })!;
+  return {
+    two: costs.find(({ tariffId }) => tariffId === 'two')!,
+    flat: costs.find(({ tariffId }) => tariffId === 'flat')!,
+  };
+};
+
+describe('the best hours of a tariff', () => {
+  const usual = compared(undefined);
+  const best = compared({ hours: 'best' });
+
+  test('save what they say, once they are chosen; a range stands about it', () => {
+    const { saving, counted } = usual.two.bestHours!;
+    expect(counted).toBe(false);
+    expect(saving.value).toBeGreaterThan(5000);
+    expect(saving.low).toBeLessThan(saving.value);
+    expect(saving.high).toBeGreaterThan(saving.value);
+    expect(best.two.bestHours!.counted).toBe(true);
+    expect(usual.two.whole.value - best.two.whole.value).toBeCloseTo(saving.value, 6);
+    expect(usual.two.heatingPence - best.two.heatingPence).toBeCloseTo(saving.value, 6);
+  });
+  test('never cost less than every unit of the heating at the cheapest price', () => {
+    expect(best.two.heatingPence).toBeGreaterThan((usual.flat.heatingPence * 10) / 25);
+  });
+  test('do nothing on one price all day, nor beside a battery', () => {
+    expect(best.flat.bestHours).toBeUndefined();
+    expect(best.flat.whole.value).toBeCloseTo(usual.flat.whole.value, 6);
+    expect(compared({ hours: 'best' }, { battery: { usableKWh: 5 } }).two.bestHours).toBeUndefined();
+  });
+  test('keep the rooms within the band, and move more of a narrower one less', () => {
+    const wide = usual.two.bestHours!;
+    expect(wide.mostRoomC - wide.leastRoomC).toBeLessThanOrEqual(1.5 + 1e-9);
+    const narrow = compared({ downK: 0.5, upK: 0 }).two.bestHours!;
+    expect(narrow.saving.value).toBeLessThan(wide.saving.value);
+    expect(narrow.mostRoomC - narrow.leastRoomC).toBeLessThanOrEqual(0.5 + 1e-9);
+  });
+  test('never take the rooms below 18 °C', () => {
+    const heat = { roomC: { value: 18.4, grade: 'estimated', origin: 'asked' } } as const;
+    const cool = compared({ downK: 3 }, { heat: { ...makeHousehold().heat, ...heat } }).two.bestHours!;
+    expect(cool.leastRoomC).toBeGreaterThanOrEqual(18 - 1e-9);
+  });
+  test('move hot water alone where the rooms may not move', () => {
+    const still = compared({ downK: 0, upK: 0 }).two.bestHours!;
+    expect(still.mostRoomC - still.leastRoomC).toBeLessThan(1e-9);
+    expect(still.saving.value).toBeGreaterThan(0);
+    expect(still.saving.value).toBeLessThan(usual.two.bestHours!.saving.value);
+  });
+});
