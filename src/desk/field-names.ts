@@ -47,6 +47,21 @@ const FIELDS: Readonly<Record<string, FieldWords>> = {
   'machine.waterFactor': { name: phrase('The seasonal factor for hot water'), reason: FACTOR_REASON },
   'machine.flowC': { name: phrase('The flow temperature'), unit: '°C' },
   'machine.backupShare': { name: phrase('The share of the backup heater') },
+  'battery.usableKWh': {
+    name: phrase('The size of the battery'),
+    unit: 'kWh',
+    reason: phrase('A battery that holds nothing is left out.'),
+  },
+  'battery.roundTripShare': {
+    name: phrase('What comes out of the battery'),
+    reason: phrase('It is written as a fraction of what goes in, 0.85 for 85 %.'),
+  },
+  'car.kmPerYear': { name: phrase('What the car is driven'), unit: 'km' },
+  'car.homeShare': {
+    name: phrase('The share charged at home'),
+    reason: phrase('It is written as a fraction, 0.8 for 80 %.'),
+  },
+  'roof.exportPencePerKWh': { name: phrase('The price of electricity sent out'), unit: 'p/kWh' },
   boughtKWh: { name: phrase('The kWh on the bill'), unit: 'kWh' },
   otherKWh: { name: phrase('The other electricity'), unit: 'kWh' },
   pencePerKWh: { name: phrase('The unit price'), unit: 'p/kWh' },

@@ -9,6 +9,7 @@ import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { QuestionList } from '../shared/question-list.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
+import { EquipmentSection } from './equipment-section.tsx';
 import { FuelFields } from './fuel-fields.tsx';
 import { PurchaseFields } from './purchase-fields.tsx';
 import { TariffChoiceFigure } from './tariff-choice-figure.tsx';
@@ -57,6 +58,7 @@ export function PricesStage() {
         title={say('Electricity by day and night, for storage heaters')}
       />
       <TariffShelf />
+      <EquipmentSection />
       <TariffChoiceFigure />
       <FuelFields />
       <PurchaseFields />

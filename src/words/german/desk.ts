@@ -2,6 +2,14 @@ import type { Catalogue } from '../say.ts';
 
 /** What the desk refuses, and what it hands out. */
 export const DESK: Catalogue = {
+  'The size of the battery': 'Die Größe des Stromspeichers',
+  'A battery that holds nothing is left out.': 'Ein Speicher, der nichts fasst, wird weggelassen.',
+  'What comes out of the battery': 'Was aus dem Speicher wieder herauskommt',
+  'It is written as a fraction of what goes in, 0.85 for 85 %.': 'Geschrieben als Anteil des Geladenen: 0,85 für 85 %.',
+  'What the car is driven': 'Die Fahrleistung des Autos',
+  'The share charged at home': 'Der zu Hause geladene Anteil',
+  'It is written as a fraction, 0.8 for 80 %.': 'Geschrieben als Anteil: 0,8 für 80 %.',
+  'The price of electricity sent out': 'Die Vergütung für eingespeisten Strom',
   'tariff {name}': 'Tarif {name}',
   '{fileName} has {size}; files up to {limit} are taken.':
     '{fileName} hat {size}; Dateien bis {limit} werden angenommen.',
