@@ -20,7 +20,12 @@ const isSame = (first: TariffCost, second: TariffCost) =>
 /** "Of 3 tariffs, “Night rate” costs this home least, about £2,100 a year in all." */
 function bestTariffSentence({ costs }: Pick<TariffChoice, 'costs'>): string {
   const [first, second] = costs;
-  if (!first || !second) return '';
+  if (!first) return '';
+  if (!second)
+    return say('On “{name}” all electricity of the home comes to about {amount} a year.', {
+      name: tariffName(first),
+      amount: spokenPounds(first.whole.value),
+    });
   const values = {
     count: costs.length,
     first: tariffName(first),
@@ -34,6 +39,33 @@ function bestTariffSentence({ costs }: Pick<TariffChoice, 'costs'>): string {
         values,
       );
 }
+
+/** At the table: what the choice of tariff is worth, from the one in use to the cheapest. */
+export function chooseSentence({ costs, inUse }: Pick<TariffChoice, 'costs' | 'inUse'>): string {
+  const [first] = costs;
+  const used = costs.find(({ tariffId }) => tariffId === inUse);
+  if (costs.length < 2) return bestTariffSentence({ costs });
+  if (!first || !used || used === first)
+    return say('You can choose your tariff. The one your estimate rests on is the cheapest of these.');
+  if (isSame(first, used)) return say('You can choose your tariff, but these cost your home about the same.');
+  return say('You cannot choose the winter. You can choose your tariff: here that is worth about {amount} a year.', {
+    amount: spokenPounds(used.whole.value - first.whole.value),
+  });
+}
+
+/** At the table, under the bars: how often the cheapest stays so, the present heating on its own best, what it asks. */
+export const chooseSay = (choice: TariffChoice): string => {
+  // Hot water that would cost more in cheap hours is no advice; the switch shows it.
+  const best = { costs: choice.costs.slice(0, 1).filter(({ nightWaterPence = 0 }) => nightWaterPence >= 0) };
+  return [
+    ...cheapestSentences(choice).slice(0, 1),
+    bestOfEachSentence(choice),
+    ...(choice.costs[0]?.own ? [sameForAllSentence()] : []),
+    ...askedSentences(best),
+  ]
+    .filter((sentence) => sentence !== '')
+    .join(' ');
+};
 
 /** What leaving the tariff in use would save; empty where that is the cheapest, or as good as it. */
 function changeTariffSentence({ costs, inUse }: Pick<TariffChoice, 'costs' | 'inUse'>): string {
@@ -166,11 +198,14 @@ function equipmentSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'
     ...(own.carKWh > 0
       ? [say('The car takes {kWh} a year at home, in the cheapest hours of its stand.', { kWh: spokenKWh(own.carKWh) })]
       : []),
-    say(
-      'Each way of heating is counted with the same roof, battery and car: what they save is no merit of the heat pump.',
-    ),
+    sameForAllSentence(),
   ];
 }
+
+const sameForAllSentence = (): string =>
+  say(
+    'Each way of heating is counted with the same roof, battery and car: what they save is no merit of the heat pump.',
+  );
 
 const leftOutTariffSentences = ({ leftOut }: Pick<TariffChoice, 'leftOut'>): string[] =>
   leftOut.map(({ name, why }) => say(WHY[why], { name }));

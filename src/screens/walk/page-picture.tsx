@@ -25,12 +25,12 @@ import { pickForPicture } from '../../model/comparison/beside.ts';
 import type { Appraisal } from '../../model/shapes/appraisal.ts';
 import type { Household } from '../../model/shapes/household.ts';
 import type { PagePicture as Picture } from './page.ts';
+import { sizeAtTable } from './size-at-table.ts';
 import { WalkOffers } from './walk-offers.tsx';
 import { WatchTable } from './watch-table.tsx';
 
 /** Five ways of heating are as many as can be compared across a table. */
 const MOST_ROWS = 5;
-const NARROW_PIXELS = 1100;
 
 export function PagePicture(props: {
   readonly picture: Picture;
@@ -67,8 +67,7 @@ export function PagePicture(props: {
     case 'cost': {
       const rows = spreadSeries({ ...appraisal, systems: pickForPicture(appraisal, household, MOST_ROWS) });
       const { beside } = picture;
-      // In a narrow window smaller letters keep the names whole.
-      const size = window.innerWidth < NARROW_PIXELS ? 'desk' : 'table';
+      const size = sizeAtTable();
       return (
         <div className={beside === 'offers' ? 'walk-two' : 'walk-two is-bars'}>
           <ChartFigure

@@ -57,6 +57,8 @@ export interface WalkPage {
   readonly workings: readonly ShownWorking[];
   /** Opens the round of the heat inside the machine. */
   readonly inside?: boolean;
+  /** Has a second half: what the household can choose. */
+  readonly choices?: boolean;
   /** For the installer only; folded away until asked for. */
   readonly notes: readonly string[];
 }

@@ -12,6 +12,7 @@ import { useHousehold } from '../household-context.tsx';
 import { GlossaryPage, Glossed } from '../shared/glossary-page.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { Bore } from './bore.tsx';
+import { ChooseHalf } from './choose/choose-half.tsx';
 import { InsideMachine } from './inside/inside-machine.tsx';
 import { PagePicture } from './page-picture.tsx';
 import { inOrder, shownPages, walkPages } from './pages.ts';
@@ -34,6 +35,7 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
   const changed = appraisal !== asItIs;
   const [showsKnobs, setShowsKnobs] = useState(false);
   const [showsNotes, setShowsNotes] = useState(false);
+  const [choosing, setChoosing] = useState(false);
   const [showsInside, setShowsInside] = useState(false);
   const toggleNotes = useCallback(() => setShowsNotes((before) => !before), []);
 
@@ -73,6 +75,7 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
     [household, asItIs, series, estimates, settings, today, changes],
   );
   const page = turned.knobs.length > 0 ? turned : still.find(({ name }) => name === turned.name)!;
+  const choosesNow = choosing && page.choices === true;
   const place = useRef<HTMLDivElement>(null);
   const height = useFill(place);
   const whatIf = state.changed && page.knobs.length > 0 ? sayWhatIf(state.knobs, state.whatIf) : '';
@@ -84,26 +87,32 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
       </nav>
       <main className="walk-page" aria-live="polite">
         <GlossaryPage key={page.name}>
-          <h1 className="voice">
-            <Glossed text={page.sentence} />
-          </h1>
-          {whatIf ? (
-            <p className="walk-what-if">{say('What if: {whatIf}. These are not today’s figures.', { whatIf })}</p>
-          ) : null}
-          <div className="walk-fill" ref={place}>
-            <PagePicture
-              picture={page.picture}
-              appraisal={page === turned ? appraisal : asItIs}
-              household={household}
-              height={height}
-            />
-          </div>
-          {showsKnobs && page.knobs.length > 0 ? (
-            <WhatIfRow state={state} only={page.knobs} />
+          {choosesNow ? (
+            <ChooseHalf />
           ) : (
-            <p className="walk-say voice">
-              <Glossed text={page.say} />
-            </p>
+            <>
+              <h1 className="voice">
+                <Glossed text={page.sentence} />
+              </h1>
+              {whatIf ? (
+                <p className="walk-what-if">{say('What if: {whatIf}. These are not today’s figures.', { whatIf })}</p>
+              ) : null}
+              <div className="walk-fill" ref={place}>
+                <PagePicture
+                  picture={page.picture}
+                  appraisal={page === turned ? appraisal : asItIs}
+                  household={household}
+                  height={height}
+                />
+              </div>
+              {showsKnobs && page.knobs.length > 0 ? (
+                <WhatIfRow state={state} only={page.knobs} />
+              ) : (
+                <p className="walk-say voice">
+                  <Glossed text={page.say} />
+                </p>
+              )}
+            </>
           )}
         </GlossaryPage>
         {showsNotes ? (
@@ -118,9 +127,14 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
           </InstallerNotes>
         ) : null}
         <footer className="walk-foot">
-          <span className="quiet walk-home">{page.foot}</span>
+          <span className="quiet walk-home">{choosesNow ? household.name : page.foot}</span>
           <span className="walk-actions screen-only">
-            {page.knobs.length > 0 ? (
+            {page.choices ? (
+              <button type="button" onClick={() => setChoosing(!choosing)}>
+                {choosing ? say('What changes it') : say('What you can choose')}
+              </button>
+            ) : null}
+            {page.knobs.length > 0 && !choosesNow ? (
               <button type="button" aria-pressed={showsKnobs} onClick={() => setShowsKnobs(!showsKnobs)}>
                 {say('What if …')}
               </button>
@@ -130,7 +144,7 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
                 {say('Inside the machine')}
               </button>
             ) : null}
-            {page.workings.length > 0 ? <HowWeKnow find={() => page.workings} key={page.name} /> : null}
+            {page.workings.length > 0 && !choosesNow ? <HowWeKnow find={() => page.workings} key={page.name} /> : null}
             <button type="button" disabled={turn.page === 0} onClick={() => turn.goTo(turn.page - 1)}>
               {say('Back')}
             </button>

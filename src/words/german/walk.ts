@@ -100,6 +100,28 @@ export const WALK: Catalogue = {
   'What if: {whatIf}. These are not today’s figures.': 'Was wäre, wenn: {whatIf}. Das sind nicht die Zahlen von heute.',
   'What if …': 'Was wäre, wenn …',
   'Inside the machine': 'Blick in die Wärmepumpe',
+  'What you can choose': 'Was Sie wählen können',
+  'What changes it': 'Was die Kosten ändert',
+  'solar panels': 'Solarmodule',
+  battery: 'Stromspeicher',
+  'electric car': 'Elektroauto',
+  'On “{name}” all electricity of the home comes to about {amount} a year.':
+    'Mit „{name}“ kostet aller Strom des Hauses etwa {amount} im Jahr.',
+  'hot water at night': 'Warmwasser bei Nacht',
+  'Use this for the estimate': 'Für die Kostenschätzung übernehmen',
+  'Tariff of the estimate': 'Tarif der Kostenschätzung',
+  'You can choose your tariff. We know none of yours yet.':
+    'Ihren Tarif können Sie wählen. Noch kennen wir keinen davon.',
+  'Type the tariffs that you could have under Prices. Then they stand here beside each other.':
+    'Geben Sie unter „Preise“ ein, welche Tarife Sie haben könnten. Dann stehen sie hier nebeneinander.',
+  'These are still the bars from before. The new ones are on their way.':
+    'Das sind noch die Balken von vorhin. Die neuen kommen gleich.',
+  'You can choose your tariff. The one your estimate rests on is the cheapest of these.':
+    'Ihren Tarif können Sie wählen. Der Ihrer Kostenschätzung ist von diesen der günstigste.',
+  'You can choose your tariff, but these cost your home about the same.':
+    'Ihren Tarif können Sie wählen, doch diese hier kosten Sie ungefähr gleich viel.',
+  'You cannot choose the winter. You can choose your tariff: here that is worth about {amount} a year.':
+    'Den Winter können Sie nicht wählen. Ihren Tarif schon: Das macht hier etwa {amount} im Jahr aus.',
   Back: 'Zurück',
   Overview: 'Übersicht',
   Next: 'Weiter',

@@ -22,6 +22,7 @@ export function changePage({ household, appraisal, changes }: WalkInput): WalkPa
     foot: say('{name} · each change by itself, all else as it is', { name: household.name }),
     picture: largest ? { kind: 'changes', changes: ordered } : { kind: 'none' },
     knobs: ['flow', 'room', 'water', 'electricity', 'winter'],
+    choices: true,
     workings: [changesWorking(pump.cost, changeRows(ordered))],
     notes: [say('Move a slider while they watch, then reset it.')],
   };

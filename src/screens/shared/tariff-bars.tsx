@@ -1,0 +1,46 @@
+/** Tariffs as bars, the cheapest on top: all the electricity of the home in a year on each. */
+import type { ReactNode } from 'react';
+import { ChartFigure } from '../../charts/figure.tsx';
+import type { PictureSize } from '../../charts/frame/size.ts';
+import { SpreadPicture } from '../../charts/spread/picture.tsx';
+import type { TariffChoice } from '../../model/shapes/tariff-choice.ts';
+import { say } from '../../words/say.ts';
+import { tariffCells, tariffHeadline, tariffHeads, tariffName } from '../../words/tariff-choice.ts';
+
+export const tariffBarsName = () => say('Which tariff');
+
+export function TariffBars(props: {
+  readonly choice: TariffChoice;
+  readonly size: PictureSize;
+  readonly height?: number;
+  readonly known?: ReactNode;
+  readonly note?: ReactNode;
+  /** True at the table, where the page has said it and nothing is saved. */
+  readonly atTable?: boolean;
+}) {
+  const { choice, size, known, note, atTable = false } = props;
+  const { costs, inUse } = choice;
+  const rows = costs.map((cost) => ({
+    id: cost.tariffId ?? 'published',
+    name: tariffName(cost),
+    ours: cost.tariffId === inUse,
+    grade: cost.whole.grade,
+    cost: { low: cost.whole.low, middle: cost.whole.value, high: cost.whole.high },
+  }));
+  return (
+    <ChartFigure
+      name={tariffBarsName()}
+      sentence={tariffHeadline(choice)}
+      sentenceSaid={atTable}
+      savable={!atTable}
+      picture={<SpreadPicture rows={rows} size={size} height={props.height ?? 80 + 56 * rows.length} />}
+      table={{
+        caption: say('All electricity of the home in a year, heat pump included, on each tariff.'),
+        columns: tariffHeads(choice).map((head, i) => (i === 0 ? { name: head } : { name: head, number: true })),
+        rows: costs.map((cost) => ({ cells: [...tariffCells(cost)], ours: cost.tariffId === inUse })),
+      }}
+      known={known}
+      note={note}
+    />
+  );
+}

@@ -1,0 +1,35 @@
+import { describe, expect, test } from 'vitest';
+import { householdWith, switchesOf, type Turned } from '../../../src/screens/walk/choose/switches.ts';
+import { larchRiseHousehold } from '../leave-behind/larch-rise.ts';
+
+const usual = larchRiseHousehold();
+const night = { ...usual, hotWater: { ...usual.hotWater, hours: 'night' as const } };
+
+describe('hot water at night, switched at the table', () => {
+  test.each<[typeof usual, Turned, boolean]>([
+    [usual, [], false],
+    [usual, ['night-water'], true],
+    [night, [], true],
+    [night, ['night-water'], false],
+  ])('stands as the household has it, and otherwise once it is turned (%#)', (household, turned, isOn) => {
+    expect(switchesOf(household, turned)).toEqual([{ name: 'night-water', label: 'hot water at night', isOn }]);
+    expect(householdWith(household, turned).hotWater.hours === 'night').toBe(isOn);
+  });
+
+  test('turned and turned again leaves the household as it was', () => {
+    const { hours: _, ...asSet } = usual.hotWater;
+    const plain = { ...usual, hotWater: asSet };
+    expect(householdWith(householdWith(plain, ['night-water']), ['night-water'])).toEqual(plain);
+  });
+});
+
+test('roof, battery and car stand there only where the household has them, and are taken out by themselves', () => {
+  const equipped = { ...usual, battery: { usableKWh: 5 }, car: {} };
+  expect(switchesOf(equipped, ['car']).map(({ name, isOn }) => [name, isOn])).toEqual([
+    ['night-water', usual.hotWater.hours === 'night'],
+    ['battery', true],
+    ['car', false],
+  ]);
+  const left = householdWith(equipped, ['car']);
+  expect(left).toEqual({ ...usual, battery: { usableKWh: 5 } });
+});
