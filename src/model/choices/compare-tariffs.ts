@@ -19,7 +19,7 @@ import { type Grade, type Working, weakestGrade } from '../shapes/working.ts';
 import { inclVat, rateBuckets, standingPencePerDayInclVat } from '../tariff/slot-price.ts';
 import { simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
 import { findRegion } from '../weather/region.ts';
-import { cheapestHours, daysFromMonths, shareOutByMonth } from '../year/share-out.ts';
+import { cheapestHours, daysFromMonths, type RateBuckets, shareOutByMonth, sharesOfSlots } from '../year/share-out.ts';
 import { typicalYear } from '../year/typical-year.ts';
 import { type HeatAndMachine, type HoursOn, heatAndMachine, hoursOn, savingOf } from './best-hours.ts';
 import { changeByEquipment, factsOfRoof, layEquipment, type OwnEquipment } from './roof-battery-car.ts';
@@ -243,13 +243,24 @@ const restBySlot = ({ slots, restKWh, restShare, restHours }: Home): Float64Arra
 
 function ownChange(system: SystemName, years: AppraisedYears, prices: PricesInUse, home: Home): OwnChange | null {
   if (!home.own) return null;
+  const { slots } = home;
   const { electricity, electricityShare } = prices;
-  const { penceOfSlot, bucketOfSlot, pencePerKWh } = rateBuckets(electricity.version, home.slots);
+  const { version } = electricity;
+  const buckets = rateBuckets(version, slots);
+  const { penceOfSlot, bucketOfSlot, pencePerKWh } = buckets;
   const pence = Float64Array.from(
-    { length: home.slots.count },
+    { length: slots.count },
     (_, i) => (penceOfSlot ? penceOfSlot[i]! : pencePerKWh[bucketOfSlot[i]!]!) * electricityShare,
   );
-  return changeByEquipment(home.own, loadWith(system, years, prices, home), pence);
+  const rates = ratesOfRest(prices, buckets);
+  // Steps fill up over a month, so that what is bought in it is priced together; when to fill a battery goes by the bands.
+  const priceUnits = (kWh: Float64Array): number => {
+    const shares = sharesOfSlots(kWh, slots, buckets, true);
+    if (!shares) return 0;
+    const year = { kWh: kWh.reduce((sum, one) => sum + one, 0), shares, rates };
+    return totalOf(splitByBlocks([year], rates, version, slots)).pence;
+  };
+  return changeByEquipment(home.own, loadWith(system, years, prices, home), pence, priceUnits);
 }
 
 function roofOf(
@@ -273,19 +284,23 @@ function withEveryMonth(hours: readonly (readonly number[])[]): readonly (readon
   return hours.map((weights) => (total(weights) > 0 ? weights : usual));
 }
 
-/** What the home uses beside heating at the price of its own half-hours; it fills the first steps of a stepped price. */
-function priceRest({ electricity, electricityShare }: PricesInUse, home: Home): number {
-  const { restKWh, restShare, restHours, slots } = home;
-  const { version } = electricity;
-  const buckets = rateBuckets(version, slots);
+function ratesOfRest({ electricityShare }: Pick<PricesInUse, 'electricityShare'>, buckets: RateBuckets): Rates {
   const what = tell('rest-of-home');
-  const rates: Rates = {
+  return {
     what,
     names: buckets.names.map((when) => tell('rate-at', { what, when })),
     pencePerKWh: buckets.pencePerKWh.map((pence) => pence * electricityShare),
     beside: false,
     times: electricityShare,
   };
+}
+
+/** What the home uses beside heating at the price of its own half-hours; it fills the first steps of a stepped price. */
+function priceRest({ electricity, electricityShare }: PricesInUse, home: Home): number {
+  const { restKWh, restShare, restHours, slots } = home;
+  const { version } = electricity;
+  const buckets = rateBuckets(version, slots);
+  const rates = ratesOfRest({ electricityShare }, buckets);
   const shares = shareOutByMonth(restShare, restHours, slots, buckets);
   return totalOf(splitByBlocks([{ kWh: restKWh, shares, rates }], rates, version, slots)).pence;
 }

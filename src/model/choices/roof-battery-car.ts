@@ -49,19 +49,22 @@ export function layEquipment(
 
 /**
  * What they change on one tariff, for a home that needs so much without them [kWh and pence by half-hour, VAT included]:
- * the car's units and the units not bought, and what is paid for the sun sent out.
+ * the car's units and the units not bought at what `priceUnits` makes of a year [pence], and what is paid for the sun sent out.
  */
-export function changeByEquipment(own: OwnEquipment, loadKWh: Float64Array, pencePerKWh: Float64Array): OwnChange {
+export function changeByEquipment(
+  own: OwnEquipment,
+  loadKWh: Float64Array,
+  pencePerKWh: Float64Array,
+  priceUnits: (kWh: Float64Array) => number,
+): OwnChange {
   const { slots, sunKWh, battery, car, exportPence } = own;
   const carKWh = car && carByHalfHour(car, slots, pencePerKWh);
   const needed = carKWh ? loadKWh.map((kWh, i) => kWh + carKWh[i]!) : loadKWh;
   const balance = balanceHome({ slots, loadKWh: needed, sunKWh, battery, pencePerKWh, exportPence });
   const { boughtKWh, soldKWh, ownUseKWh, filledKWh, batteryLossKWh } = balance;
-  let unitsPence = 0;
-  for (let i = 0; i < slots.count; i++) unitsPence += (boughtKWh[i]! - loadKWh[i]!) * pencePerKWh[i]!;
   const sold = sumOf(soldKWh);
   return {
-    unitsPence,
+    unitsPence: priceUnits(boughtKWh) - priceUnits(loadKWh),
     exportPence: sold * exportPence,
     carKWh: carKWh ? sumOf(carKWh) : 0,
     ownUseKWh,

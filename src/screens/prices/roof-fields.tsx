@@ -27,10 +27,10 @@ const FACING_NAMES: { readonly [facing in Facing]: string } = {
   NW: phrase('north-west'),
 };
 const SHADING_NAMES: { readonly [shading in Shading]: string } = {
-  little: phrase('less than a fifth of the sky hidden'),
-  some: phrase('a fifth to three fifths hidden'),
-  much: phrase('three to four fifths hidden'),
-  heavy: phrase('more than four fifths hidden'),
+  little: phrase('little, under 20 % of the sky'),
+  some: phrase('some, 20 to 60 %'),
+  much: phrase('much, 60 to 80 %'),
+  heavy: phrase('heavy, over 80 %'),
 };
 const MOST_SLOPES = 6;
 
@@ -62,9 +62,11 @@ export function RoofFields() {
         />
       ))}
       {isFull && slopes.length < MOST_SLOPES ? (
-        <button type="button" className="plain" onClick={() => setSlopes([...slopes, { ...NEW_SLOPE, facing: 'N' }])}>
-          {say('Panels on another slope')}
-        </button>
+        <p>
+          <button type="button" className="plain" onClick={() => setSlopes([...slopes, { ...NEW_SLOPE, facing: 'N' }])}>
+            {say('Panels on another slope')}
+          </button>
+        </p>
       ) : null}
       {roof ? <ExportFields roof={roof} /> : null}
     </>

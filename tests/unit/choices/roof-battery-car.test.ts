@@ -108,3 +108,17 @@ test('what is said: how much in the cold months, both figures of own use, what i
   expect(notes).toContainEqual(expect.stringContaining('with the same roof, battery and car'));
   expect(notes).toContainEqual(expect.stringMatching(/^The car takes 3,350 kWh a year/));
 });
+
+test('on a stepped price the sun saves the last steps, not the first', () => {
+  const stepped = makeTariff('stepped', [
+    {
+      name: 'all hours',
+      pencePerKWh: 30,
+      times: 'rest',
+      blocks: { per: 'month', steps: [{ upToKWh: 50, pencePerKWh: 10 }] },
+    },
+  ]);
+  const choice = compare({ tariffs: [stepped], prices: { electricityTariffId: 'stepped' }, roof });
+  const { own } = on(choice, 'stepped');
+  expect(own!.unitsPence).toBeCloseTo(-30 * own!.ownUseKWh, 4);
+});
