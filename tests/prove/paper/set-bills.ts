@@ -1330,6 +1330,7 @@ Standing charge   30 days     49.00p                              ${gb(s)}
 Net                                                              ${gb(net)}
 VAT 5%                                                             ${gb(vat)}
 Total                                                            ${gb(net + vat)}
+Pro forma, not for payment
 `,
   );
 }
