@@ -9,6 +9,7 @@ import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { QuestionList } from '../shared/question-list.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
+import { ComfortFields } from './comfort-fields.tsx';
 import { EquipmentSection } from './equipment-section.tsx';
 import { FuelFields } from './fuel-fields.tsx';
 import { PurchaseFields } from './purchase-fields.tsx';
@@ -60,6 +61,7 @@ export function PricesStage() {
       <TariffShelf />
       <EquipmentSection />
       <TariffChoiceFigure />
+      <ComfortFields />
       <FuelFields />
       <PurchaseFields />
     </>
