@@ -1,7 +1,5 @@
 /** When to put heat into a store that leaks, at the least cost: dynamic programming back through the half-hours. */
 
-/** Even steps of the store on which the cost ahead is known; between them it runs straight. */
-const STEPS = 60;
 /** Even levels of the heat put in, 0 included, at which its cost is given. */
 export const LEVELS = 7;
 /** A kWh missed at the end, or below the least, over the dearest that a kWh can cost. */
@@ -41,23 +39,61 @@ export function penceOfHeat({ mostKWh, pence }: HeatStore, slot: number, heatKWh
   return low + (at - below) * (pence[slot * LEVELS + below + 1]! - low);
 }
 
+/** How the cost ahead falls over what is held, from the least to the full store, in straight pieces, steepest first. */
+interface Pieces {
+  readonly lengthKWh: Float64Array;
+  readonly pencePerKWh: Float64Array;
+}
+
 /**
  * The cheapest heat by half-hour [kWh] that keeps the store within its limits: held' = keep × held + heat − drawn.
- * Optimal on the grid of STEPS; the store ends no lower than it began. Where the most is too little, the most is given.
- * Since heat never gets cheaper by the kWh, the cost ahead bends one way only, and one walk over its pieces finds it for all levels.
+ * Exact between the levels of heat: since heat never gets cheaper by the kWh, the cost ahead bends one way only, and its
+ * pieces are kept as they are. The store ends no lower than it began. Where the most is too little, the most is given.
  */
 export function shiftHeat(store: HeatStore): Shifted {
-  const { drawnKWh, mostKWh, pence, keep } = store;
+  const { drawnKWh, mostKWh, pence, keep, leastKWh: least, fullKWh: full } = store;
   const count = drawnKWh.length;
-  const grid = gridOf(store);
-  const { least, stepKWh, nodes } = grid;
-  const full = least + (nodes - 1) * stepKWh;
   const missedPence = MISSED_OVER_DEAREST * dearest(store);
-  /** Least cost of all that is ahead, `ahead[slot × nodes + node]`. */
-  const ahead = new Float64Array((count + 1) * nodes);
-  for (let node = 0; node < nodes; node++) {
-    const short = -(least + node * stepKWh);
-    ahead[count * nodes + node] = short > TINY_KWH ? short * missedPence : 0;
+  let pieces: Pieces = {
+    lengthKWh: new Float64Array(40 * count + 999),
+    pencePerKWh: new Float64Array(40 * count + 999),
+  };
+  const start = new Uint32Array(count + 1);
+  const end = new Uint32Array(count + 1);
+  let size = 0;
+  const add = (lengthKWh: number, pencePerKWh: number) => {
+    if (lengthKWh <= TINY_KWH) return;
+    if (size === pieces.lengthKWh.length) pieces = larger(pieces);
+    pieces.lengthKWh[size] = lengthKWh;
+    pieces.pencePerKWh[size++] = pencePerKWh;
+  };
+  add(-least, -missedPence);
+  add(full, 0);
+  end[count] = size;
+
+  for (let slot = count - 1; slot >= 0; slot--) {
+    const most = mostKWh[slot]!;
+    const part = most / (LEVELS - 1);
+    const from = slot * LEVELS;
+    let next = start[slot + 1]!;
+    const last = end[slot + 1]!;
+    let level = most > 0 ? LEVELS - 1 : 0;
+    // Over what is left before heating: pieces of the store and of the heat together, steepest first, cut to the limits.
+    const low = keep * least - drawnKWh[slot]!;
+    const high = keep * full - drawnKWh[slot]!;
+    let at = least - most;
+    start[slot] = size;
+    if (at > low) add((Math.min(at, high) - low) / keep, -missedPence * keep);
+    while (at < high && (next < last || level > 0)) {
+      const ofStore = next < last ? pieces.pencePerKWh[next]! : Number.POSITIVE_INFINITY;
+      const ofHeat = level > 0 ? (pence[from + level - 1]! - pence[from + level]!) / part : Number.POSITIVE_INFINITY;
+      const isStore = ofStore <= ofHeat;
+      const to = at + (isStore ? pieces.lengthKWh[next++]! : part);
+      if (!isStore) level--;
+      if (to > low) add((Math.min(to, high) - Math.max(at, low)) / keep, (isStore ? ofStore : ofHeat) * keep);
+      at = to;
+    }
+    end[slot] = size;
   }
 
   /** What the store is best filled to in one half-hour from what is left before heating, kWh. */
@@ -67,57 +103,23 @@ export function shiftHeat(store: HeatStore): Shifted {
     const low = Math.max(rest, least);
     if (high <= low) return Math.max(rest, Math.min(rest + most, low));
     const part = most / (LEVELS - 1);
-    const next = (slot + 1) * nodes;
+    const last = end[slot + 1]!;
+    let piece = start[slot + 1]!;
+    let pieceEnd = least + pieces.lengthKWh[piece]!;
+    let level = Math.floor((low - rest) / part + TINY_KWH);
     let to = low;
-    let node = Math.floor((to - least) / stepKWh + TINY_KWH);
-    let level = Math.floor((to - rest) / part + TINY_KWH);
-    while (to < high - TINY_KWH && node < nodes - 1 && level < LEVELS - 1) {
-      const gained = (ahead[next + node]! - ahead[next + node + 1]!) / stepKWh;
+    while (to < high - TINY_KWH && level < LEVELS - 1) {
+      while (pieceEnd <= to + TINY_KWH && piece < last - 1) pieceEnd += pieces.lengthKWh[++piece]!;
       const paid = (pence[slot * LEVELS + level + 1]! - pence[slot * LEVELS + level]!) / part;
-      if (paid >= gained) break;
-      const toNode = least + (node + 1) * stepKWh;
+      if (paid >= -pieces.pencePerKWh[piece]!) break;
       const toLevel = rest + (level + 1) * part;
-      if (toNode <= toLevel) node++;
-      if (toLevel <= toNode) level++;
-      to = Math.min(toNode, toLevel, high);
+      const toPiece = piece < last - 1 ? pieceEnd : high;
+      if (toLevel <= toPiece) level++;
+      to = Math.min(toLevel, toPiece, high);
     }
     return to;
   }
 
-  for (let slot = count - 1; slot >= 0; slot--) {
-    const most = mostKWh[slot]!;
-    const part = most / (LEVELS - 1);
-    const next = (slot + 1) * nodes;
-    const costs = slot * LEVELS;
-    // The cost ahead as it runs over what is left before heating: pieces of the store and of the heat, steepest first.
-    let node = 0;
-    let level = most > 0 ? LEVELS - 1 : 0;
-    let from = least - most;
-    let value = ahead[next]! + (most > 0 ? pence[costs + LEVELS - 1]! : 0);
-    let length = 0;
-    let slope = -missedPence;
-    for (let i = 0; i < nodes; i++) {
-      const rest = keep * (least + i * stepKWh) - drawnKWh[slot]!;
-      while (from + length < rest) {
-        value += length * slope;
-        from += length;
-        const ofStore = node < nodes - 1 ? (ahead[next + node + 1]! - ahead[next + node]!) / stepKWh : Infinity;
-        const ofHeat = level > 0 ? (pence[costs + level - 1]! - pence[costs + level]!) / part : Infinity;
-        if (ofStore <= ofHeat) {
-          if (node === nodes - 1) {
-            [length, slope] = [Infinity, 0];
-            break;
-          }
-          [length, slope] = [stepKWh, ofStore];
-          node++;
-        } else {
-          [length, slope] = [part, ofHeat];
-          level--;
-        }
-      }
-      ahead[slot * nodes + i] = value + (rest - from) * slope;
-    }
-  }
   const heatKWh = new Float64Array(count);
   const heldKWh = new Float64Array(count);
   let held = 0;
@@ -132,12 +134,13 @@ export function shiftHeat(store: HeatStore): Shifted {
   return { heatKWh, heldKWh, pence: total };
 }
 
-/** Levels of the store [kWh] with 0 among them, within its limits. */
-function gridOf({ leastKWh, fullKWh }: HeatStore): { least: number; stepKWh: number; nodes: number } {
-  const stepKWh = (fullKWh - leastKWh) / STEPS;
-  const below = Math.floor(-leastKWh / stepKWh + TINY_KWH);
-  const above = Math.floor(fullKWh / stepKWh + TINY_KWH);
-  return { least: -below * stepKWh, stepKWh, nodes: below + above + 1 };
+function larger({ lengthKWh, pencePerKWh }: Pieces): Pieces {
+  const grown = (values: Float64Array) => {
+    const out = new Float64Array(2 * values.length);
+    out.set(values);
+    return out;
+  };
+  return { lengthKWh: grown(lengthKWh), pencePerKWh: grown(pencePerKWh) };
 }
 
 /** The most that a kWh of heat costs in any half-hour, pence. */
