@@ -82,6 +82,7 @@ export const HouseholdInput = strictly(
     roof: loosen(Roof).optional(),
     battery: loosen(HomeBattery).optional(),
     car: loosen(ElectricCar).optional(),
+    comfort: Household.shape.comfort,
     /** Name of the offer whose machine stands above, where others stand beside it. */
     offer: Offer.shape.name.optional(),
     offers: z
@@ -152,6 +153,7 @@ export function toHousehold(input: HouseholdInput, id: string): Household {
     ...(input.roof === undefined ? {} : { roof: tighten(Roof, input.roof) }),
     ...(input.battery === undefined ? {} : { battery: tighten(HomeBattery, input.battery) }),
     ...(input.car === undefined ? {} : { car: tighten(ElectricCar, input.car) }),
+    ...(input.comfort === undefined ? {} : { comfort: input.comfort }),
     ...offersOfFile(input, empty.machine),
   });
   return inHandByName(household, input.taken?.offer, 'taken.offer');
