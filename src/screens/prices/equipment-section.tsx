@@ -13,6 +13,9 @@ export function EquipmentSection() {
           'What is typed here is counted in “Which tariff”, for each way of heating alike. Leave empty what there is not.',
         )}
       </p>
+      <p className="explain quiet">
+        {say('Panels, batteries and chargers are connected by a qualified electrician only.')}
+      </p>
       <RoofFields />
       <BatteryFields />
       <CarFields />

@@ -81,6 +81,8 @@ export const PRICES_SCREEN: Catalogue = {
   'heavy, over 80 %': 'sehr viel, über 80 %',
   'What is typed here is counted in “Which tariff”, for each way of heating alike. Leave empty what there is not.':
     'Was hier steht, zählt bei „Welcher Tarif“ mit, für jede Heizung gleich. Was es nicht gibt, bleibt leer.',
+  'Panels, batteries and chargers are connected by a qualified electrician only.':
+    'Module, Speicher und Ladestationen schließt nur eine Elektrofachkraft an.',
   'Panels on another slope': 'Module auf einer weiteren Fläche',
   '{label}, slope {number}': '{label}, Fläche {number}',
   'Solar panels': 'Solarmodule',
