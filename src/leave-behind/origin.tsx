@@ -27,15 +27,34 @@ export const titleOf = (said: string): string =>
     '',
   );
 
+/** A British publication whose title stands English inside a German sentence. */
+const TITLE = 'In-situ heat pump performance: analysis of Ofgem data 2017-2022';
+
+/** A German text with that title marked as English. */
+function MarkTitle({ said }: { readonly said: string }) {
+  const [before = '', ...after] = said.split(TITLE);
+  if (language() === 'en-GB' || after.length === 0) return said;
+  return (
+    <>
+      {before}
+      <span lang="en">{TITLE}</span>
+      {after.join(TITLE)}
+    </>
+  );
+}
+
 /** The text of a source; a title that stays English is marked so, for whoever has the paper read aloud. */
 export function Origin({ text, short = false }: { readonly text: Shown; readonly short?: boolean }) {
   const shape = short ? titleOf : plainOrigin;
   const title = (english: string) => <span lang="en">{shape(english)}</span>;
   if (typeof text !== 'string' && !('said' in text)) {
     const parts = sayToldParts(text, (english) => title(english));
-    // biome-ignore lint/suspicious/noArrayIndexKey: the parts of one sentence neither move nor change their number.
-    return parts.map((part, i) => <Fragment key={i}>{typeof part === 'string' ? plainOrigin(part) : part}</Fragment>);
+    return parts.map((part, i) => {
+      const shown = typeof part === 'string' ? <MarkTitle said={plainOrigin(part)} /> : part;
+      // biome-ignore lint/suspicious/noArrayIndexKey: the parts of one sentence neither move nor change their number.
+      return <Fragment key={i}>{shown}</Fragment>;
+    });
   }
   const said = sayTold(text);
-  return said === text && language() !== 'en-GB' ? title(said) : shape(said);
+  return said === text && language() !== 'en-GB' ? title(said) : <MarkTitle said={shape(said)} />;
 }

@@ -16,7 +16,7 @@ export const CHECK_SCREEN: Catalogue = {
   'First day': 'Erster Tag',
   'Last day': 'Letzter Tag',
   'Read on': 'Ablesung',
-  'own meter': 'eigenem Zähler',
+  'own meter': 'eigener Zähler',
   'whole home': 'Zähler des Hauses',
   'kWh of the heat pump': 'kWh der Wärmepumpe',
   'kWh of the whole bill': 'kWh der ganzen Rechnung',
@@ -115,7 +115,7 @@ export const CHECK_SCREEN: Catalogue = {
   Return: 'Rücklauf',
   'Flow rate of the water': 'Volumenstrom des Wassers',
   'Input power': 'Aufnahmeleistung',
-  'Electricity into the machine just now.': 'Strom in das Gerät in diesem Augenblick.',
+  'Electricity into the machine just now.': 'Strom in die Wärmepumpe in diesem Augenblick.',
   'Flow meters show': 'Volumenstrom in',
   'Refrigerant, where it can be read': 'Kältemittel, wo es ablesbar ist',
   'Share of glycol': 'Anteil Frostschutz',
@@ -147,7 +147,7 @@ export const CHECK_SCREEN: Catalogue = {
   'Type what you read at the plant. Nothing is a must.':
     'Geben Sie ein, was Sie an der Anlage ablesen. Nichts davon ist Pflicht.',
   'Read all of it within the same few minutes, once the machine has run steadily for ten.':
-    'Lesen Sie alles in denselben Minuten ab, wenn das Gerät zehn Minuten gleichmäßig gelaufen ist.',
+    'Lesen Sie alles in denselben Minuten ab, wenn die Wärmepumpe zehn Minuten gleichmäßig gelaufen ist.',
   'So far:': 'Bisher:',
   'Before you touch anything': 'Bevor Sie etwas anfassen',
   'Day of the visit': 'Tag des Besuchs',
