@@ -194,10 +194,11 @@ function costOf(one: Priced, home: Home, years: Float64Array | null, share: numb
 
 const heatingOf = ({ appraisal }: AppraisedYears) => appraisal.systems.find(({ id }) => id === 'heat-pump')!.cost;
 
-/** The heat pump with hot water made in the tariff's cheap hours; null where it has none, or that is how it is made already. */
+/** The heat pump with hot water made in the tariff's cheap hours; null where it has none, or that is how it is made already, the best hours included. */
 function nightHeatingPence({ household, prices }: Priced, { input, slots }: Home): number | null {
-  const { hotWater } = household;
-  if (hotWater.hours === 'night' || !cheapestHours(slots, rateBuckets(prices.electricity.version, slots))) return null;
+  const { hotWater, comfort } = household;
+  if (hotWater.hours === 'night' || comfort?.hours === 'best') return null;
+  if (!cheapestHours(slots, rateBuckets(prices.electricity.version, slots))) return null;
   const atNight: Household = { ...household, hotWater: { ...hotWater, hours: 'night' } };
   return heatingOf(appraiseYears({ ...input, household: atNight, draws: 0 })).value;
 }
