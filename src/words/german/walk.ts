@@ -107,6 +107,7 @@ export const WALK: Catalogue = {
   'electric car': 'Elektroauto',
   'On “{name}” all electricity of the home comes to about {amount} a year.':
     'Mit „{name}“ kostet aller Strom des Hauses etwa {amount} im Jahr.',
+  'the best hours': 'die besten Stunden',
   'hot water at night': 'Warmwasser bei Nacht',
   'Use this for the estimate': 'Für die Kostenschätzung übernehmen',
   'Tariff of the estimate': 'Tarif der Kostenschätzung',

@@ -12,7 +12,7 @@ describe('hot water at night, switched at the table', () => {
     [night, [], true],
     [night, ['night-water'], false],
   ])('stands as the household has it, and otherwise once it is turned (%#)', (household, turned, isOn) => {
-    expect(switchesOf(household, turned)).toEqual([{ name: 'night-water', label: 'hot water at night', isOn }]);
+    expect(switchesOf(household, turned)[0]).toEqual({ name: 'night-water', label: 'hot water at night', isOn });
     expect(householdWith(household, turned).hotWater.hours === 'night').toBe(isOn);
   });
 
@@ -21,6 +21,15 @@ describe('hot water at night, switched at the table', () => {
     const plain = { ...usual, hotWater: asSet };
     expect(householdWith(householdWith(plain, ['night-water']), ['night-water'])).toEqual(plain);
   });
+});
+
+test('the best hours are switched on and off, and not offered beside a battery', () => {
+  const on = householdWith(usual, ['best-hours']);
+  expect(on.comfort).toEqual({ hours: 'best' });
+  expect(householdWith(on, ['best-hours']).comfort).toEqual({});
+  const names = (household: typeof usual) => switchesOf(household, []).map(({ name }) => name);
+  expect(names(usual)).toEqual(['night-water', 'best-hours']);
+  expect(names({ ...usual, battery: { usableKWh: 5 } })).toEqual(['night-water', 'battery']);
 });
 
 test('roof, battery and car stand there only where the household has them, and are taken out by themselves', () => {

@@ -27,6 +27,16 @@ const SWITCHES = {
       return { ...household, hotWater: hours === 'night' ? hotWater : { ...hotWater, hours: 'night' } };
     },
   },
+  'best-hours': {
+    label: phrase('the best hours'),
+    // Beside a roof or a battery they are not worked out.
+    isThere: ({ roof, battery }) => roof === undefined && battery === undefined,
+    isOn: ({ comfort }) => comfort?.hours === 'best',
+    turn: (household) => {
+      const { hours, ...comfort } = household.comfort ?? {};
+      return { ...household, comfort: hours === 'best' ? comfort : { ...comfort, hours: 'best' } };
+    },
+  },
   roof: without('roof', phrase('solar panels')),
   battery: without('battery', phrase('battery')),
   car: without('car', phrase('electric car')),
