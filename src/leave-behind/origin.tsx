@@ -1,5 +1,6 @@
 /** Where a value comes from, as both papers say it: a source by its name, else plainly that it is our own assumption. */
 import { Fragment } from 'react';
+import { IN_SITU_TITLE } from '../reference/field-trials.ts';
 import { language, say } from '../words/say.ts';
 import { type Shown, sayTold, sayToldParts } from '../words/say-told.ts';
 
@@ -27,18 +28,15 @@ export const titleOf = (said: string): string =>
     '',
   );
 
-/** A British publication whose title stands English inside a German sentence. */
-const TITLE = 'In-situ heat pump performance: analysis of Ofgem data 2017-2022';
-
-/** A German text with that title marked as English. */
+/** A German text with the title of a British publication in it marked as English. */
 function MarkTitle({ said }: { readonly said: string }) {
-  const [before = '', ...after] = said.split(TITLE);
+  const [before = '', ...after] = said.split(IN_SITU_TITLE);
   if (language() === 'en-GB' || after.length === 0) return said;
   return (
     <>
       {before}
-      <span lang="en">{TITLE}</span>
-      {after.join(TITLE)}
+      <span lang="en">{IN_SITU_TITLE}</span>
+      {after.join(IN_SITU_TITLE)}
     </>
   );
 }

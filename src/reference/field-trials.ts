@@ -21,6 +21,9 @@ export const designDeviation: Reference['designDeviation'] = {
   provenance: 'computed',
 };
 
+/** A British publication, whose title stays English in every language. */
+export const IN_SITU_TITLE = 'In-situ heat pump performance: analysis of Ofgem data 2017-2022';
+
 /**
  * Ground: the mean is published. The 10 and 90 % points are worked out from the published shares: 67 % of the sites
  * reached 3.0 and 33 % reached 3.5, which a normal spread meets with a standard deviation of 0.25 / 0.44 = 0.57,
@@ -35,8 +38,7 @@ export const fieldFactor: Reference['fieldFactor'] = {
     count: 286,
     reachedDesignShare: 0.16,
     deviation: FIELD_DEVIATION,
-    source:
-      'In-situ heat pump performance: analysis of Ofgem data 2017-2022 (for DESNZ, RECC and GSHPA, 2024), ground source, as quoted in trade news; 10 and 90 % points worked out from its shares at 3.0 and 3.5',
+    source: `${IN_SITU_TITLE} (for DESNZ, RECC and GSHPA, 2024), ground source, as quoted in trade news; 10 and 90 % points worked out from its shares at 3.0 and 3.5`,
     provenance: 'read',
   },
   air: {

@@ -95,10 +95,11 @@ function cheapestSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
   const atNight = ({ whole, nightWaterPence = 0 }: TariffCost) => whole.value - Math.max(0, nightWaterPence);
   const better = others.toSorted((a, b) => atNight(a) - atNight(b))[0]!;
   return [
-    say(
-      '“{name}” is the cheapest in {count} of 20 futures. One tariff may rise and another not: that is not in this count.',
-      { name: tariffName(first), count: Math.round(first.cheapestShare * TWENTY) },
-    ),
+    say('“{name}” is the cheapest in {count} of 20 futures.', {
+      name: tariffName(first),
+      count: Math.round(first.cheapestShare * TWENTY),
+    }),
+    say('One tariff may rise and another not: that is not in this count.'),
     ...(atNight(better) < atNight(first)
       ? [
           say('With hot water made in its cheap hours, “{name}” would come to about {amount}, and be the cheapest.', {

@@ -21,8 +21,9 @@ export const PRICES_SCREEN: Catalogue = {
     'Neben der Wärmepumpe sind {kWh} übriger Strom gezählt, wie in solchen Häusern üblich. Das ist angenommen.',
   'With the heat pump it counts {kWh} of other electricity. Its hours are those of a usual home.':
     'Neben der Wärmepumpe sind {kWh} übriger Strom gezählt, zu den Stunden eines üblichen Haushalts.',
-  '“{name}” is the cheapest in {count} of 20 futures. One tariff may rise and another not: that is not in this count.':
-    '„{name}“ ist in {count} von 20 Fällen der günstigste. Dass ein Tarif steigt und ein anderer nicht, ist nicht mitgezählt.',
+  '“{name}” is the cheapest in {count} of 20 futures.': '„{name}“ ist in {count} von 20 Fällen der günstigste.',
+  'One tariff may rise and another not: that is not in this count.':
+    'Dass ein Tarif steigt und ein anderer nicht, ist nicht mitgezählt.',
   'With hot water made in its cheap hours, “{name}” would come to about {amount}, and be the cheapest.':
     'Wird das Warmwasser in den günstigen Stunden bereitet, kostet „{name}“ rund {amount} und ist der günstigste.',
   'With the tariff that suits each best, fuel counted in: about {pump} with the heat pump, about {present} as now.':

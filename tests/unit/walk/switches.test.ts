@@ -1,8 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { householdWith, switchesOf, type Turned } from '../../../src/screens/walk/choose/switches.ts';
+import { makeTariff } from '../appraisal/make-household.ts';
 import { larchRiseHousehold } from '../leave-behind/larch-rise.ts';
 
-const usual = larchRiseHousehold();
+const usual = {
+  ...larchRiseHousehold(),
+  tariffs: [makeTariff('own', [{ name: 'all hours', pencePerKWh: 25, times: 'rest' }])],
+};
 const night = { ...usual, hotWater: { ...usual.hotWater, hours: 'night' as const } };
 
 describe('hot water at night, switched at the table', () => {
@@ -21,6 +25,10 @@ describe('hot water at night, switched at the table', () => {
     const plain = { ...usual, hotWater: asSet };
     expect(householdWith(householdWith(plain, ['night-water']), ['night-water'])).toEqual(plain);
   });
+});
+
+test('hours are no choice where no tariff is typed: on the published average each costs the same', () => {
+  expect(switchesOf({ ...usual, tariffs: [] }, [])).toEqual([]);
 });
 
 test('the best hours are switched on and off, and not offered beside a battery', () => {

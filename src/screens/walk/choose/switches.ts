@@ -17,10 +17,13 @@ const without = (key: 'roof' | 'battery' | 'car', label: string): Switch => ({
   turn: ({ [key]: _, ...household }) => household,
 });
 
+/** On the published average every hour costs the same. */
+const hasTariff = ({ tariffs }: Household) => tariffs.some(({ fuel }) => fuel === 'electricity');
+
 const SWITCHES = {
   'night-water': {
     label: phrase('hot water at night'),
-    isThere: () => true,
+    isThere: hasTariff,
     isOn: ({ hotWater }) => hotWater.hours === 'night',
     turn: (household) => {
       const { hours, ...hotWater } = household.hotWater;
@@ -30,7 +33,7 @@ const SWITCHES = {
   'best-hours': {
     label: phrase('the best hours'),
     // Beside a roof or a battery they are not worked out.
-    isThere: ({ roof, battery }) => roof === undefined && battery === undefined,
+    isThere: (household) => hasTariff(household) && household.roof === undefined && household.battery === undefined,
     isOn: ({ comfort }) => comfort?.hours === 'best',
     turn: (household) => {
       const { hours, ...comfort } = household.comfort ?? {};
