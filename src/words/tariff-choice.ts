@@ -223,17 +223,24 @@ function bestHoursSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
       ? say('The heat pump runs in the best hours of each tariff. That is counted above.')
       : say('The heat pump runs at its usual hours on each.'),
     ...worth.map(({ name, saving, leastRoomC, mostRoomC }) =>
-      say('On “{name}”, the best hours save about {amount} a year, most likely {range}. Rooms: {least} to {most} °C.', {
-        name,
-        amount: spokenPounds(saving.value),
-        range: poundsRange(saving.low, saving.high),
-        least: grouped(leastRoomC, 1),
-        most: grouped(mostRoomC, 1),
-      }),
+      say(
+        'On “{name}”, the best hours save about {amount} a year, for 8 in 10 homes like yours {range}. Rooms: {least} to {most} °C.',
+        {
+          name,
+          amount: spokenPounds(saving.value),
+          range: poundsRange(saving.low, saving.high),
+          least: grouped(leastRoomC, 1),
+          most: grouped(mostRoomC, 1),
+        },
+      ),
     ),
     ...(worth.length === 0
       ? []
-      : [say('That needs a control that can choose the hours. Hot water keeps its weekly 60 °C.')]),
+      : [
+          say(
+            'That needs a control that can choose the hours. Once a week the hot water is still heated through, for hygiene.',
+          ),
+        ]),
     ...(worth.length > 0 && first?.warmth.known === 'assumed'
       ? [
           say('How long the home stays warm is assumed: without heat it cools by {drop} K in three winter hours.', {

@@ -1,9 +1,25 @@
 /** The sums behind several tariffs beside each other. */
-import type { TariffChoice } from '../../model/shapes/tariff-choice.ts';
+import type { TariffChoice, TariffCost } from '../../model/shapes/tariff-choice.ts';
+import type { Grade } from '../../model/shapes/working.ts';
 import { inWords, sayTold } from '../say-told.ts';
 import { tariffName } from '../tariff-choice.ts';
 import type { ShownInput, ShownWorking } from '../working.ts';
 import { rangedWorking } from './ranged.ts';
+
+type BestHours = NonNullable<TariffCost['bestHours']>;
+
+function inputsOfHours({ saving, leastRoomC, mostRoomC, coolsIn3HoursK }: BestHours, grade: Grade): ShownInput[] {
+  const moved = inWords('heat moved half-hour by half-hour within the room temperatures accepted');
+  const cooling = inWords('the home as one store of heat, at the mean outdoor temperature of the coldest month');
+  return [
+    { name: inWords('Saved by the best hours'), value: saving.value, unit: 'p', grade, origin: moved },
+    { name: inWords('The least of 8 in 10 homes'), value: saving.low, unit: 'p', grade, origin: moved },
+    { name: inWords('The most of 8 in 10 homes'), value: saving.high, unit: 'p', grade, origin: moved },
+    { name: inWords('Coldest room in the best hours'), value: leastRoomC, unit: '°C', grade, origin: moved },
+    { name: inWords('Warmest room in the best hours'), value: mostRoomC, unit: '°C', grade, origin: moved },
+    { name: inWords('Cooling in three hours without heat'), value: coolsIn3HoursK, unit: 'K', grade, origin: cooling },
+  ];
+}
 
 /** Each tariff's year on the whole home with its range [p], what else was worked out on it, and the home's other electricity [kWh]. */
 export function tariffWorkings({ costs, rest }: TariffChoice): ShownWorking[] {
@@ -40,17 +56,7 @@ export function tariffWorkings({ costs, rest }: TariffChoice): ShownWorking[] {
               origin: inWords('the same sum with hot water made in the cheap hours'),
             },
           ]),
-      ...(cost.bestHours
-        ? [
-            {
-              name: inWords('Saved by the best hours'),
-              value: cost.bestHours.saving.value,
-              unit: 'p',
-              grade,
-              origin: inWords('heat moved half-hour by half-hour within the room temperatures accepted'),
-            },
-          ]
-        : []),
+      ...(cost.bestHours ? inputsOfHours(cost.bestHours, grade) : []),
     ];
     return {
       ...working,

@@ -41,10 +41,10 @@ export const PRICES_SCREEN: Catalogue = {
   'The heat pump runs in the best hours of each tariff. That is counted above.':
     'Die Wärmepumpe läuft in den besten Stunden jedes Tarifs. Das ist oben mitgerechnet.',
   'The heat pump runs at its usual hours on each.': 'Die Wärmepumpe läuft bei jedem Tarif zu ihren üblichen Stunden.',
-  'On “{name}”, the best hours save about {amount} a year, most likely {range}. Rooms: {least} to {most} °C.':
-    'Mit „{name}“ sparen die besten Stunden etwa {amount} im Jahr, am ehesten {range}. Räume: {least} bis {most} °C.',
-  'That needs a control that can choose the hours. Hot water keeps its weekly 60 °C.':
-    'Dafür braucht es eine Regelung, die die Stunden wählen kann. Warmwasser kommt weiterhin jede Woche auf 60 °C.',
+  'On “{name}”, the best hours save about {amount} a year, for 8 in 10 homes like yours {range}. Rooms: {least} to {most} °C.':
+    'Mit „{name}“ sparen die besten Stunden etwa {amount} im Jahr, in 8 von 10 Häusern wie Ihrem {range}. Räume: {least} bis {most} °C.',
+  'That needs a control that can choose the hours. Once a week the hot water is still heated through, for hygiene.':
+    'Dafür braucht es eine Regelung, die die Stunden wählen kann. Das Warmwasser wird weiterhin jede Woche durchgeheizt, der Hygiene wegen.',
   'How long the home stays warm is assumed: without heat it cools by {drop} K in three winter hours.':
     'Wie lange das Haus warm bleibt, ist angenommen: Ohne Heizung kühlt es in drei Winterstunden um {drop} K aus.',
   'Best hours of the heat pump': 'Beste Stunden der Wärmepumpe',
@@ -61,6 +61,13 @@ export const PRICES_SCREEN: Catalogue = {
   'masonry and concrete': 'Mauerwerk und Beton',
   'thick stone or concrete throughout': 'durchgehend dicker Stein oder Beton',
   'Saved by the best hours': 'Ersparnis durch die besten Stunden',
+  'The least of 8 in 10 homes': 'Die kleinste in 8 von 10 Häusern',
+  'The most of 8 in 10 homes': 'Die größte in 8 von 10 Häusern',
+  'Coldest room in the best hours': 'Kühlster Raum in den besten Stunden',
+  'Warmest room in the best hours': 'Wärmster Raum in den besten Stunden',
+  'Cooling in three hours without heat': 'Abkühlung in drei Stunden ohne Heizung',
+  'the home as one store of heat, at the mean outdoor temperature of the coldest month':
+    'das Haus als ein Wärmespeicher, bei der mittleren Außentemperatur des kältesten Monats',
   'heat moved half-hour by half-hour within the room temperatures accepted':
     'Wärme halbstundenweise verschoben, innerhalb der gewünschten Raumtemperaturen',
   'The heat pump runs at its usual hours on each. What moving its hours would save is not counted.':
