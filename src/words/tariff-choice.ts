@@ -238,7 +238,7 @@ function bestHoursSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
       ? []
       : [
           say(
-            'That needs a control that can choose the hours. Once a week the hot water is still heated through, for hygiene.',
+            'That needs a control that can choose the hours. Once a week the hot water is still heated through, against germs.',
           ),
         ]),
     ...(worth.length > 0 && first?.warmth.known === 'assumed'

@@ -43,8 +43,8 @@ export const PRICES_SCREEN: Catalogue = {
   'The heat pump runs at its usual hours on each.': 'Die Wärmepumpe läuft bei jedem Tarif zu ihren üblichen Stunden.',
   'On “{name}”, the best hours save about {amount} a year, for 8 in 10 homes like yours {range}. Rooms: {least} to {most} °C.':
     'Mit „{name}“ sparen die besten Stunden etwa {amount} im Jahr, in 8 von 10 Häusern wie Ihrem {range}. Räume: {least} bis {most} °C.',
-  'That needs a control that can choose the hours. Once a week the hot water is still heated through, for hygiene.':
-    'Dafür braucht es eine Regelung, die die Stunden wählen kann. Das Warmwasser wird weiterhin jede Woche durchgeheizt, der Hygiene wegen.',
+  'That needs a control that can choose the hours. Once a week the hot water is still heated through, against germs.':
+    'Dafür braucht es eine Regelung, die die Stunden wählen kann. Das Warmwasser wird weiterhin jede Woche durchgeheizt, gegen Keime.',
   'How long the home stays warm is assumed: without heat it cools by {drop} K in three winter hours.':
     'Wie lange das Haus warm bleibt, ist angenommen: Ohne Heizung kühlt es in drei Winterstunden um {drop} K aus.',
   'Best hours of the heat pump': 'Beste Stunden der Wärmepumpe',
