@@ -8,6 +8,7 @@ import { sayTold } from './say-told.ts';
 const SAME_SHARE = 0.02;
 /** Less than this a year is not worth a sentence, pence. */
 const LEAST_PENCE = 500;
+const LEAST_LEFT_KWH = 1;
 const TWENTY = 20;
 
 /** The tariff's own name, or that of the average that stands beside it. */
@@ -198,6 +199,13 @@ function equipmentSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'
       : []),
     ...(own.carKWh > 0
       ? [say('The car takes {kWh} a year at home, in the cheapest hours of its stand.', { kWh: spokenKWh(own.carKWh) })]
+      : []),
+    ...(own.carLeftKWh > LEAST_LEFT_KWH
+      ? [
+          say('It would need {kWh} more than its charger can give. That is not counted.', {
+            kWh: spokenKWh(own.carLeftKWh),
+          }),
+        ]
       : []),
     sameForAllSentence(),
   ];

@@ -63,10 +63,12 @@ export function changeByEquipment(
   const balance = balanceHome({ slots, loadKWh: needed, sunKWh, battery, pencePerKWh, exportPence });
   const { boughtKWh, soldKWh, ownUseKWh, filledKWh, batteryLossKWh } = balance;
   const sold = sumOf(soldKWh);
+  const charged = carKWh ? sumOf(carKWh) : 0;
   return {
     unitsPence: priceUnits(boughtKWh) - priceUnits(loadKWh),
     exportPence: sold * exportPence,
-    carKWh: carKWh ? sumOf(carKWh) : 0,
+    carKWh: charged,
+    carLeftKWh: car ? Math.max(0, car.kWhPerYear - charged) : 0,
     ownUseKWh,
     soldKWh: sold,
     filledKWh,

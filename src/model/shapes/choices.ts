@@ -13,7 +13,7 @@ export const PanelsOnSlope = z.object({
   /** How much of the sky is hidden. */
   shading: z.enum(SHADINGS),
   /** Share of the light that shade leaves; stands above `shading`. */
-  shadingFactor: z.number().min(0).max(1).optional(),
+  shadingFactor: z.number().positive().max(1).optional(),
 });
 export type PanelsOnSlope = z.infer<typeof PanelsOnSlope>;
 

@@ -12,6 +12,8 @@ export const OwnChange = z.object({
   /** Paid for what is sent out. */
   exportPence: z.number(),
   carKWh: z.number(),
+  /** What the car needs at home and its charger cannot give. */
+  carLeftKWh: z.number(),
   /** Of the sun: used at home, and sent out. */
   ownUseKWh: z.number(),
   soldKWh: z.number(),

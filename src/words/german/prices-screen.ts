@@ -140,6 +140,8 @@ export const PRICES_SCREEN: Catalogue = {
     'Der Speicher verliert im Jahr etwa {lost}; {filled} lädt er aus dem Netz. Das Wetter kennt er nicht.',
   'The car takes {kWh} a year at home, in the cheapest hours of its stand.':
     'Das Auto lädt zu Hause {kWh} im Jahr, in den günstigsten Stunden seiner Standzeit.',
+  'It would need {kWh} more than its charger can give. That is not counted.':
+    'Es bräuchte {kWh} mehr, als sein Ladepunkt geben kann. Das ist nicht gezählt.',
   'Each way of heating is counted with the same roof, battery and car: what they save is no merit of the heat pump.':
     'Jede Heizung ist mit demselben Dach, Speicher und Auto gerechnet: Was sie sparen, ist kein Verdienst der Wärmepumpe.',
   '“{name}” is left out: it charges for the highest half-hour, which a battery or a car would move.':

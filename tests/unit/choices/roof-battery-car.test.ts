@@ -74,6 +74,15 @@ test('a car is charged in the cheap hours of each tariff, and all its units are 
   expect(on(choice, 'flat').own!.carKWh).toBeCloseTo(1600, 6);
   expect(on(choice, 'flat').own!.unitsPence).toBeCloseTo(1600 * 25, 4);
   expect(on(choice, 'night').own!.unitsPence).toBeCloseTo(1600 * 8, 4);
+  expect(on(choice, 'flat').own!.carLeftKWh).toBeCloseTo(0, 6);
+});
+
+test('what a car needs and its charger cannot give is named, and no unit of it is lost', () => {
+  const car = { kmPerYear: given(150_000), kWhPer100Km: given(20), chargerKW: given(1) };
+  const { own } = on(compare({ car }), 'flat');
+  expect(own!.carKWh + own!.carLeftKWh).toBeCloseTo(30_000, 6);
+  expect(own!.carKWh).toBeLessThanOrEqual(365 * 24);
+  expect(own!.carKWh).toBeGreaterThan(8000);
 });
 
 test('a battery that may be filled at night earns where the night is cheap, and on one price only loses', () => {
