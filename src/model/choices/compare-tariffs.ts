@@ -4,7 +4,7 @@ import type { YearSlots } from '../calendar/zone.ts';
 import { tenAndNinety } from '../chance/quantiles.ts';
 import { splitByBlocks } from '../comparison/block-uses.ts';
 import { withRange } from '../comparison/cost-figures.ts';
-import { layHours, overSlots } from '../comparison/lay-hours.ts';
+import { layHours } from '../comparison/lay-hours.ts';
 import type { SystemName } from '../comparison/plan.ts';
 import { choosePrices, type PricesInUse } from '../comparison/prices-of.ts';
 import { type RestOfHome, restOfHome } from '../comparison/rest-of-home.ts';
@@ -19,7 +19,14 @@ import { type Grade, type Working, weakestGrade } from '../shapes/working.ts';
 import { inclVat, rateBuckets, standingPencePerDayInclVat } from '../tariff/slot-price.ts';
 import { simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
 import { findRegion } from '../weather/region.ts';
-import { cheapestHours, daysFromMonths, type RateBuckets, shareOutByMonth, sharesOfSlots } from '../year/share-out.ts';
+import {
+  cheapestHours,
+  daysFromMonths,
+  overSlots,
+  type RateBuckets,
+  shareOutByMonth,
+  sharesOfSlots,
+} from '../year/share-out.ts';
 import { typicalYear } from '../year/typical-year.ts';
 import { type HeatAndMachine, type HoursOn, heatAndMachine, hoursOn, savingOf } from './best-hours.ts';
 import { changeByEquipment, factsOfRoof, layEquipment, type OwnEquipment } from './roof-battery-car.ts';

@@ -17,13 +17,15 @@ import {
   type BandShares,
   blend,
   cheapestHours,
+  type DayUse,
   daysFromMonths,
+  overSlots,
   type RateBuckets,
   shareOut,
   sharesByMonth,
 } from '../year/share-out.ts';
 import type { Hours, Plan } from './plan.ts';
-import { type DayUse, type HeaviestDays, heaviestOf, heaviestOfSlots } from './power-charge.ts';
+import { type HeaviestDays, heaviestOf, heaviestOfSlots } from './power-charge.ts';
 
 /** The year over which is bought: half-hours, and the share of each day in heat for rooms and in hot water. */
 export interface BuyingYear {
@@ -96,21 +98,6 @@ export function layHours({ slots, spaceShare, demand }: BuyingYear) {
   }
 
   return { sharesOf, waterHoursOf, heaviest, bySlot };
-}
-
-/** Uses laid over the half-hours that their days have [kWh], so that nothing is lost at a clock change. */
-export function overSlots(uses: readonly DayUse[], slots: YearSlots): Float64Array {
-  const kWh = new Float64Array(slots.count);
-  for (const { kWh: ofYear, dayShare, weights } of uses) {
-    for (let day = 0; day < dayShare.length; day++) {
-      const [start, end] = [slots.dayStart[day]!, slots.dayStart[day + 1]!];
-      let sum = 0;
-      for (let slot = start; slot < end; slot++) sum += weights[(slots.minute[slot]! / 30) | 0]!;
-      const scale = sum > 0 ? (ofYear * dayShare[day]!) / sum : 0;
-      for (let slot = start; slot < end; slot++) kWh[slot]! += scale * weights[(slots.minute[slot]! / 30) | 0]!;
-    }
-  }
-  return kWh;
 }
 
 /** At which half-hours of the day rooms and hot water are bought, as weights. */

@@ -5,6 +5,7 @@ import type { PricedVersion } from '../shapes/tariff.ts';
 import { tell } from '../shapes/told.ts';
 import type { Working } from '../shapes/working.ts';
 import { inclVat } from '../tariff/slot-price.ts';
+import type { DayUse } from '../year/share-out.ts';
 import type { HomePeaks } from './rest-of-home.ts';
 
 /** Electricity of one way of heating in each half-hour of the heaviest day of each month [kWh], 12 × 48. */
@@ -17,13 +18,6 @@ export interface PowerCharge {
   readonly homeKW: number;
   readonly withKW: number;
   readonly working: Working;
-}
-
-/** One use of a year: energy [kWh], the share of each day, and 48 weights of the half-hours of a day. */
-export interface DayUse {
-  readonly kWh: number;
-  readonly dayShare: ArrayLike<number>;
-  readonly weights: readonly number[];
 }
 
 /** The heaviest days of each month of uses that are laid over their days by weights. */

@@ -5,6 +5,7 @@ import { readSurface } from '../heat-pump/full/surface.ts';
 import type { YearInput } from '../heat-pump/full/year.ts';
 import type { Comfort } from '../shapes/choices.ts';
 import { DRAWN_WATER, STEADY_HEATING } from '../year/day-profiles.ts';
+import { overSlots } from '../year/share-out.ts';
 import { type HeatStore, LEVELS, penceOfHeat, type Shifted, shiftHeat } from './shift-heat.ts';
 import { type HomeWarmth, shareCooled } from './warmth.ts';
 
@@ -57,44 +58,27 @@ export function findBestHours(input: HoursInput): BestHours {
 type SourceAt = (slot: number, day: number) => number;
 
 /** Heat of the machine in the usual hours by half-hour, kWh. */
-function usualHeat(year: YearInput, { spaceKWh, backupShare }: ReturnType<typeof runDays>) {
-  const { slots } = year;
-  const [space, water] = [new Float64Array(slots.count), new Float64Array(slots.count)];
-  spread(slots.dayStart.length - 1, (day) => {
-    const left = 1 - backupShare[day]!;
-    lay(space, year, day, spaceKWh[day]! * left, STEADY_HEATING);
-    lay(water, year, day, year.waterByDayKWh[day]! * left, year.waterHours);
-  });
-  return { space, water };
-}
-
-const spread = (days: number, each: (day: number) => void): void => {
-  for (let day = 0; day < days; day++) each(day);
-};
-
-/** Lays a day's heat over its half-hours by the weights of the clock. */
-function lay(into: Float64Array, { slots }: YearInput, day: number, kWh: number, weights: readonly number[]): void {
-  const [start, end] = [slots.dayStart[day]!, slots.dayStart[day + 1]!];
-  const weightAt = (slot: number) => weights[(slots.minute[slot]! / 30) | 0]!;
-  let sum = 0;
-  for (let slot = start; slot < end; slot++) sum += weightAt(slot);
-  for (let slot = start; slot < end; slot++) into[slot] = (kWh * weightAt(slot)) / sum;
+function usualHeat(
+  { slots, waterByDayKWh, waterHours }: YearInput,
+  { spaceKWh, backupShare }: ReturnType<typeof runDays>,
+) {
+  const ofMachine = (byDayKWh: Float64Array, weights: readonly number[]) =>
+    overSlots([{ kWh: 1, dayShare: byDayKWh.map((kWh, day) => kWh * (1 - backupShare[day]!)), weights }], slots);
+  return { space: ofMachine(spaceKWh, STEADY_HEATING), water: ofMachine(waterByDayKWh, waterHours) };
 }
 
 function moveWater({ year, pencePerKWh, cylinderKWh, movesWater }: HoursInput, usual: Float64Array, sourceC: SourceAt) {
   const { slots, waterFlowC } = year;
-  const drawn = new Float64Array(slots.count);
+  const byDayKWh = new Float64Array(slots.dayStart.length - 1);
   const perHeat = new Float64Array(slots.count);
   const mostKWh = new Float64Array(slots.count);
-  spread(slots.dayStart.length - 1, (day) => {
-    let sum = 0;
-    for (let slot = slots.dayStart[day]!; slot < slots.dayStart[day + 1]!; slot++) {
-      sum += usual[slot]!;
-      perHeat[slot] = readSurface(year.perHeat, sourceC(slot, day), waterFlowC);
-      mostKWh[slot] = Math.max(usual[slot]!, readSurface(year.outputKW, sourceC(slot, day), waterFlowC) * HOURS);
-    }
-    lay(drawn, year, day, sum, DRAWN_WATER);
-  });
+  for (let slot = 0; slot < slots.count; slot++) {
+    const day = slots.day[slot]!;
+    byDayKWh[day]! += usual[slot]!;
+    perHeat[slot] = readSurface(year.perHeat, sourceC(slot, day), waterFlowC);
+    mostKWh[slot] = Math.max(usual[slot]!, readSurface(year.outputKW, sourceC(slot, day), waterFlowC) * HOURS);
+  }
+  const drawn = overSlots([{ kWh: 1, dayShare: byDayKWh, weights: DRAWN_WATER }], slots);
   // The usual hours lose something from the cylinder too; what is drawn is what they leave, so that their year closes.
   let [filled, emptied] = [0, 0];
   for (let slot = 0; slot < slots.count; slot++) {
@@ -134,15 +118,13 @@ function moveRooms(
   const source = new Float64Array(slots.count);
   const outdoorLike = (heatKWh: number) =>
     curve.roomC - (heatKWh / HOURS / year.designKW) * (curve.designRoomC - curve.designOutdoorC);
-  spread(slots.dayStart.length - 1, (day) => {
-    for (let slot = slots.dayStart[day]!; slot < slots.dayStart[day + 1]!; slot++) {
-      source[slot] = sourceC(slot, day);
-      if (usual[slot] === 0) continue;
-      const output = readSurface(year.outputKW, source[slot]!, readFlow(flow, curve.designOutdoorC));
-      const left = Math.min(output, year.designKW) * HOURS * (1 - waterShare[slot]!);
-      mostKWh[slot] = Math.max(usual[slot]!, left);
-    }
-  });
+  for (let slot = 0; slot < slots.count; slot++) {
+    source[slot] = sourceC(slot, slots.day[slot]!);
+    if (usual[slot] === 0) continue;
+    const output = readSurface(year.outputKW, source[slot]!, readFlow(flow, curve.designOutdoorC));
+    const left = Math.min(output, year.designKW) * HOURS * (1 - waterShare[slot]!);
+    mostKWh[slot] = Math.max(usual[slot]!, left);
+  }
   /** The flow that so much heat needs, or the one that the curve sets by the weather where that is hotter. */
   const electricity = (slot: number, heatKWh: number) => {
     const flowC = Math.max(readFlow(flow, year.outdoorC[slot]!), readFlow(flow, outdoorLike(heatKWh)));

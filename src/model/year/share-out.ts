@@ -22,6 +22,13 @@ export interface BandShares {
   readonly penceByMonthBand?: Float64Array;
 }
 
+/** One use of a year: energy [kWh], the share of each day, and 48 weights of the half-hours of a day. */
+export interface DayUse {
+  readonly kWh: number;
+  readonly dayShare: ArrayLike<number>;
+  readonly weights: readonly number[];
+}
+
 /** Months of the year from its days: `dayShare` sums to 1. */
 export function sharesByMonth(dayShare: ArrayLike<number>, slots: YearSlots): Float64Array {
   const byMonth = new Float64Array(12);
@@ -126,6 +133,21 @@ export function sharesOfSlots(
     if (penceByMonthBand) penceByMonthBand[at]! += share * penceOfSlot![slot]!;
   }
   return gather(byMonthBand, bands, penceByMonthBand);
+}
+
+/** Uses laid over the half-hours that their days have [kWh], so that nothing is lost at a clock change. */
+export function overSlots(uses: readonly DayUse[], slots: YearSlots): Float64Array {
+  const kWh = new Float64Array(slots.count);
+  for (const { kWh: ofYear, dayShare, weights } of uses) {
+    for (let day = 0; day < dayShare.length; day++) {
+      const [start, end] = [slots.dayStart[day]!, slots.dayStart[day + 1]!];
+      let sum = 0;
+      for (let slot = start; slot < end; slot++) sum += weights[(slots.minute[slot]! / 30) | 0]!;
+      const scale = sum > 0 ? (ofYear * dayShare[day]!) / sum : 0;
+      for (let slot = start; slot < end; slot++) kWh[slot]! += scale * weights[(slots.minute[slot]! / 30) | 0]!;
+    }
+  }
+  return kWh;
 }
 
 /** Two uses as one, with the share of the second. */
