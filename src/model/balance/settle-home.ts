@@ -1,4 +1,5 @@
 /** A household's battery and car as they are worked with: what nobody has said is taken from the reference tables. */
+import { minuteOf } from '../calendar/civil.ts';
 import type { ElectricCar, HomeBattery } from '../shapes/choices.ts';
 import type { Reference } from '../shapes/reference.ts';
 import type { Battery } from './battery.ts';
@@ -22,8 +23,6 @@ export function settleBattery(battery: HomeBattery, reference: Pick<Reference, '
     fromNight: battery.fromNight ?? false,
   };
 }
-
-const minuteOf = (time: string): number => Number(time.slice(0, 2)) * 60 + Number(time.slice(3));
 
 /** Its year's kWh are those charged at home: km × kWh/100 km × share. All of it where nobody has said the share. */
 export function settleCar(car: ElectricCar, { car: usual }: Pick<Reference, 'car'>): CarAtHome {

@@ -54,3 +54,8 @@ export function daysInMonth(year: number, month: number): number {
 
 /** Days of the twelve months of a common year; sums to 365. */
 export const COMMON_MONTH_DAYS: readonly number[] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+
+/** Minutes after midnight of a clock time such as "07:30"; 1,440 for "24:00". */
+export function minuteOf(time: string): number {
+  return Number(time.slice(0, 2)) * 60 + Number(time.slice(3));
+}

@@ -1,17 +1,12 @@
 /** Which band of a tariff version holds at a clock time. */
 import { isBankHoliday } from '../calendar/bank-holidays.ts';
-import { WEEKDAYS, weekdayIndex } from '../calendar/civil.ts';
+import { minuteOf, WEEKDAYS, weekdayIndex } from '../calendar/civil.ts';
 import type { DayKind, PricedVersion, TariffBand, TariffWindow } from '../shapes/tariff.ts';
 
 export const MINUTES_PER_DAY = 1440;
 /** Kinds of day by index: the weekdays from Monday on, then the bank holiday. */
 export const DAY_KINDS: readonly DayKind[] = [...WEEKDAYS, 'bank-holiday'];
 export const BANK_HOLIDAY = 7;
-
-/** Minutes after midnight of a clock time such as "07:30"; 1,440 for "24:00". */
-export function minuteOf(time: string): number {
-  return Number(time.slice(0, 2)) * 60 + Number(time.slice(3));
-}
 
 /** Clock time of a minute after midnight; "24:00" for 1,440. */
 export function clockTimeOf(minute: number): string {

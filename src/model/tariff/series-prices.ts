@@ -1,8 +1,7 @@
 /** Half-hourly price series: the price of a dated half-hour, and of every half-hour of a year. */
-import { toDayNumber } from '../calendar/civil.ts';
+import { minuteOf, toDayNumber } from '../calendar/civil.ts';
 import { localStamp, minutesInDay, startOfDay, type YearSlots } from '../calendar/zone.ts';
 import type { PriceSeries } from '../shapes/tariff.ts';
-import { minuteOf } from './band-times.ts';
 
 const MS_PER_HALF_HOUR = 1_800_000;
 /** Fifty-two weeks: the shift that keeps the weekday and all but keeps the season. */
