@@ -6,7 +6,7 @@ import { findBestHours } from '../hours/best-hours.ts';
 import { homeWarmth, shareCooled } from '../hours/warmth.ts';
 import type { BestHoursCost } from '../shapes/tariff-choice.ts';
 import { CYLINDER_LITRES, HOT_C } from '../shapes/usual-home.ts';
-import { rateBuckets } from '../tariff/slot-price.ts';
+import { penceBySlot, rateBuckets } from '../tariff/slot-price.ts';
 import { type SharedSpreads, simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
 
 /** Cold water, °C, and the share of a cylinder's heat that comes out hot. Common practice, no source. */
@@ -37,17 +37,15 @@ export interface HoursOn {
 export function hoursOn({ settle, year }: HeatAndMachine, prices: PricesInUse, terms: YearTerms): HoursOn | null {
   const { household, demand } = settle;
   const buckets = rateBuckets(prices.electricity.version, year.slots);
-  const { penceOfSlot, bucketOfSlot, pencePerKWh } = buckets;
-  if (new Set(penceOfSlot ?? pencePerKWh).size < 2 || !(demand.heatLossWPerK > 0)) return null;
+  if (new Set(buckets.penceOfSlot ?? buckets.pencePerKWh).size < 2 || !(demand.heatLossWPerK > 0)) return null;
   const comfort = household.comfort ?? {};
   const { hotWater, home } = household;
   const warmth = homeWarmth(comfort, demand.heatLossWPerK, home.floorAreaM2?.value);
   const litres = hotWater.cylinderLitres?.value ?? CYLINDER_LITRES;
   const hotC = hotWater.hotC?.value ?? HOT_C;
-  const pence = Float64Array.from(bucketOfSlot, (bucket, slot) => penceOfSlot?.[slot] ?? pencePerKWh[bucket]!);
   const best = findBestHours({
     year,
-    pencePerKWh: pence,
+    pencePerKWh: penceBySlot(buckets),
     warmth,
     roomC: demand.roomC,
     comfort,

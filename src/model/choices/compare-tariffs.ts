@@ -16,7 +16,7 @@ import type { PricedVersion, Tariff } from '../shapes/tariff.ts';
 import type { OwnChange, TariffChoice, TariffCost } from '../shapes/tariff-choice.ts';
 import { type Told, tell, type Wording } from '../shapes/told.ts';
 import { type Grade, type Working, weakestGrade } from '../shapes/working.ts';
-import { inclVat, rateBuckets, standingPencePerDayInclVat } from '../tariff/slot-price.ts';
+import { inclVat, penceBySlot, rateBuckets, standingPencePerDayInclVat } from '../tariff/slot-price.ts';
 import { simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
 import { findRegion } from '../weather/region.ts';
 import {
@@ -56,6 +56,8 @@ interface Home {
   readonly restHours: readonly (readonly number[])[];
   readonly slots: YearSlots;
   readonly own: OwnEquipment | null;
+  /** What it uses beside heating by half-hour, kWh. */
+  readonly restBySlot: () => Float64Array;
   readonly heat: () => HeatAndMachine;
 }
 
@@ -74,13 +76,17 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
   const rest = restOfHome(household, series);
   const { region } = findRegion(household.home, reference);
   const { slots } = typicalYear(region, commonYear(asOf), household.zone);
-  const home: Home = {
-    input,
-    rest,
+  const restOverYear = {
     restKWh: rest.monthlyKWh.reduce((sum, kWh) => sum + kWh, 0),
     restShare: daysFromMonths(rest.monthlyKWh, slots),
     restHours: rest.hours ? withEveryMonth(rest.hours) : reference.homeHours.byMonth,
     slots,
+  };
+  const home: Home = {
+    input,
+    rest,
+    ...restOverYear,
+    restBySlot: keepOne(() => restBySlot(restOverYear)),
     own: layEquipment(household, region, slots, reference, asOf),
     heat: keepOne(() => heatAndMachine(heatOfHousehold(input))),
   };
@@ -232,14 +238,15 @@ function loadWith(system: SystemName, { priced, appraisal }: AppraisedYears, pri
   const { slots } = home;
   const { demand } = appraisal;
   const plan = priced.find(({ plan }) => plan.id === system)?.plan;
-  const rest = restBySlot(home);
+  const rest = home.restBySlot();
   if (!plan) return rest;
   const spaceShare = daysFromMonths(demand.monthlySpaceKWh, slots);
   const heating = layHours({ slots, spaceShare, demand }).bySlot(plan, rateBuckets(prices.electricity.version, slots));
   return rest.map((kWh, i) => kWh + heating[i]!);
 }
 
-const restBySlot = ({ slots, restKWh, restShare, restHours }: Home): Float64Array =>
+type RestOverYear = Pick<Home, 'slots' | 'restKWh' | 'restShare' | 'restHours'>;
+const restBySlot = ({ slots, restKWh, restShare, restHours }: RestOverYear): Float64Array =>
   overSlots(
     restHours.map((weights, month) => ({
       kWh: restKWh,
@@ -255,11 +262,7 @@ function ownChange(system: SystemName, years: AppraisedYears, prices: PricesInUs
   const { electricity, electricityShare } = prices;
   const { version } = electricity;
   const buckets = rateBuckets(version, slots);
-  const { penceOfSlot, bucketOfSlot, pencePerKWh } = buckets;
-  const pence = Float64Array.from(
-    { length: slots.count },
-    (_, i) => (penceOfSlot ? penceOfSlot[i]! : pencePerKWh[bucketOfSlot[i]!]!) * electricityShare,
-  );
+  const pence = penceBySlot(buckets).map((one) => one * electricityShare);
   const rates = ratesOfRest(prices, buckets);
   // Steps fill up over a month, so that what is bought in it is priced together; when to fill a battery goes by the bands.
   const priceUnits = (kWh: Float64Array): number => {

@@ -61,6 +61,10 @@ export function rateBuckets(version: PricedVersion, slots: YearSlots): RateBucke
   return buckets;
 }
 
+/** The price of every half-hour [pence/kWh, VAT included]. */
+export const penceBySlot = ({ penceOfSlot, bucketOfSlot, pencePerKWh }: RateBuckets): Float64Array =>
+  penceOfSlot ?? Float64Array.from(bucketOfSlot, (bucket) => pencePerKWh[bucket]!);
+
 /** Each half-hour at its dated price; at that of its band on days that the series does not reach. */
 function priceBySeries(version: PricedVersion, slots: YearSlots, byBand: RateBuckets): RateBuckets {
   const penceOfSlot = seriesOverYear(version.series!, slots);
