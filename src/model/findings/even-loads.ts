@@ -1,6 +1,8 @@
 /** Loads of one even power that come again and again at about the same hour: resistance heaters, chargers. */
-import type { MeterDays } from './meter-days.ts';
-import { median } from './meter-days.ts';
+import { toCivilDate } from '../calendar/civil.ts';
+import { yearOfDays } from '../shapes/finding.ts';
+import { dearnessOf } from './clock-prices.ts';
+import { type MeterDays, median, type Prices, unitsAndCost } from './meter-days.ts';
 import { findSteps, type Step } from './steps.ts';
 
 export interface EvenLoad {
@@ -24,8 +26,21 @@ export interface EvenLoad {
 /** How long the load's steps last at its power, the middle of them, hours. */
 export const hoursEach = ({ steps }: EvenLoad): number => median(steps.map(({ kWh, powerKW }) => kWh / powerKW));
 
+/** From the first of its days to the day after the last, with units [kWh] and what they cost at its own hours [pence]. */
+export function daysAndCost(load: EvenLoad, days: MeterDays, prices: Prices) {
+  const first = days.dayNumber[load.days[0]!]!;
+  const last = days.dayNumber[load.days.at(-1)!]! + 1;
+  const kWhAt = loadByReading(load, days);
+  const dearness = dearnessOf(days, prices, (place) => kWhAt[place]!);
+  return {
+    from: toCivilDate(first),
+    to: toCivilDate(last),
+    ...unitsAndCost(load.kWh, yearOfDays(load.kWh, last - first), prices, dearness),
+  };
+}
+
 /** Units of the load by reading [kWh], its steps spread evenly over their readings. */
-export function loadByReading({ steps }: Pick<EvenLoad, 'steps'>, days: MeterDays): Float64Array {
+function loadByReading({ steps }: Pick<EvenLoad, 'steps'>, days: MeterDays): Float64Array {
   const kWh = new Float64Array(days.kWh.length);
   for (const step of steps) {
     const first = step.day * days.perDay + step.slot;
@@ -38,11 +53,15 @@ export function loadByReading({ steps }: Pick<EvenLoad, 'steps'>, days: MeterDay
 const ALIKE_SHARE = 0.08;
 const FULLER = 0.6;
 
+/** More readings of that height at other hours are those of a compressor. */
+const MOST_ALIKE = 0.6;
+export const isOfCompressor = (load: EvenLoad, days: MeterDays): boolean => alikeElsewhere(load, days) > MOST_ALIKE;
+
 /**
  * Readings of the load's own height at other hours of its days, for each reading of its steps: a compressor that is on or
  * off has them whenever it runs, a heater beside it has not.
  */
-export function alikeElsewhere({ steps, days: places }: Pick<EvenLoad, 'steps' | 'days'>, days: MeterDays): number {
+function alikeElsewhere({ steps, days: places }: Pick<EvenLoad, 'steps' | 'days'>, days: MeterDays): number {
   const { kWh, perDay } = days;
   const own = new Set<number>();
   const heights: number[] = [];

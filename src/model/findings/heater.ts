@@ -1,9 +1,7 @@
 /** Immersion or backup heaters: even steps near a rated power. */
-import { toCivilDate } from '../calendar/civil.ts';
-import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
-import { dearnessOf } from './clock-prices.ts';
-import { alikeElsewhere, type EvenLoad, hoursEach, loadByReading } from './even-loads.ts';
-import { type MeterDays, type Prices, unitsAndCost } from './meter-days.ts';
+import { type Finding, sureOf } from '../shapes/finding.ts';
+import { daysAndCost, type EvenLoad, hoursEach, isOfCompressor } from './even-loads.ts';
+import type { MeterDays, Prices } from './meter-days.ts';
 
 /**
  * Powers of heaters sold for cylinders and heat pumps [kW], with the mains between 225 and 245 V about the rated 240;
@@ -24,8 +22,6 @@ const MOST_RAMP = 0.06;
 const MOST_ELSEWHERE = 1;
 /** A machine's own round has nearly the same power just before and after. */
 const MOST_DRIFT = 0.3;
-/** More readings of that height at other hours are those of a compressor. */
-const MOST_ALIKE = 0.6;
 /** Outside the weekly one, a heater left on is on most days; what is seldom on the house's meter may be an oven. */
 const LEAST_OFTEN = 0.4;
 /** Longer runs of such power on the meter of the whole house are rather a charger, hours. */
@@ -48,7 +44,7 @@ export function isHeater(load: EvenLoad, days: MeterDays): boolean {
     (weekly || load.drift <= MOST_DRIFT) &&
     hoursEach(load) <= LONGEST_HOURS[days.meter] &&
     (weekly ? load.days.length >= LEAST_WEEKS : load.days.length >= Math.max(LEAST_DAYS, LEAST_OFTEN * span)) &&
-    (weekly || alikeElsewhere(load, days) <= MOST_ALIKE)
+    (weekly || !isOfCompressor(load, days))
   );
 }
 
@@ -65,18 +61,12 @@ export function findHeater(days: MeterDays, loads: readonly EvenLoad[], prices: 
   return loads
     .filter((load) => isHeater(load, days))
     .map((load): Finding => {
-      const first = days.dayNumber[load.days[0]!]!;
-      const last = days.dayNumber[load.days.at(-1)!]! + 1;
-      const kWhAt = loadByReading(load, days);
-      const dearness = dearnessOf(days, prices, (place) => kWhAt[place]!);
       const weekly = isWeekly(load, days);
       const rated = ratedPower(load.powerKW, days.meter)!;
       const onMachine = days.meter === 'heat-pump' ? 0.2 : 0;
       return {
         code: weekly ? 'weekly-pasteurisation' : 'heater-running',
         meter: days.meter,
-        from: toCivilDate(first),
-        to: toCivilDate(last),
         sure: sureOf(0.35 + 0.4 * load.likeness + onMachine + Math.min(0.05, load.days.length / 400)),
         grade: 'estimated',
         seen: {
@@ -86,7 +76,7 @@ export function findHeater(days: MeterDays, loads: readonly EvenLoad[], prices: 
           hours: load.kWh / load.powerKW,
           hour: load.hour,
         },
-        ...unitsAndCost(load.kWh, yearOfDays(load.kWh, last - first), prices, dearness),
+        ...daysAndCost(load, days, prices),
         ask: ['heater-switch', 'baths'],
         check: weekly ? ['pasteurisation-setting'] : ['heater-hours', 'heater-control', 'pasteurisation-setting'],
         cautions: ['electrical', 'scalding', 'legionella'],

@@ -1,16 +1,12 @@
 /** A large load of even power on the whole house's meter that is not the heating: a vehicle, a tub. */
-import { toCivilDate } from '../calendar/civil.ts';
-import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
-import { dearnessOf } from './clock-prices.ts';
-import { alikeElsewhere, type EvenLoad, hoursEach, loadByReading } from './even-loads.ts';
+import { type Finding, sureOf } from '../shapes/finding.ts';
+import { daysAndCost, type EvenLoad, hoursEach, isOfCompressor } from './even-loads.ts';
 import { isHeater } from './heater.ts';
-import { type MeterDays, type Prices, unitsAndCost } from './meter-days.ts';
+import type { MeterDays, Prices } from './meter-days.ts';
 
 const LEAST_DAYS = 7;
 const LEAST_LIKENESS = 0.5;
 const MOST_RAMP = 0.06;
-/** More readings of that height at other hours are those of a compressor. */
-const MOST_ALIKE = 0.6;
 /** A charger at a socket (10 A) runs for hours; one with its own supply is stronger than anything in the kitchen. */
 const SOCKET = { leastKW: 1.9, leastHours: 3 } as const;
 const OWN_SUPPLY = { leastKW: 3.3, leastHours: 1 } as const;
@@ -24,7 +20,7 @@ function isLarge(load: EvenLoad, days: MeterDays): boolean {
     likeness >= LEAST_LIKENESS &&
     Math.abs(load.ramp ?? 0) <= MOST_RAMP &&
     load.days.length >= LEAST_DAYS &&
-    alikeElsewhere(load, days) <= MOST_ALIKE &&
+    !isOfCompressor(load, days) &&
     !isHeater(load, days)
   );
 }
@@ -41,15 +37,9 @@ export function findLargeLoad(days: MeterDays, loads: readonly EvenLoad[], price
   return loads
     .filter((load) => isLarge(load, days))
     .map((load): Finding => {
-      const first = days.dayNumber[load.days[0]!]!;
-      const last = days.dayNumber[load.days.at(-1)!]! + 1;
-      const kWhAt = loadByReading(load, days);
-      const dearness = dearnessOf(days, prices, (place) => kWhAt[place]!);
       return {
         code: 'large-load',
         meter: days.meter,
-        from: toCivilDate(first),
-        to: toCivilDate(last),
         sure: sureOf(0.4 + 0.35 * load.likeness + (load.powerKW > OWN_SUPPLY.leastKW ? 0.15 : 0)),
         grade: 'estimated',
         seen: {
@@ -58,7 +48,7 @@ export function findLargeLoad(days: MeterDays, loads: readonly EvenLoad[], price
           hoursEach: hoursEach(load),
           hour: load.hour,
         },
-        ...unitsAndCost(load.kWh, yearOfDays(load.kWh, last - first), prices, dearness),
+        ...daysAndCost(load, days, prices),
         ...(mayBeHeater(load) ? { may: ['large-load' as const, 'heater' as const] } : {}),
         ask: ['vehicle', 'tub-or-pool', 'new-appliance'],
         check: ['sub-meter'],
