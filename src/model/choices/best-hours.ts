@@ -2,7 +2,7 @@
 import { tenAndNinety } from '../chance/quantiles.ts';
 import type { PricesInUse } from '../comparison/prices-of.ts';
 import { type Settled, type SettleInput, settleFull } from '../heat-pump/full/settle.ts';
-import { findBestHours } from '../hours/best-hours.ts';
+import { type BestHours, findBestHours, type HoursInput } from '../hours/best-hours.ts';
 import { homeWarmth, shareCooled } from '../hours/warmth.ts';
 import type { BestHoursCost } from '../shapes/tariff-choice.ts';
 import { CYLINDER_LITRES, HOT_C } from '../shapes/usual-home.ts';
@@ -43,7 +43,7 @@ export function hoursOn({ settle, year }: HeatAndMachine, prices: PricesInUse, t
   const warmth = homeWarmth(comfort, demand.heatLossWPerK, home.floorAreaM2?.value);
   const litres = hotWater.cylinderLitres?.value ?? CYLINDER_LITRES;
   const hotC = hotWater.hotC?.value ?? HOT_C;
-  const best = findBestHours({
+  const best = bestHoursOf({
     year,
     pencePerKWh: penceBySlot(buckets),
     warmth,
@@ -72,6 +72,27 @@ export function hoursOn({ settle, year }: HeatAndMachine, prices: PricesInUse, t
       mostRoomC: best.roomC.reduce((most, one) => Math.max(most, one)),
     },
   };
+}
+
+/** What was searched for last, the newest first: a change of the household mostly leaves the hours of its tariffs as they are. */
+const MOST_KEPT = 12;
+let searched: readonly { readonly input: HoursInput; readonly found: BestHours }[] = [];
+
+function bestHoursOf(input: HoursInput): BestHours {
+  const before = searched.find((one) => isAlike(one.input, input));
+  const now = before ?? { input, found: findBestHours(input) };
+  searched = [now, ...searched.filter((one) => one !== now)].slice(0, MOST_KEPT);
+  return now.found;
+}
+
+/** Whether two pieces of plain data hold the same values. */
+function isAlike(a: unknown, b: unknown): boolean {
+  if (Object.is(a, b)) return true;
+  if (a instanceof Float64Array && b instanceof Float64Array)
+    return a.length === b.length && a.every((value, i) => value === b[i]);
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  const [one, other] = [Object.entries(a), new Map(Object.entries(b))];
+  return one.length === other.size && one.every(([key, value]) => other.has(key) && isAlike(value, other.get(key)));
 }
 
 /** The saving [pence a year] with its range over the possible years. */

@@ -49,6 +49,21 @@ describe('the best hours of a tariff', () => {
   const usual = compared(undefined);
   const best = compared({ hours: 'best' });
 
+  test('are those of the home as it stands, whatever was asked before', () => {
+    const savingOf = (comfort: Household['comfort'], more: Partial<Household> = {}) =>
+      compared(comfort, more).two.bestHours!.saving.value;
+    const floor = { value: 200, grade: 'measured', origin: 'typed' } as const;
+    const cases = [
+      () => savingOf(undefined),
+      () => savingOf({ downK: 0.2 }),
+      () => savingOf({ mass: 'heavy' }, { home: { floorAreaM2: floor } }),
+      () => savingOf(undefined, { hotWater: { cylinderLitres: { ...floor, value: 90 } } }),
+    ];
+    const first = cases.map((of) => of());
+    expect(new Set(first).size).toBe(cases.length);
+    expect(cases.toReversed().map((of) => of())).toEqual(first.toReversed());
+  });
+
   test('save what they say, once they are chosen; a range stands about it', () => {
     const { saving, counted } = usual.two.bestHours!;
     expect(counted).toBe(false);
