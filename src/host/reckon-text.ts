@@ -339,7 +339,7 @@ function tariffLines(estimate: WrittenEstimate): string[] {
   if (!choice) return [];
   return [
     tariffHeadline(choice),
-    ...inColumns([[...tariffHeads(choice)], ...choice.costs.map((one) => [...tariffCells(one)])]),
+    ...inColumns([[...tariffHeads(choice)], ...choice.costs.map((one) => [...tariffCells(one, choice)])]),
     ...tariffNotes(choice),
   ];
 }

@@ -11,6 +11,20 @@ const LEAST_PENCE = 500;
 const LEAST_LEFT_KWH = 1;
 const TWENTY = 20;
 
+/** Of 20 futures those in which it is the cheapest: never all, since what moves one tariff alone is in none of them. */
+const ofTwenty = ({ cheapestShare }: Pick<TariffCost, 'cheapestShare'>) => {
+  const count = Math.min(TWENTY - 1, Math.round(cheapestShare * TWENTY));
+  return { count, atLeast: String(count === TWENTY - 1) };
+};
+
+/** Under the name of a tariff: how often it is the cheapest; empty where it stands alone. */
+export const cheapestInShort = (cost: TariffCost, { costs }: Pick<TariffChoice, 'costs'>): string =>
+  costs.length < 2
+    ? ''
+    : cost.cheapestShare * TWENTY < 0.5
+      ? say('hardly ever the cheapest')
+      : say('cheapest in {atLeast, select, true {at least {count}} other {{count}}} of 20', ofTwenty(cost));
+
 /** The tariff's own name, or that of the average that stands beside it. */
 export const tariffName = ({ tariffId, basis }: Pick<TariffCost, 'tariffId' | 'basis'>): string =>
   tariffId === null ? say('Published average price') : sayTold(basis.name);
@@ -59,7 +73,7 @@ export const chooseSay = (choice: TariffChoice): string => {
   // Hot water that would cost more in cheap hours is no advice; the switch shows it.
   const best = { costs: choice.costs.slice(0, 1).filter(({ nightWaterPence = 0 }) => nightWaterPence >= 0) };
   return [
-    ...cheapestSentences(choice).slice(0, 1),
+    ...cheapestSentences(choice).slice(0, 2),
     bestOfEachSentence(choice),
     ...(choice.costs[0]?.own ? [sameForAllSentence()] : []),
     ...askedSentences(best),
@@ -96,9 +110,9 @@ function cheapestSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
   const atNight = ({ whole, nightWaterPence = 0 }: TariffCost) => whole.value - Math.max(0, nightWaterPence);
   const better = others.toSorted((a, b) => atNight(a) - atNight(b))[0]!;
   return [
-    say('“{name}” is the cheapest in {count} of 20 futures.', {
+    say('“{name}” is the cheapest in {atLeast, select, true {at least {count}} other {{count}}} of 20 futures.', {
       name: tariffName(first),
-      count: Math.round(first.cheapestShare * TWENTY),
+      ...ofTwenty(first),
     }),
     say('One tariff may rise and another not: that is not in this count.'),
     ...(atNight(better) < atNight(first)
@@ -280,16 +294,18 @@ export const tariffHeads = ({ costs }: Pick<TariffChoice, 'costs'>): readonly st
   say('Tariff'),
   say('all electricity, a year'),
   say('8 in 10 homes like yours'),
+  ...(costs.length > 1 ? [say('how often the cheapest')] : []),
   say('heat pump'),
   say('other use'),
   say('standing charge'),
   ...(costs.some(({ own }) => own) ? [say('roof, battery, car')] : []),
 ];
 
-export const tariffCells = (cost: TariffCost): readonly string[] => [
+export const tariffCells = (cost: TariffCost, choice: Pick<TariffChoice, 'costs'>): readonly string[] => [
   tariffName(cost),
   exactPounds(cost.whole.value),
   poundsRange(cost.whole.low, cost.whole.high),
+  ...(choice.costs.length > 1 ? [cheapestInShort(cost, choice)] : []),
   exactPounds(cost.heatingPence),
   exactPounds(cost.restPence),
   exactPounds(cost.standingPence),

@@ -21,7 +21,7 @@ export interface SpreadRow {
   readonly cost: { readonly low: number; readonly middle: number; readonly high: number } | null;
   /** Cost if it works as designed, pence a year; absent where no design stands behind it. */
   readonly designed?: number | undefined;
-  /** Day and kind of the price; absent for bars that have none, empty in what was kept without. */
+  /** Under the name: day and kind of the price, or how often a tariff is the cheapest; empty where there is nothing to say. */
   readonly price?: string;
   /** True for a price that is old or nobody's: the band is dashed. */
   readonly openPrice?: boolean;

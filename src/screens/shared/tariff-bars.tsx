@@ -5,7 +5,7 @@ import type { PictureSize } from '../../charts/frame/size.ts';
 import { SpreadPicture } from '../../charts/spread/picture.tsx';
 import type { TariffChoice } from '../../model/shapes/tariff-choice.ts';
 import { say } from '../../words/say.ts';
-import { tariffCells, tariffHeadline, tariffHeads, tariffName } from '../../words/tariff-choice.ts';
+import { cheapestInShort, tariffCells, tariffHeadline, tariffHeads, tariffName } from '../../words/tariff-choice.ts';
 
 export const tariffBarsName = () => say('Which tariff');
 
@@ -25,6 +25,7 @@ export function TariffBars(props: {
     name: tariffName(cost),
     ours: cost.tariffId === inUse,
     grade: cost.whole.grade,
+    price: cheapestInShort(cost, choice),
     cost: { low: cost.whole.low, middle: cost.whole.value, high: cost.whole.high },
   }));
   return (
@@ -37,7 +38,7 @@ export function TariffBars(props: {
       table={{
         caption: say('All electricity of the home in a year, heat pump included, on each tariff.'),
         columns: tariffHeads(choice).map((head, i) => (i === 0 ? { name: head } : { name: head, number: true })),
-        rows: costs.map((cost) => ({ cells: [...tariffCells(cost)], ours: cost.tariffId === inUse })),
+        rows: costs.map((cost) => ({ cells: [...tariffCells(cost, choice)], ours: cost.tariffId === inUse })),
       }}
       known={known}
       note={note}

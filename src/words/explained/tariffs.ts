@@ -34,6 +34,17 @@ export function tariffWorkings({ costs, rest }: TariffChoice): ShownWorking[] {
         grade: rest.grade,
         origin: rest.hoursSource ? { said: rest.hoursSource } : rest.origin,
       },
+      ...(costs.length < 2
+        ? []
+        : [
+            {
+              name: inWords('Share of futures in which it is the cheapest'),
+              value: cost.cheapestShare,
+              unit: 'share',
+              grade,
+              origin: inWords('the possible years in which no other of these tariffs costs less'),
+            },
+          ]),
       ...(cost.presentPence === null
         ? []
         : [

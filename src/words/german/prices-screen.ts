@@ -21,7 +21,15 @@ export const PRICES_SCREEN: Catalogue = {
     'Neben der Wärmepumpe sind {kWh} übriger Strom gezählt, wie in solchen Häusern üblich. Das ist angenommen.',
   'With the heat pump it counts {kWh} of other electricity. Its hours are those of a usual home.':
     'Neben der Wärmepumpe sind {kWh} übriger Strom gezählt, zu den Stunden eines üblichen Haushalts.',
-  '“{name}” is the cheapest in {count} of 20 futures.': '„{name}“ ist in {count} von 20 Fällen der günstigste.',
+  '“{name}” is the cheapest in {atLeast, select, true {at least {count}} other {{count}}} of 20 futures.':
+    '„{name}“ ist in {atLeast, select, true {mindestens {count}} other {{count}}} von 20 Fällen der günstigste.',
+  'how often the cheapest': 'wie oft der günstigste',
+  'hardly ever the cheapest': 'kaum je der günstigste',
+  'cheapest in {atLeast, select, true {at least {count}} other {{count}}} of 20':
+    'günstigster in {atLeast, select, true {mindestens {count}} other {{count}}} von 20',
+  'Share of futures in which it is the cheapest': 'Anteil der Fälle, in denen er der günstigste ist',
+  'the possible years in which no other of these tariffs costs less':
+    'die möglichen Jahre, in denen kein anderer dieser Tarife weniger kostet',
   'One tariff may rise and another not: that is not in this count.':
     'Dass ein Tarif steigt und ein anderer nicht, ist nicht mitgezählt.',
   'With hot water made in its cheap hours, “{name}” would come to about {amount}, and be the cheapest.':

@@ -7,6 +7,7 @@ import type { Household } from '../../../src/model/shapes/household.ts';
 import type { Tariff } from '../../../src/model/shapes/tariff.ts';
 import type { TariffChoice } from '../../../src/model/shapes/tariff-choice.ts';
 import { reference } from '../../../src/reference/index.ts';
+import { cheapestInShort, chooseSay } from '../../../src/words/tariff-choice.ts';
 import { makeHousehold, makeTariff } from '../appraisal/make-household.ts';
 
 const asOf = '2026-11-28';
@@ -109,6 +110,15 @@ describe('several tariffs', () => {
     expect(choice.costs.map(({ tariffId }) => tariffId)).toEqual(['cheap', null, 'dear']);
     expect(choice.costs.map(({ cheapestShare }) => cheapestShare)).toEqual([1, 0, 0]);
     expect(choice.inUse).toBe('dear');
+    // A count of all futures would read as certain, and one tariff may rise by itself.
+    expect(choice.costs.map((cost) => cheapestInShort(cost, choice))).toEqual([
+      'cheapest in at least 19 of 20',
+      'hardly ever the cheapest',
+      'hardly ever the cheapest',
+    ]);
+    expect(chooseSay(choice)).toContain(
+      '“Tariff cheap” is the cheapest in at least 19 of 20 futures. One tariff may rise and another not: that is not in this count.',
+    );
   });
 
   test('each is the cheapest in the years in which it costs least, and the shares make one', () => {

@@ -39,7 +39,7 @@ test('without any of them nothing is changed', () => {
   const choice = compare({});
   expect(on(choice, 'flat').own).toBeUndefined();
   expect(choice.roof).toBeUndefined();
-  expect(tariffHeads(choice)).toHaveLength(tariffCells(choice.costs[0]!).length);
+  expect(tariffHeads(choice)).toHaveLength(tariffCells(choice.costs[0]!, choice).length);
 });
 
 test('the parts add up to the whole, and on one price the sun saves what it replaces and earns what it sends out', () => {
