@@ -86,7 +86,7 @@ import { say } from '../words/say.ts';
 import { sayTold } from '../words/say-told.ts';
 import { brineFallText, plantCauseText, siteRemarkSentence, siteSummary } from '../words/site-readings.ts';
 import { carrierName, leftOutSentence, systemName } from '../words/systems.ts';
-import { tariffCells, tariffHeadline, tariffHeads, tariffNotes } from '../words/tariff-choice.ts';
+import { tariffCells, tariffHeadline, tariffHeads, tariffNotes, waysTable } from '../words/tariff-choice.ts';
 import { inColumns } from './columns.ts';
 import type { Reckoned } from './reckon-household.ts';
 
@@ -337,9 +337,12 @@ const plantLines = (plant: Reckoned['plant']): string[] => [
 function tariffLines(estimate: WrittenEstimate): string[] {
   const choice = tariffsOf(estimate);
   if (!choice) return [];
+  const ways = waysTable(choice);
   return [
     tariffHeadline(choice),
     ...inColumns([[...tariffHeads(choice)], ...choice.costs.map((one) => [...tariffCells(one, choice)])]),
+    ways.caption,
+    ...inColumns([ways.columns.map(({ name }) => name), ...ways.rows.map(({ cells }) => cells)]),
     ...tariffNotes(choice),
   ];
 }

@@ -1,8 +1,9 @@
 /** Which tariff suits this home: what is said of several tariffs beside each other. */
-import type { TariffChoice, TariffCost } from '../model/shapes/tariff-choice.ts';
+import type { OtherWay, TariffChoice, TariffCost } from '../model/shapes/tariff-choice.ts';
 import { exactPounds, grouped, pence, percent, poundsRange, spokenKWh, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { sayTold } from './say-told.ts';
+import { systemInSentence, systemName } from './systems.ts';
 
 /** Two tariffs nearer than this are not told apart, as a share of the cheaper. */
 const SAME_SHARE = 0.02;
@@ -74,7 +75,7 @@ export const chooseSay = (choice: TariffChoice): string => {
   const best = { costs: choice.costs.slice(0, 1).filter(({ nightWaterPence = 0 }) => nightWaterPence >= 0) };
   return [
     ...cheapestSentences(choice).slice(0, 2),
-    bestOfEachSentence(choice),
+    ...bestOfEachSentences(choice),
     ...(choice.costs[0]?.own ? [sameForAllSentence()] : []),
     ...askedSentences(best),
   ]
@@ -126,16 +127,65 @@ function cheapestSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
   ];
 }
 
-/** With the tariff that suits each best, since a good tariff is no merit of the heat pump. */
-function bestOfEachSentence({ costs }: Pick<TariffChoice, 'costs'>): string {
-  const now = costs.flatMap(({ presentPence }) => presentPence ?? []);
-  const [first] = costs;
-  if (!first || now.length === 0) return '';
-  return say(
-    'With the tariff that suits each best, fuel counted in: about {pump} with the heat pump, about {present} as now.',
-    { pump: spokenPounds(first.whole.value), present: spokenPounds(Math.min(...now)) },
-  );
+/** A way of heating on the tariff that suits it best. */
+interface OnItsBest {
+  readonly id: OtherWay['id'];
+  readonly kind: string;
+  readonly tariff: TariffCost;
+  readonly pence: number;
 }
+
+/** Every way of heating on the tariff that suits it best, the cheapest first: a good tariff is no merit of the heat pump. */
+function onTheirBest({ costs }: Pick<TariffChoice, 'costs'>): readonly OnItsBest[] {
+  const all = costs.flatMap((tariff): OnItsBest[] => [
+    { id: 'heat-pump', kind: 'heat-pump', tariff, pence: tariff.whole.value },
+    ...tariff.others.flatMap(({ id, kind, pence }) => (pence === null ? [] : [{ id, kind, tariff, pence }])),
+  ]);
+  const sorted = all.toSorted((a, b) => a.pence - b.pence);
+  return sorted.filter(({ id }, place) => sorted.findIndex((one) => one.id === id) === place);
+}
+
+/** The heat pump, the present heating and the cheapest of the others, each on its own best tariff. */
+function bestOfEachSentences(choice: Pick<TariffChoice, 'costs' | 'source'>): string[] {
+  const ways = onTheirBest(choice);
+  const pump = ways.find(({ id }) => id === 'heat-pump');
+  const present = ways.find(({ id }) => id === 'present');
+  const other = ways.find(({ id }) => id !== 'heat-pump' && id !== 'present');
+  if (!pump || !(present ?? other)) return [];
+  const values = { pump: spokenPounds(pump.pence) };
+  return [
+    present
+      ? say(
+          'With the tariff that suits each best, fuel counted in: about {pump} with the heat pump, about {present} as now.',
+          { ...values, present: spokenPounds(present.pence) },
+        )
+      : say('With the tariff that suits each best, fuel counted in: about {pump} with the heat pump.', values),
+    ...(other
+      ? [
+          say('Of the other ways to heat, the cheapest would be {way}, at about {amount}.', {
+            way: systemInSentence(other.id, other.kind),
+            amount: spokenPounds(other.pence),
+          }),
+        ]
+      : []),
+  ];
+}
+
+/** Every way of heating on its own best tariff, as a table. */
+export const waysTable = (choice: Pick<TariffChoice, 'costs' | 'source'>) => ({
+  caption: choice.costs[0]?.own
+    ? say('Each way of heating on the tariff that suits it best, with the same roof, battery and car.')
+    : say('Each way of heating on the tariff that suits it best.'),
+  columns: [
+    { name: say('Way of heating') },
+    { name: say('on the tariff') },
+    { name: say('all energy, a year'), number: true },
+  ],
+  rows: onTheirBest(choice).map(({ id, kind, tariff, pence }) => ({
+    cells: [systemName(id, kind, choice.source), tariffName(tariff), exactPounds(pence)],
+    ours: id === 'heat-pump',
+  })),
+});
 
 /** What each tariff asks of the household, and what it risks. */
 function askedSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
@@ -282,7 +332,7 @@ export const tariffNotes = (choice: TariffChoice): string[] =>
   [
     restOfHomeSentence(choice),
     ...cheapestSentences(choice),
-    bestOfEachSentence(choice),
+    ...bestOfEachSentences(choice),
     ...equipmentSentences(choice),
     ...askedSentences(choice),
     ...bestHoursSentences(choice),

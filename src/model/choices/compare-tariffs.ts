@@ -5,7 +5,7 @@ import { tenAndNinety } from '../chance/quantiles.ts';
 import { splitByBlocks } from '../comparison/block-uses.ts';
 import { withRange } from '../comparison/cost-figures.ts';
 import { layHours } from '../comparison/lay-hours.ts';
-import type { SystemName } from '../comparison/plan.ts';
+import type { Plan, SystemName } from '../comparison/plan.ts';
 import { choosePrices, type PricesInUse } from '../comparison/prices-of.ts';
 import { type RestOfHome, restOfHome } from '../comparison/rest-of-home.ts';
 import { type Rates, totalOf } from '../comparison/uses.ts';
@@ -110,6 +110,7 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
       .map((one, i) => costOf(one, home, years?.[i] ?? null, years ? cheapestShare(years, i) : 0))
       .toSorted((a, b) => a.whole.value - b.whole.value),
     leftOut: tried.filter((one): one is LeftOut => 'why' in one),
+    source: household.machine.source,
     inUse: household.prices.electricityTariffId ?? null,
   };
 }
@@ -129,12 +130,18 @@ function keepOne<T>(of: () => T): () => T {
   };
 }
 
-/** Worked out once for each way of heating. */
-function keepEach<T>(of: (system: SystemName) => T): (system: SystemName) => T {
-  const kept = new Map<SystemName, T>();
+const planOf = ({ priced }: AppraisedYears, system: SystemName): Plan =>
+  priced.find(({ plan }) => plan.id === system)!.plan;
+
+/** Worked out once for all ways of heating that take the same electricity, as most boilers do. */
+function keepEach<T>(years: AppraisedYears, of: (plan: Plan) => T): (system: SystemName) => T {
+  const kept = new Map<string, T>();
   return (system) => {
-    if (!kept.has(system)) kept.set(system, of(system));
-    return kept.get(system)!;
+    const plan = planOf(years, system);
+    const { id, carrier, pumpKWh, electricWaterKWh, waterHours } = plan;
+    const key = carrier === 'electricity' ? id : `${pumpKWh} ${electricWaterKWh} ${waterHours}`;
+    if (!kept.has(key)) kept.set(key, of(plan));
+    return kept.get(key)!;
   };
 }
 
@@ -156,7 +163,7 @@ function tryTariff(tariff: Tariff | null, home: Home): Priced | LeftOut {
     years,
     // Roof and battery would move the hours as well; that is not worked out together.
     hours: home.own?.sunKWh || home.own?.battery ? null : hoursOn(home.heat(), prices, pumpTerms(years)),
-    ownWith: keepEach((system) => ownChange(system, years, prices, home)),
+    ownWith: keepEach(years, (plan) => ownChange(plan, years, prices, home)),
     restPence: priceRest(prices, home),
     standingPence: 365 * standingPencePerDayInclVat(version) + powerOfHome(version, rest),
   };
@@ -197,7 +204,7 @@ function costOf(one: Priced, home: Home, years: Float64Array | null, share: numb
     restPence,
     standingPence,
     ...(own ? { own } : {}),
-    presentPence: presentPence(one),
+    others: otherWays(one),
     cheapestShare: share,
     ...(night === null ? {} : { nightWaterPence: heatingOf(one.years).value - night }),
     ...(one.hours && saving ? { bestHours: { saving, counted, ...one.hours.shown } } : {}),
@@ -234,12 +241,10 @@ function wholeOf({ years, restPence, standingPence, ownWith, hours, household }:
 }
 
 /** Electricity of the home without roof, battery and car by half-hour, with one way of heating at its usual hours [kWh]. */
-function loadWith(system: SystemName, { priced, appraisal }: AppraisedYears, prices: PricesInUse, home: Home) {
+function loadWith(plan: Plan, { appraisal }: AppraisedYears, prices: PricesInUse, home: Home) {
   const { slots } = home;
   const { demand } = appraisal;
-  const plan = priced.find(({ plan }) => plan.id === system)?.plan;
   const rest = home.restBySlot();
-  if (!plan) return rest;
   const spaceShare = daysFromMonths(demand.monthlySpaceKWh, slots);
   const heating = layHours({ slots, spaceShare, demand }).bySlot(plan, rateBuckets(prices.electricity.version, slots));
   return rest.map((kWh, i) => kWh + heating[i]!);
@@ -256,7 +261,7 @@ const restBySlot = ({ slots, restKWh, restShare, restHours }: RestOverYear): Flo
     slots,
   );
 
-function ownChange(system: SystemName, years: AppraisedYears, prices: PricesInUse, home: Home): OwnChange | null {
+function ownChange(plan: Plan, years: AppraisedYears, prices: PricesInUse, home: Home): OwnChange | null {
   if (!home.own) return null;
   const { slots } = home;
   const { electricity, electricityShare } = prices;
@@ -271,7 +276,7 @@ function ownChange(system: SystemName, years: AppraisedYears, prices: PricesInUs
     const year = { kWh: kWh.reduce((sum, one) => sum + one, 0), shares, rates };
     return totalOf(splitByBlocks([year], rates, version, slots)).pence;
   };
-  return changeByEquipment(home.own, loadWith(system, years, prices, home), pence, priceUnits);
+  return changeByEquipment(home.own, loadWith(plan, years, prices, home), pence, priceUnits);
 }
 
 function roofOf(
@@ -280,7 +285,7 @@ function roofOf(
   region: ClimateRegion,
 ): Pick<TariffChoice, 'roof'> {
   if (!own?.sunKWh) return {};
-  const load = loadWith('heat-pump', years, prices, { own, input, ...home });
+  const load = loadWith(planOf(years, 'heat-pump'), years, prices, { own, input, ...home });
   const roof = factsOfRoof(input.household, own, load, region, input.reference, input.asOf);
   return roof ? { roof } : {};
 }
@@ -325,14 +330,17 @@ function powerOfHome(version: PricedVersion, { peaks }: RestOfHome): number {
   return peaks.known ? peaks.kWh.reduce((sum, halves) => sum + 2 * Math.max(...halves) * price, 0) : 0;
 }
 
-/** The whole home with what heats it now; null where nobody has said what that is, or it has a tariff of its own. */
-function presentPence({ years, prices, restPence, standingPence, ownWith }: Priced): number | null {
-  const present = years.appraisal.systems.find(({ id }) => id === 'present');
-  const plan = years.priced.find(({ plan }) => plan.id === 'present')?.plan;
-  if (!present || !plan) return null;
-  if (plan.hours === 'storage' && prices.storage?.tariff.id !== prices.electricity.tariff.id) return null;
-  const own = ownWith('present');
-  return present.cost.value + restPence + standingPence + (own ? own.unitsPence - own.exportPence : 0);
+/** The whole home with each way of heating beside the heat pump; null for storage heaters that have a tariff of their own. */
+function otherWays({ years, prices, restPence, standingPence, ownWith }: Priced): TariffCost['others'] {
+  const others = years.appraisal.systems.filter(({ id }) => id !== 'heat-pump');
+  return others.map(({ id, kind, cost }) => {
+    const plan = planOf(years, id);
+    if (plan.hours === 'storage' && prices.storage?.tariff.id !== prices.electricity.tariff.id)
+      return { id, kind, pence: null };
+    const own = ownWith(id);
+    const ownPence = own ? own.unitsPence - own.exportPence : 0;
+    return { id, kind, pence: cost.value + restPence + standingPence + ownPence };
+  });
 }
 
 /** In how many of the possible years none of the others costs less. */

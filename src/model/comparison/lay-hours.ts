@@ -19,6 +19,7 @@ import {
   cheapestHours,
   type DayUse,
   daysFromMonths,
+  meanDays,
   overSlots,
   type RateBuckets,
   shareOut,
@@ -84,9 +85,24 @@ export function layHours({ slots, spaceShare, demand }: BuyingYear) {
       ? heaviestOfSlots(Object.values(plan.bySlot), slots)
       : heaviestOf(electricityOf(plan, buckets, spaceShare), slots);
 
-  /** Electricity of every half-hour of the year at its usual hours [kWh]; the days of a month are alike, as for its price. */
-  const bySlot = (plan: Plan, buckets: RateBuckets): Float64Array =>
-    overSlots(electricityOf(plan, buckets, spaceByMonth), slots);
+  /** Electricity of every half-hour of the year [kWh] at its usual hours, or at those worked out; the days of a month are alike, as for its price. */
+  function bySlot(plan: Plan, buckets: RateBuckets): Float64Array {
+    const { bySlot: worked } = plan;
+    if (!worked) return overSlots(electricityOf(plan, buckets, spaceByMonth), slots);
+    const { water, ...lines } = worked;
+    const atNight = plan.waterHours === 'night';
+    const byLine = [...Object.values(lines), ...(atNight ? [] : [water])];
+    const sum = meanDays(
+      water.map((_, slot) => byLine.reduce((kWh, line) => kWh + line[slot]!, 0)),
+      slots,
+    );
+    // The cheap hours of a night are the tariff's to say.
+    const { water: hours } = hoursOf(plan.hours, 'night', buckets, slots);
+    const night = atNight
+      ? overSlots([{ kWh: plan.waterKWh, dayShare: waterShare, weights: mixed(hours) }], slots)
+      : null;
+    return night ? sum.map((kWh, slot) => kWh + night[slot]!) : sum;
+  }
 
   /** When hot water is made: as somebody has said, else a heat pump's by schedule, that of electricity in its cheap night, any other as drawn. */
   function waterHoursOf(plan: Plan, buckets: RateBuckets): WaterHours {

@@ -1,6 +1,6 @@
 /** Several tariffs of one home beside each other: all the electricity it would buy, heat pump and the rest together. */
 import { z } from 'zod';
-import { Figure, PriceBasis } from './appraisal.ts';
+import { Figure, PriceBasis, SystemId } from './appraisal.ts';
 import { given } from './given.ts';
 import { Wording } from './told.ts';
 import { Grade } from './working.ts';
@@ -39,6 +39,10 @@ export const BestHoursCost = z.object({
 });
 export type BestHoursCost = z.infer<typeof BestHoursCost>;
 
+/** The whole home with another way of heating, pence a year; null where that buys at prices of its own. */
+export const OtherWay = z.object({ id: SystemId, kind: z.string(), pence: z.number().nullable() });
+export type OtherWay = z.infer<typeof OtherWay>;
+
 /** One tariff. The parts add up to the whole [pence a year, VAT included]. */
 export const TariffCost = z.object({
   /** Of the household's tariffs; null for the published average. */
@@ -52,8 +56,8 @@ export const TariffCost = z.object({
   standingPence: z.number(),
   /** Roof, battery and car, where the household has any: part of the whole. */
   own: OwnChange.optional(),
-  /** The whole home, with the same roof, battery and car, with the heating that it has now; null where that buys at prices of its own. */
-  presentPence: z.number().nullable(),
+  /** The whole home heated as now and in each other way of the comparison, with the same roof, battery and car. */
+  others: z.array(OtherWay),
   /** Share of the possible years in which no other of these tariffs costs less, 0 to 1. */
   cheapestShare: z.number(),
   /** What making hot water in its cheap hours would save, pence a year; absent where it has none or it is done already. */
@@ -90,6 +94,8 @@ export const TariffChoice = z.object({
   costs: z.array(TariffCost),
   /** Tariffs that cannot be priced: a fault in them, or a charge on power where nobody knows the home's half-hours, or a battery or car moves them. */
   leftOut: z.array(z.object({ name: z.string(), why: z.enum(['faulty', 'power-unknown', 'power-moved']) })),
+  /** Where the heat pump of the comparison takes its heat from. */
+  source: z.enum(['ground', 'air']),
   /** The one that the comparison rests on. */
   inUse: z.string().nullable(),
 });

@@ -101,6 +101,18 @@ export function shareOutByMonth(
   return gather(byMonthBand, bands, penceByMonthBand);
 }
 
+/** The same use with all days of a month alike: each half-hour of the clock has its month's mean [kWh]. */
+export function meanDays(kWhBySlot: Float64Array, slots: YearSlots): Float64Array {
+  const sums = new Float64Array(12 * 48);
+  const counts = new Float64Array(12 * 48);
+  const clockOf = (slot: number) => slots.month[slot]! * 48 + ((slots.minute[slot]! / 30) | 0);
+  for (let slot = 0; slot < slots.count; slot++) {
+    sums[clockOf(slot)]! += kWhBySlot[slot]!;
+    counts[clockOf(slot)]! += 1;
+  }
+  return kWhBySlot.map((_, slot) => sums[clockOf(slot)]! / counts[clockOf(slot)]!);
+}
+
 /**
  * Shares by month and price band of a use known by the half-hour [kWh]; null where nothing is used. Which day of a month
  * is cold is made up, so each half-hour of the clock has the mean of its month, unless the use has weekdays of its own.
@@ -113,21 +125,14 @@ export function sharesOfSlots(
 ): BandShares | null {
   const bands = buckets.names.length;
   const { penceOfSlot, bucketOfSlot } = buckets;
-  const ofClock = new Float64Array(12 * 48);
-  const counts = new Float64Array(12 * 48);
-  const clockOf = (slot: number) => slots.month[slot]! * 48 + ((slots.minute[slot]! / 30) | 0);
+  const kWh = byWeekday ? kWhBySlot : meanDays(kWhBySlot, slots);
   let total = 0;
-  for (let slot = 0; slot < slots.count; slot++) {
-    ofClock[clockOf(slot)]! += kWhBySlot[slot]!;
-    counts[clockOf(slot)]! += 1;
-    total += kWhBySlot[slot]!;
-  }
+  for (let slot = 0; slot < slots.count; slot++) total += kWhBySlot[slot]!;
   if (!(total > 0)) return null;
   const byMonthBand = new Float64Array(12 * bands);
   const penceByMonthBand = penceOfSlot && new Float64Array(12 * bands);
   for (let slot = 0; slot < slots.count; slot++) {
-    const clock = clockOf(slot);
-    const share = (byWeekday ? kWhBySlot[slot]! : ofClock[clock]! / counts[clock]!) / total;
+    const share = kWh[slot]! / total;
     const at = slots.month[slot]! * bands + (bands > 1 ? bucketOfSlot[slot]! : 0);
     byMonthBand[at]! += share;
     if (penceByMonthBand) penceByMonthBand[at]! += share * penceOfSlot![slot]!;

@@ -1,9 +1,10 @@
 /** The household's tariffs beside each other, each with all the electricity of the home; nothing where it has none of its own. */
 import { useDeferredValue, useMemo } from 'react';
+import { ChartTableView } from '../../charts/frame/chart-table.tsx';
 import { compareTariffs } from '../../model/choices/compare-tariffs.ts';
 import { referenceOf } from '../../reference/index.ts';
 import { tariffWorkings } from '../../words/explained/tariffs.ts';
-import { tariffNotes } from '../../words/tariff-choice.ts';
+import { tariffNotes, waysTable } from '../../words/tariff-choice.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { TariffBars, tariffBarsName } from '../shared/tariff-bars.tsx';
@@ -26,6 +27,7 @@ export function TariffChoiceFigure() {
         known={<HowWeKnow find={() => tariffWorkings(choice)} about={tariffBarsName()} plain />}
         note={tariffNotes(choice).join(' ')}
       />
+      <ChartTableView table={waysTable(choice)} />
     </section>
   );
 }

@@ -1,7 +1,9 @@
 /** The sums behind several tariffs beside each other. */
 import type { TariffChoice, TariffCost } from '../../model/shapes/tariff-choice.ts';
 import type { Grade } from '../../model/shapes/working.ts';
+import { say } from '../say.ts';
 import { inWords, sayTold } from '../say-told.ts';
+import { systemName } from '../systems.ts';
 import { tariffName } from '../tariff-choice.ts';
 import type { ShownInput, ShownWorking } from '../working.ts';
 import { rangedWorking } from './ranged.ts';
@@ -22,7 +24,7 @@ function inputsOfHours({ saving, leastRoomC, mostRoomC, coolsIn3HoursK }: BestHo
 }
 
 /** Each tariff's year on the whole home with its range [p], what else was worked out on it, and the home's other electricity [kWh]. */
-export function tariffWorkings({ costs, rest }: TariffChoice): ShownWorking[] {
+export function tariffWorkings({ costs, rest, source }: TariffChoice): ShownWorking[] {
   return costs.map((cost): ShownWorking => {
     const working = rangedWorking(cost.whole);
     const grade = cost.whole.grade;
@@ -45,17 +47,19 @@ export function tariffWorkings({ costs, rest }: TariffChoice): ShownWorking[] {
               origin: inWords('the possible years in which no other of these tariffs costs less'),
             },
           ]),
-      ...(cost.presentPence === null
-        ? []
-        : [
-            {
-              name: inWords('The whole home as it is heated now'),
-              value: cost.presentPence,
-              unit: 'p',
-              grade,
-              origin: inWords('the same sum with what heats it now'),
-            },
-          ]),
+      ...cost.others.flatMap(({ id, kind, pence }) =>
+        pence === null
+          ? []
+          : [
+              {
+                name: { said: say('The whole home with: {way}', { way: systemName(id, kind, source) }) },
+                value: pence,
+                unit: 'p',
+                grade,
+                origin: inWords('the same sum with this way of heating'),
+              },
+            ],
+      ),
       ...(cost.nightWaterPence === undefined
         ? []
         : [

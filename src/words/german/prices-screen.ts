@@ -5,8 +5,6 @@ export const PRICES_SCREEN: Catalogue = {
   'Published average price': 'Veröffentlichter Durchschnittspreis',
   'Which tariff': 'Welcher Tarif',
   'Other electricity, kWh a year': 'Übriger Strom, kWh im Jahr',
-  'The whole home as it is heated now': 'Das ganze Haus mit der jetzigen Heizung',
-  'the same sum with what heats it now': 'dieselbe Berechnung mit der jetzigen Heizung',
   'Saved by hot water in the cheap hours': 'Ersparnis durch Warmwasser in den günstigen Stunden',
   'the same sum with hot water made in the cheap hours': 'dieselbe Berechnung mit Warmwasser aus den günstigen Stunden',
   '“{first}” and “{second}” come out about the same, at about {amount} a year for all electricity.':
@@ -36,6 +34,17 @@ export const PRICES_SCREEN: Catalogue = {
     'Wird das Warmwasser in den günstigen Stunden bereitet, kostet „{name}“ rund {amount} und ist der günstigste.',
   'With the tariff that suits each best, fuel counted in: about {pump} with the heat pump, about {present} as now.':
     'Mit dem jeweils günstigsten Tarif, Brennstoff mitgezählt: rund {pump} mit Wärmepumpe, rund {present} wie jetzt.',
+  'With the tariff that suits each best, fuel counted in: about {pump} with the heat pump.':
+    'Mit dem jeweils günstigsten Tarif, Brennstoff mitgezählt: rund {pump} mit Wärmepumpe.',
+  'Of the other ways to heat, the cheapest would be {way}, at about {amount}.':
+    'Von den anderen Heizungen wäre {way} mit rund {amount} die günstigste.',
+  'Each way of heating on the tariff that suits it best, with the same roof, battery and car.':
+    'Jede Heizung mit dem Tarif, der zu ihr am besten passt, mit demselben Dach, Speicher und Auto.',
+  'Each way of heating on the tariff that suits it best.': 'Jede Heizung mit dem Tarif, der zu ihr am besten passt.',
+  'on the tariff': 'mit dem Tarif',
+  'all energy, a year': 'alle Energie, im Jahr',
+  'The whole home with: {way}': 'Das ganze Haus mit: {way}',
+  'the same sum with this way of heating': 'dieselbe Berechnung mit dieser Heizung',
   'On “{name}”, hot water made in the cheap hours saves about {amount}. The tank must hold a day’s need.':
     'Mit „{name}“ spart Warmwasser aus den günstigen Stunden rund {amount}. Der Speicher muss einen Tag reichen.',
   'On “{name}”, hot water made in the cheap hours costs about {amount} more.':

@@ -4,7 +4,9 @@ import { compareTariffs } from '../../../src/model/choices/compare-tariffs.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';
 import type { Tariff } from '../../../src/model/shapes/tariff.ts';
 import { reference } from '../../../src/reference/index.ts';
-import { tariffCells, tariffHeads, tariffNotes } from '../../../src/words/tariff-choice.ts';
+import { exactPounds } from '../../../src/words/numbers.ts';
+import { systemName } from '../../../src/words/systems.ts';
+import { tariffCells, tariffHeads, tariffName, tariffNotes, waysTable } from '../../../src/words/tariff-choice.ts';
 import { makeHousehold, makeTariff } from '../appraisal/make-household.ts';
 
 const asOf = '2026-11-29';
@@ -29,6 +31,8 @@ const compare = (more: Partial<Household>) =>
   })!;
 const on = (choice: ReturnType<typeof compare>, id: string | null) =>
   choice.costs.find(({ tariffId }) => tariffId === id)!;
+const presentOn = (choice: ReturnType<typeof compare>) =>
+  on(choice, 'flat').others.find(({ id }) => id === 'present')!.pence;
 const given = (value: number) => ({ value, grade: 'estimated', origin: 'typed' }) as const;
 const roof: Household['roof'] = {
   panels: [{ kWp: 4, facing: 'S', pitchDegrees: 30, shading: 'little' }],
@@ -59,12 +63,36 @@ test('the parts add up to the whole, and on one price the sun saves what it repl
 
 test('the same roof stands beside the heating of today: what it saves there is no merit of the heat pump', () => {
   const [choice, plain] = [compare({ roof }), compare({})];
-  const saved = on(plain, 'flat').presentPence! - on(choice, 'flat').presentPence!;
+  const saved = presentOn(plain)! - presentOn(choice)!;
   const withPump = on(plain, 'flat').whole.value - on(choice, 'flat').whole.value;
   expect(saved).toBeGreaterThan(0);
   // The pump takes more of the sun, so that it gains a little more by it, and far less than twice as much.
   expect(withPump).toBeGreaterThan(saved);
   expect(withPump).toBeLessThan(1.5 * saved);
+});
+
+test('every way of heating stands on its own best tariff, with the same roof, battery and car', () => {
+  const household = { roof, battery: { usableKWh: 5 }, beside: { oil: true, 'direct-electric': true, storage: true } };
+  const choice = compare({ ...household, home: { gasGrid: false } });
+  const { rows, caption } = waysTable(choice);
+  expect(caption).toContain('the same roof, battery and car');
+  const ways = choice.costs[0]!.others.map(({ id }) => id);
+  expect(ways).toContain('direct-electric');
+  expect(rows).toHaveLength(1 + ways.length);
+  for (const id of ways) {
+    const onEach = choice.costs.map(({ others }) => others.find((one) => one.id === id)!.pence ?? Infinity);
+    const best = choice.costs[onEach.indexOf(Math.min(...onEach))]!;
+    expect(rows.map(({ cells }) => cells.join(' '))).toContainEqual(
+      `${systemName(id, best.others.find((one) => one.id === id)!.kind, choice.source)} ${tariffName(best)} ${exactPounds(Math.min(...onEach))}`,
+    );
+  }
+  // Heaters use more of the sun than a boiler does, so that the roof is worth more to them.
+  const plain = compare({ beside: household.beside, home: { gasGrid: false } });
+  const gain = (id: string) => {
+    const of = (one: ReturnType<typeof compare>) => on(one, 'flat').others.find((other) => other.id === id)!.pence!;
+    return of(plain) - of(compare({ ...household, battery: undefined, home: { gasGrid: false } }));
+  };
+  expect(gain('direct-electric')).toBeGreaterThan(gain('oil') + 1000);
 });
 
 test('a car is charged in the cheap hours of each tariff, and all its units are counted', () => {
