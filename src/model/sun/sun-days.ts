@@ -46,10 +46,10 @@ export function sunDay(day: number, latitudeN: number): SunDay {
 /**
  * Clearness of so many days whose mean is given, from the dullest to the clearest: the share of the radiation above the air
  * that reaches the ground. Spread by Bendt, Collares-Pereira and Rabl 1981, with the exponent of Herzog 1985 and the
- * clearest day of Hollands and Huget 1983.
+ * clearest day of Hollands and Huget 1983, whose last term counts for means above 0.75 only, which no month has.
  */
 export function clearnessOfDays(mean: number, days: number): Float64Array {
-  const most = 0.6313 + 0.267 * mean - 11.9 * Math.max(0, mean - 0.75) ** 8;
+  const most = 0.6313 + 0.267 * mean;
   const span = most - LEAST_CLEARNESS;
   const xi = span / (most - mean);
   const gamma = -1.498 + (1.184 * xi - 27.182 * Math.exp(-1.5 * xi)) / span;

@@ -20,8 +20,8 @@ describe('a roof by half-hour', () => {
         const months = new Array<number>(12).fill(0);
         made.forEach((kWh, i) => {
           months[slots.month[i]!]! += kWh;
-          expect(kWh).toBeGreaterThanOrEqual(0);
         });
+        expect(Math.min(...made)).toBe(0);
         sunByMonth([slope], region, reference.sun).forEach((kWh, month) => {
           expect(months[month]).toBeCloseTo(kWh, 9);
         });
@@ -32,9 +32,7 @@ describe('a roof by half-hour', () => {
     const slots = yearSlots(2027, 'Europe/London');
     const both = roofByHalfHour([panel('E'), panel('W')], midlands, slots, reference.sun);
     const [east, west] = [panel('E'), panel('W')].map((one) => roofByHalfHour([one], midlands, slots, reference.sun));
-    both.forEach((kWh, i) => {
-      expect(kWh).toBeCloseTo(east![i]! + west![i]!, 12);
-    });
+    expect(Math.max(...both.map((kWh, i) => Math.abs(kWh - east![i]! - west![i]!)))).toBeLessThan(1e-12);
     // East makes its electricity before noon, west after it.
     const beforeNoon = (list: Float64Array) => sum(list.filter((_, i) => slots.minute[i]! < 720)) / sum(list);
     expect(beforeNoon(east!)).toBeGreaterThan(0.5);
@@ -53,9 +51,7 @@ describe('a roof by half-hour', () => {
     };
     expect(middle(0) / 60).toBeCloseTo(12.2, 0);
     expect(middle(6) / 60).toBeCloseTo(13.2, 0);
-    made.forEach((kWh, i) => {
-      if (slots.minute[i]! < 180) expect(kWh).toBe(0);
-    });
+    expect(Math.max(...made.filter((_, i) => slots.minute[i]! < 180))).toBe(0);
   });
 });
 
