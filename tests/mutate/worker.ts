@@ -75,6 +75,7 @@ const numbered = await new Promise<ReadonlyMap<string, ReadonlyMap<number, Chang
   ),
 );
 const modules = await openModules(numbered);
+const setup = new URL('../unit/leave-no-trace.ts', import.meta.url).pathname;
 const unwatched = { reads: () => {}, loads: <T>(_: string, run: () => Promise<T>) => run() };
 
 /** Ends what works for longer than `ms`, or waits for longer than that and `WAITING_MS`. */
@@ -94,9 +95,16 @@ async function within<T>(ms: number, run: () => Promise<T>): Promise<T> {
   }
 }
 
+/** The tests of a file in a graph of modules, with what is set back after each of them. */
+const testsIn = (file: string, { load } = modules.freshGraph(unwatched)) =>
+  collect(async () => {
+    await load(setup);
+    await load(file);
+  });
+
 /** Runs every test of a file unchanged and notes which changes lie on its way, those in code that runs at loading too. */
 async function measure(file: string): Promise<Measurement> {
-  await collect(() => modules.freshGraph(unwatched).load(file));
+  await testsIn(file);
   const passes = new Map<string, Set<number>>();
   const reads = new Map<string, Set<string>>();
   let here = file;
@@ -114,7 +122,7 @@ async function measure(file: string): Promise<Measurement> {
     },
   });
   const begun = cpuMs();
-  const tests = await collect(() => graph.load(file));
+  const tests = await testsIn(file, graph);
   const loadMs = cpuMs() - begun;
   const measured: { place: number; ms: number }[] = [];
   const unusable: string[] = [];
@@ -148,7 +156,7 @@ async function firstFailure(change: number, file: string, chosen: readonly Measu
   active = change;
   let failed: { test: number; isTimeout: boolean } | undefined;
   try {
-    const tests = await within(20_000, () => collect(() => modules.freshGraph(unwatched).load(file)));
+    const tests = await within(20_000, () => testsIn(file));
     const usualMs = new Map<CollectedTest | undefined, Measured>(chosen.map((one) => [tests[one.place], one]));
     if (usualMs.has(undefined)) throw new Error('the file declares fewer tests');
     await runTests(
