@@ -92,19 +92,16 @@ function withoutCauses(check: BillCheck, answers: readonly SearchAnswer[]): Next
 export function afterAnswer(weights: Weights, { question, outcome }: SearchAnswer, direction: Direction): Weights {
   const index = ((OUTCOMES[question] ?? []) as readonly string[]).indexOf(outcome);
   if (index < 0) return weights;
-  return scaled(
-    new Map([...weights].map(([cause, weight]) => [cause, weight * chanceOf(question, cause, index, direction)])),
+  const joint = [...weights].map(
+    ([cause, weight]) => [cause, weight * chanceOf(question, cause, index, direction)] as const,
   );
+  const whole = joint.reduce((total, [, both]) => total + both, 0);
+  // No cause allows it: the answer speaks against the question, not for a cause.
+  return whole > 0 ? new Map(joint.map(([cause, both]) => [cause, both / whole])) : weights;
 }
 
 const chanceOf = (question: SearchQuestion, cause: SearchCause, index: number, direction: Direction): number =>
-  chancesOf(question, cause, direction)[index] ?? 0;
-
-function scaled(weights: Weights): Weights {
-  const whole = [...weights.values()].reduce((total, value) => total + value, 0);
-  // No cause allows it: the answer speaks against the question, not for a cause.
-  return whole > 0 ? new Map([...weights].map(([cause, weight]) => [cause, weight / whole])) : weights;
-}
+  chancesOf(question, cause, direction)[index]!;
 
 /**
  * Expected information of a question about the cause [bits]: I = Σ p(o) Σ p(c|o) log₂(p(c|o) / p(c)), standard text.
