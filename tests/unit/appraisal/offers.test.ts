@@ -36,6 +36,16 @@ describe('offers of one household', () => {
     expect(Household.parse(both)).toEqual(both);
   });
 
+  test('the tenth comes after the ninth, and the next has a number of its own', () => {
+    const { machine, purchase } = ground;
+    const others = ['offer-10', 'offer-2', 'mine'].map((id) => ({ id, name: id, machine, purchase }));
+    const many: Household = { ...ground, offer: { id: 'offer-9', name: 'nine' }, otherOffers: others };
+    expect(offersOf(many).map(({ id }) => id)).toEqual(['mine', 'offer-2', 'offer-9', 'offer-10']);
+    expect(addOffer(many, NAMES).offer).toEqual({ id: 'offer-11', name: 'Air' });
+    expect(addOffer(many, NAMES).otherOffers?.map(({ id }) => id)).toEqual(['offer-10', 'offer-2', 'mine', 'offer-9']);
+    expect(dropOffer(many)).toMatchObject({ offer: { id: 'offer-10' }, otherOffers: others.slice(1) });
+  });
+
   test('taking one in hand and the other again changes nothing', () => {
     const other = takeInHand(both, 'offer-1');
     expect(other.machine).toEqual(ground.machine);
