@@ -48,6 +48,51 @@ describe('two records of one kind', () => {
   });
 });
 
+const billed = (
+  id: string,
+  bills: readonly (readonly [from: string, to: string, kWh: number])[],
+  more: Partial<Series> = {},
+) => {
+  const periods = bills.map(([from, to, kWh]) => ({ from, to, kWh, quality: 'actual' as const }));
+  const { days: _, ...bare } = days(id, '2025-01-01', [], { resolution: 'period', periods, ...more });
+  return bare;
+};
+
+describe('how far apart, and for how long', () => {
+  test.each([
+    [7, 50, 45, null],
+    [7, 50, 44.9, 7 * 5.1],
+    [7, 44.9, 50, -7 * 5.1],
+    [6, 50, 10, null],
+  ])('%i days of %d and of %d kWh', (count, mine, theirs, more) => {
+    const [found] = findRivals([mine, theirs].map((kWh, i) => days(`${i}`, '2025-01-01', new Array(count).fill(kWh))));
+    if (more === null) expect(found).toBeUndefined();
+    else expect([found?.days, found?.moreKWh]).toEqual([count, expect.closeTo(more, 9)]);
+  });
+  test('days that one of them lacks do not count; a bill is spread over its days, two of one day are added', () => {
+    const bills = billed('b', [
+      ['2025-01-01', '2025-01-11', 200],
+      ['2025-01-01', '2025-01-05', 40],
+    ]);
+    // 30 kWh a day to 4 January, 20 from then on; the other has 40 a day but for two days.
+    const other = days(
+      'a',
+      '2025-01-01',
+      ten(40)
+        .with(0, null as never)
+        .with(9, null as never),
+    );
+    const [found] = findRivals([other, bills]);
+    expect([found?.days, found?.moreKWh]).toEqual([8, expect.closeTo(8 * 40 - (3 * 30 + 5 * 20), 9)]);
+    expect(findRivals([other, { ...bills, periods: undefined } as unknown as Series])).toEqual([]);
+  });
+  test('what was said already is asked no more', () => {
+    expect(findRivals([days('a', '2025-01-01', ten(4)), days('b', '2025-01-01', ten(9), { beside: 'added' })])).toEqual(
+      [],
+    );
+  });
+});
+
 describe('once it is said what they are', () => {
   test('a further meter is added on the days of both', () => {
     const [sum, ...others] = settleBeside([
@@ -70,6 +115,74 @@ describe('once it is said what they are', () => {
     });
     const [sum] = settleBeside([bills, days('a', '2025-01-01', ten(40), { beside: 'added' })]);
     expect(sum?.periods?.map(({ kWh }) => kWh)).toEqual([500]);
+  });
+  test('their names, days and shapes of a day are put together; what only one has is lost', () => {
+    const shape = [[1, 2], [3]];
+    const own = days('a', '2025-01-01', [1, null, 3, 4], { dayShape: shape, dayPeaks: [[9]], filled: [] });
+    const further = days('b', '2025-01-02', [10, 30, 40, 50], { dayShape: [[10, 20], [30]], beside: 'added' });
+    const { dayPeaks: _, filled: __, ...rest } = own;
+    expect(settleBeside([own, further])).toEqual([
+      {
+        ...rest,
+        name: 'a and b',
+        from: '2025-01-03',
+        to: '2025-01-05',
+        total: 77,
+        days: { first: '2025-01-03', values: [33, 44] },
+        dayShape: [[11, 22], [33]],
+        present: 2,
+        expected: 2,
+      },
+    ]);
+    const hole = days('c', '2025-01-01', [5, 6, null, 8], { beside: 'added' });
+    expect(settleBeside([{ ...own, days: { first: '2025-01-01', values: [1, 2, 3, 4] } }, hole])[0]).toMatchObject({
+      days: { values: [6, 8, null, 12] },
+      total: 26,
+      present: 3,
+      expected: 4,
+    });
+    const [none] = settleBeside([own, days('d', '2025-03-01', [1], { beside: 'added' })]);
+    expect([none?.from, none?.to, none?.days?.values, none?.present]).toEqual(['2025-01-01', '2025-01-02', [null], 0]);
+    expect(none).not.toHaveProperty('dayShape');
+  });
+  test('bills of which the other knows every day; the first of all if none is without a word', () => {
+    const bills = billed('b', [
+      ['2025-01-01', '2025-01-03', 10],
+      ['2025-01-03', '2025-01-06', 20],
+      ['2025-01-09', '2025-01-12', 30],
+    ]);
+    const [sum, ...others] = settleBeside([
+      days('a', '2025-01-01', ten(40), { beside: 'added' }),
+      { ...bills, beside: 'added' },
+      days('c', '2025-01-01', ten(5), { carrier: 'oil' }),
+    ]);
+    expect([sum?.name, sum?.from, sum?.to, sum?.total, sum?.resolution]).toEqual([
+      'a and b',
+      '2025-01-01',
+      '2025-01-06',
+      80 + 10 + 120 + 20,
+      'period',
+    ]);
+    expect(sum?.periods).toEqual([
+      { from: '2025-01-01', to: '2025-01-03', kWh: 90, quality: 'actual' },
+      { from: '2025-01-03', to: '2025-01-06', kWh: 140, quality: 'actual' },
+    ]);
+    expect(others.map(({ id }) => id)).toEqual(['c']);
+    const [nothing] = settleBeside([bills, days('a', '2026-01-01', ten(40), { beside: 'added' })]);
+    expect([nothing?.from, nothing?.to, nothing?.total, nothing?.periods]).toEqual([bills.from, bills.to, 0, []]);
+  });
+  test('two that stand by themselves stay two, the further one on the first', () => {
+    const found = settleBeside([
+      days('a', '2025-01-01', ten(1)),
+      days('b', '2025-01-01', ten(2)),
+      days('c', '2025-01-01', ten(4), { beside: 'added' }),
+    ]);
+    expect(found.map(({ name, total }) => [name, total])).toEqual([
+      ['a and c', 50],
+      ['b', 20],
+    ]);
+    const settled = [days('a', '2025-01-01', ten(1)), days('b', '2025-01-01', ten(2))];
+    expect(settleBeside(settled)).toEqual(settled);
   });
   test('what is kept aside is gone, and every record is accounted for', () => {
     const own = [days('a', '2025-01-01', ten(40)), days('b', '2025-01-01', ten(10), { beside: 'aside' })];
