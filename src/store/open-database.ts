@@ -232,7 +232,7 @@ function migrate(database: Database.Database, path: string, migrations: readonly
   }
 }
 
-/** Takes the steps that the file has not seen, each in a transaction. Answers the path of the copy made before, if any. */
+/** Takes the steps that the file has not seen, all or none of them. Answers the path of the copy made before, if any. */
 function takeSteps(database: Database.Database, path: string, migrations: readonly Migration[]): string | null {
   const from = database.pragma('user_version', { simple: true }) as number;
   const newest = migrations.at(-1)?.version ?? 0;
@@ -246,12 +246,10 @@ function takeSteps(database: Database.Database, path: string, migrations: readon
     backup = freeName(path, `before-version-${newest}-${stamp()}`);
     database.prepare('VACUUM INTO ?').run(backup);
   }
-  for (const migration of migrations.filter(({ version }) => version > from)) {
-    database.transaction(() => {
-      database.exec(migration.sql);
-      database.pragma(`user_version = ${migration.version}`);
-    })();
-  }
+  database.transaction(() => {
+    for (const { version, sql } of migrations) if (version > from) database.exec(sql);
+    database.pragma(`user_version = ${newest}`);
+  })();
   return backup;
 }
 

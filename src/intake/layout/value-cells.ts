@@ -39,7 +39,8 @@ export function settleDecimals(
 ): '.' | ',' {
   const writesSign = ({ index }: ColumnFacts) =>
     decideDecimal(sheet.table, index, sheet.firstRow, []).state !== 'plain';
-  return settleDecimal(sheet, (columns.find(writesSign) ?? columns[0]!).index, choices, book);
+  const told = columns.length > 1 ? columns.find(writesSign) : undefined;
+  return settleDecimal(sheet, (told ?? columns[0]!).index, choices, book);
 }
 
 /** More than this of a large unit in a row is no home's: thousands of kWh, m³ or kW. A judgement. */
