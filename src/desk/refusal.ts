@@ -1,6 +1,6 @@
 /** Turns everything that can go wrong behind a request into the one form in which the screens hear of it. */
 import type { z } from 'zod';
-import { closest, expectedWords } from '../intake/schema-issue.ts';
+import { closest, tellExpected } from '../intake/schema-issue.ts';
 import { StoreFault } from '../store/store-fault.ts';
 import { say } from '../words/say.ts';
 import { sayTold } from '../words/say-told.ts';
@@ -53,7 +53,7 @@ export function explainIssue(given: Issue, input: unknown): DeskRefusal {
     name: words.name,
     found,
     unit,
-    expected: sayTold(expectedWords(issue, words.unit)),
+    expected: sayTold(tellExpected(issue, words.unit)),
   });
   return {
     code: 'bad-value',

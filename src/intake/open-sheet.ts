@@ -1,4 +1,5 @@
 /** From bytes to a sheet, or to a refusal that says what kind of file it is and what to do with it. */
+import { tell } from '../model/shapes/told.ts';
 import { type IntakeChoices, type IntakeContext, LARGEST_EVIDENCE_BYTES } from './intake.ts';
 import { layOutSheet, type Sheet } from './layout/sheet.ts';
 import { stageOf } from './terms/progress.ts';
@@ -25,7 +26,7 @@ export function openSheet(
   if (bytes.length > LARGEST_EVIDENCE_BYTES) {
     book.add('file-too-large', 'refusal', {
       found: `${Math.round(bytes.length / 1_048_576)} MB`,
-      expected: `at most ${LARGEST_EVIDENCE_BYTES / 1_048_576} MB`,
+      expectedTold: tell('at-most-megabytes', { megabytes: LARGEST_EVIDENCE_BYTES / 1_048_576 }),
     });
     return undefined;
   }

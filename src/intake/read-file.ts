@@ -1,5 +1,7 @@
 /** Reads any evidence file: one function for the preview and for the import, so that both see the same values. */
+
 import { isUse, type Series } from '../model/shapes/evidence.ts';
+import type { Wording } from '../model/shapes/told.ts';
 import { FORMS } from './forms/index.ts';
 import { nothingRead, type ShapeReading } from './importer/shape.ts';
 import {
@@ -144,13 +146,13 @@ function readWhole(
   };
 }
 
-function remarkNoFit(sheet: Sheet, reason: string, book: RemarkBook): void {
+function remarkNoFit(sheet: Sheet, reason: Wording, book: RemarkBook): void {
   const columns = sheet.columns
     .map((c) => columnName(sheet, c.index))
     .join(', ')
     .slice(0, 120);
   if (sheet.dateColumn < 0) book.add('no-dates', 'refusal', { found: columns });
-  else book.add('no-shape-fits', 'refusal', { found: columns, expected: reason });
+  else book.add('no-shape-fits', 'refusal', { found: columns, expectedTold: reason });
 }
 
 function previewRows(sheet: Sheet): IntakePreview['rows'] {

@@ -1,9 +1,11 @@
 /** Reads a tariff file: our JSON (a tariff, or the list of its versions) or our CSV. Gaps and overlaps are the model's to find. */
+
 import type { z } from 'zod';
 import type { Remark } from '../model/shapes/evidence.ts';
 import { Tariff, TariffVersion } from '../model/shapes/tariff.ts';
+import { tell } from '../model/shapes/told.ts';
 import { LARGEST_EVIDENCE_BYTES } from './intake.ts';
-import { closest, expectedWords } from './schema-issue.ts';
+import { closest, tellExpected } from './schema-issue.ts';
 import { lineOfPath } from './tariff/line-of-path.ts';
 import { readPriceSeries, seriesColumns } from './tariff/price-series-csv.ts';
 import { readTariffCsv } from './tariff/tariff-csv.ts';
@@ -26,7 +28,7 @@ function readText(fileName: string, bytes: Uint8Array, book: RemarkBook): Tariff
   if (bytes.length > LARGEST_EVIDENCE_BYTES / 4) {
     book.add('file-too-large', 'refusal', {
       found: `${Math.round(bytes.length / 1_048_576)} MB`,
-      expected: `at most ${LARGEST_EVIDENCE_BYTES / 4 / 1_048_576} MB`,
+      expectedTold: tell('at-most-megabytes', { megabytes: LARGEST_EVIDENCE_BYTES / 4 / 1_048_576 }),
     });
     return null;
   }
@@ -87,7 +89,7 @@ function settle<T>(
       row: lineOfPath(text, [...outer, ...issue.path]),
       ...(path === '' ? {} : { column: path }),
       found: shown(valueAt(data, issue.path)),
-      expected: expectedWords(issue),
+      expectedTold: tellExpected(issue),
     });
   }
   return null;
@@ -113,6 +115,6 @@ const shown = (value: unknown): string =>
 export const titleOf = (fileName: string) => ({
   id: 'tariff-1',
   name: fileName.replace(/\.[a-z]{2,5}$/i, '').slice(0, 120) || 'Tariff',
-  origin: `file ${fileName}`,
+  origin: tell('from-file', { file: fileName }),
   grade: 'measured' as const,
 });

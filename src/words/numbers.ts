@@ -230,9 +230,6 @@ export const longDate = (date: CivilDate): string =>
 /** Under an axis: "25/11/26", "25.11.26". */
 export const shortDate = (date: CivilDate): string => said(date, language() === 'de-DE' ? 'd.M.yy' : 'd/M/yy');
 
-/** A date as it stands in texts that are kept, whatever language is spoken. */
-export const keptDate = (date: CivilDate): string => format(dayOf(date), 'd MMMM yyyy', { locale: enGB });
-
 /** First and last day, both belonging to it: "1 October 2025 to 30 September 2026". */
 export const daySpan = (from: CivilDate, to: CivilDate): string =>
   say('{low} to {high}', { low: longDate(from), high: longDate(to) });

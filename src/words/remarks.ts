@@ -5,6 +5,7 @@
 import type { RemarkCode } from '../intake/terms/remark-codes.ts';
 import { addDays, toDayNumber } from '../model/calendar/civil.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
+import { tell } from '../model/shapes/told.ts';
 import { longDate } from './numbers.ts';
 import { language, phrase, say, type Value } from './say.ts';
 import { sayTold } from './say-told.ts';
@@ -43,7 +44,7 @@ function daysOf({ from, to, count = 1 }: Remark): string {
 
 /** What the gaps of the sentences stand for. Dates are read only where a sentence has them: other stamps may be no dates. */
 function gapsOf(remark: Remark): Readonly<Record<string, Value>> {
-  const { file, row, column, found, expected, from, to, effectKWh } = remark;
+  const { file, row, column, found, expected, foundTold, expectedTold, from, to, effectKWh } = remark;
   const count = remark.count ?? 1;
   const energy = Math.abs(Math.round((effectKWh ?? 0) * 10) / 10).toLocaleString(language());
   return {
@@ -58,11 +59,10 @@ function gapsOf(remark: Remark): Readonly<Record<string, Value>> {
     /** As it stands in the file. */
     found: quoted(found),
     number: numberFound(found),
-    /** Words of intake, to be reworded; names and cells of the file never are. */
-    words: sayTold(found ?? ''),
+    words: sayTold(foundTold ?? found ?? ''),
     names: columnNames(found),
-    said: found ? 'yes' : 'no',
-    expected: sayTold(expected ?? 'a number'),
+    said: foundTold || found ? 'yes' : 'no',
+    expected: sayTold(expectedTold ?? expected ?? tell('a-number')),
     expectedNames: columnNames(expected),
     foundCode: found ?? '',
     expectedCode: expected?.split(' ')[0] ?? '',

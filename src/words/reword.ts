@@ -1,7 +1,6 @@
 /**
- * Texts that were kept before the model told codes, in estimates of that time: English, with what differs written into it.
- * They are found again by pattern. The model says nothing new so; what is still written in English and said by it are
- * remarks of intake, what a refusal expects, the origin and name of what is typed, and sources that name a month.
+ * Texts that were kept before there were codes, in estimates, remarks and households of that time: English, with what
+ * differs written into it. They are found again by pattern. Nothing new is said so; a text without gaps is looked up whole.
  */
 import { type Catalogue, language, say, spokenCatalogue } from './say.ts';
 import { TOLD } from './told/all.ts';

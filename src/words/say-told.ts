@@ -1,6 +1,6 @@
 /** Says what the model tells. */
 import type { Told, ToldValue, Wording } from '../model/shapes/told.ts';
-import { monthSpan } from './numbers.ts';
+import { longDate, monthSpan } from './numbers.ts';
 import { reword } from './reword.ts';
 import { say, sayParts, type Value } from './say.ts';
 import { TOLD } from './told/all.ts';
@@ -16,6 +16,7 @@ export const inWords = (text: string, values?: Readonly<Record<string, Value>>):
 const fill = (value: ToldValue): Value => {
   if (typeof value === 'number') return value;
   if (typeof value === 'object' && 'from' in value) return monthSpan(value.from, value.to);
+  if (typeof value === 'object' && 'on' in value) return longDate(value.on);
   return Array.isArray(value) ? value.map(sayTold).join(', ') : sayTold(value as Wording);
 };
 

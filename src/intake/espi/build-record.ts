@@ -1,5 +1,7 @@
 /** One record of open meter data as a series: readings in their slots, days, or periods, by the length of its intervals. */
+
 import type { Series } from '../../model/shapes/evidence.ts';
+import { tell } from '../../model/shapes/told.ts';
 import type { ZoneTable } from '../clock/zone-table.ts';
 import { isIntervalLength } from '../dates/interval.ts';
 import { dayPicture, daySeries } from '../periods/day-series.ts';
@@ -57,7 +59,7 @@ export function buildRecord(
   if (seconds > 90_000) return buildPeriods(input, inKWh, context, book);
   book.add('espi-left-out', 'note', {
     column: input.name,
-    found: `readings every ${Math.round(seconds / 60)} minutes`,
+    foundTold: tell('readings-every', { minutes: Math.round(seconds / 60) }),
   });
   return undefined;
 }
@@ -120,7 +122,12 @@ function buildDays(
   const dayOf = dayCounter(input, readings, context, book);
   const even = readings.flatMap((r) => {
     const days = Math.max(1, Math.round(r.duration / DAY));
-    if (days > 1) book.tally('espi-long-reading', 'note', { row: r.line, found: `${days} days`, expected: '1 day' });
+    if (days > 1)
+      book.tally('espi-long-reading', 'note', {
+        row: r.line,
+        foundTold: tell('so-many-days', { days }),
+        expectedTold: tell('one-day'),
+      });
     return Array.from({ length: days }, (_, i) => ({ ...r, day: dayOf(r.start) + i, value: r.value / days }));
   });
   const values = Float64Array.from(even, (r) => r.value);

@@ -1,4 +1,5 @@
 /** Readings of a record in order of time, without those that span no time or no sensible time; counters turned into use. */
+import { tell } from '../../model/shapes/told.ts';
 import { registerSteps } from '../periods/register-steps.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import type { Block } from './feed.ts';
@@ -42,7 +43,11 @@ export function cleanReadings(
         continue;
       }
       if (Number.isNaN(one.value)) {
-        book.tally('number-unreadable', 'note', { row: one.line, column: 'value', expected: 'a whole number' });
+        book.tally('number-unreadable', 'note', {
+          row: one.line,
+          column: 'value',
+          expectedTold: tell('a-whole-number'),
+        });
         continue;
       }
       if (one.duration === 0) zeros++;

@@ -2,6 +2,7 @@
  * The parts of a feed of the open meter data standard (NAESB ESPI in Atom), as read and before they are tied together.
  * Codes of the standard: structure from published sample feeds, lists of codes from memory where the samples show none.
  */
+import type { Wording } from '../../model/shapes/told.ts';
 
 /** Readings of one block as columns, so that years of them cost little. */
 export interface Block {
@@ -58,7 +59,7 @@ export interface Feed {
 }
 
 export type FeedFault =
-  | { readonly fault: 'broken' | 'doctype' | 'too-deep'; readonly line: number; readonly found: string }
+  | { readonly fault: 'broken' | 'doctype' | 'too-deep'; readonly line: number; readonly found: Wording }
   | { readonly fault: 'none' };
 
 /** Qualities that mean "not as read": estimated by another day or a line, questionable, projected, mixed, weather-normalised. */

@@ -1,5 +1,7 @@
 /** XML to the parts of a feed, in one pass. Names are told by namespace, never by prefix; no entity is ever expanded. */
+
 import { SaxesParser } from 'saxes';
+import { tell, type Wording } from '../../model/shapes/told.ts';
 import { type Block, type Entry, type Feed, type FeedFault, isEstimatedQuality } from './feed.ts';
 
 const ESPI = 'http://naesb.org/espi';
@@ -28,8 +30,8 @@ export function parseFeed(text: string, onProgress?: (share: number) => void): F
   let readings = 0;
   let isMeterData = false;
   let fault: FeedFault = { fault: 'none' };
-  const fail = (kind: 'broken' | 'doctype' | 'too-deep', found: string) => {
-    if (fault.fault === 'none') fault = { fault: kind, line: parser.line, found: found.slice(0, 80) };
+  const fail = (kind: 'broken' | 'doctype' | 'too-deep', found: Wording) => {
+    if (fault.fault === 'none') fault = { fault: kind, line: parser.line, found };
   };
 
   const path: string[] = [];
@@ -49,7 +51,7 @@ export function parseFeed(text: string, onProgress?: (share: number) => void): F
     return entries.length - 1;
   };
 
-  parser.on('error', (error) => fail('broken', plainMessage(error.message)));
+  parser.on('error', (error) => fail('broken', plainMessage(error.message).slice(0, 80)));
   parser.on('doctype', () => fail('doctype', 'DOCTYPE'));
   const addText = (piece: string) => {
     if (words.length < LONGEST_TEXT) words += piece.slice(0, LONGEST_TEXT);
@@ -61,7 +63,7 @@ export function parseFeed(text: string, onProgress?: (share: number) => void): F
     words = '';
     const name = tag.uri === ESPI ? tag.local : tag.uri === ATOM ? `atom:${tag.local}` : '';
     path.push(name);
-    if (path.length > DEEPEST) fail('too-deep', tag.name);
+    if (path.length > DEEPEST) fail('too-deep', tag.name.slice(0, 80));
     if (tag.uri === ATOM) {
       if (tag.local === 'entry') {
         entry = { self: '', up: '', related: [], title: '' };
@@ -113,7 +115,7 @@ export function parseFeed(text: string, onProgress?: (share: number) => void): F
     else if (name === 'IntervalReading') {
       if (block && reading) {
         keep(block, reading);
-        if (++readings > MOST_READINGS) fail('broken', `over ${MOST_READINGS} readings`);
+        if (++readings > MOST_READINGS) fail('broken', tell('over-readings', { readings: MOST_READINGS }));
       }
       reading = undefined;
     } else if (reading) takeReading(reading, parent, name ?? '', words);

@@ -36,7 +36,7 @@ function readMeterXml({ bytes, choices, context, book }: FormInput): FormReading
   const feed = parseFeed(decoded.text, context.onProgress);
   if ('fault' in feed) {
     if (feed.fault === 'doctype') book.add('xml-doctype', 'refusal', { row: feed.line });
-    else if (feed.fault !== 'none') book.add('xml-broken', 'refusal', { row: feed.line, found: feed.found });
+    else if (feed.fault !== 'none') book.add('xml-broken', 'refusal', { row: feed.line, foundTold: feed.found });
     return nothingOfForm(choices);
   }
   if (!feed.isMeterData) return undefined;
@@ -57,7 +57,7 @@ function readFeed(feed: Feed, input: Pick<FormInput, 'choices' | 'context' | 'bo
   const candidates = records.flatMap((linked): Candidate[] => {
     const quantity = quantityOf(linked.readingType, linked.serviceKind, choicesFor(linked, alone, choices), context);
     if ('leftOut' in quantity) {
-      book.tally('espi-left-out', 'note', { column: linked.name, found: quantity.leftOut });
+      book.tally('espi-left-out', 'note', { column: linked.name, foundTold: quantity.leftOut });
       return [];
     }
     if (!quantity.unitSaid) book.add('espi-type-missing', 'question', { column: linked.name, expected: quantity.unit });

@@ -1,6 +1,8 @@
 /** What a record of open meter data is of: carrier, role, unit and kWh in one of its values. */
+
 import type { Carrier, SeriesRole } from '../../model/shapes/evidence.ts';
 import { isSaleUnit } from '../../model/shapes/heating.ts';
+import { type Told, tell } from '../../model/shapes/told.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
 import type { EnergyUnit, IntakeChoices, IntakeContext } from '../terms/choices.ts';
 import { isUnitOf, kWhPerUnit } from '../terms/units.ts';
@@ -38,7 +40,7 @@ const COUNTERS = new Set([1, 3, 9]);
 const REVERSE = 19;
 const NET = 4;
 
-export type QuantityOrReason = RecordQuantity | { readonly leftOut: string };
+export type QuantityOrReason = RecordQuantity | { readonly leftOut: Told };
 
 /** @param choices those of the installer where they are meant for this record */
 export function quantityOf(
@@ -48,16 +50,22 @@ export function quantityOf(
   context: IntakeContext,
 ): QuantityOrReason {
   const code = type?.uom === undefined ? undefined : UNIT_OF_CODE[type.uom];
-  if (type?.uom !== undefined && !code && choices.unit === undefined) return { leftOut: `unit code ${type.uom}` };
+  if (type?.uom !== undefined && !code && choices.unit === undefined)
+    return { leftOut: tell('unit-code', { number: type.uom }) };
   const said = carrierOf(type, serviceKind);
   if (said === 'none' && choices.carrier === undefined)
-    return { leftOut: type?.commodity === undefined ? `service kind ${serviceKind}` : `commodity ${type.commodity}` };
+    return {
+      leftOut:
+        type?.commodity === undefined
+          ? tell('service-kind', { number: serviceKind ?? 0 })
+          : tell('commodity', { number: type.commodity }),
+    };
   const byUnit: Carrier = code && ['therm', 'm³', 'hundred ft³'].includes(code.unit) ? 'gas' : 'electricity';
   const carrier = choices.carrier ?? (said === undefined || said === 'none' ? byUnit : said);
   const own = ownUnit(code, type?.powerOfTen ?? 0, carrier);
   const unit = choices.unit ?? own.unit;
   const times = unit === own.unit ? own.times : 10 ** leftOver(code?.unit, type?.powerOfTen ?? 0);
-  if (isSaleUnit(unit) && !isUnitOf(carrier, unit)) return { leftOut: 'litres of another liquid' };
+  if (isSaleUnit(unit) && !isUnitOf(carrier, unit)) return { leftOut: tell('litres-of-another') };
   const role: SeriesRole = choices.role ?? (type?.flow === REVERSE ? 'export' : 'import');
   return {
     unit,

@@ -1,4 +1,5 @@
 /** Readings of another length than the rest brought onto its steps: long ones shared out, short ones of one step summed. */
+import { tell } from '../../model/shapes/told.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import type { SpanReading } from './clean-readings.ts';
 
@@ -41,8 +42,8 @@ export function spreadOverSlots(readings: readonly SpanReading[], seconds: numbe
     );
     book.tally('espi-long-reading', 'note', {
       row: r.line,
-      found: `${Math.round(r.duration / 60)} minutes`,
-      expected: `${Math.round(seconds / 60)} minutes`,
+      foundTold: tell('so-many-minutes', { minutes: Math.round(r.duration / 60) }),
+      expectedTold: tell('so-many-minutes', { minutes: Math.round(seconds / 60) }),
       count: steps,
     });
     for (let s = 0; s < steps; s++)

@@ -1,5 +1,7 @@
 /** What a shape of file has to answer. One shape, one file, registered in `shapes/index.ts`. */
+
 import type { Series } from '../../model/shapes/evidence.ts';
+import type { Wording } from '../../model/shapes/told.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import type { IntakeChoices, IntakeContext } from '../terms/choices.ts';
 import type { IntervalDays } from '../terms/preview.ts';
@@ -8,7 +10,8 @@ import type { RemarkBook } from '../terms/remark-book.ts';
 export interface Fit {
   /** 0 to 1; below a third it is not offered by itself. */
   readonly fit: number;
-  readonly reason: string;
+  /** Told, or a text of words' tables. */
+  readonly reason: Wording;
 }
 
 export interface ShapeInput {

@@ -1,4 +1,5 @@
 /** Settles what a column is of and in which unit: as written, else from its size, and says what was guessed. */
+
 import { type Carrier, isTemperature, type SeriesRole } from '../../model/shapes/evidence.ts';
 import {
   DELIVERED_FUELS,
@@ -8,6 +9,7 @@ import {
   isSaleUnit,
   unitsOf,
 } from '../../model/shapes/heating.ts';
+import { tell } from '../../model/shapes/told.ts';
 import type { EnergyUnit, IntakeChoices, IntakeContext } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import {
@@ -77,7 +79,7 @@ export function settleUnit(
     book.add('unit-guessed', 'question', {
       column: name,
       carrier: settledCarrier,
-      found: perDayText(perDay),
+      ...(Number.isNaN(perDay) ? {} : { foundTold: tell('amount-a-day', { amount: threeDigits(perDay) }) }),
       expected: settled,
     });
   const role = choices.role ?? roleFor(settledCarrier, said?.carrier === settledCarrier ? said.seriesRole : undefined);
@@ -187,7 +189,7 @@ function doubtDegrees(
   if (isOdd) book.add('degrees-doubtful', 'question', { ...doubted, found: String(Number(mean.toPrecision(3))) });
 }
 
-const perDayText = (perDay: number): string => (Number.isNaN(perDay) ? '' : `${Number(perDay.toPrecision(3))} a day`);
+const threeDigits = (value: number): number => Number(value.toPrecision(3));
 
 function doubtUnit(
   settled: { readonly column: string; readonly carrier: Carrier; readonly expected: EnergyUnit },
@@ -200,5 +202,8 @@ function doubtUnit(
     ['Wh', 'kWh', 'W', 'kW', 'MJ'].includes(settled.expected) && role !== 'export' && role !== 'generation';
   const isOdd = kWhPerDay > MOST_KWH_A_DAY || (isSmall && kWhPerDay > 0 && kWhPerDay < LEAST_KWH_A_DAY);
   if (isOdd)
-    book.add('unit-doubtful', 'question', { ...settled, found: `${Number(kWhPerDay.toPrecision(3))} kWh a day` });
+    book.add('unit-doubtful', 'question', {
+      ...settled,
+      foundTold: tell('so-much-kwh-a-day', { kWh: threeDigits(kWhPerDay) }),
+    });
 }

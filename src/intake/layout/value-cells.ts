@@ -1,5 +1,6 @@
 /** Number columns of the rows that have a date, as typed arrays; what is no number is named by line. */
 
+import type { Told } from '../../model/shapes/told.ts';
 import { type DecimalDecision, decideDecimal } from '../numbers/decide-decimal.ts';
 import { isMissing, markBeside, readNumber } from '../numbers/read-number.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
@@ -65,7 +66,7 @@ export function readValues(
   rows: Uint32Array,
   count: number,
   decimal: '.' | ',',
-  expected: string,
+  expectedTold: Told,
   book: RemarkBook,
   onProgress?: Progress,
 ): Float64Array {
@@ -99,7 +100,7 @@ export function readValues(
       row: table.lineOfRow[rows[i]!]!,
       column: columnName(sheet, column),
       found: text.slice(0, 40),
-      expected,
+      expectedTold,
     });
   }
   return values;

@@ -1,6 +1,8 @@
 /** The prices of a bill as a tariff of the household's own. */
+
 import type { Bill } from '../../model/shapes/bill.ts';
 import type { Tariff, TariffBand, TariffVersion } from '../../model/shapes/tariff.ts';
+import { tell } from '../../model/shapes/told.ts';
 
 /** A bill names its night rate and not its hours; common practice, no source. The person is told to put them right. */
 const NIGHT = [{ from: '00:00', to: '07:00' }];
@@ -37,7 +39,7 @@ export function tariffOfBill(bill: Bill, vatRate: number, fileName: string): Tar
     id: `tariff-${fuel}`,
     name: fileName.replace(/\.[a-z]{2,5}$/i, '').slice(0, 100),
     fuel,
-    origin: `bill ${fileName}`,
+    origin: tell('from-bill', { file: fileName }),
     grade: isTwo ? 'assumed' : 'measured',
     versions,
   };

@@ -1,6 +1,7 @@
 /** The columns of a bill beside its energy: found by what their words say, named where nothing is made of them. */
 
 import { meteredUnits } from '../../model/bill/energy.ts';
+import { tell } from '../../model/shapes/told.ts';
 import type { ShapeInput } from '../importer/shape.ts';
 import type { BillPart } from '../layout/bill-headings.ts';
 import { registerWord } from '../layout/bill-headings.ts';
@@ -46,7 +47,7 @@ export function readingsOf(
   const opening = billPartColumns(sheet, 'opening').find((c) => isOfRegister(c, register));
   if (!opening) return undefined;
   const values = (column: ColumnFacts) =>
-    readValues(sheet, column.index, dates.rows, dates.count, decimal, 'a meter reading', book);
+    readValues(sheet, column.index, dates.rows, dates.count, decimal, tell('meter-reading'), book);
   return { opening: values(opening), closing: values(closing) };
 }
 

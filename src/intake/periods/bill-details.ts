@@ -10,6 +10,7 @@ import {
   type MeterUnit,
   type ReadingKind,
 } from '../../model/shapes/bill.ts';
+import { tell } from '../../model/shapes/told.ts';
 import type { ShapeInput } from '../importer/shape.ts';
 import { type BillPart, registerWord } from '../layout/bill-headings.ts';
 import { type ColumnFacts, isMarkColumn, isNumberColumn, isWordColumn } from '../layout/column-facts.ts';
@@ -93,7 +94,7 @@ function findColumns(input: ShapeInput, rows: BillRows, { fuel, own, several, us
   const numbers = (column: ColumnFacts | undefined): Float64Array | undefined => {
     if (!column) return undefined;
     used.add(column.index);
-    return readValues(sheet, column.index, dates.rows, dates.count, decimal, 'a number', book);
+    return readValues(sheet, column.index, dates.rows, dates.count, decimal, tell('a-number'), book);
   };
   const ofWhole = (part: BillPart) => {
     const column = free(part)[0];

@@ -1,5 +1,6 @@
 /** Cost column beside a quantity, in pence. */
 
+import { tell } from '../../model/shapes/told.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn } from '../layout/column-facts.ts';
 import { mayBeMoney } from '../layout/energy-columns.ts';
 import type { Dates } from '../layout/read-dates.ts';
@@ -39,7 +40,15 @@ export function readCosts(
         : costs.find((c) => c.meaning.carrier !== undefined && c.meaning.carrier === quantity.meaning.carrier);
   const shared = totals ?? costs[0];
   if (!chosen && shared && shared.meaning.carrier === undefined && !book.has('cost-of-several')) {
-    const sum = readValues(sheet, shared.index, dates.rows, dates.count, choices.decimal ?? '.', 'an amount', book)
+    const sum = readValues(
+      sheet,
+      shared.index,
+      dates.rows,
+      dates.count,
+      choices.decimal ?? '.',
+      tell('an-amount'),
+      book,
+    )
       .filter((v) => !Number.isNaN(v))
       .reduce((total, v) => total + v, 0);
     const inPence = shared.meaning.inPence === true || shared.suffix === 'p';
@@ -50,7 +59,7 @@ export function readCosts(
   }
   if (!chosen) return { column: undefined, pence: undefined };
   const decimal = settleDecimal(sheet, chosen.index, choices, book);
-  const values = readValues(sheet, chosen.index, dates.rows, dates.count, decimal, 'an amount in pounds', book);
+  const values = readValues(sheet, chosen.index, dates.rows, dates.count, decimal, tell('amount-in-pounds'), book);
   const inPence = chosen.meaning.inPence === true || chosen.suffix === 'p';
   const pence = values.map((v) => (inPence ? v : Math.round(v * 10_000) / 100));
   return { column: chosen.index, pence, isUnits: chosen.meaning.bill === 'unit-charge' };

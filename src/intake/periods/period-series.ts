@@ -1,6 +1,8 @@
 /** Bills, meter-reading periods and deliveries as a series of periods, with holes and overlaps named. */
+
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import { type EvidencePeriod, isEnergy, isTemperature, type Series } from '../../model/shapes/evidence.ts';
+import { tell } from '../../model/shapes/told.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
 import { mostKW, refuseDoubled } from '../readings/screen-values.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
@@ -73,7 +75,7 @@ function dropAbsurd(raw: readonly RawPeriod[], { carrier }: Quantity, book: Rema
     book.tally('spike', 'note', {
       row: period.line,
       found: `${Number(period.kWh.toPrecision(4))} kWh`,
-      expected: `at most ${most} kWh`,
+      expectedTold: tell('at-most-kwh', { kWh: most }),
       effectKWh: period.kWh,
     });
     return false;

@@ -1,4 +1,5 @@
 /** Differences of a cumulative register: never negative, with rollover and exchange of the meter told apart. */
+import { tell } from '../../model/shapes/told.ts';
 import { ROWS_A_STEP } from '../terms/progress.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 
@@ -52,7 +53,12 @@ export function registerSteps(
     const high = readings[to]!;
     if (high >= low) return high - low;
     const range = 10 ** Math.ceil(Math.log10(low + 1));
-    const where = { row: lineOf(to), found: `${low} then ${high}`, from: dayOf(from), to: dayOf(to) };
+    const where = {
+      row: lineOf(to),
+      foundTold: tell('first-then', { first: low, next: high }),
+      from: dayOf(from),
+      to: dayOf(to),
+    };
     if (timeOf(from) === timeOf(to)) {
       book.tally('register-exchange-read', 'note', where);
       return Number.NaN;

@@ -5,6 +5,7 @@
 
 import { localStamp } from '../../model/calendar/zone.ts';
 import { isEnergy, isTemperature, type Series } from '../../model/shapes/evidence.ts';
+import { tell } from '../../model/shapes/told.ts';
 import { type ClockSettled, settleClock } from '../clock/settle-clock.ts';
 import { toInstants } from '../clock/to-instants.ts';
 import { type ZoneTable, zoneTable } from '../clock/zone-table.ts';
@@ -168,7 +169,7 @@ export function buildIntervalSeries(
     book.add('stamp-off-grid', 'note', {
       ...line(placed.offGrid.row, placed.offGrid.at),
       count: placed.offGrid.count,
-      expected: `${intervalMinutes} minutes`,
+      expectedTold: tell('so-many-minutes', { minutes: intervalMinutes }),
     });
   const title = {
     id,

@@ -1,5 +1,7 @@
 /** Names what was filled, run by run, and what could not be. */
+
 import { addDays } from '../../model/calendar/civil.ts';
+import { tell } from '../../model/shapes/told.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { type FilledSlots, LONGEST_FILL_DAYS } from './fill-gaps.ts';
 
@@ -13,8 +15,11 @@ export function remarkFilled(filled: FilledSlots, left: number, book: RemarkBook
     const effectKWh = Math.round(run.kWh * 10) / 10;
     book.add('filled', 'note', { from: run.from, to: run.to, count: run.count, effectKWh });
   }
-  const expected = `a gap is longer than ${LONGEST_FILL_DAYS} days, or too few days of the same weekday are near`;
-  if (left > 0) book.add('fill-left-open', 'note', { count: left, expected });
+  if (left > 0)
+    book.add('fill-left-open', 'note', {
+      count: left,
+      expectedTold: tell('gap-too-long', { days: LONGEST_FILL_DAYS }),
+    });
 }
 
 interface Run {

@@ -1,5 +1,7 @@
 /** Says what did not fit while readings were put in their places: repeats, and stamps between the steps. */
+
 import { localStamp } from '../../model/calendar/zone.ts';
+import { tell } from '../../model/shapes/told.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import type { Placed } from './place-readings.ts';
 
@@ -18,5 +20,8 @@ export function remarkPlaced(placed: Placed, zone: string, inKWh: boolean, book:
       ...(inKWh ? { effectKWh: different.effect } : {}),
     });
   if (offGrid.count > 0)
-    book.add('stamp-off-grid', 'note', { ...where(offGrid), expected: `${intervalMinutes} minutes` });
+    book.add('stamp-off-grid', 'note', {
+      ...where(offGrid),
+      expectedTold: tell('so-many-minutes', { minutes: intervalMinutes }),
+    });
 }

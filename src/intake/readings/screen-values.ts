@@ -1,5 +1,7 @@
 /** Takes out what no house can have used and no weather can have been; each with its line and its effect. */
+
 import type { Carrier } from '../../model/shapes/evidence.ts';
+import { tell } from '../../model/shapes/told.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 
 /**
@@ -45,7 +47,7 @@ export function screenEnergy(
         row: lineOf(i),
         column,
         found: `${round(value)} kWh`,
-        expected: `at most ${round(most)} kWh`,
+        expectedTold: tell('at-most-kwh', { kWh: Number(round(most)) }),
         effectKWh: value,
         ...when(i, whenOf),
       });

@@ -3,6 +3,7 @@
  * register, with both readings and the quantity. Places of the fields from public descriptions of the format; that E is
  * drawn from the network and I sent into it, from memory.
  */
+import { tell } from '../../model/shapes/told.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, READ } from '../dates/stamp-reader.ts';
 import type { FormInput, FormReading } from '../importer/form.ts';
@@ -68,7 +69,12 @@ function readRows(lines: readonly string[], book: FormInput['book']): { register
     if (!(toDay > fromDay))
       book.tally('date-unreadable', 'note', { row: line, column: 'row 250', found: `${from} ${to}` });
     else if (!(amount >= 0))
-      book.tally('number-unreadable', 'note', { row: line, column: name, found: written, expected: 'a number' });
+      book.tally('number-unreadable', 'note', {
+        row: line,
+        column: name,
+        found: written,
+        expectedTold: tell('a-number'),
+      });
     else {
       const isDrawn = /^[EB]/i.test(suffix) ? /^E/i.test(suffix) : way.toUpperCase() !== 'I';
       const known = registers.get(name) ?? { name, role: isDrawn ? 'import' : 'export', periods: [] };

@@ -1,5 +1,7 @@
 /** One bill or month a row: from, to and what was used between, or the label of a month or quarter. */
+
 import { isTemperature } from '../../model/shapes/evidence.ts';
+import { tell } from '../../model/shapes/told.ts';
 import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
 import { commonUnit, isADay, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
@@ -66,7 +68,7 @@ export const bills: IntakeShape = {
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);
     const decimal = settleDecimals(sheet, columns, choices, book);
     const read = columns.map((facts, i) => {
-      const written = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'a number', book);
+      const written = readValues(sheet, facts.index, dates.rows, dates.count, decimal, tell('a-number'), book);
       const between = readingsOf(sheet, facts, dates, decimal, book);
       const signed = between
         ? valuesBetween(between)
@@ -193,7 +195,7 @@ function toRawPeriods({ sheet, choices, context, book }: ShapeInput, one: RowsOf
   const calorific = sheet.columns.find((c) => c.meaning.role === 'calorific');
   const ofRow =
     calorific && isVolumeOfGas(quantity.unit) && choices.calorificMJPerM3 === undefined
-      ? readValues(sheet, calorific.index, rows, rows.length, one.decimal, 'a calorific value in MJ per m³', book)
+      ? readValues(sheet, calorific.index, rows, rows.length, one.decimal, tell('calorific-value'), book)
       : undefined;
   const raw: RawPeriod[] = [];
   for (let i = 0; i < rows.length; i++) {

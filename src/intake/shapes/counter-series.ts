@@ -1,6 +1,8 @@
 /** One counter of a file as a series: of intervals, days or periods, by how far its readings are apart. */
+
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
+import { tell } from '../../model/shapes/told.ts';
 import { zoneTable } from '../clock/zone-table.ts';
 import { commonestStep, isIntervalLength } from '../dates/interval.ts';
 import type { ShapeInput } from '../importer/shape.ts';
@@ -45,7 +47,7 @@ export function readCounter(counter: CounterInput, input: ShapeInput): CounterSe
     dates.rows,
     dates.count,
     decimal,
-    'a reading of the counter',
+    tell('counter-reading'),
     book,
     stageOf(context.onProgress, 0.5, 0.6),
   );

@@ -2,6 +2,7 @@
 
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import { isTemperature } from '../../model/shapes/evidence.ts';
+import { tell } from '../../model/shapes/told.ts';
 import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
 import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
 import { commonUnit, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
@@ -56,12 +57,20 @@ export const daily: IntakeShape = {
     const estimated = quality === undefined ? null : estimatedRows(sheet, quality, dates);
     const decimal = settleDecimals(sheet, columns, choices, book);
     const read = columns.flatMap((column) => {
-      const values = readValues(sheet, column.index, dates.rows, dates.count, decimal, 'a number', book);
+      const values = readValues(sheet, column.index, dates.rows, dates.count, decimal, tell('a-number'), book);
       return extremes ? [{ column, values }] : splitNet(sheet, { column, values }, choices, book);
     });
     const built = read.flatMap(({ column: facts, values }, i) => {
       if (extremes) {
-        const minimum = readValues(sheet, extremes.minimum.index, dates.rows, dates.count, decimal, 'a number', book);
+        const minimum = readValues(
+          sheet,
+          extremes.minimum.index,
+          dates.rows,
+          dates.count,
+          decimal,
+          tell('a-number'),
+          book,
+        );
         for (let r = 0; r < values.length; r++) values[r] = (values[r]! + minimum[r]!) / 2;
       }
       const quantity = settleUnit(

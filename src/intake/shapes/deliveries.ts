@@ -2,9 +2,11 @@
  * Deliveries of fuel: a date and the amount put into the tank or the store. A fill replaces what was burnt since the fill
  * before it, so each delivery belongs to the days before it and the first only starts the count.
  */
+
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import type { Carrier } from '../../model/shapes/evidence.ts';
 import { isDelivered, isSaleUnit, SALE_UNITS, type SaleUnit, unitsOf } from '../../model/shapes/heating.ts';
+import { tell } from '../../model/shapes/told.ts';
 import { type IntakeShape, nothingRead } from '../importer/shape.ts';
 import { quantityColumns, seriesColumns, statedCarrier } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
@@ -55,7 +57,7 @@ export const deliveries: IntakeShape = {
     }
     remarkAfterToday(sheet, dates, context, book);
     const decimal = settleDecimal(sheet, facts.index, choices, book);
-    const values = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'an amount of fuel', book);
+    const values = readValues(sheet, facts.index, dates.rows, dates.count, decimal, tell('amount-of-fuel'), book);
     const unit = choices.unit ?? facts.meaning.unit ?? onlyUnit(statedCarrier(sheet, facts)?.carrier);
     const withUnit = unit === undefined ? choices : { ...choices, unit };
     const quantity = settleUnit(sheet, facts, Number.NaN, undefined, withUnit, context, book);
@@ -79,7 +81,10 @@ export const deliveries: IntakeShape = {
     book.add('delivery-rule', 'note', {
       row: sheet.table.lineOfRow[dates.rows[first.index]!]!,
       from: toCivilDate(first.day),
-      found: `${first.amount} ${isSaleUnit(quantity.unit) ? SALE_UNITS[quantity.unit].many : quantity.unit}`,
+      foundTold: tell('so-much-of', {
+        amount: first.amount,
+        unit: isSaleUnit(quantity.unit) ? SALE_UNITS[quantity.unit].many : quantity.unit,
+      }),
       effectKWh: first.amount * quantity.kWhPerUnit,
     });
     return {

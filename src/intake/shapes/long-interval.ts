@@ -1,5 +1,7 @@
 /** One reading a row: a stamp and a value, every few minutes to every few hours. */
+
 import { isTemperature } from '../../model/shapes/evidence.ts';
+import { tell } from '../../model/shapes/told.ts';
 import { commonestStep, isIntervalLength } from '../dates/interval.ts';
 import { type IntakeShape, nothingRead, type ShapeInput, type ShapeReading } from '../importer/shape.ts';
 import { isMarkColumn, isNumberColumn, isWordColumn } from '../layout/column-facts.ts';
@@ -36,7 +38,7 @@ export const longInterval: IntakeShape = {
     if (quantityColumns(sheet, [sheet.dateColumn]).length === 0) return { fit: 0, reason: 'no column of numbers' };
     if (step.kind !== 'time') return { fit: 0.05, reason: 'dates without a time of day' };
     if (isIntervalLength(step.minutes))
-      return { fit: 0.9, reason: `a time and a number every ${step.minutes} minutes` };
+      return { fit: 0.9, reason: tell('time-and-number-every', { minutes: step.minutes }) };
     return { fit: 0.2, reason: 'times of day, but at no even distance' };
   },
 
@@ -54,7 +56,7 @@ export const longInterval: IntakeShape = {
       return nothingRead(choices, dates.count);
     }
     if (!isIntervalLength(intervalMinutes)) {
-      book.add('interval-uneven', 'refusal', { found: `${intervalMinutes} minutes` });
+      book.add('interval-uneven', 'refusal', { foundTold: tell('so-many-minutes', { minutes: intervalMinutes }) });
       return nothingRead(choices, dates.count);
     }
     context.onProgress?.(0.47);
@@ -108,7 +110,7 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
       raw.rows as Uint32Array,
       raw.count,
       decimal,
-      `a number in ${facts.meaning.unit ?? 'kWh'}`,
+      tell('a-number-in', { unit: facts.meaning.unit ?? 'kWh' }),
       book,
       stageOf(context.onProgress, 0.5 + (0.2 * i) / columns.length, 0.5 + (0.2 * (i + 1)) / columns.length),
     ),

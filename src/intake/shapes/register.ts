@@ -1,3 +1,4 @@
+import { tell } from '../../model/shapes/told.ts';
 import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
 import {
@@ -37,8 +38,9 @@ export const register: IntakeShape = {
       )
     )
       return { fit: 0.3, reason: 'a counter, but a column of amounts used as well' };
-    if (column.meaning.role === 'reading') return { fit: 0.93, reason: `"${column.heading}" is named a reading` };
-    return { fit: 0.91, reason: `"${columnName(sheet, column.index)}" never goes down` };
+    if (column.meaning.role === 'reading')
+      return { fit: 0.93, reason: tell('named-a-reading', { column: column.heading }) };
+    return { fit: 0.91, reason: tell('never-goes-down', { column: columnName(sheet, column.index) }) };
   },
 
   parse({ sheet, choices, context, book }) {

@@ -1,4 +1,5 @@
 /** One day a row: a date and 24, 48 or 96 columns of readings, with 46 or 50 on the days the clocks change. */
+import { tell } from '../../model/shapes/told.ts';
 import { zoneTable } from '../clock/zone-table.ts';
 import { type IntakeShape, nothingRead } from '../importer/shape.ts';
 import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
@@ -59,7 +60,10 @@ export const wideDays: IntakeShape = {
     if (sheet.dateColumn < 0) return { fit: 0, reason: 'no column of dates' };
     const layout = findLayout(sheet);
     if (!layout) return { fit: 0, reason: 'no 24, 48 or 96 columns of readings' };
-    return { fit: 0.95, reason: `a date and ${layout.columns.length} columns of ${layout.intervalMinutes} minutes` };
+    return {
+      fit: 0.95,
+      reason: tell('date-and-columns-of', { columns: layout.columns.length, minutes: layout.intervalMinutes }),
+    };
   },
 
   parse({ sheet, choices, context, book }) {
@@ -82,7 +86,7 @@ export const wideDays: IntakeShape = {
         dates.rows,
         dates.count,
         decimal,
-        'a number in kWh',
+        tell('a-number-in', { unit: 'kWh' }),
         book,
         stageOf(
           context.onProgress,

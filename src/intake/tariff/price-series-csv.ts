@@ -2,9 +2,11 @@
  * Reads a price series: a row for each half-hour, with the time that it begins at and the price of a unit. Times with an
  * offset or a Z are instants; times without are those of the local clock, whose doubled hour in autumn stands twice.
  */
+
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import { localDay, minutesInDay, startOfDay } from '../../model/calendar/zone.ts';
 import { Tariff } from '../../model/shapes/tariff.ts';
+import { tell, type Wording } from '../../model/shapes/told.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, READ } from '../dates/stamp-reader.ts';
 import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
@@ -66,8 +68,13 @@ export function readPriceSeries(
     const cells = rowTexts(table, row);
     const stamp = cells[columns.time] ?? '';
     const written = cells[columns.price] ?? '';
-    const wrong = (column: string, found: string, expected: string) =>
-      book.tally('tariff-row', 'refusal', { row: table.lineOfRow[row]!, column, found: found.slice(0, 60), expected });
+    const wrong = (column: string, found: string, expectedTold: Wording) =>
+      book.tally('tariff-row', 'refusal', {
+        row: table.lineOfRow[row]!,
+        column,
+        found: found.slice(0, 60),
+        expectedTold,
+      });
     if (readStamp(stamp, 0, stamp.length, true, reader) !== READ || reader.kind !== 'time') {
       wrong('time', stamp, 'a date with its time');
       continue;
@@ -75,7 +82,7 @@ export function readPriceSeries(
     const amount = readAwkwardNumber(written, decimal);
     const pence = columns.inPounds ? Math.round(amount * 1_000_000) / 10_000 : amount;
     if (!isMissing(written) && Number.isNaN(pence)) {
-      wrong('pence per kWh', written, 'a number');
+      wrong('pence per kWh', written, tell('a-number'));
       continue;
     }
     const { civilMinute } = reader;
@@ -96,7 +103,7 @@ export function readPriceSeries(
     }
     const before = day[place.half];
     if (before !== null && before !== undefined && before !== pence) {
-      wrong('time', stamp, `one price; ${before} stands there already`);
+      wrong('time', stamp, tell('one-price', { pence: before }));
       continue;
     }
     if (!isMissing(written)) day[place.half] = pence;
@@ -159,7 +166,7 @@ function build(
     id: 'tariff-1',
     name: fileName.replace(/\.[a-z]{2,5}$/i, '').slice(0, 120) || 'Half-hourly prices',
     fuel: 'electricity',
-    origin: `file ${fileName}`,
+    origin: tell('from-file', { file: fileName }),
     grade: 'measured',
     versions: [
       {

@@ -3,8 +3,10 @@
  * `band,from,to,days,months,pence per kWh`; another `valid from` begins the next version. A band without times is
  * the rest of the day; a band named twice has two windows.
  */
+
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import { Tariff, type TariffBand, type TariffVersion, type TariffWindow } from '../../model/shapes/tariff.ts';
+import { tell, type Wording } from '../../model/shapes/told.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, READ } from '../dates/stamp-reader.ts';
 import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
@@ -56,8 +58,8 @@ export function readTariffCsv(fileName: string, text: string, book: RemarkBook):
       .replaceAll(/[_\s]+/g, ' ')
       .replace(/ ?(\(.*\)|:)$/, '');
     const value = cells.slice(1).find((cell) => cell !== '') ?? '';
-    const wrong = (column: string, expected: string, found = value) =>
-      book.add('tariff-row', 'refusal', { row: line, column, found: found.slice(0, 60), expected });
+    const wrong = (column: string, expectedTold: Wording, found = value) =>
+      book.add('tariff-row', 'refusal', { row: line, column, found: found.slice(0, 60), expectedTold });
     if (/^(tariff|tariff name)$/.test(word)) name = value.slice(0, 120) || name;
     else if (word === 'fuel') {
       fuel = /gas/i.test(value) ? 'gas' : /elec/i.test(value) ? 'electricity' : undefined;
@@ -88,7 +90,13 @@ export function readTariffCsv(fileName: string, text: string, book: RemarkBook):
   if (!fuel) book.add('tariff-fuel-guessed', 'question', { expected: 'electricity' });
   if (drafts.some((d) => !d.vat)) book.add('tariff-vat-guessed', 'question');
   return finish(
-    { id: 'tariff-1', name, fuel: fuel ?? 'electricity', origin: `file ${fileName}`, grade: 'measured' },
+    {
+      id: 'tariff-1',
+      name,
+      fuel: fuel ?? 'electricity',
+      origin: tell('from-file', { file: fileName }),
+      grade: 'measured',
+    },
     drafts,
     book,
   );
@@ -125,7 +133,7 @@ function columnsOf(cells: readonly string[]): Columns {
 
 interface RowFault {
   readonly column: string;
-  readonly expected: string;
+  readonly expected: Wording;
   readonly found: string;
 }
 
@@ -134,12 +142,12 @@ function readBand(cells: readonly string[], columns: Columns, decimal: '.' | ','
   const name = cell('band') || `band ${draft.bands.length + 1}`;
   const pencePerKWh = readAwkwardNumber(cell('price'), decimal);
   if (isMissing(cell('price')) || Number.isNaN(pencePerKWh))
-    return { column: 'pence per kWh', expected: 'a number', found: cell('price') };
+    return { column: 'pence per kWh', expected: tell('a-number'), found: cell('price') };
   const known = draft.bands.find((band) => band.name === name);
   if (known && known.pencePerKWh !== pencePerKWh)
     return {
       column: 'pence per kWh',
-      expected: `${known.pencePerKWh}, as in the other row of ${name}`,
+      expected: tell('as-in-other-row', { pence: known.pencePerKWh, band: name }),
       found: cell('price'),
     };
   const band = known ?? { name, pencePerKWh, windows: [], rest: false };
@@ -153,9 +161,9 @@ function readBand(cells: readonly string[], columns: Columns, decimal: '.' | ','
     return undefined;
   }
   const from = readTime(cell('from') || '00:00');
-  if (!from) return { column: 'from', expected: 'a time such as 00:30', found: cell('from') };
+  if (!from) return { column: 'from', expected: tell('time-such-as', { time: '00:30' }), found: cell('from') };
   const to = readTime(cell('to') || '24:00');
-  if (!to) return { column: 'to', expected: 'a time such as 05:30', found: cell('to') };
+  if (!to) return { column: 'to', expected: tell('time-such-as', { time: '05:30' }), found: cell('to') };
   band.windows.push({
     ...(months.length > 0 ? { months } : {}),
     ...(days.length > 0 ? { days } : {}),

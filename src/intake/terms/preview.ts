@@ -1,7 +1,9 @@
 /** What comes out of a file: the preview, and the readings as the store keeps them. */
+
 import { z } from 'zod';
 import { ColumnUse, FilePart, RecordAccount, Remark, Series } from '../../model/shapes/evidence.ts';
 import { Tariff } from '../../model/shapes/tariff.ts';
+import { Wording } from '../../model/shapes/told.ts';
 import { IntakeChoices } from './choices.ts';
 import { PaperReading } from './paper-reading.ts';
 
@@ -11,7 +13,7 @@ export const IntakePreview = z.object({
   /** Name of the shape, or null when none fits; the remarks then say why. */
   shape: z.string().nullable(),
   /** Every shape's name, with how well it fits (0 to 1) and why, best first. */
-  candidates: z.array(z.object({ shape: z.string(), fit: z.number(), reason: z.string() })),
+  candidates: z.array(z.object({ shape: z.string(), fit: z.number(), reason: Wording })),
   /** All choices as they were settled, from the file or by the installer. */
   choices: IntakeChoices,
   /** Sheets of a workbook that hold rows, in its own order; absent for other files. */

@@ -18,7 +18,7 @@ export function doubtWeather(series: Series, said: string, choices: IntakeChoice
   if (series.carrier !== 'outdoor-temperature') return;
   const years = mixedYears(series);
   if (years.length > 0 && !book.has('epw-years-mixed')) {
-    const found = years.length > 4 ? `${years.slice(0, 4).join(', ')} and others` : years.join(', ');
+    const found = years.length > 4 ? `${years.slice(0, 4).join(', ')} …` : years.join(', ');
     book.add('epw-years-mixed', 'refusal', { found, count: years.length });
     return;
   }

@@ -60,7 +60,7 @@ function readEpw({ bytes, choices, context, book }: FormInput): FormReading {
   }
   const years = [...hours.years].sort((a, b) => a - b);
   if (isMixed(years, hours)) {
-    const found = years.length > 4 ? `${years.slice(0, 4).join(', ')} and others` : years.join(', ');
+    const found = years.length > 4 ? `${years.slice(0, 4).join(', ')} …` : years.join(', ');
     book.add('epw-years-mixed', 'refusal', { found, count: years.length });
     return { ...nothingOfForm(choices), dataRows: hours.start.length };
   }

@@ -1,4 +1,5 @@
 /** A workbook to the sheet that holds the data: the first with dates, unless the installer names another. */
+import { tell } from '../../model/shapes/told.ts';
 import { layOutSheet, type Sheet } from '../layout/sheet.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { readParts } from './parts.ts';
@@ -30,10 +31,10 @@ export function openWorkbook(
   if ('fault' in unpacked) {
     if (unpacked.fault === 'too large')
       book.add('workbook-too-large', 'refusal', {
-        found: unpacked.found,
-        expected: `at most ${MAX_UNPACKED_BYTES / 1_048_576} MB`,
+        foundTold: unpacked.found,
+        expectedTold: tell('at-most-megabytes', { megabytes: MAX_UNPACKED_BYTES / 1_048_576 }),
       });
-    else book.add('workbook-broken', 'refusal', { found: unpacked.found.slice(0, 80) });
+    else book.add('workbook-broken', 'refusal', { foundTold: unpacked.found });
     return undefined;
   }
   const parts = readParts(unpacked.parts);

@@ -1,5 +1,7 @@
 /** The parts of a workbook out of its packed archive, never more than we are ready to hold, whatever the archive claims. */
+
 import { Unzip, UnzipInflate } from 'fflate';
+import { tell, type Wording } from '../../model/shapes/told.ts';
 
 /** Ten years of half-hours are some 25 MB of sheet. */
 export const MAX_UNPACKED_BYTES = 64 * 1024 * 1024;
@@ -14,7 +16,7 @@ const WANTED =
 
 export type Unpacked =
   | { readonly parts: ReadonlyMap<string, Uint8Array> }
-  | { readonly fault: 'too large' | 'damaged'; readonly found: string };
+  | { readonly fault: 'too large' | 'damaged'; readonly found: Wording };
 
 export function unpack(bytes: Uint8Array, onProgress?: (share: number) => void): Unpacked {
   const parts = new Map<string, Uint8Array>();
@@ -31,7 +33,7 @@ export function unpack(bytes: Uint8Array, onProgress?: (share: number) => void):
     const pieces: Uint8Array[] = [];
     let size = 0;
     file.ondata = (error, piece, isLast) => {
-      if (error) failure ??= error.message;
+      if (error) failure ??= error.message.slice(0, 80);
       if (error || isTooLarge) return;
       held += piece.length;
       size += piece.length;
@@ -49,14 +51,15 @@ export function unpack(bytes: Uint8Array, onProgress?: (share: number) => void):
   try {
     for (let at = 0; at < bytes.length && !isTooLarge; at += CHUNK) {
       if (held > GROWN_BYTES && held > MOST_TIMES * at)
-        return { fault: 'damaged', found: `it unpacks to over ${MOST_TIMES} times its size` };
+        return { fault: 'damaged', found: tell('unpacks-to-over', { times: MOST_TIMES }) };
       unzip.push(bytes.subarray(at, at + CHUNK), at + CHUNK >= bytes.length);
       if ((at & 0xfffff) === 0) onProgress?.((at / bytes.length) * 0.3);
     }
   } catch (error) {
-    failure ??= error instanceof Error ? error.message : String(error);
+    failure ??= (error instanceof Error ? error.message : String(error)).slice(0, 80);
   }
-  if (isTooLarge) return { fault: 'too large', found: `over ${MAX_UNPACKED_BYTES / 1_048_576} MB` };
+  if (isTooLarge)
+    return { fault: 'too large', found: tell('over-megabytes', { megabytes: MAX_UNPACKED_BYTES / 1_048_576 }) };
   return failure === undefined || parts.has('xl/workbook.xml') ? { parts } : { fault: 'damaged', found: failure };
 }
 

@@ -6,6 +6,7 @@ import { z } from 'zod';
 import { FiledBill } from './bill.ts';
 import { CivilDate } from './dates.ts';
 import { FUEL_IDS } from './heating.ts';
+import { Wording } from './told.ts';
 
 export const Carrier = z.enum([
   'electricity',
@@ -100,8 +101,12 @@ export const Remark = z.object({
   column: z.string().optional(),
   /** What the column is of, where the usual amount depends on it. */
   carrier: Carrier.optional(),
+  /** As it stands in the file, or a code of the remark's own. */
   found: z.string().optional(),
   expected: z.string().optional(),
+  /** The same where intake says it in words of its own. */
+  foundTold: Wording.optional(),
+  expectedTold: Wording.optional(),
   /** How often, where a remark stands for many rows. */
   count: z.int().optional(),
   from: z.string().optional(),

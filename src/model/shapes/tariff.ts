@@ -2,9 +2,10 @@
  * A tariff as plain data. It is a list of dated versions, so that a price change in the middle
  * of a bill is one more version and never an overwritten number.
  */
+
 import { z } from 'zod';
 import { BANK_HOLIDAY_DIVISIONS, CivilDate, ClockTime, TimeZone, Weekday } from './dates.ts';
-import type { Wording } from './told.ts';
+import { Wording } from './told.ts';
 
 /** A weekday, or a bank holiday as a kind of day of its own; that needs `bankHolidays` on the version. */
 export const DayKind = z.enum([...Weekday.options, 'bank-holiday']);
@@ -90,7 +91,7 @@ export const Tariff = z.object({
   name: z.string().min(1).max(120),
   fuel: z.enum(['electricity', 'gas']),
   /** Where the prices were taken from: a bill, a letter, a published table with its edition. */
-  origin: z.string(),
+  origin: Wording,
   grade: z.enum(['measured', 'estimated', 'assumed']),
   versions: z.array(TariffVersion).min(1),
   /** Last day on which the newest version is known to hold; absent while no end is known. */

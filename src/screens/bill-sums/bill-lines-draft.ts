@@ -4,7 +4,7 @@ import type { CheckedBill } from '../../model/bill/check-bill-sums.ts';
 import { addDays, daysBetween } from '../../model/calendar/civil.ts';
 import type { Bill, BillAdjustment, BillMeter, MeterUnit } from '../../model/shapes/bill.ts';
 import type { EvidencePeriod } from '../../model/shapes/evidence.ts';
-import { counted, keptDate } from '../../words/numbers.ts';
+import { counted, daySpan } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { readDate } from '../shared/date-text.ts';
 
@@ -203,8 +203,9 @@ export function periodOf(bill: Bill, checked: CheckedBill) {
     costPence: checked.printedPence ?? checked.reckonedPence,
     quality: isEstimated ? 'estimated' : 'actual',
   };
-  const fuel = bill.fuel === 'gas' ? 'Gas' : 'Electricity';
-  // Kept with the household, so it is English, and reworded where it is shown.
-  const name = `${fuel} bill, ${keptDate(bill.from)} to ${keptDate(addDays(bill.to, -1))}`;
+  const name = say('{fuel, select, gas {Gas} other {Electricity}} bill, {days}', {
+    fuel: bill.fuel,
+    days: daySpan(bill.from, addDays(bill.to, -1)),
+  });
   return { name, carrier: bill.fuel, role: 'import' as const, periods: [period] };
 }

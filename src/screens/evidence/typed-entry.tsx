@@ -81,8 +81,10 @@ export function TypedEntry(props: {
           : say('Two rows are needed: what was used lies between two days.'),
       );
     }
-    // Kept with the household, so it is English, and reworded where it is shown.
-    const name = `${capitalised(CARRIER_WORDS[carrier])} ${KIND_WORDS[kind]}, typed`;
+    const name = say('{carrier} {kind, select, bills {bills} readings {meter readings} other {deliveries}}, typed', {
+      carrier: capitalised(say(CARRIER_WORDS[carrier])),
+      kind,
+    });
     try {
       await call('evidence.type', { householdId: household.id, name, carrier, role, periods: [...result.periods] });
       await props.onDone(

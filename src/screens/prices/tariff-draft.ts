@@ -11,6 +11,7 @@ import type {
   TariffVersion,
   TariffWindow,
 } from '../../model/shapes/tariff.ts';
+import type { Wording } from '../../model/shapes/told.ts';
 import { say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { readDate } from '../shared/date-text.ts';
@@ -56,7 +57,7 @@ export interface TariffDraft {
   readonly id: string;
   readonly name: string;
   readonly fuel: Tariff['fuel'];
-  readonly origin: string;
+  readonly origin: Wording;
   readonly grade: Tariff['grade'];
   readonly until: string;
   readonly versions: readonly VersionDraft[];
@@ -145,16 +146,19 @@ export function draftOf(tariff: Tariff): TariffDraft {
   };
 }
 
+const isBlank = (origin: Wording): boolean => typeof origin === 'string' && origin.trim() === '';
+
 /** The finished tariff, or what is still missing, as sentences. */
 export function finishDraft(draft: TariffDraft): { readonly tariff: Tariff } | { readonly missing: readonly string[] } {
   const missing: string[] = [];
   if (draft.name.trim() === '') missing.push(say('Give the tariff a name, as it stands on the bill.'));
-  if (draft.origin.trim() === '') missing.push(say('Say where the prices come from, such as the bill of March.'));
+  if (isBlank(draft.origin)) missing.push(say('Say where the prices come from, such as the bill of March.'));
   const versions = draft.versions.map((version) => finishVersion(version, missing));
   if (missing.length > 0) return { missing };
   const { id, fuel, grade } = draft;
+  const origin = typeof draft.origin === 'string' ? draft.origin.trim() : draft.origin;
   const until = draft.until === '' ? {} : { until: draft.until };
-  return { tariff: { id, name: draft.name.trim(), fuel, origin: draft.origin.trim(), grade, versions, ...until } };
+  return { tariff: { id, name: draft.name.trim(), fuel, origin, grade, versions, ...until } };
 }
 
 function finishVersion(version: VersionDraft, missing: string[]): TariffVersion {

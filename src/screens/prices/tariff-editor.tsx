@@ -5,6 +5,7 @@ import type { Tariff } from '../../model/shapes/tariff.ts';
 import { findTariffFaults } from '../../model/tariff/check-tariff.ts';
 import { tariffFaultSentence } from '../../words/refusals.ts';
 import { phrase, say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { ChoiceField, sayChoices } from '../shared/choice-field.tsx';
 import { TextField } from '../shared/text-field.tsx';
 import { finishDraft, type TariffDraft, type VersionDraft } from './tariff-draft.ts';
@@ -58,7 +59,7 @@ export function TariffEditor(props: {
         />
         <TextField
           label={say('Price source')}
-          value={draft.origin}
+          value={sayTold(draft.origin)}
           maxLength={300}
           placeholder={say('such as: bill of March 2026')}
           onChange={(origin) => setDraft({ ...draft, origin })}

@@ -2,11 +2,10 @@
 
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { Given } from '../../model/shapes/household.ts';
+import { type Told, tell } from '../../model/shapes/told.ts';
 import type { Grade } from '../../model/shapes/working.ts';
-import { keptDate } from '../../words/numbers.ts';
 
-/** Kept with the household, so it is English like all that the model writes, and reworded where it is shown. */
-export const typedOrigin = (today: CivilDate): string => `typed by the installer, ${keptDate(today)}`;
+const typedOrigin = (today: CivilDate): Told => tell('typed-on', { on: { on: today } });
 
 /** A typed value; an earlier grade stays, since correcting a digit does not make a reading less of a reading. */
 export function typeGiven<T>(value: T, before: Given<T> | undefined, today: CivilDate): Given<T> {

@@ -76,10 +76,10 @@ export const BILL_SUMS_SCREEN: Catalogue = {
   'Add a discount, credit or charge': 'Rabatt, Gutschrift oder Gebühr hinzufügen',
   'VAT and total': 'Mehrwertsteuer und Summe',
   'VAT on the bill': 'Mehrwertsteuer auf der Rechnung',
-  'Electricity bill, {0} to {1}': 'Stromrechnung, {0} bis {1}',
-  'Gas bill, {0} to {1}': 'Gasrechnung, {0} bis {1}',
   Line: 'Zeile',
   'On the bill': 'Auf der Rechnung',
   'Worked out': 'Errechnet',
   Difference: 'Unterschied',
+  '{fuel, select, gas {Gas} other {Electricity}} bill, {days}':
+    '{fuel, select, gas {Gasrechnung} other {Stromrechnung}}, {days}',
 };

@@ -103,9 +103,6 @@ export const EVIDENCE_SCREEN: Catalogue = {
   Restore: 'Zurückholen',
   '{fileName}, saved {date}': '{fileName}, gespeichert am {date}',
   '{fileName}, sheet {sheet}, saved {date}': '{fileName}, Blatt {sheet}, gespeichert am {date}',
-  '{0} bills, typed': 'Rechnungen für {0}, eingegeben',
-  '{0} meter readings, typed': 'Zählerstände für {0}, eingegeben',
-  '{0} deliveries, typed': 'Lieferungen von {0}, eingegeben',
   '{count, plural, one {One thing was noted} other {# things were noted}}':
     '{count, plural, one {Eine Anmerkung} other {# Anmerkungen}}',
   'Remove {fileName}': '{fileName} entfernen',
@@ -188,6 +185,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
     '{count, plural, one {# Rechnung oder Ablesung} other {# Rechnungen oder Ablesungen}}',
   // Typed at the table
   'meter readings': 'Zählerstände',
+  '{carrier} {kind, select, bills {bills} readings {meter readings} other {deliveries}}, typed':
+    '{kind, select, bills {Rechnungen} readings {Zählerstände} other {Lieferungen}} für {carrier}, eingegeben',
   'Copy the {kind, select, bills {bills} readings {meter readings} other {deliveries}} row by row, the oldest first.':
     'Geben Sie die {kind, select, bills {Rechnungen} readings {Zählerstände} other {Lieferungen}} Zeile für Zeile ein, die ältesten zuerst.',
   'Type at least one bill.': 'Geben Sie mindestens eine Rechnung ein.',

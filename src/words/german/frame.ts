@@ -160,7 +160,6 @@ export const FRAME: Catalogue = {
   'To know': 'Zu wissen',
   'these questions': 'diese Fragen',
   'all of these lines': 'alle diese Zeilen',
-  'typed by the installer, {0}': 'vom Fachbetrieb eingegeben, {0}',
   // Left edge
   'This household was changed in another window since you opened it.':
     'Dieser Haushalt wurde in einem anderen Fenster geändert, seit Sie ihn geöffnet haben.',

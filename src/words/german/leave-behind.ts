@@ -82,11 +82,6 @@ export const LEAVE_BEHIND: Catalogue = {
   'price per kWh': 'Preis je kWh',
   Sources: 'Quellen',
   // A price and where it comes from.
-  'Published average price, {0}: {1}': 'Veröffentlichter Durchschnittspreis, {0}: {1}',
-  'Assumed day and night prices, {0}: {1}': 'Angenommene Preise für Tag und Nacht, {0}: {1}',
-  'Typed {0} price: {1}': 'Eingegebener Preis für {0}: {1}',
-  'illustrative pair, not published; derived from the cap of {0} and a 58/42 split':
-    'beispielhaftes Paar, nicht veröffentlicht; aus der Preisgrenze für {0} und einer Teilung 58/42 abgeleitet',
   'Words in this paper': 'Wörter in diesem Papier',
   '{name}, prices of {from} to {to}. {origin}.': '{name}, Preise vom {from} bis {to}. {origin}.',
   '{name}, prices from {from} on. {origin}.': '{name}, Preise ab {from}. {origin}.',

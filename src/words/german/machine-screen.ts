@@ -33,17 +33,10 @@ export const MACHINE_SCREEN: Catalogue = {
   'median standby 11 W': 'Stand-by im Median 11 W',
   '90 W source pump, 45 W circulator; a judgement, not a measurement':
     'Solepumpe 90 W, Heizkreispumpe 45 W; eine Einschätzung, keine Messung',
-  'common practice, no source: {0}': 'gängige Praxis, ohne Quelle: {0}',
-  'worked example of an 8 kW house: {0}': 'Rechenbeispiel eines Hauses mit 8 kW: {0}',
-  'declared no-load powers of 123 brine units: {0}': 'angegebene Leerlaufleistung von 123 Solegeräten: {0}',
   'measured fleets lie below certificates: Carnot fraction 0.42 to 0.50 against a declared median of 0.508; a judgement':
     'gemessene Geräte liegen unter den Prüfwerten: Gütegrad 0,42 bis 0,50 gegen angegebene 0,508 im Mittel; eine Einschätzung',
-  'declared EN 14825 certificates, statistics of an open certification data dump (2024): median COP at test point A, {0} brine units':
-    'Zertifikate nach EN 14825, Statistik eines offenen Datensatzes (2024): mittlerer COP am Prüfpunkt A, {0} Solegeräte',
   'declared EN 14825 certificates, statistics of an open certification data dump (2024): median COP at test point A, 1,615 air units':
     'Zertifikate nach EN 14825, Statistik eines offenen Datensatzes (2024): mittlerer COP am Prüfpunkt A, 1.615 Luftgeräte',
-  '{0}, 99 % set': '{0}, Reihe zu 99 %',
-  '{0}, 99.6 % set': '{0}, Reihe zu 99,6 %',
   'outdoor air': 'Außenluft',
   Control: 'Regelung',
   'memory: set so that brine enters at 4 to 9 °C over a season (boreholes) and 0 to 4 °C at the end of winter (trenches), usual in Britain, from memory; a judgement':

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../say.ts';
 
-/** What the model writes into the workings; `{0}` stands for what differs. Titles of British publications stay English. */
+/** What the model writes into the workings; titles of British publications stay English. */
 export const MODEL: Catalogue = {
   // Ranges
   'How wide it may lie': 'Wie weit es auseinanderliegen kann',
@@ -42,14 +42,6 @@ export const MODEL: Catalogue = {
     'Heizlast × 1000 / (Raumtemperatur − Auslegungstemperatur außen)',
   'floor area × heat per m² × degree days of the region / degree days of the United Kingdom':
     'Fläche × Wärme je m² × Gradtage der Region / Gradtage des Vereinigten Königreichs',
-  'mean weighted by 1/error²: {0}': 'Mittel, gewichtet mit 1/Fehler²: {0}',
-  '{0} % from the record, {1}': '{0} % aus den Messwerten, {1}',
-  '{0} % from the heat loss, {1}': '{0} % aus der Heizlast, {1}',
-  '{0} % from the certificate, {1}': '{0} % aus dem Energieausweis, {1}',
-  '{0} % from the record': '{0} % aus den Messwerten',
-  '{0} % from the heat loss': '{0} % aus der Heizlast',
-  '{0} % from the certificate': '{0} % aus dem Energieausweis',
-  '{0} % from the floor area': '{0} % aus der Fläche',
   'from the record': 'aus den Messwerten',
   'from the heat loss': 'aus der Heizlast',
   'from the certificate': 'aus dem Energieausweis',
@@ -219,10 +211,7 @@ export const MODEL: Catalogue = {
   'Bought for rooms': 'Gekauft für Räume',
   'Bought for hot water': 'Gekauft für Warmwasser',
   'electricity of pump and fan': 'Strom für Pumpe und Ventilator',
-  'electricity of pump and fan, {0}': 'Strom für Pumpe und Ventilator, {0}',
   'electricity of pump': 'Strom für die Pumpe',
-  'electricity, {0}': 'Strom, {0}',
-  'gas, {0}': 'Gas, {0}',
   day: 'Tag',
   night: 'Nacht',
   'all hours': 'alle Stunden',
@@ -246,8 +235,6 @@ export const MODEL: Catalogue = {
   'Hot water by immersion heater': 'Warmwasser durch Heizstab',
   // The years to come
   'Saved over the years with the heat pump': 'Ersparnis über die Jahre mit der Wärmepumpe',
-  'all that is paid with the other − all that is paid with the heat pump; {0}':
-    'alles, was mit der anderen bezahlt wird − alles mit der Wärmepumpe; {0}',
   'a year: kWh × (1 + growth)^(year − 1) + standing charge + service, at its end':
     'je Jahr: kWh × (1 + Anstieg)^(Jahr − 1) + Grundpreis + Wartung, am Jahresende',
   'Years until the purchase is paid back': 'Jahre, bis sich die Anschaffung ausgleicht',
@@ -379,22 +366,12 @@ export const MODEL: Catalogue = {
     'gängige Praxis, ohne Quelle: üblicher Preis eines Besuchs im Jahr',
   'no trend assumed beyond general inflation; common practice, no source':
     'kein Trend über die allgemeine Teuerung hinaus; gängige Praxis, ohne Quelle',
-  'one standard deviation; a judgement, {0}': 'eine Standardabweichung; eine Einschätzung, {0}',
   'replaced now instead; type the years if it has some left': 'jetzt ersetzt; geben Sie Jahre ein, wenn sie noch hält',
   'price × years left / life, by a straight line; common practice, no source':
     'Preis × Restjahre / Lebensdauer, geradlinig; gängige Praxis, ohne Quelle',
   'none here: that of electricity is paid in any case': 'hier keiner: der für Strom wird ohnehin bezahlt',
   'assumed, no published price found': 'angenommen, kein veröffentlichter Preis gefunden',
-  'Published average price, {0}': 'Veröffentlichter Durchschnittspreis, {0}',
-  'Assumed day and night prices, {0}': 'Angenommene Preise für Tag und Nacht, {0}',
-  'Published average price, {0}: {1}': 'Veröffentlichter Durchschnittspreis, {0}: {1}',
-  'Assumed day and night prices, {0}: {1}': 'Angenommene Preise für Tag und Nacht, {0}: {1}',
-  'public guide page, {0}': 'öffentliche Ratgeberseite, {0}',
-  'Typed {0} price: {1}': 'Eingegebener Preis für {0}: {1}',
-  'Typed {0} price': 'Eingegebener Preis für {0}',
   'built before 1930': 'vor 1930 gebaut',
-  'built {0} to {1}': '{0} bis {1} gebaut',
-  'built {0} or later': '{0} oder später gebaut',
   // Units of a value
   'kWh a year': 'kWh im Jahr',
   'kWh a day': 'kWh am Tag',
@@ -648,4 +625,17 @@ export const MODEL: Catalogue = {
   'kWh per day': 'kWh am Tag',
   until: 'bis',
   'what was seen: {field}': 'was gesehen wurde: {field}',
+  // Sources that name a month or a number
+  'Ofgem price cap, October to December 2026, average for Great Britain, as quoted alike in two public files':
+    'Preisgrenze von Ofgem, Oktober bis Dezember 2026, Mittel für Großbritannien, gleich angegeben in zwei öffentlichen Dateien',
+  'public guide page, January 2026': 'öffentliche Ratgeberseite, Januar 2026',
+  'illustrative pair, not published; derived from the cap of October to December 2026 and a 58/42 split':
+    'beispielhaftes Paar, nicht veröffentlicht; aus der Preisgrenze für Oktober bis Dezember 2026 und einer Teilung 58/42 abgeleitet',
+  'declared EN 14825 certificates, statistics of an open certification data dump (2024): median COP at test point A, 123 brine units':
+    'Zertifikate nach EN 14825, Statistik eines offenen Datensatzes (2024): mittlerer COP am Prüfpunkt A, 123 Solegeräte',
+  'middle of England; a degree moves the sun by 4 minutes':
+    'Mitte Englands; ein Grad verschiebt die Sonne um 4 Minuten',
+  'middle of Germany; a degree moves the sun by 4 minutes':
+    'Mitte Deutschlands; ein Grad verschiebt die Sonne um 4 Minuten',
+  '99.6 %': '99,6 %',
 };

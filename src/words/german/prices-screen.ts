@@ -214,9 +214,6 @@ export const PRICES_SCREEN: Catalogue = {
     'Umweltbundesamt, Bekanntmachung für 2025: 124 kg CO2e je GJ Strom, aus zweiter Hand',
   'no German price of a visit is built in: type your own':
     'kein deutscher Preis einer Wartung eingebaut: bitte eingeben',
-  'public guide page, {0}': 'öffentliche Ratgeberseite, {0}',
-  'Ofgem price cap, {0}, average for Great Britain, as quoted alike in two public files':
-    'Ofgem price cap, {0}, Mittel für Großbritannien, gleich angegeben in zwei öffentlichen Dateien',
   'UK Treasury Green Book, real rate, from memory': 'UK Treasury Green Book, realer Satz, aus dem Gedächtnis',
   '{sign} a year': '{sign}/Jahr',
   Gas: 'Gas',

@@ -4,6 +4,7 @@ import { BILL } from './bill.ts';
 import { COST } from './cost.ts';
 import { FINDING } from './finding.ts';
 import { HEAT } from './heat.ts';
+import { INTAKE } from './intake.ts';
 import { MACHINE } from './machine.ts';
 import { ROUND } from './round.ts';
 import { UNIT } from './unit.ts';
@@ -16,4 +17,5 @@ export const TOLD: Readonly<Record<ToldCode, string>> = {
   ...BILL,
   ...FINDING,
   ...UNIT,
+  ...INTAKE,
 };

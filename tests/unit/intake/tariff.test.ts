@@ -13,7 +13,11 @@ describe('tariff files', () => {
   test('our CSV with two versions', () => {
     const { tariff, remarks } = read('tariff-two-rates.csv');
     expect(remarks).toEqual([]);
-    expect(tariff).toMatchObject({ name: 'Night saver', fuel: 'electricity', origin: 'file tariff-two-rates.csv' });
+    expect(tariff).toMatchObject({
+      name: 'Night saver',
+      fuel: 'electricity',
+      origin: { code: 'from-file', data: { file: 'tariff-two-rates.csv' } },
+    });
     const night = [{ from: '00:30', to: '05:30' }];
     const vat = { rate: 0.05, included: true };
     expect(tariff?.versions).toEqual([
