@@ -238,9 +238,16 @@ function equipmentSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'
           ),
           say('On “{name}” the home uses about {used} of it itself; the standard’s monthly rule says {rule}.', {
             name,
-            used: percent(own.ownUseKWh / roof.madeKWh),
+            used: percent((own.ownUseKWh - own.sunLossKWh) / roof.madeKWh),
             rule: percent(roof.standardUseKWh / roof.madeKWh),
           }),
+          ...(own.batteryLossKWh > 0
+            ? [
+                say(
+                  'What the battery loses of it is left out. Real days differ more than counted here, so it may be less.',
+                ),
+              ]
+            : []),
           roof.exportPay
             ? say('A kWh sent out is counted at {price}: {source}.', {
                 price: pence(roof.exportPay.value),

@@ -23,6 +23,8 @@ export interface HomeBalance {
   readonly filledKWh: number;
   readonly givenKWh: number;
   readonly batteryLossKWh: number;
+  /** Of the losses those of the sun, as much of them as it was of what went into the battery. */
+  readonly sunLossKWh: number;
   /** What the battery holds more at the end than at the start. */
   readonly leftKWh: number;
 }
@@ -136,5 +138,14 @@ function run({ home, usedKWh, standbyKWh }: Flow, { storeSun, modes, roomKWh }: 
   }
   const leftKWh = stored - atStart;
   const batteryLossKWh = taken + filled - given - leftKWh + standbyKWh * slots.count;
-  return { boughtKWh, soldKWh, ownUseKWh: made - sold, filledKWh: filled, givenKWh: given, batteryLossKWh, leftKWh };
+  return {
+    boughtKWh,
+    soldKWh,
+    ownUseKWh: made - sold,
+    filledKWh: filled,
+    givenKWh: given,
+    batteryLossKWh,
+    sunLossKWh: taken > 0 ? (batteryLossKWh * taken) / (taken + filled) : 0,
+    leftKWh,
+  };
 }

@@ -25,6 +25,7 @@ import {
   overSlots,
   type RateBuckets,
   shareOutByMonth,
+  sharesByMonth,
   sharesOfSlots,
 } from '../year/share-out.ts';
 import { typicalYear } from '../year/typical-year.ts';
@@ -78,7 +79,7 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
   const { slots } = typicalYear(region, commonYear(asOf), household.zone);
   const restOverYear = {
     restKWh: rest.monthlyKWh.reduce((sum, kWh) => sum + kWh, 0),
-    restShare: daysFromMonths(rest.monthlyKWh, slots),
+    restShare: shareOfDays(rest, slots),
     restHours: rest.hours ? withEveryMonth(rest.hours) : reference.homeHours.byMonth,
     slots,
   };
@@ -113,6 +114,18 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
     source: household.machine.source,
     inUse: household.prices.electricityTariffId ?? null,
   };
+}
+
+/** Share of each day in the year of a home's other use: its months are kept, its weekdays differ as its record shows. */
+function shareOfDays({ monthlyKWh, weekdays }: RestOfHome, slots: YearSlots): Float64Array {
+  const even = daysFromMonths(monthlyKWh, slots);
+  if (!weekdays) return even;
+  const monthOf = (day: number) => slots.month[slots.dayStart[day]!]!;
+  const weighted = even.map((share, day) => share * weekdays[slots.weekday[slots.dayStart[day]!]!]!);
+  const [whole, sums] = [sharesByMonth(even, slots), sharesByMonth(weighted, slots)];
+  return weighted.map((share, day) =>
+    sums[monthOf(day)]! > 0 ? (share * whole[monthOf(day)]!) / sums[monthOf(day)]! : 0,
+  );
 }
 
 /** The household on one of its tariffs; on the published average where that is null. */

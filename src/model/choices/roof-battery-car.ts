@@ -61,7 +61,7 @@ export function changeByEquipment(
   const carKWh = car && carByHalfHour(car, slots, pencePerKWh);
   const needed = carKWh ? loadKWh.map((kWh, i) => kWh + carKWh[i]!) : loadKWh;
   const balance = balanceHome({ slots, loadKWh: needed, sunKWh, battery, pencePerKWh, exportPence });
-  const { boughtKWh, soldKWh, ownUseKWh, filledKWh, batteryLossKWh } = balance;
+  const { boughtKWh, soldKWh, ownUseKWh, filledKWh, batteryLossKWh, sunLossKWh } = balance;
   const sold = sumOf(soldKWh);
   const charged = carKWh ? sumOf(carKWh) : 0;
   return {
@@ -73,6 +73,7 @@ export function changeByEquipment(
     soldKWh: sold,
     filledKWh,
     batteryLossKWh,
+    sunLossKWh,
   };
 }
 

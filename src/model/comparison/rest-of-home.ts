@@ -1,5 +1,5 @@
 /** What the home uses beside heating and hot water: it fills the first steps of a stepped price, and sets its own highest half-hour. */
-import { COMMON_MONTH_DAYS, monthOf, toCivilDate } from '../calendar/civil.ts';
+import { COMMON_MONTH_DAYS, monthOf, toCivilDate, weekdayIndex } from '../calendar/civil.ts';
 import { otherElectricityKWh } from '../demand/known-base.ts';
 import { peopleOfFloorArea } from '../demand/occupancy.ts';
 import { findRecord } from '../demand/record.ts';
@@ -19,6 +19,8 @@ export interface RestOfHome {
   readonly peaks: HomePeaks;
   /** Mean kWh in each of its 48 half-hours by month (12 × 48), where its own record shows them; a month of zeros has none. */
   readonly hours?: readonly (readonly number[])[];
+  /** Use of a Monday to a Sunday over that of a mean day, where its own record shows days. */
+  readonly weekdays?: readonly number[];
 }
 
 /** Most kWh met in each half-hour of the day, by month (12 × 48), without heating; or why nobody can know it. */
@@ -29,6 +31,7 @@ export type HomePeaks =
 /** A record shorter than this says too little of a year. Common practice, no source. */
 const ENOUGH_DAYS = 300;
 const ENOUGH_DAYS_OF_MONTH = 10;
+const ENOUGH_OF_A_WEEKDAY = 40;
 
 /** The household's electricity beside heating [kWh by month]: its own record where that holds no heating, else as usual for its people and floor area. */
 export function restOfHome(household: Household, series: readonly Series[]): RestOfHome {
@@ -48,6 +51,8 @@ function recorded(imports: readonly Series[]): Omit<RestOfHome, 'peaks'> | null 
   const end = Math.max(...spans.map(({ first, days }) => first + days));
   const kWh = new Float64Array(12);
   const days = new Float64Array(12);
+  const ofWeekday = new Float64Array(7);
+  const weekdays = new Float64Array(7);
   let estimated = false;
   for (const span of spans) {
     for (let day = Math.max(span.first, end - 365); day < span.first + span.days; day++) {
@@ -55,6 +60,9 @@ function recorded(imports: readonly Series[]): Omit<RestOfHome, 'peaks'> | null 
       kWh[month]! += span.kWh / span.days;
       days[month]! += 1;
       estimated ||= span.estimated;
+      if (span.days > 1) continue;
+      ofWeekday[weekdayIndex(day)]! += span.kWh;
+      weekdays[weekdayIndex(day)]! += 1;
     }
   }
   const allDays = days.reduce((sum, count) => sum + count, 0);
@@ -68,6 +76,9 @@ function recorded(imports: readonly Series[]): Omit<RestOfHome, 'peaks'> | null 
     grade: estimated ? 'estimated' : 'measured',
     origin: tell('record-without-heating'),
     ...(hours ? { hours } : {}),
+    ...(weekdays.every((count) => count >= ENOUGH_OF_A_WEEKDAY)
+      ? { weekdays: Array.from(ofWeekday, (sum, day) => (perDay > 0 ? sum / weekdays[day]! / perDay : 1)) }
+      : {}),
   };
 }
 

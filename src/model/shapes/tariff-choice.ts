@@ -20,6 +20,8 @@ export const OwnChange = z.object({
   /** Filled into the battery from the grid; lost in it, its own draw included. */
   filledKWh: z.number(),
   batteryLossKWh: z.number(),
+  /** Of the sun counted as used at home, what the battery lost. */
+  sunLossKWh: z.number(),
 });
 export type OwnChange = z.infer<typeof OwnChange>;
 

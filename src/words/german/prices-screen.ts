@@ -148,6 +148,8 @@ export const PRICES_SCREEN: Catalogue = {
     'Die Module liefern in einem üblichen Jahr etwa {kWh}, davon {share} von November bis Februar: Zum Heizen bleibt wenig.',
   'On “{name}” the home uses about {used} of it itself; the standard’s monthly rule says {rule}.':
     'Mit „{name}“ verbraucht das Haus etwa {used} davon selbst; nach der Monatsregel der Norm sind es {rule}.',
+  'What the battery loses of it is left out. Real days differ more than counted here, so it may be less.':
+    'Was der Speicher davon verliert, ist abgezogen. Wirkliche Tage sind ungleicher als hier gerechnet, es kann also weniger sein.',
   'A kWh sent out is counted at {price}: {source}.': 'Eine eingespeiste kWh zählt mit {price}: {source}.',
   'Nobody has said what is paid for electricity sent out. It is counted as nothing: type it.':
     'Was für eingespeisten Strom gezahlt wird, ist nicht bekannt. Er zählt darum nichts: Tragen Sie es ein.',

@@ -83,6 +83,23 @@ describe('the whole home on one tariff', () => {
     expect(atNight.rest).toMatchObject({ hours: 'own', grade: 'measured' });
   });
 
+  test('takes the weekdays of its own meter: a home that is in at weekends gains more by a cheap weekend', () => {
+    const tariff = makeTariff('weekend', [
+      { name: 'weekend', pencePerKWh: 10, times: [{ days: ['sat', 'sun'], from: '00:00', to: '24:00' }] },
+      { name: 'week', pencePerKWh: 30, times: 'rest' },
+    ]);
+    const record = recordAt(20);
+    // 1 October 2025 was a Wednesday: days 3 and 4 of the record are a weekend. 20 kWh there, 6 on the other days.
+    const values = Array.from({ length: 365 }, (_, day) => ((day + 2) % 7 >= 5 ? 20 : 6));
+    const choice = choose(home([tariff]), [{ ...record, days: { first: '2025-10-01', values } }]);
+    // Of a week's 70 kWh 40 are cheap; months begin and end on any day of the week.
+    expect(costOn(choice, 'weekend').restPence / choice.rest.kWh).toBeCloseTo((40 * 10 + 30 * 30) / 70, 0);
+    expect(choice.rest.kWh).toBeCloseTo(
+      values.reduce((sum, kWh) => sum + kWh, 0),
+      6,
+    );
+  });
+
   test('fills the steps of a stepped price once: the rest from the first unit, the heat pump on top', () => {
     const steps = makeTariff('steps', [
       {
