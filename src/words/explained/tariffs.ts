@@ -1,7 +1,7 @@
 /** The sums behind several tariffs beside each other. */
 import type { TariffChoice, TariffCost } from '../../model/shapes/tariff-choice.ts';
 import type { Grade } from '../../model/shapes/working.ts';
-import { say } from '../say.ts';
+import { phrase, say } from '../say.ts';
 import { inWords, sayTold } from '../say-told.ts';
 import { systemName } from '../systems.ts';
 import { tariffName } from '../tariff-choice.ts';
@@ -23,8 +23,60 @@ function inputsOfHours({ saving, leastRoomC, mostRoomC, coolsIn3HoursK }: BestHo
   ];
 }
 
+/** What roof, battery and car do on a tariff: every figure that is said of them. */
+function inputsOfEquipment({ own }: TariffCost, { roof }: Pick<TariffChoice, 'roof'>, grade: Grade): ShownInput[] {
+  if (!own) return [];
+  const balanced = inWords('what is made, needed and stored, half-hour by half-hour');
+  const kWh = (name: string, value: number, origin: ShownInput['origin'] = balanced): ShownInput => ({
+    name: inWords(name),
+    value,
+    unit: 'kWh',
+    grade,
+    origin,
+  });
+  const share = (name: string, value: number, origin: ShownInput['origin'] = balanced): ShownInput => ({
+    name: inWords(name),
+    value,
+    unit: 'share',
+    grade,
+    origin,
+  });
+  return [
+    ...(roof
+      ? [
+          kWh(phrase('Made by the panels'), roof.madeKWh, { said: roof.source }),
+          share(phrase('Of it from November to February'), roof.coldShare, { said: roof.source }),
+          share(phrase('Of it used at home'), (own.ownUseKWh - own.sunLossKWh) / roof.madeKWh),
+          share(
+            phrase('The same by the monthly rule'),
+            roof.standardUseKWh / roof.madeKWh,
+            inWords('SAP 10.2 Appendix M1: the share by made over needed, and by the battery'),
+          ),
+          ...(roof.exportPay
+            ? [
+                {
+                  name: inWords('Paid for a kWh sent out'),
+                  value: roof.exportPay.value,
+                  unit: 'p/kWh',
+                  grade: roof.exportPay.grade,
+                  origin: roof.exportPay.origin,
+                },
+              ]
+            : []),
+        ]
+      : []),
+    ...(own.batteryLossKWh > 0
+      ? [
+          kWh(phrase('Lost in the battery'), own.batteryLossKWh),
+          kWh(phrase('Filled into it from the grid'), own.filledKWh),
+        ]
+      : []),
+    ...(own.carKWh > 0 ? [kWh(phrase('Charged into the car'), own.carKWh)] : []),
+  ];
+}
+
 /** Each tariff's year on the whole home with its range [p], what else was worked out on it, and the home's other electricity [kWh]. */
-export function tariffWorkings({ costs, rest, source }: TariffChoice): ShownWorking[] {
+export function tariffWorkings({ costs, rest, roof, source }: TariffChoice): ShownWorking[] {
   return costs.map((cost): ShownWorking => {
     const working = rangedWorking(cost.whole);
     const grade = cost.whole.grade;
@@ -71,6 +123,7 @@ export function tariffWorkings({ costs, rest, source }: TariffChoice): ShownWork
               origin: inWords('the same sum with hot water made in the cheap hours'),
             },
           ]),
+      ...inputsOfEquipment(cost, { roof }, grade),
       ...(cost.bestHours ? inputsOfHours(cost.bestHours, grade) : []),
     ];
     return {

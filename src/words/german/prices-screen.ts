@@ -43,6 +43,18 @@ export const PRICES_SCREEN: Catalogue = {
   'Each way of heating on the tariff that suits it best.': 'Jede Heizung mit dem Tarif, der zu ihr am besten passt.',
   'on the tariff': 'mit dem Tarif',
   'all energy, a year': 'alle Energie, im Jahr',
+  'what is made, needed and stored, half-hour by half-hour':
+    'was erzeugt, gebraucht und gespeichert wird, halbe Stunde für halbe Stunde',
+  'Made by the panels': 'Ertrag der Module',
+  'Of it from November to February': 'davon von November bis Februar',
+  'Of it used at home': 'davon im Haus genutzt',
+  'The same by the monthly rule': 'dasselbe nach der Monatsregel',
+  'SAP 10.2 Appendix M1: the share by made over needed, and by the battery':
+    'SAP 10.2 Anhang M1: der Anteil nach Ertrag durch Bedarf und nach dem Speicher',
+  'Paid for a kWh sent out': 'Vergütung einer eingespeisten kWh',
+  'Lost in the battery': 'Verlust im Speicher',
+  'Filled into it from the grid': 'aus dem Netz geladen',
+  'Charged into the car': 'ins Auto geladen',
   'The whole home with: {way}': 'Das ganze Haus mit: {way}',
   'the same sum with this way of heating': 'dieselbe Berechnung mit dieser Heizung',
   'On “{name}”, hot water made in the cheap hours saves about {amount}. The tank must hold a day’s need.':
