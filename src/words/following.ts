@@ -47,10 +47,14 @@ export function nextBillSentence(months: readonly FollowedMonth[]): string {
   if (!last) return say('So we cannot say yet what the next bill will do.');
   const month = plainMonth(last);
   if (last.verdict === 'above')
-    return say('{month} was above it. Expect the next bill above the estimate too, unless something changes.', {
-      month,
-    });
-  if (last.verdict === 'below') return say('{month} was below it. Expect the next bill below the estimate.', { month });
+    return say(
+      'The newest month, {month}, was above it. Expect the next bill above the estimate too, unless something changes.',
+      {
+        month,
+      },
+    );
+  if (last.verdict === 'below')
+    return say('The newest month, {month}, was below it. Expect the next bill below the estimate.', { month });
   const expected = newest.reduce((sum, { expectedKWh }) => sum + expectedKWh, 0);
   const over = newest.reduce((sum, { actualKWh, expectedKWh }) => sum + actualKWh! - expectedKWh, 0);
   if (!(Math.abs(over) > LARGE_SHARE * expected))

@@ -255,7 +255,7 @@ export const CHECK: Catalogue = {
     'Sehen Sie, wann die Regelung den Heizstab freigibt und ob er von Hand an ist.',
   'Note how hot the tank is set.': 'Notieren Sie, wie heiß der Speicher eingestellt ist.',
   'Note day, hour and heat of the weekly hot tank, and what heats it.':
-    'Notieren Sie Tag, Stunde und Temperatur des wöchentlichen Aufheizens und was es macht.',
+    'Notieren Sie Tag, Stunde und Temperatur des wöchentlichen Aufheizens und womit aufgeheizt wird.',
   'Feel whether the tank and its pipes lose heat, and whether water is pumped round.':
     'Fühlen Sie, ob Speicher und Rohre Wärme verlieren und ob Wasser umläuft.',
   'Compare the heating curve with the one in the estimate.':
@@ -302,10 +302,10 @@ export const CHECK: Catalogue = {
     'Zusammen brauchten sie {units} {way, select, more {mehr} other {weniger}} als deren Mitte.',
   'So we cannot say yet what the next bill will do.':
     'Darum lässt sich noch nicht sagen, was die nächste Rechnung bringt.',
-  '{month} was above it. Expect the next bill above the estimate too, unless something changes.':
-    '{month} lag darüber. Auch die nächste Rechnung dürfte über der Kostenschätzung liegen, wenn sich nichts ändert.',
-  '{month} was below it. Expect the next bill below the estimate.':
-    '{month} lag darunter. Auch die nächste Rechnung dürfte unter der Kostenschätzung liegen.',
+  'The newest month, {month}, was above it. Expect the next bill above the estimate too, unless something changes.':
+    'Der neueste Monat, {month}, lag darüber. Auch die nächste Rechnung dürfte über der Kostenschätzung liegen, wenn sich nichts ändert.',
+  'The newest month, {month}, was below it. Expect the next bill below the estimate.':
+    'Der neueste Monat, {month}, lag darunter. Auch die nächste Rechnung dürfte unter der Kostenschätzung liegen.',
   'If it goes on like this, the next bill should hold no surprise.':
     'Geht es so weiter, dürfte die nächste Rechnung keine Überraschung bringen.',
   '{months, plural, one {The last month} other {The last # months}} ran high. Expect the next bill at the high end of the estimate.':

@@ -42,7 +42,7 @@ describe('the sentence says what came and whether the next bill will surprise', 
     [[100, 98, 103], /In 3 of 3 months .* give or take little\. .* no surprise/],
     [
       [100, 100, 150],
-      /In 2 of 3 months .* 50 kWh more .* about £13\. December 2025 was above it\. Expect the next bill above/,
+      /In 2 of 3 months .* 50 kWh more .* about £13\. The newest month, December 2025, was above it\. Expect the next bill above/,
     ],
     [[120, 125, 122], /67 kWh more .* ran high\. Expect the next bill at the high end/],
     [[80, 78, 76], /66 kWh less .* ran low\. Expect the next bill at the low end/],
