@@ -77,14 +77,13 @@ function winterKnob(): Knob {
 }
 
 export function listKnobs(household: Household, appraisal: Appraisal): Knob[] {
-  const emitters = household.machine.emitters ?? 'radiators';
   const flow = designFlow(household.machine).flowC;
   const price = appraisal.prices.electricityPencePerKWh;
   return [
     knobOf({
       name: 'flow',
       field: 'flowC',
-      label: emitters === 'floor' ? say('Flow temperature') : say('Flow temperature'),
+      label: say('Flow temperature'),
       unit: '°C',
       min: 30,
       max: 60,

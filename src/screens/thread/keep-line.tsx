@@ -39,8 +39,8 @@ export function KeepLine(props: {
   const words = status.kind === 'kept' ? say('Saved') : say('Saving …');
   return (
     <div className="keep-line">
-      <p role="status">{props.said}</p>
       <p className="quiet">{words}</p>
+      <p role="status">{props.said}</p>
     </div>
   );
 }

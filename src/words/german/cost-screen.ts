@@ -16,7 +16,7 @@ export const COST_SCREEN: Catalogue = {
   mild: 'mild',
   cold: 'kalt',
   Winter: 'Winter',
-  'Flow temperature': 'Vorlauftemperatur',
+  'Flow temperature': 'Vorlauf',
   '{count}% of today’s': '{count} % von heute',
   'Change price and grant': 'Preis und Förderung ändern',
   'Type price and grant': 'Preis und Förderung eingeben',
