@@ -157,7 +157,7 @@ export function readPages(
   const values = read.flatMap((one) => one.values);
   const money = moneyOf(corrected);
   if (money !== '£') book.add('paper-money', 'note', { found: money });
-  if (sections.some(({ section: { lines } }) => sumQuantity(lines.filter(({ kind }) => kind === 'energy')) <= 0)) {
+  if (sections.some(({ section: { lines } }) => sumQuantity(lines.filter(({ kind }) => kind === 'energy')) < 0)) {
     book.add('paper-given-back', 'refusal');
     return resultOf(fileName, choices, book);
   }

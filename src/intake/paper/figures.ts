@@ -5,6 +5,7 @@ import { civilDay } from '../dates/stamp-reader.ts';
 import { readAwkwardNumber } from '../numbers/read-number.ts';
 import type { Word } from '../terms/paper-reading.ts';
 import { type Row, textOfRow } from './page.ts';
+import { STANDING } from './vocabulary.ts';
 
 /** What a number is of, as far as its own unit or its column says. `price` is money for one of something. */
 export type FigureKind =
@@ -68,17 +69,46 @@ export interface RowFacts {
 
 type Decimal = '.' | ',';
 const MONTH = '[A-Za-zäÄ]{3,9}';
-const DATES: readonly RegExp[] = [
-  /(?<![\d.,/-])(\d{4})-(\d{2})-(\d{2})(?!\d)/g,
-  /(?<![\d.,/-])(\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d{2})(?![\d/])/g,
-  new RegExp(
-    `(?<![\\d.,])(\\d{1,2})(?:st|nd|rd|th|\\.)?[ -]?(${MONTH})\\.?,?(?:[ -](\\d{4}|\\d{2}(?=\\s|$|[,.;)–-])))?(?![\\d])`,
-    'g',
-  ),
-  new RegExp(
-    `(?<![\\p{L}])(${MONTH})\\.? (\\d{1,2})(?:st|nd|rd|th)?(?:,? (\\d{4})(?!\\d)|(?= ?(?:-|–|to |through )))`,
-    'gu',
-  ),
+type FoundDay = Pick<DateMark, 'day' | 'otherDay'>;
+const DATES: readonly (readonly [RegExp, (match: RegExpMatchArray) => FoundDay | undefined])[] = [
+  // The first of two days whose year, or whose month too, stands behind the second.
+  [
+    /(?<![\d.,])(\d{1,2})\.(\d{1,2})\.(?= ?(?:[-–]|bis) ?\d{1,2}\.\d{1,2}\.(?:\d{4}|\d{2})(?!\d))/g,
+    ([, day, month]) => yearlessDay(Number(month), Number(day)),
+  ],
+  [
+    new RegExp(
+      `(?<![\\d.,/£€$-])(\\d{1,2})(?:st|nd|rd|th|\\.)?(?= ?(?:[-–]|to|bis) ?\\d{1,2}(?:st|nd|rd|th|\\.)? (${MONTH}),? (\\d{4})(?!\\d))`,
+      'g',
+    ),
+    ([, day, month = '', year]) => realDay(Number(year), monthOfName(month), Number(day)),
+  ],
+  [
+    /(?<![\d.,/-])(\d{4})-(\d{2})-(\d{2})(?!\d)/g,
+    ([, year, month, day]) => realDay(Number(year), Number(month), Number(day)),
+  ],
+  [/(?<![\d.,/]|\d-)(\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d{2})(?![\d/])/g, dayOfNumbers],
+  // A date without its year takes that of the next one.
+  [
+    new RegExp(
+      `(?<![\\d.,])(\\d{1,2})(?:st|nd|rd|th|\\.)?[ -]?(${MONTH})\\.?,?(?:[ -](\\d{4}|\\d{2}(?=\\s|$|[,.;)–-])))?(?![\\d])`,
+      'g',
+    ),
+    ([, day, month = '', year]) =>
+      year === undefined
+        ? yearlessDay(monthOfName(month), Number(day))
+        : realDay(fullYear(year), monthOfName(month), Number(day)),
+  ],
+  [
+    new RegExp(
+      `(?<![\\p{L}])(${MONTH})\\.? (\\d{1,2})(?:st|nd|rd|th)?(?:,? (\\d{4})(?!\\d)|(?= ?(?:-|–|to |through )))`,
+      'gu',
+    ),
+    ([, month = '', day, year]) =>
+      year === undefined
+        ? yearlessDay(monthOfName(month), Number(day))
+        : realDay(Number(year), monthOfName(month), Number(day)),
+  ],
 ];
 /** What has digits and is no number of the bill: clock times, telephone numbers, names of accounts and meters, banks. */
 const NO_NUMBERS: readonly RegExp[] = [
@@ -91,7 +121,7 @@ const NO_NUMBERS: readonly RegExp[] = [
   /\p{L}[\p{L}\d]*-?\d[\p{L}\d-]*/gu,
 ];
 const UNITS =
-  /^ ?(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|¢|£|€|\$|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>kWh|therms?|ccf|units?|einheit|days?|tag|jour|dag|months?|monat|mois|maand|years?|jahr|jaar|an|a\b)|(?<energy>kWh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<days>days?|tagen?|tage|nights?|jours?|dagen)|(?<months>months?|monaten?|monate|mois|maanden)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
+  /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|¢|£|€|\$|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>kWh|therms?|ccf|units?|einheit|days?|tag|jour|dag|months?|monat|mois|maand|years?|jahr|jaar|an|a\b)|(?<energy>kWh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<days>days?|tagen?|tage|nights?|jours?|dagen)|(?<months>months?|monaten?|monate|mois|maanden)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
 const NUMBER =
   /(?<![\p{L}\d.,/])(?<open>[-−–+] ?|\()?(?<money>£|€|\$|EUR |GBP )? ?(?<minus>[-−–])?(?<body>\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€$]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+)?)(?![\d])/gu;
 
@@ -117,9 +147,9 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
     left = left.slice(0, from) + by.repeat(length) + left.slice(from + length);
   };
   const dates: DateMark[] = [];
-  for (const pattern of DATES) {
+  for (const [pattern, dayOf] of DATES) {
     for (const match of left.matchAll(pattern)) {
-      const found = dayOf(match, pattern);
+      const found = dayOf(match);
       if (!found) continue;
       const { index, 0: whole } = match;
       dates.push({
@@ -160,7 +190,21 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
     bare = bare.slice(0, match.index) + ' '.repeat(match[0].length) + bare.slice(end);
   }
   dates.sort((a, b) => a.box.x - b.box.x);
-  return { row, text, words: plainWords(bare), figures, dates };
+  return { row, text, words: plainWords(bare), figures: byYear(figures, text), dates };
+}
+
+/** "£182.50 × 91 ÷ 365": a price for a year, and days of it. */
+function byYear(figures: readonly Figure[], text: string): readonly Figure[] {
+  const share = /(\d+)(?: ?\p{L}+)? ?[÷/:] ?36[56](?!\d)/u.exec(text);
+  const at = share ? figures.findIndex((one) => one.value === Number(share[1]) && one.decimals === 0) : -1;
+  const price = figures[at - 1];
+  if (!price || (price.kind !== 'money' && price.kind !== 'plain')) return figures;
+  return figures
+    .filter(({ value, decimals }, i) => i <= at || decimals > 0 || (value !== 365 && value !== 366))
+    .map((one, i) => {
+      if (i === at) return { ...one, kind: 'days' };
+      return one === price ? { ...one, kind: 'price', per: 'year', hundredths: 100 } : one;
+    });
 }
 
 const plainWords = (text: string): string =>
@@ -204,33 +248,19 @@ function kindOf(money: string | undefined, unit: Record<string, string | undefin
 const perOf = (word: string): NonNullable<Figure['per']> =>
   /^(d|tag|jo)/i.test(word) ? 'day' : /^m/i.test(word) ? 'month' : /^(y|j|a)/i.test(word) ? 'year' : 'unit';
 
-type FoundDay = Pick<DateMark, 'day' | 'otherDay'>;
-function dayOf(match: RegExpMatchArray, pattern: RegExp): FoundDay | undefined {
-  const [, one = '', two = '', three, four] = match;
-  if (pattern === DATES[0]) return realDay(Number(one), Number(two), Number(three));
-  if (pattern === DATES[1]) {
-    const year = fullYear(four!);
-    const [first, second] = [Number(one), Number(three)];
-    const day = realDay(year, second, first);
-    const other = two === '.' || first === second ? undefined : realDay(year, first, second)?.day;
-    if (day) return { ...day, ...(other === undefined ? {} : { otherDay: other }) };
-    return other === undefined ? undefined : { day: other };
-  }
-  if (pattern === DATES[3]) {
-    const month = monthOfName(one);
-    if (three !== undefined) return realDay(Number(three), month, Number(two));
-    return month > 0 && Number(two) <= 31 ? { day: yearless(month, Number(two)) } : undefined;
-  }
-  // A date without its year takes that of the next one.
-  const month = monthOfName(two);
-  if (month === 0) return undefined;
-  if (three === undefined) return Number(one) <= 31 ? { day: yearless(month, Number(one)) } : undefined;
-  return realDay(fullYear(three), month, Number(one));
+function dayOfNumbers([, one, mark, three, four = '']: RegExpMatchArray): FoundDay | undefined {
+  const year = fullYear(four);
+  const [first, second] = [Number(one), Number(three)];
+  const day = realDay(year, second, first);
+  const other = mark === '.' || first === second ? undefined : realDay(year, first, second)?.day;
+  if (day) return { ...day, ...(other === undefined ? {} : { otherDay: other }) };
+  return other === undefined ? undefined : { day: other };
 }
 
 const fullYear = (digits: string): number => (digits.length === 2 ? 2000 + Number(digits) : Number(digits));
 /** Below every real day, so that whoever pairs dates can tell. */
-const yearless = (month: number, day: number): number => -(month * 100 + day) - 1_000_000;
+const yearlessDay = (month: number, day: number): FoundDay | undefined =>
+  month > 0 && month <= 12 && day > 0 && day <= 31 ? { day: -(month * 100 + day) - 1_000_000 } : undefined;
 export const isYearless = (day: number): boolean => day < -1_000_000;
 /** The yearless date in the last year that is not after another day. */
 export function yearBefore(day: number, other: number): number {
@@ -293,7 +323,10 @@ function withHeading(figure: Figure, rows: readonly RowFacts[], at: number): Fig
   }
   heading = heading.trim();
   if (figure.kind !== 'plain') return { ...figure, heading };
-  return { ...figure, heading, ...kindOfHeading(heading, figure) };
+  const kind = kindOfHeading(heading, figure);
+  // In a column of units the days of a standing charge stand too.
+  const isOfDays = kind.kind === 'energy' && STANDING.test(rows[at]!.words);
+  return { ...figure, heading, ...(isOfDays ? {} : kind) };
 }
 
 /** The words of a heading that stand close to one of them. */

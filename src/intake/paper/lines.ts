@@ -30,6 +30,8 @@ export interface PaperLine {
   readonly register: string | undefined;
   /** Named by words that are no known register. */
   readonly registerGuessed?: boolean;
+  /** No word says what it is, such as one price of several for the same units. */
+  readonly isGuessed?: boolean;
   readonly quantity?: Figure;
   readonly price?: Figure;
   /** Hundredths for one unit or day; undefined where nothing proves pence or pounds. */
@@ -151,6 +153,10 @@ export function fuelFinder(rows: readonly RowFacts[]): (figure: Figure) => Paper
   };
 }
 
+/** The row above, if it has words only. */
+const titleOf = (rows: readonly RowFacts[], at: number): RowFacts[] =>
+  rows.slice(Math.max(0, at - 1), at).filter(({ figures, dates }) => figures.length + dates.length === 0);
+
 const CARD = 4;
 /** The register that the words of a charge name; in a card, whose numbers stand below each other, the words above it too. */
 function registerOf(quantity: Figure, amount: Figure, rows: readonly RowFacts[], isOther: (row: number) => boolean) {
@@ -158,6 +164,8 @@ function registerOf(quantity: Figure, amount: Figure, rows: readonly RowFacts[],
     REGISTERS.find(([pattern]) => pattern.test(text.replaceAll(/\b(?:per|a|each|pro|je) (?:day|tag)\b/gi, '')))?.[1];
   const own = named(rows[quantity.row]!.words.split('\t').join(' '));
   if (own || quantity.row === amount.row) return own;
+  const over = named(quantity.heading);
+  if (over) return over;
   for (let at = Math.min(quantity.row, amount.row) - 1; at >= Math.max(0, quantity.row - CARD) && !isOther(at); at--) {
     const found = named(rows[at]!.words);
     if (found) return found;
@@ -167,7 +175,7 @@ function registerOf(quantity: Figure, amount: Figure, rows: readonly RowFacts[],
 
 /** A month or a step of a price by amount is no register. */
 const isStep = (name: string): boolean =>
-  STEP.test(name) || (name.split(' ').length === 1 && monthOfName(name.toLowerCase()) > 0);
+  STEP.test(name) || name.split(' ').some((word) => monthOfName(word.toLowerCase()) > 0);
 
 /** Of several charges for units those without a known register are told apart by their own words. */
 function tellApart(lines: readonly PaperLine[], rows: readonly RowFacts[]): PaperLine[] {
@@ -204,7 +212,9 @@ export function linesOf(
   const proved = products.map((product): PaperLine => {
     const { quantity, price, amount, pence } = product;
     const about = wordsAbout(product.figures, rows);
-    const isSentOut = quantity.kind === 'energy' && EXPORT.test(rows[quantity.row]!.words);
+    const isSentOut =
+      quantity.kind === 'energy' &&
+      [rows[quantity.row]!, ...titleOf(rows, quantity.row)].some(({ words }) => EXPORT.test(words));
     // A name with a digit, such as CO2, is not among the words.
     const kind = isSentOut ? 'export' : kindOfLine(quantity, price, `${about} ${rows[quantity.row]!.text}`);
     return {
@@ -223,7 +233,45 @@ export function linesOf(
     };
   });
   const inOrder = proved.toSorted((a, b) => a.amount.row - b.amount.row || a.amount.box.x - b.amount.box.x);
-  return tellApart(dropRepeats(inOrder), rows);
+  return tellApart(inOrder, rows);
+}
+
+/** Charges for the same units and days at prices of their own, such as energy, network and levies: the units count once. */
+export function joinPriceParts(
+  lines: readonly PaperLine[],
+  uses: readonly Figure[],
+  addUp: (fuel: PaperFuel | undefined) => boolean,
+): PaperLine[] {
+  const groups = Map.groupBy(
+    lines.filter(
+      ({ kind, register, registerGuessed, quantity, amount }) =>
+        kind === 'energy' &&
+        (register === undefined || registerGuessed) &&
+        quantity?.kind === 'energy' &&
+        !amount.negative &&
+        !STEP.test(quantity.before),
+    ),
+    ({ fuel, quantity, dates }) => `${fuel} ${quantity!.value} ${dates?.from.day} ${dates?.to.day}`,
+  );
+  const parts = [...groups.values()].filter((own) => {
+    const units = own[0]!.quantity!.value;
+    const isBelow = new Set(own.map(({ amount }) => amount.row)).size === own.length;
+    const isSum = uses.some(({ value }) => value === units * own.length);
+    return own.length > 1 && isBelow && !isSum && addUp(own[0]!.fuel);
+  });
+  return lines.map((line) => {
+    const own = parts.find((one) => one.includes(line));
+    if (!own) return line;
+    const dearest = own.reduce((a, b) => ((b.pence ?? 0) > (a.pence ?? 0) ? b : a));
+    const { registerGuessed: _, ...bare } = line;
+    const isProved = uses.some(({ value }) => value === line.quantity!.value);
+    return {
+      ...bare,
+      register: undefined,
+      kind: line === dearest ? 'energy' : 'levy',
+      ...(isProved ? {} : { isGuessed: true }),
+    };
+  });
 }
 
 /** Rows that look like a charge and whose numbers do not multiply out. */
@@ -324,7 +372,7 @@ export const isAround = (from: number, to: number, row: number): boolean =>
   from <= row && to >= row && to - from <= 2 && (from === to || (from < row && to > row));
 
 /** A summary says again what stands elsewhere: the same three numbers count once. */
-function dropRepeats(lines: readonly PaperLine[]): PaperLine[] {
+export function dropRepeats(lines: readonly PaperLine[]): PaperLine[] {
   const seen = new Set<string>();
   return lines.filter(({ fuel, quantity, price, amount, kind, dates }) => {
     const own = dates && dates.from.row === amount.row ? dates.from.day : '';
@@ -351,7 +399,9 @@ export function extrasBetween(
     const [other, more] = fuelsIn(words);
     if (fuel && other && !more && other !== fuel) return [];
     if ((TOTAL.test(words) || NET.test(words)) && !TAKEN_OFF.test(words)) return [];
-    const free = figures.filter((one) => isMoney(one) && !taken.has(one) && one.kind !== 'price');
+    const sums = figures.filter((one) => isMoney(one) && !taken.has(one) && one.kind !== 'price');
+    // A price with more places is no sum.
+    const free = sums.length > 1 ? sums.filter(({ decimals }) => decimals === 2) : sums;
     if (free.length !== 1) return [];
     const [figure] = free;
     const off = figure!.negative || TAKEN_OFF.test(words);

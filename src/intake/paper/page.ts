@@ -47,5 +47,6 @@ export function textOfRow({ words }: Row): { readonly text: string; readonly wor
     text += word.text;
     for (let at = 0; at < word.text.length; at++) wordAt.push(i);
   });
-  return { text, wordAt };
+  // Dots that lead from words to their number are no part of either.
+  return { text: text.replaceAll(/([._·…])\1{2,}/g, (dots) => '\t'.padStart(dots.length)), wordAt };
 }

@@ -65,7 +65,9 @@ export async function readPdfWords(
       const found = items.flatMap((item) => ('str' in item ? wordsOf(item, transform) : []));
       const upright = turnUpright(found, width, height);
       const picture = upright.words.length < FEW_WORDS ? await pictureOfPage(page) : undefined;
-      sheets.push(picture ? takePicture(picture) : { ...upright, words: joinPieces(upright.words) });
+      sheets.push(
+        picture ? takePicture(picture) : { ...upright, words: joinPieces(joinSpaced(joinPowers(upright.words))) },
+      );
       count += upright.words.length + (picture ? 1 : 0);
       page.cleanup();
     }
@@ -187,10 +189,65 @@ function turnBack({ turns: _, ...word }: Placed, turns: number, width: number, h
   return word;
 }
 
+const inReadingOrder = (words: readonly Word[]): Word[] => words.toSorted((a, b) => a.y - b.y || a.x - b.x);
+
+/** Fewer letters at even steps may be signs of a chart. */
+const LEAST_SPACED = 3;
+/** Letters set apart at even steps are one word. */
+function joinSpaced(words: readonly Word[]): Word[] {
+  const runs: Word[][] = [];
+  for (const word of inReadingOrder(words)) {
+    const run = runs.at(-1);
+    const [last, before] = [run?.at(-1), run?.at(-2)];
+    const step = last ? word.x - last.x : 0;
+    const isNext =
+      last?.text.length === 1 &&
+      word.text.length === 1 &&
+      last.y === word.y &&
+      last.height === word.height &&
+      step > 0 &&
+      step < 1.3 * word.height &&
+      (!before || Math.abs(step - (last.x - before.x)) < 0.15 * word.height);
+    if (isNext) run!.push(word);
+    else runs.push([word]);
+  }
+  return runs.flatMap((run) => {
+    const [first, last] = [run[0]!, run.at(-1)!];
+    if (run.length < LEAST_SPACED) return run;
+    return [{ ...first, text: run.map(({ text }) => text).join(''), width: last.x + last.width - first.x }];
+  });
+}
+
+/** A small raised or lowered figure belongs to its unit: m³, ft³, CO2. */
+function joinPowers(words: readonly Word[]): readonly Word[] {
+  const powers = new Map(
+    words.flatMap((small) => {
+      if (!/^[23]$/.test(small.text)) return [];
+      const unit = words.find(
+        ({ text, x, y, width, height }) =>
+          /(?<!\p{L})(?:m|ft|CO)$/iu.test(text) &&
+          small.height < 0.85 * height &&
+          Math.abs(small.x - x - width) < 0.15 * height &&
+          Math.abs(small.y + small.height / 2 - y - height / 2) < height,
+      );
+      return unit ? [[unit, small] as const] : [];
+    }),
+  );
+  if (powers.size === 0) return words;
+  const joined = new Set(powers.values());
+  return words.flatMap((word) => {
+    const small = powers.get(word);
+    if (joined.has(word)) return [];
+    if (!small) return [word];
+    const power = /o$/i.test(word.text) ? small.text : small.text === '3' ? '³' : '²';
+    return [{ ...word, text: word.text + power, width: small.x + small.width - word.x }];
+  });
+}
+
 /** Pieces of one word set by themselves come together again. */
 function joinPieces(words: readonly Word[]): Word[] {
   const joined: Word[] = [];
-  for (const word of words.toSorted((a, b) => a.y - b.y || a.x - b.x)) {
+  for (const word of inReadingOrder(words)) {
     const last = joined.at(-1);
     const gap = last ? word.x - last.x - last.width : Number.NaN;
     const touches = last && Math.abs(last.y - word.y) < 0.5 && gap > -0.1 * word.height && gap < 0.08 * word.height;

@@ -222,10 +222,14 @@ export const METRES_PER_HUNDRED_FEET = 2.83;
 export function findGasSums(rows: readonly RowFacts[], differences: readonly Difference[]): GasSum[] {
   const all = rows.flatMap(({ figures }) => figures);
   const about = (one: Figure) => `${one.before} ${one.heading} ${rows[one.row]!.words}`;
+  // Between a volume and a calorific value it needs no word.
+  const isBetween = ({ row }: Figure) =>
+    ['volume', 'heat'].every((kind) => rows[row]!.figures.some((one) => one.kind === kind));
   const used = new Set(differences.map((one) => one.used));
   const volumes = all.filter((one) => one.kind === 'volume' || used.has(one));
   const factors = all.filter(
-    (one) => one.value > 0.85 && one.value < 1.1 && one.decimals >= 3 && CORRECTION.test(about(one)),
+    (one) =>
+      one.value > 0.85 && one.value < 1.1 && one.decimals >= 3 && (CORRECTION.test(about(one)) || isBetween(one)),
   );
   const calorifics = all.filter(
     (one) =>

@@ -1,9 +1,9 @@
 /** Taxes at several rates under one total: a rate for the home and one for the workshop, or one for each half of a year. */
-import type { Figure, RowFacts } from './figures.ts';
+import type { RowFacts } from './figures.ts';
 import { type ChargeGroup, grandTotal } from './groups.ts';
-import type { PaperLine } from './lines.ts';
+import type { Extra, PaperLine } from './lines.ts';
 import { isMoney, type Proof, penceOf } from './relations.ts';
-import { type Totals, type TotalsInput, type VatFound, vatRows } from './totals.ts';
+import { extrasAbout, subsetsOf, type Totals, type TotalsInput, type VatFound, vatRows } from './totals.ts';
 import { TOTAL } from './vocabulary.ts';
 
 interface TaxOnPart extends VatFound {
@@ -18,8 +18,23 @@ const sumOf = (values: readonly number[]): number => values.reduce((a, b) => a +
 
 /** Each tax on a part of the charges, the parts together all of them, charges and taxes together a printed total. */
 export function findSeveralTaxes({ rows, lines, taken }: TotalsInput): Totals | undefined {
-  const all = sumOf(lines.map(signedPence));
-  const taxes = taxesOnParts(rows, lines, taken);
+  const vats = vatRows(rows, taken);
+  if (new Set(vats.map(({ rate }) => rate.value)).size < 2) return undefined;
+  for (const before of subsetsOf(extrasAbout({ rows, lines, taken }, vats))) {
+    const found = taxesOnAll({ rows, lines, taken }, before, vats);
+    if (found) return found;
+  }
+  return undefined;
+}
+
+function taxesOnAll(
+  { rows, lines, taken }: TotalsInput,
+  before: readonly Extra[],
+  vats: readonly VatFound[],
+): Totals | undefined {
+  const charges = [...lines.map(signedPence), ...before.map(({ pence }) => pence)];
+  const all = sumOf(charges);
+  const taxes = taxesOnParts(rows, charges, vats);
   for (const [i, one] of taxes.entries()) {
     for (const other of taxes.slice(i + 1)) {
       if (one.tax === other.tax || one.rate.value === other.rate.value || one.basePence + other.basePence !== all)
@@ -30,18 +45,18 @@ export function findSeveralTaxes({ rows, lines, taken }: TotalsInput): Totals | 
         .filter(({ figure }) => isMoney(figure) && !taken.has(figure) && penceOf(figure) === totalPence)
         .toSorted((a, b) => Number(b.isNamed) - Number(a.isNamed))[0]?.figure;
       if (!total) continue;
-      const parts = [...lines.map(({ amount }) => amount), one.tax, other.tax];
+      const parts = [...lines.map(({ amount }) => amount), ...before.map(({ figure }) => figure), one.tax, other.tax];
       const sum = `${parts.map(({ text }) => text).join(' + ')} = ${total.text}`;
       const proofs = [one.proof, other.proof, { figures: [...parts, total], sum, bits: Math.log2(totalPence) }];
-      return { netPence: all, taxes: [one, other], total, totalPence, before: [], after: [], proofs, confirmed: 3 };
+      return { netPence: all, taxes: [one, other], total, totalPence, before, after: [], proofs, confirmed: 3 };
     }
   }
   return undefined;
 }
 
-function taxesOnParts(rows: readonly RowFacts[], lines: readonly PaperLine[], taken: ReadonlySet<Figure>): TaxOnPart[] {
-  const sums = partsOf(lines.slice(0, MOST_LINES));
-  return vatRows(rows, taken)
+function taxesOnParts(rows: readonly RowFacts[], charges: readonly number[], vats: readonly VatFound[]): TaxOnPart[] {
+  const sums = partsOf(charges.slice(0, MOST_LINES));
+  return vats
     .filter(({ included }) => !included)
     .flatMap(({ rate, tax }) => {
       const printed = rows[tax.row]!.figures.filter((one) => isMoney(one) && one !== tax).map(penceOf);
@@ -61,10 +76,10 @@ function taxesOnParts(rows: readonly RowFacts[], lines: readonly PaperLine[], ta
 }
 
 /** What any of the charges come to together, but none and all. */
-function partsOf(lines: readonly PaperLine[]): number[] {
-  const most = 2 ** lines.length - 1;
+function partsOf(charges: readonly number[]): number[] {
+  const most = 2 ** charges.length - 1;
   return Array.from({ length: Math.max(0, most - 1) }, (_, i) =>
-    sumOf(lines.map((line, at) => (((i + 1) >> at) & 1 ? signedPence(line) : 0))),
+    sumOf(charges.map((pence, at) => (((i + 1) >> at) & 1 ? pence : 0))),
   );
 }
 

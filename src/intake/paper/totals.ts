@@ -2,7 +2,7 @@
 import type { Figure, RowFacts } from './figures.ts';
 import { type Extra, extrasBetween, type PaperLine } from './lines.ts';
 import { isMoney, LEAST_BITS, type Proof, penceOf } from './relations.ts';
-import { BALANCE, DUE, INCLUDES_VAT, NET, NEXT_PAYMENT, PAYMENT, TOTAL, VAT } from './vocabulary.ts';
+import { ADDED, BALANCE, DUE, INCLUDES_VAT, NET, NEXT_PAYMENT, PAYMENT, TOTAL, VAT } from './vocabulary.ts';
 
 export interface VatFound {
   readonly included: boolean;
@@ -36,27 +36,30 @@ export interface TotalsInput {
 /** Below this VAT on the sum and VAT inside it come to the same penny. */
 const LEAST_TAX = 5;
 
-interface VatRow {
-  readonly rate: Figure;
-  readonly tax: Figure;
-  readonly included: boolean;
-}
-
 const sumOf = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 const signedPence = ({ amount }: PaperLine): number => (amount.negative ? -penceOf(amount) : penceOf(amount));
 /** Below the last charge the total stands within this many rows. */
 const REACH = 30;
 const MOST_EXTRAS = 14;
 
+const isRate = ({ kind, value }: Figure): boolean => kind === 'percent' && value > 0 && value <= 30;
+/** Points across. */
+const IN_CARD = 80;
+
 /** VAT rows: a share in per cent and a sum of money, in one row or in two that follow each other. */
-export function vatRows(rows: readonly RowFacts[], taken: ReadonlySet<Figure>): VatRow[] {
+export function vatRows(rows: readonly RowFacts[], taken: ReadonlySet<Figure>): VatFound[] {
+  const elsewhere = rows.flatMap(({ figures, words }) => (VAT.test(words) ? figures.filter(isRate) : []));
   return rows.flatMap(({ figures, words }, at) => {
     if (!VAT.test(words)) return [];
     const included = INCLUDES_VAT.test(words) || INCLUDES_VAT.test(rows[at]!.text);
-    const close = [...figures, ...(rows[at + 1]?.figures ?? [])].filter((one) => !taken.has(one));
-    const rates = [...figures, ...(rows[at - 1]?.figures ?? [])].filter(
-      ({ kind, value }) => kind === 'percent' && value > 0 && value <= 30,
-    );
+    const near = [...figures, ...(rows[at - 1]?.figures ?? [])].filter(isRate);
+    const rates = near.length > 0 ? near : elsewhere;
+    // In a card the sum stands under the words, with other cards' lines between.
+    const under = rows
+      .slice(at + 2, at + 4)
+      .flatMap((one) => one.figures)
+      .filter(({ box }) => figures.some((one) => isRate(one) && Math.abs(one.box.x - box.x) < IN_CARD));
+    const close = [...figures, ...(rows[at + 1]?.figures ?? []), ...under].filter((one) => !taken.has(one));
     return rates.flatMap((rate) =>
       close
         .filter((one) => one !== rate && isMoney(one) && one.value > 0)
@@ -71,18 +74,12 @@ export function vatRows(rows: readonly RowFacts[], taken: ReadonlySet<Figure>): 
 
 /** The totals of some charges, confirmed by as many printed sums as can be; undefined where none confirms them. */
 export function findTotals({ rows, lines, taken }: TotalsInput): Totals | undefined {
-  const first = Math.min(...lines.map(({ amount }) => amount.row));
-  const last = Math.max(...lines.map(({ amount }) => amount.row));
   const bare = sumOf(lines.map(signedPence));
-  const fuels = new Set(lines.map((line) => line.fuel));
-  const fuel = fuels.size === 1 ? lines[0]?.fuel : undefined;
   const printed = rows
     .flatMap(({ figures }) => figures)
     .filter((one) => isMoney(one) && !taken.has(one) && one.value > 0);
   const vats = vatRows(rows, taken);
-  const extras = extrasBetween(rows, taken, first, Math.min(rows.length - 1, last + REACH), fuel)
-    .filter(({ figure }) => !isSettling(rows[figure.row]!) && !isOfVat(figure, vats))
-    .slice(0, MOST_EXTRAS);
+  const extras = extrasAbout({ rows, lines, taken }, vats);
   let best: Totals | undefined;
   for (const before of subsetsOf(extras)) {
     const netPence = bare + sumOf(before.map(({ pence }) => pence));
@@ -92,10 +89,25 @@ export function findTotals({ rows, lines, taken }: TotalsInput): Totals | undefi
   }
   return best;
 }
+
+const ABOVE = 3;
+/** Sums among and below some charges that may belong to them, and those with a name right above. */
+export function extrasAbout({ rows, lines, taken }: TotalsInput, vats: readonly VatFound[]): Extra[] {
+  const at = lines.map(({ amount }) => amount.row);
+  const [first, last] = [Math.min(...at), Math.max(...at)];
+  const fuels = new Set(lines.map((line) => line.fuel));
+  const fuel = fuels.size === 1 ? lines[0]?.fuel : undefined;
+  const isNamed = ({ row: { page }, words }: RowFacts) => page === rows[first]!.row.page && ADDED.test(words);
+  const named = rows.slice(Math.max(0, first - ABOVE), first).findIndex(isNamed);
+  const from = named < 0 ? first : Math.max(0, first - ABOVE) + named;
+  return extrasBetween(rows, taken, from, Math.min(rows.length - 1, last + REACH), fuel)
+    .filter(({ figure }) => !isSettling(rows[figure.row]!) && !isOfVat(figure, vats))
+    .slice(0, MOST_EXTRAS);
+}
 const rankOf = ({ confirmed, before, after }: Totals) => confirmed * 10 - before.length - 1.5 * after.length;
 
 /** Tax in the row of its rate; one in the row below may be something else. */
-const isOfVat = (figure: Figure, vats: readonly VatRow[]): boolean =>
+const isOfVat = (figure: Figure, vats: readonly VatFound[]): boolean =>
   vats.some(({ rate, tax }) => tax === figure && rate.row === tax.row);
 
 /** Payments, balances and what is due come after the total, never into it. */
@@ -104,7 +116,7 @@ const isSettling = ({ words }: RowFacts): boolean =>
 
 const MOST_PAIRED = 6;
 /** None, each alone, all, all but each; two of a few. */
-function subsetsOf(extras: readonly Extra[]): Extra[][] {
+export function subsetsOf(extras: readonly Extra[]): Extra[][] {
   const sets = [
     [],
     [...extras],
@@ -126,7 +138,7 @@ interface NetInput {
   readonly rows: readonly RowFacts[];
   readonly lines: readonly PaperLine[];
   readonly printed: readonly Figure[];
-  readonly vats: readonly VatRow[];
+  readonly vats: readonly VatFound[];
   readonly netPence: number;
   readonly before: readonly Extra[];
   readonly rest: readonly Extra[];

@@ -7,7 +7,9 @@ import { areApart, type ChargeGroup, groupCharges } from './groups.ts';
 import {
   contradictedLines,
   type DatePair,
+  dropRepeats,
   isSupport,
+  joinPriceParts,
   linesOf,
   type PaperFuel,
   type PaperLine,
@@ -25,6 +27,7 @@ import {
   type GasSum,
   type Product,
   type Proof,
+  penceOf,
 } from './relations.ts';
 import { findSeveralTaxes, joinTotals } from './several-taxes.ts';
 import { findSettling, findTotals, type Settling, type Totals } from './totals.ts';
@@ -97,10 +100,12 @@ function understandRows(
 ): Understanding {
   const differences = findDifferences(plain);
   const gas = findGasSums(plain, differences);
-  const found = findProducts(plain).filter(({ amount }) => !isSupport(amount, plain[amount.row]!.words));
+  const isCharge = ({ amount }: Product) => !isSupport(amount, plain[amount.row]!.words);
+  const found = findProducts(plain).filter(isCharge);
   const swapped = swapDayAndMonth(plain);
   const make = (rows: readonly RowFacts[]) => {
-    const products = [...found, ...findFarProducts(rows, found, usesOf(rows, found, differences, gas))];
+    const far = findFarProducts(rows, found, usesOf(rows, found, differences, gas));
+    const products = [...found, ...far.filter(isCharge)];
     return { ...sectionsOf(rows, products, differences, gas), products };
   };
   const isSwapped = swapped !== undefined && (swapped.isOnly || (dayFirst === undefined ? monthFirst : !dayFirst));
@@ -153,8 +158,19 @@ function sectionsOf(
   gas: readonly GasSum[],
 ) {
   const pairs = pairDates(rows);
-  const proved = linesOf(rows, products, pairs);
   const used = new Set(products.flatMap(({ price, amount }) => [price, amount]));
+  const every = linesOf(rows, products, pairs);
+  const once = dropRepeats(every);
+  // Charges of equal months repeat too: what the totals say counts.
+  const confirmed = (lines: readonly PaperLine[]) =>
+    findTotals({ rows, lines: lines.filter(({ kind }) => !NO_CHARGES.has(kind)), taken: used })?.confirmed ?? 0;
+  const isEach = every.length > once.length && confirmed(every) > confirmed(once);
+  const uses = [...differences.map(({ used: one }) => one), ...gas.map(({ energy }) => energy)];
+  const counted = isEach ? every : once;
+  // A comparison with other prices is for the same units too, and in no total.
+  const addUp = (fuel: PaperFuel | undefined) =>
+    confirmed(counted) > 0 || confirmed(counted.filter((line) => line.fuel === fuel)) > 0;
+  const proved = joinPriceParts(counted, uses, addUp);
   const failed = contradictedLines(rows, used, pairs);
   const priced = [...proved, ...failed];
   const hasUse = priced.some(({ kind }) => kind === 'energy');
@@ -228,12 +244,29 @@ function sectionsOf(
     ),
     isWater,
     isExport: all.some(({ kind }) => kind === 'export'),
-    leftOut: charges.filter((line) => !kept.has(line) && fuels.includes(line.fuel ?? fuels[0])),
+    leftOut: charges.filter(
+      (line) =>
+        !kept.has(line) &&
+        fuels.includes(line.fuel ?? fuels[0]) &&
+        !sections.some((section) => repeatsWithTax(line, section)),
+    ),
     strayUses: differences
       .filter((one) => !sections.some(({ differences: own }) => own.includes(one)))
       .map(({ used: stray }) => stray),
     payments: all.filter(({ kind }) => kind === 'payment'),
   };
+}
+
+/** The same charge again, with its tax. */
+function repeatsWithTax({ quantity, amount }: PaperLine, { lines, totals }: Section): boolean {
+  const { vat } = totals ?? {};
+  if (!vat || vat.included) return false;
+  return lines.some(
+    (line) =>
+      line.amount.row === amount.row &&
+      line.quantity?.value === quantity?.value &&
+      Math.abs(penceOf(line.amount) * (1 + vat.rate.value / 100) - penceOf(amount)) <= 1,
+  );
 }
 
 /** Kinds of lines that are no charge for what the home used. */
@@ -302,9 +335,8 @@ function periodOf(
   const dayLines = standing.filter(({ quantity }) => quantity?.kind !== 'months');
   const counts = dayLines.map(({ quantity }) => quantity!);
   const all = counts.reduce((sum, { value }) => sum + value, 0);
-  const months = standing
-    .filter(({ quantity }) => quantity?.kind === 'months')
-    .reduce((sum, { quantity }) => sum + quantity!.value, 0);
+  const monthly = standing.flatMap(({ quantity }) => (quantity?.kind === 'months' ? quantity : []));
+  const months = monthly.reduce((sum, { value }) => sum + value, 0);
   const fits = (pair: DatePair): PaperPeriod | undefined => {
     const inRow = rows[pair.to.row]!.figures.filter(({ kind }) => kind === 'days');
     const known = [
@@ -319,21 +351,17 @@ function periodOf(
       }
     }
     for (const inclusive of [false, true]) {
-      if (months > 0 && spansMonths(pair, inclusive) === months)
-        return {
-          pair,
-          inclusive,
-          proof: {
-            figures: standing.map(({ quantity }) => quantity!),
-            sum: `${pair.from.text} – ${pair.to.text} = ${standing.map(({ quantity }) => quantity!.text).join(' + ')}`,
-            bits: 8,
-          },
-        };
+      const spanned = spansMonths(pair, inclusive);
+      const each = monthly.filter(({ value }) => value === spanned);
+      const counted = each.length > 0 ? each.slice(0, 1) : spanned === months ? monthly : [];
+      if (counted.length === 0) continue;
+      const sum = `${pair.from.text} – ${pair.to.text} = ${counted.map(({ text }) => text).join(' + ')}`;
+      return { pair, inclusive, proof: { figures: counted, sum, bits: 8 } };
     }
     return undefined;
   };
   // Days of readings may fit the same count a day aside; those that the bill states go first.
-  const ofReadings = ({ pair }: PaperPeriod) => Number(READING.test(rows[pair.from.row]!.words));
+  const ofReadings = ({ pair }: PaperPeriod) => Number(saysReadings(rows[pair.from.row]!));
   const own = pairs.filter(({ from, to }) => !EARLIER.test(`${rows[from.row]!.words} ${rows[to.row]!.words}`));
   const fitting = own
     .flatMap((pair) => fits(pair) ?? [])
@@ -348,8 +376,15 @@ function periodOf(
   }
   const named = own.filter(({ from, to }) => PERIOD.test(`${rows[from.row]!.words} ${rows[to.row]!.words}`));
   const [longest] = (named.length > 0 ? named : own).toSorted((a, b) => b.days - a.days);
-  return longest && { pair: longest, inclusive: undefined };
+  // From the first of a month to the last of one, both belong to it.
+  const isWhole =
+    longest && new Date(longest.from.day * 86_400_000).getUTCDate() === 1 && spansMonths(longest, true) > 0;
+  return longest && { pair: longest, inclusive: isWhole ? true : undefined };
 }
+
+/** A row that names a meter, and no number with it, may state any days. */
+const saysReadings = ({ words, figures }: RowFacts): boolean =>
+  READING.test(figures.length > 0 ? words : words.replaceAll(/\bmeters?\b/gi, ' '));
 
 const LONGEST_BILL = 400;
 /** Whether two dates lie about two others, as the days of a bill lie about those of a part of it. */

@@ -98,7 +98,8 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
       const isGivenBack = own.some(
         ({ amount, quantity }) => amount.negative && !GIVEN_BACK.test(rows[(quantity ?? amount).row]!.words),
       );
-      const meaning = (groups.length > 1 && !isNamed) || isGivenBack ? 'guessed' : 'said';
+      const isGuessed = own.some((line) => line.isGuessed) || (groups.length > 1 && !isNamed) || isGivenBack;
+      const meaning = isGuessed ? 'guessed' : 'said';
       if (reading) {
         add({ ...of('opening', name), reading: kindOfReading(reading.earlier, rows) }, reading.earlier);
         add({ ...of('closing', name), reading: kindOfReading(reading.later, rows) }, reading.later);
@@ -113,7 +114,12 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
     for (const line of section.lines) {
       if (line.kind === 'standing') addLine(line, undefined, ['days', 'standing-price', 'standing-charge'], 'said');
       if (line.kind === 'levy')
-        addLine(line, nameOf((line.quantity ?? line.amount).before), ['use', 'price', 'levy'], 'said');
+        addLine(
+          line,
+          nameOf((line.quantity ?? line.amount).before),
+          ['use', 'price', 'levy'],
+          line.isGuessed ? 'guessed' : 'said',
+        );
     }
     addTotals(section.totals, of);
 
@@ -172,7 +178,7 @@ export function faultsOf(section: Section, rows: readonly RowFacts[], isCovered:
   const lines = section.lines.flatMap(({ product, quantity, price, pence, amount }) => {
     if (product || !quantity || !price) return [];
     // Units that cost nothing prove nothing and contradict nothing.
-    if (price.value === 0 && amount.value === 0) return [];
+    if (amount.value === 0 && (price.value === 0 || quantity.value === 0)) return [];
     const reckoned = pence === undefined ? '' : ` (${((quantity.value * pence) / 100).toFixed(2)})`;
     return [{ figure: amount, sum: `${quantity.text} × ${price.text}${reckoned} ≠ ${amount.text}` }];
   });

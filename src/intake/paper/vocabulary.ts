@@ -5,7 +5,7 @@ const words = (pattern: string): RegExp =>
   new RegExp(`(?<![\\p{L}])(?:${pattern.replaceAll('\\w', '[\\p{L}\\d]')})(?![\\p{L}])`, 'iu');
 
 export const ELECTRICITY = words(
-  'electricity|electric|power supply|strom\\w*|elektrizität|électricité|elektriciteit|stroom',
+  'electricity|electric|power supply|\\w*strom\\w*|elektrizität|électricité|elektriciteit|stroom',
 );
 export const GAS = words(
   '(?:natural )?gas|erdgas\\w*|gasrechnung|gasverbrauch\\w*|gasabrechnung|gaslieferung|gaz|aardgas',
@@ -18,7 +18,7 @@ export const STANDING = words(
   'standing charges?|daily charges?|service charges?|fixed charges?|supply charges?|daily supply|grundpreis\\w*|grundgebühr\\w*|verrechnungspreis|messpreis|leistungspreis|bereitstellung\\w*|standing|abonnement|vastrecht|vaste (?:leverings)?kosten',
 );
 export const LEVY = words(
-  'levy|levies|stromsteuer|energiesteuer|erdgassteuer|konzessionsabgabe\\w*|\\w*umlage|co2[- ]?\\w*|carbon (?:tax|price)|climate change levy|behg\\w*|netzentgelt\\w*|energiebelasting|accise|cspe|cta',
+  'levy|levies|stromsteuer|energiesteuer|erdgassteuer|\\w*abgaben?|contribution\\w*|\\w*umlage|co[2₂][- ]?\\w*|carbon (?:tax|price)|climate change levy|behg\\w*|netzentgelt\\w*|netznutzung\\w*|energiebelasting|accise|cspe|cta',
 );
 export const ENERGY = words(
   'units?|energy|usage|use|used|consumption|kwh|unit rate|arbeitspreis\\w*|arbeit|verbrauch\\w*|energie\\w*|lieferung|menge|consommation|énergie|levering|verbruik',
@@ -43,11 +43,11 @@ export const TAKEN_OFF = words(
   'discount|rebate|allowance|reduction|credit|refund|goodwill|\\w*bonus|\\w*rabatt|\\w*gutschrift|nachlass|ermäßigung|off your|remise|réduction|ristourne|korting|vermindering',
 );
 export const ADDED = words(
-  '(?:\\w+ly|availability|capacity|network|metering|policy) charge|fee|late charge|other charges?|adjustment|surcharge|mahn\\w*|gebühr|zuschlag|correction of',
+  '(?:\\w+ly|availability|capacity|network|metering|policy|customer|basic) charge|fee|late charge|other charges?|adjustment|surcharge|mahn\\w*|gebühr|zuschlag|correction of|rounding|rundung\\w*',
 );
 /** Money off that is reckoned by the unit and is no use. */
 export const SUPPORT = words(
-  'discount|rebate|price guarantee|support|bonus|rabatt|entlastung\\w*|\\w*preisbremse|nachlass|ermäßigung|off your',
+  'discount|rebate|allowance|price guarantee|support|bonus|rabatt|entlastung\\w*|\\w*preisbremse|nachlass|ermäßigung|off your|vermindering|korting|remise|réduction',
 );
 /** Steps of a price by amount. */
 export const STEP = words(
@@ -59,7 +59,7 @@ export const GIVEN_BACK = words(
 );
 /** What leaves the home. */
 export const EXPORT = words(
-  'export\\w*|feed[- ]in|sent out|generation|einspeis\\w*|rückspeis\\w*|teruglever\\w*|teruggeleverd\\w*|injection|surplus',
+  'export\\w*|feed[- ]in|sent out|(?:you )?sold(?: to us)?|generation|einspeis\\w*|rückspeis\\w*|teruglever\\w*|teruggeleverd\\w*|injection|surplus',
 );
 /** A paper that is no bill, and one that stands no longer. */
 export const OFFER = words(
@@ -77,7 +77,7 @@ export const EARLIER = words(
 );
 /** What is compared or foreseen and is no part of the bill. */
 export const COMPARED = words(
-  'last (?:year|winter|summer|quarter|bill)|same (?:days|period|time)|previous year|a year ago|estimated? (?:annual|yearly|for a year)|next year|a year|annual|for the year|(?:you )?(?:would|could) (?:pay|save)|save|switch|projection|projected|forecast|compar\\w+|other tariffs?|cheap(?:er|est)|vorjahr\\w*|vergleich\\w*|prognose\\w*|voraussichtlich\\w*|jahresverbrauchsprognose|erwartet\\w*|expected|enthalten|davon|sparen|günstig\\w*|wechsel\\w*|l’an dernier|année précédente|vorig jaar|vergelijk\\w*',
+  'last (?:year|winter|summer|quarter|bill)|same (?:days|period|time)|previous year|a year ago|estimated? (?:annual|yearly|for a year)|next year|a year|annual|for the year|(?:you )?(?:would|could) (?:pay|save)|save|switch|projection|projected|forecast|compar\\w+|other tariffs?|cheap(?:er|est)|vorjahr\\w*|vergleich\\w*|prognose\\w*|voraussichtlich\\w*|jahresverbrauchsprognose|erwartet\\w*|expected|enthalten\\w*|davon|sparen|günstig\\w*|wechsel\\w*|l’an dernier|année précédente|vorig jaar|vergelijk\\w*',
 );
 export const NET = words(
   'net|sub ?total|total before vat|before vat|excluding vat|excl\\.? vat|without vat|netto\\w*|zwischensumme|nettobetrag|hors (?:tva|taxes?)|total ht|subtotaal|excl\\.? btw',

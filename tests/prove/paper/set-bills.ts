@@ -1394,5 +1394,138 @@ With VAT at 5 % (${gb(vat)}) the total of this bill is ${gb(e + s + vat)}.
     ['electricity', '2026-07-01', '2026-10-01', 690, e + s + vat],
   );
 }
+{
+  const rows = [
+    ['January', 412, 27.9, 31],
+    ['February', 388, 27.9, 28],
+    ['March', 351, 25.6, 31],
+  ] as const;
+  const energy = rows.map(([, kWh, pence]) => times(kWh, pence));
+  const standing = rows.map(([, , , days]) => times(days, 52.3));
+  const net = sum(...energy, ...standing);
+  const lines = rows.map(
+    ([month, kWh, pence, days], i) => `
+${month} energy                ${kWh} kWh     ${pence.toFixed(2)}p      ${gb(energy[i]!)}
+Standing charge               ${days} days     52.30p      ${gb(standing[i]!)}`,
+  );
+  add(
+    'months of equal length repeat their standing charge',
+    UK,
+    `
+Wold and Fen Power, electricity for 1 January 2026 to 31 March 2026${lines.join('')}
+Subtotal                                               ${gb(net)}
+VAT 5 %                                                ${gb(share(5, net))}
+Total charges                                          ${gb(net + share(5, net))}
+`,
+    ['electricity', '2026-01-01', '2026-04-01', 1151, net + share(5, net)],
+  );
+}
+{
+  const parts = [
+    ['Beschaffung und Vertrieb', 12.41],
+    ['Netznutzung Arbeitspreis', 8.93],
+    ['Besonderer Aufschlag', 1.559],
+    ['Stromsteuer', 2.05],
+  ] as const;
+  const pence = parts.map(([, ct]) => times(2875, ct));
+  const base = times(365, 29.31);
+  const net = sum(...pence, base);
+  const lines = parts.map(
+    ([name, ct], i) => `
+${name.padEnd(30)}2.875 kWh      ${String(ct).replace('.', ',')} ct/kWh      ${de(pence[i]!)}`,
+  );
+  add(
+    'each part of the price is a line for the same units',
+    DE,
+    `
+Bürgerstrom Lindental eG
+Rechnung für Strom, Lieferzeitraum 15.02.2025 bis 14.02.2026
+Zählerstand alt 19.002      neu 21.877      Verbrauch 2.875 kWh${lines.join('')}
+Grundpreis                    365 Tage       29,31 ct/Tag      ${de(base)}
+Nettosumme                                                     ${de(net)}
+zzgl. 19 % Umsatzsteuer                                        ${de(share(19, net))}
+Rechnungssumme                                                 ${de(net + share(19, net))}
+`,
+    ['electricity', '2025-02-15', '2026-02-15', 2875, net + share(19, net)],
+  );
+}
+{
+  const [day, night, standing] = [times(640, 30.5), times(410, 13.5), times(92, 52)];
+  const net = sum(day, night, standing);
+  add(
+    'registers as columns, quantity, rate and amount below each other',
+    UK,
+    `
+Electricity from 1 July 2026 to 30 September 2026 (92 days)
+                         Day          Night      Standing charge
+Earlier reading        14000           9100
+Later reading          14640           9510
+Quantity             640 kWh        410 kWh      92 days
+Rate                  30.50p         13.50p       52.00p
+Amount               ${gb(day)}         ${gb(night)}       ${gb(standing)}
+Total before VAT: ${gb(net)}    VAT at 5 %: ${gb(share(5, net))}    Total: ${gb(net + share(5, net))}
+`,
+    ['electricity', '2026-07-01', '2026-10-01', 1050, net + share(5, net)],
+  );
+}
+{
+  const [use, cta, tax, base] = [times(2218, 16.94), 612, times(2218, 2.998), times(3, 1512)];
+  const [reduced, full] = [round((base + cta) * 0.055), share(20, use + tax)];
+  const all = sum(use, cta, tax, base, reduced, full);
+  add(
+    'facture : deux taux de TVA, une contribution sans calcul',
+    'Europe/Paris',
+    `
+Lumières du Vallon, votre facture d’électricité
+Période du 01/04/2026 au 30/06/2026
+Relevé    27 140    29 358    2 218 kWh
+Abonnement                  3 mois × 15,12 €/mois            ${de(base)} €
+Consommation                2 218 kWh × 0,1694 €/kWh         ${de(use)} €
+Contribution d’acheminement                                  ${de(cta)} €
+Accise sur l’électricité    2 218 kWh × 0,02998 €/kWh        ${de(tax)} €
+TVA à 5,5 %                                                  ${de(reduced)} €
+TVA à 20 %                                                   ${de(full)} €
+Total TTC                                                    ${de(all)} €
+`,
+    ['electricity', '2026-04-01', '2026-07-01', 2218, all],
+  );
+}
+{
+  const [use, standing] = [times(900, 25), times(91, 50)];
+  const net = use + standing;
+  add(
+    'rates without and with VAT side by side, a unit in a cell of its own',
+    UK,
+    `
+Electricity, period 1 April to 30 June 2026
+                    Quantity           Rate ex VAT    Rate inc VAT    Cost ex VAT    Cost inc VAT
+Units               900      kWh       25.00p         26.25p          ${gb(use)}        ${gb(round(use * 1.05))}
+Standing charge     91       days      50.00p         52.50p          ${gb(standing)}         ${gb(round(standing * 1.05))}
+Total                                                                 ${gb(net)}        ${gb(net + share(5, net))}
+VAT is charged at 5 % and comes to ${gb(share(5, net))}.
+`,
+    ['electricity', '2026-04-01', '2026-07-01', 900, net + share(5, net)],
+  );
+}
+{
+  const [use, yearly] = [times(1177, 26.1), round((18_250 * 92) / 365)];
+  const vat = share(5, use + yearly);
+  add(
+    'dots that lead to the numbers, a yearly charge by days',
+    UK,
+    `
+MOORLAND POWER CO-OPERATIVE
+ELECTRICITY ACCOUNT   01.07.-30.09.2026   92 DAYS
+READING 30.06.2026 (A)............................................44100
+READING 30.09.2026 (A)............................................45277
+UNITS SUPPLIED.....................................................1177
+1177 UNITS AT 26.10P.............................................${en(use)}
+STANDING CHARGE £182.50 x 92 / 365................................${en(yearly)}
+VALUE ADDED TAX 5.00% ON ${en(use + yearly)}..............................${en(vat)}
+TO PAY...........................................................${en(use + yearly + vat)}
+`,
+    ['electricity', '2026-07-01', '2026-10-01', 1177, use + yearly + vat],
+  );
+}
 
 export const SET_BILLS: readonly SetBill[] = bills;

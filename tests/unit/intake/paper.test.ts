@@ -1,6 +1,6 @@
 import { zlibSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
-import { type PlacedText, writePdf } from '../../../sample-bills/write-pdf.ts';
+import { type PlacedText, widthOf, writePdf } from '../../../sample-bills/write-pdf.ts';
 import { intakeContext } from '../../../src/desk/take-in.ts';
 import type { IntakeChoices } from '../../../src/intake/intake.ts';
 import { readPaper } from '../../../src/intake/read-paper.ts';
@@ -343,6 +343,32 @@ describe('bills in many layouts', () => {
     expect(series.map(({ total }) => total)).toEqual(
       made.bill.sections.map(({ charges }) => charges.reduce((sum, { kWh }) => sum + kWh, 0)),
     );
+  });
+});
+
+describe('letters set by themselves', () => {
+  const spaced = (text: string, x: number, y: number, step: number) =>
+    Array.from(text, (letter, i) => ({ text: letter, x: x + i * step, y, size: 10 }));
+  test('letters at even steps are words, and a small raised figure belongs to its unit', async () => {
+    const volume = [
+      { text: '312 m', x: 50, y: 100, size: 10 },
+      { text: '3', x: 50 + widthOf('312 m', 10), y: 96, size: 6 },
+      { text: 'x 1.02264 x 39.3 MJ per m³ / 3.6 = 3,483 kWh', x: 90, y: 100, size: 10 },
+    ];
+    const page = [
+      ...spaced('GAS', 50, 40, 11),
+      { text: '1 January 2026 to 2 April 2026', x: 50, y: 60, size: 10 },
+      ...volume,
+      ...spaced('3,483', 300, 130, 8),
+      { text: 'kWh at 6.81p', x: 345, y: 130, size: 10 },
+      { text: '£237.19', x: 450, y: 130, size: 10 },
+      ...setLines([['92 days at 31.40p', '£28.89']]).map((one) => ({ ...one, y: 150 })),
+      ...setLines([['VAT at 5 % on £266.08', '£13.30']]).map((one) => ({ ...one, y: 170 })),
+      ...setLines([['Total', '£279.38']]).map((one) => ({ ...one, y: 190 })),
+    ];
+    const { paper, series } = await read(writePdf([page]));
+    expect(paper!.isWhole).toBe(true);
+    expect(series[0]!.bills![0]!.bill).toMatchObject({ fuel: 'gas', meterUnit: 'm³', correction: 1.02264 });
   });
 });
 
