@@ -3,7 +3,7 @@ import { type Appraisal, type SystemResult, type Versus, verdictAgainst } from '
 import type { Household } from '../model/shapes/household.ts';
 import { capitalised, exactPounds, factor, listed, monthNames, pence, spokenPounds } from './numbers.ts';
 import { say } from './say.ts';
-import { fewerHomes, homesSentence, savingRange } from './sure.ts';
+import { homesOfHundred, homesSentence, savingRange } from './sure.ts';
 import { systemInSentence, systemNumber } from './systems.ts';
 
 /** Below £20 a year apart nobody can tell two costs from each other. */
@@ -33,12 +33,12 @@ export function standing(
   return Math.abs(one.saving.value) < ABOUT_THE_SAME_PENCE ? 'about-same' : verdictAgainst(versus, id)!;
 }
 
-/** "If it works as designed: £1,420 a year; fewer than 2 in 10 homes get there." Empty where no design stands behind it. */
+/** "If it works as designed: £1,420 a year; about 16 in 100 homes get there." Empty where no design stands behind it. */
 export function designSentence({ cost, asDesigned }: Pick<SystemResult, 'cost' | 'asDesigned'>): string {
   if (!asDesigned || spokenPounds(asDesigned.costPence) === spokenPounds(cost.value)) return '';
   return say('If it works as designed: {amount} a year. In practice {homes} get there.', {
     amount: spokenPounds(asDesigned.costPence),
-    homes: fewerHomes(asDesigned.reachedShare),
+    homes: homesOfHundred(asDesigned.reachedShare),
   });
 }
 
@@ -93,12 +93,12 @@ export function paymentSentence({ cost, monthly }: Pick<SystemResult, 'cost' | '
   const { month, pence: dearest } = dearestMonth(monthly);
   return [
     say('An even payment is about {even} a month. The most expensive month is {month}, at about {amount}.', {
-      even: spokenPounds(cost.value / 12),
+      even: exactPounds(cost.value / 12),
       month: monthNames()[month]!,
-      amount: spokenPounds(dearest),
+      amount: exactPounds(dearest),
     }),
     say('For the first year put {amount} a month aside: that is enough for 9 in 10 homes like yours.', {
-      amount: spokenPounds(cost.high / 12),
+      amount: exactPounds(cost.high / 12),
     }),
   ].join(' ');
 }
@@ -110,15 +110,15 @@ export function dearestMonth({ unitsPence, standingPence, servicePence }: System
   return { month, pence: pence[month]! };
 }
 
-/** "By the month that is about £99. The gas boiler you have now costs about £130." */
+/** "That is about £99 a month, compared with £133 for the gas boiler you have now." */
 export function monthSentence(appraisal: Systems): string {
   const { pump, beside } = pairOf(appraisal);
   if (!pump || !Number.isFinite(pump.cost.value)) return '';
-  const amount = spokenPounds(pump.cost.value / 12);
+  const amount = exactPounds(pump.cost.value / 12);
   if (!beside || !Number.isFinite(beside.cost.value)) return say('That is about {amount} a month.', { amount });
   return say('That is about {amount} a month, compared with {otherAmount} for {other}.', {
     amount,
-    otherAmount: spokenPounds(beside.cost.value / 12),
+    otherAmount: exactPounds(beside.cost.value / 12),
     other: systemInSentence(beside.id, beside.kind),
   });
 }

@@ -2,7 +2,7 @@
 import { isEvenChance } from '../model/shapes/appraisal.ts';
 import { carrierOf } from '../model/shapes/heating.ts';
 import type { Lifetime, LifetimeNote, Payback } from '../model/shapes/lifetime.ts';
-import { exactPercent, poundsRange, roundTo, spokenPounds } from './numbers.ts';
+import { exactPercent, exactPounds, poundsRange, roundTo, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { systemInSentence } from './systems.ts';
 
@@ -224,9 +224,9 @@ export function instalmentSentence(lifetime: Lifetime): string {
       years: instalments.years,
       interest: instalments.perYear > 0 ? 'some' : 'none',
       rate: exactPercent(instalments.perYear),
-      instalment: spokenPounds(instalments.pence),
-      together: spokenPounds(instalments.pence + running.pump),
-      amount: spokenPounds(running.beside),
+      instalment: exactPounds(instalments.pence),
+      together: exactPounds(instalments.pence + running.pump),
+      amount: exactPounds(running.beside),
       other: othersName(lifetime),
     },
   );

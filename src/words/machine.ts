@@ -3,7 +3,7 @@ import type { MachineResult } from '../model/shapes/appraisal.ts';
 import type { Boundary } from '../model/shapes/household.ts';
 import { factor, grouped, spokenKWh, spokenRatio } from './numbers.ts';
 import { phrase, say } from './say.ts';
-import { fewerHomes } from './sure.ts';
+import { homesOfHundred } from './sure.ts';
 
 /** "For every kWh you buy, the ground adds about two and a half kWh": what is said is never more than what is added. */
 export function addsSentence({ whole, source }: Pick<MachineResult, 'whole' | 'source'>): string {
@@ -64,13 +64,15 @@ export function shareSentence(
 export function designedSentence({
   whole,
   asDesigned,
-  fieldSpread,
-}: Pick<MachineResult, 'whole' | 'asDesigned' | 'fieldSpread'>): string {
-  const share = fieldSpread.reachedDesignShare;
-  if (!asDesigned || share === undefined || factor(asDesigned.whole) === factor(whole.value)) return '';
+}: Pick<MachineResult, 'whole' | 'asDesigned'>): string {
+  if (!asDesigned || factor(asDesigned.whole) === factor(whole.value)) return '';
   return say(
-    'By design it would be {design}. But {homes} reached the figure they were designed for. So we use {factor}, the middle of what homes get.',
-    { design: factor(asDesigned.whole), homes: fewerHomes(share), factor: factor(whole.value) },
+    'By design it would be {design}. In practice {homes} get there. So we use {factor}, the middle of what homes get.',
+    {
+      design: factor(asDesigned.whole),
+      homes: homesOfHundred(asDesigned.reachedShare),
+      factor: factor(whole.value),
+    },
   );
 }
 

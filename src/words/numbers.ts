@@ -74,7 +74,7 @@ export function spokenPounds(pence: number): string {
   return money(roundTo(pounds, Math.abs(pounds) >= 100 ? 10 : 1));
 }
 
-/** Money in a table of yearly costs: to the pound. */
+/** Money in a table of yearly costs, and of one month in speech, so that twelve of them make the year: to the pound. */
 export function exactPounds(pence: number): string {
   return Number.isFinite(pence) ? money(pence / 100) : unknown();
 }

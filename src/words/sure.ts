@@ -87,9 +87,11 @@ export const homesSentence = (lowPence: number, highPence: number): string =>
     high: spokenPounds(highPence),
   });
 
-/** "fewer than 2 in 10 homes": a share of homes, 0 to below 1, never made more of than it is. */
-export const fewerHomes = (share: number): string =>
-  say('fewer than {homes} in 10 homes', { homes: Math.floor(share * 10 + 1e-9) + 1 });
+/** "about 16 in 100 homes": a share of homes, 0 to 1, never made more of than it is. */
+export function homesOfHundred(share: number): string {
+  const homes = Math.floor(share * 100 + 1e-9);
+  return homes < 1 ? say('fewer than 1 in 100 homes') : say('about {homes} in 100 homes', { homes });
+}
 
 /** A saving with its range: "£150 to £650 less", "from £100 more to £700 less". Never a bare promise. */
 export function savingRange(lowPence: number, highPence: number): string {

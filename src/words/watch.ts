@@ -2,7 +2,7 @@
 import { WARNED } from '../model/bill-gap/expected-range.ts';
 import type { SystemResult } from '../model/shapes/appraisal.ts';
 import { dearestMonth } from './cost.ts';
-import { monthNames, spokenKWh, spokenPounds } from './numbers.ts';
+import { exactPounds, monthNames, spokenKWh } from './numbers.ts';
 import { say } from './say.ts';
 
 /** October to March, as months from 0. */
@@ -21,7 +21,7 @@ export function winterBillSentences(pump: Pick<SystemResult, 'monthly' | 'bought
     }),
     say('{month} is likely to be the most expensive month, at about {amount}.', {
       month: monthNames()[dearest.month]!,
-      amount: spokenPounds(dearest.pence),
+      amount: exactPounds(dearest.pence),
     }),
   ];
 }

@@ -1,4 +1,4 @@
-import { monthNames, spokenKWh, spokenPounds } from '../../words/numbers.ts';
+import { exactPounds, monthNames, spokenKWh } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { type MonthParts, monthSums } from './series.ts';
 
@@ -16,7 +16,7 @@ export function monthPartsSentence(parts: MonthParts): string {
   const most = sums.indexOf(Math.max(...sums));
   const least = sums.indexOf(Math.min(...sums));
   if (sums[most]! <= 0) return heat ? say('No heat is needed in any month.') : say('No month costs anything.');
-  const spoken = heat ? spokenKWh : spokenPounds;
+  const spoken = heat ? spokenKWh : exactPounds;
   return say(
     '{most} {what, select, heat {needs} other {costs}} most, {amount}. {least} {what, select, heat {needs} other {costs}} least, {leastAmount}.',
     {

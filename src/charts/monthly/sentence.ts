@@ -1,4 +1,4 @@
-import { spokenPounds } from '../../words/numbers.ts';
+import { exactPounds } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import type { MonthlyRow, MonthlySeries } from './series.ts';
 
@@ -10,13 +10,13 @@ export function monthlySentence({ rows, besideName }: MonthlySeries): string {
   const dearest = known.reduce((best, row) => (row.pump > best.pump ? row : best));
   const cheapest = known.reduce((best, row) => (row.pump < best.pump ? row : best));
   const first =
-    spokenPounds(dearest.pump) === spokenPounds(cheapest.pump)
-      ? say('Every month costs about {amount} with the heat pump.', { amount: spokenPounds(dearest.pump) })
+    exactPounds(dearest.pump) === exactPounds(cheapest.pump)
+      ? say('Every month costs about {amount} with the heat pump.', { amount: exactPounds(dearest.pump) })
       : say('With the heat pump {dearest} costs most, about {amount}. {cheapest} costs least, {leastAmount}.', {
           dearest: dearest.month,
-          amount: spokenPounds(dearest.pump),
+          amount: exactPounds(dearest.pump),
           cheapest: cheapest.month,
-          leastAmount: spokenPounds(cheapest.pump),
+          leastAmount: exactPounds(cheapest.pump),
         });
   const both = known.filter((row) => row.beside !== null);
   if (besideName === '' || both.length === 0) return first;

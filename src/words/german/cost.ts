@@ -24,7 +24,8 @@ export const COST: Catalogue = {
   'The gas standing charge, {amount} a year, ends with the boiler, since nothing else here uses gas.':
     'Der Grundpreis für Gas, {amount} im Jahr, entfällt mit dem Kessel, weil hier sonst nichts Gas braucht.',
   'We cannot give a range yet.': 'Eine Spanne können wir noch nicht nennen.',
-  'fewer than {homes} in 10 homes': 'weniger als {homes} von 10 Häusern',
+  'about {homes} in 100 homes': 'etwa {homes} von 100 Häusern',
+  'fewer than 1 in 100 homes': 'weniger als 1 von 100 Häusern',
   '8 in 10 homes like yours should lie between {low} and {high}, 2 outside.':
     '8 von 10 Häusern wie Ihrem dürften zwischen {low} und {high} liegen, 2 außerhalb.',
   'One home’s bill moves too: with winter and prices, 8 in 10 of its years lie between {low} and {high}.':

@@ -19,8 +19,8 @@ export const MACHINE: Catalogue = {
   'For the rooms alone it is {factor}, counting {boundary}. Hot water, pumps and standby take their share.':
     'Für die Räume allein ist sie {factor}; gezählt ist {boundary}. Warmwasser, Pumpen und Stand-by brauchen ihren Teil.',
   'Pumps, standby and the like take {units} a year.': 'Pumpen, Stand-by und Ähnliches brauchen {units} im Jahr.',
-  'By design it would be {design}. But {homes} reached the figure they were designed for. So we use {factor}, the middle of what homes get.':
-    'Nach der Auslegung wären es {design}. Aber nur {homes} erreichten die JAZ ihrer Auslegung. Darum rechnen wir mit {factor}, der Mitte der gemessenen Häuser.',
+  'By design it would be {design}. In practice {homes} get there. So we use {factor}, the middle of what homes get.':
+    'Nach der Auslegung wären es {design}. Das erreichen {homes}. Darum rechnen wir mit {factor}, der Mitte der gemessenen Häuser.',
   'In homes that were metered, most {source, select, ground {ground-source} other {air-source}} heat pumps reached {low} to {high}, with {middle} in the middle ({boundary}).':
     'In Häusern mit Messung erreichten die meisten {source, select, ground {Sole/Wasser-Wärmepumpen} other {Luft/Wasser-Wärmepumpen}} {low} bis {high}, in der Mitte {middle} ({boundary}).',
   'In {homes} homes that were metered, most {source, select, ground {ground-source} other {air-source}} heat pumps reached {low} to {high}, with {middle} in the middle ({boundary}).':

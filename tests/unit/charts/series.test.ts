@@ -28,7 +28,7 @@ describe('cost by month', () => {
   test.each([
     [
       series,
-      'With the heat pump January costs most, about £190. July costs least, £27. It costs less than “Gas boiler, as now” in every month.',
+      'With the heat pump January costs most, about £191. July costs least, £27. It costs less than “Gas boiler, as now” in every month.',
     ],
     [monthlySeries(larchRise({ electricityShare: 3 })), 'in no month.'],
     [{ ...series, besideName: '' }, 'July costs least, £27.'],

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Appraisal } from '../../../src/model/shapes/appraisal.ts';
 import * as cost from '../../../src/words/cost.ts';
+import { designedSentence } from '../../../src/words/machine.ts';
 import { figure, larchRise, system } from '../leave-behind/larch-rise.ts';
 import { sentencesOf, wordsOf } from './reading-ease.ts';
 
@@ -86,12 +87,32 @@ describe('which side is named', () => {
     const designed = (costPence: number, reachedShare: number) =>
       cost.designSentence({ ...pump!, asDesigned: { costPence, reachedShare } });
     expect(designed(142_000, 0.165)).toBe(
-      'If it works as designed: £1,420 a year. In practice fewer than 2 in 10 homes get there.',
+      'If it works as designed: £1,420 a year. In practice about 16 in 100 homes get there.',
     );
-    expect(designed(142_000, 0.41)).toContain('fewer than 5 in 10 homes get there.');
+    expect(designed(142_000, 0.41)).toContain('about 41 in 100 homes get there.');
+    expect(designed(142_000, 0.004)).toContain('fewer than 1 in 100 homes get there.');
     expect(designed(148_010, 0.4)).toBe('');
     expect(cost.designSentence(pump!)).toBe('');
   });
+});
+
+test('what a month costs is said to the pound, so that twelve months make the year', () => {
+  const [pump] = pair(148_400, 160_000).systems;
+  const unitsPence = [17, 15, 12, 8, 5, 3, 2, 3, 5, 9, 9, 12].map((share) => (share / 100) * 148_400);
+  const monthly = { boughtKWh: unitsPence, unitsPence, standingPence: unitsPence.map(() => 0) };
+  const paid = { ...monthly, servicePence: monthly.standingPence };
+  // 1,484 / 12 = 123.67; 17 % of 1,484 = 252.28; 1,900 / 12 = 158.33.
+  expect(cost.paymentSentence({ cost: figure(148_400, 118_000, 190_000, 'pence'), monthly: paid })).toBe(
+    'An even payment is about £124 a month. The most expensive month is January, at about £252. For the first year put £158 a month aside: that is enough for 9 in 10 homes like yours.',
+  );
+  expect(cost.monthSentence({ systems: [pump!] })).toBe('That is about £124 a month.');
+});
+
+test('one share of homes is said of a design, beside its cost and beside its factor', () => {
+  const asDesigned = { space: 3.7, water: 2.8, whole: 3.3, reachedShare: 0.385 };
+  expect(designedSentence({ whole: figure(3.1, 2.5, 3.9, ''), asDesigned })).toBe(
+    'By design it would be 3.3. In practice about 38 in 100 homes get there. So we use 3.1, the middle of what homes get.',
+  );
 });
 
 describe('around it', () => {
