@@ -29,13 +29,16 @@ import { phrase, say } from '../words/say.ts';
 import { DeskError } from './desk-error.ts';
 import { loosen, strictly, tighten } from './loose-section.ts';
 
+const BESIDE = phrase('the name of a file beside the household file');
+
 /** A raw file beside the household file, with corrections of what intake would decide by itself. */
 export const InputFile = z.strictObject({
   file: z
     .string()
     .max(200)
-    // Line feeds and other control characters too: they would hide what stands behind them.
-    .regex(/^(?![/\\])(?!.*\.\.)[^:\p{Cc}]+$/u, phrase('the name of a file beside the household file')),
+    .regex(/^(?![/\\])(?!.*\.\.)[^:]+$/, BESIDE)
+    // Line feeds and the like would hide what stands behind them. The schema is read where `\p` is unknown, so that this stands apart.
+    .refine((name) => !/\p{Cc}/u.test(name), BESIDE),
   choices: IntakeChoices.omit({ anew: true }).optional(),
 });
 
@@ -55,51 +58,69 @@ export const InputCheck = BillCheckInput.omit({ estimateId: true })
   .strict();
 export type InputCheck = z.infer<typeof InputCheck>;
 
+/** What others name must be one: of two alike the second is refused. */
+function refuseTwins(
+  names: readonly string[],
+  pathOf: (at: number) => (string | number)[],
+  message: string,
+  context: z.RefinementCtx,
+): void {
+  for (const [at, name] of names.entries())
+    if (names.indexOf(name) < at) context.addIssue({ code: 'custom', path: pathOf(at), message, input: name });
+}
+
 export const HouseholdInput = strictly(
-  z.object({
-    $schema: z.string().optional(),
-    format: z.enum(['plainwarmth.household-input', 'plainwarmth.household']).optional(),
-    version: z.literal(1).optional(),
-    id: Household.shape.id.optional(),
-    name: Household.shape.name,
-    jobNumber: Household.shape.jobNumber,
-    notes: Household.shape.notes,
-    country: Household.shape.country,
-    zone: TimeZone.optional(),
-    home: loosen(Home).optional(),
-    present: loosen(Present).optional(),
-    heat: loosen(Heat).optional(),
-    hotWater: loosen(HotWater).optional(),
-    machine: loosen(Machine).optional(),
-    prices: loosen(Prices).optional(),
-    purchase: loosen(Purchase).optional(),
-    tariffs: z.array(Tariff).max(50).optional(),
-    siteReadings: Household.shape.siteReadings,
-    /** Whom the letter about a bill greets and whom to ring; `--letter` needs all three. */
-    letter: LetterNames.strict().optional(),
-    walk: Household.shape.walk,
-    beside: Household.shape.beside,
-    roof: loosen(Roof).optional(),
-    battery: loosen(HomeBattery).optional(),
-    car: loosen(ElectricCar).optional(),
-    comfort: Household.shape.comfort,
-    /** Name of the offer whose machine stands above, where others stand beside it. */
-    offer: Offer.shape.name.optional(),
-    offers: z
-      .array(z.object({ name: Offer.shape.name, machine: loosen(Machine), purchase: loosen(Purchase).optional() }))
-      .min(1)
-      .max(11)
-      .optional(),
-    /** The offer that the household took: a bill is held against its estimate. */
-    taken: z.strictObject({ offer: Offer.shape.name, on: CivilDate }).optional(),
-    files: z.array(InputFile).max(100).optional(),
-    typed: z.array(TypedEvidence).max(100).optional(),
-    /** Day on which prices are looked up; today when absent. */
-    asOf: CivilDate.optional(),
-    /** The estimate that a bill check is held against: evidence that begins on or after its day is left out of it. */
-    estimate: z.strictObject({ asOf: CivilDate, note: z.string().max(2000).optional() }).optional(),
-    check: InputCheck.optional(),
-  }),
+  z
+    .object({
+      $schema: z.string().optional(),
+      format: z.enum(['plainwarmth.household-input', 'plainwarmth.household']).optional(),
+      version: z.literal(1).optional(),
+      id: Household.shape.id.optional(),
+      name: Household.shape.name,
+      jobNumber: Household.shape.jobNumber,
+      notes: Household.shape.notes,
+      country: Household.shape.country,
+      zone: TimeZone.optional(),
+      home: loosen(Home).optional(),
+      present: loosen(Present).optional(),
+      heat: loosen(Heat).optional(),
+      hotWater: loosen(HotWater).optional(),
+      machine: loosen(Machine).optional(),
+      prices: loosen(Prices).optional(),
+      purchase: loosen(Purchase).optional(),
+      tariffs: z.array(Tariff).max(50).optional(),
+      siteReadings: Household.shape.siteReadings,
+      /** Whom the letter about a bill greets and whom to ring; `--letter` needs all three. */
+      letter: LetterNames.strict().optional(),
+      walk: Household.shape.walk,
+      beside: Household.shape.beside,
+      roof: loosen(Roof).optional(),
+      battery: loosen(HomeBattery).optional(),
+      car: loosen(ElectricCar).optional(),
+      comfort: Household.shape.comfort,
+      /** Name of the offer whose machine stands above, where others stand beside it. */
+      offer: Offer.shape.name.optional(),
+      offers: z
+        .array(z.object({ name: Offer.shape.name, machine: loosen(Machine), purchase: loosen(Purchase).optional() }))
+        .min(1)
+        .max(11)
+        .optional(),
+      /** The offer that the household took: a bill is held against its estimate. */
+      taken: z.strictObject({ offer: Offer.shape.name, on: CivilDate }).optional(),
+      files: z.array(InputFile).max(100).optional(),
+      typed: z.array(TypedEvidence).max(100).optional(),
+      /** Day on which prices are looked up; today when absent. */
+      asOf: CivilDate.optional(),
+      /** The estimate that a bill check is held against: evidence that begins on or after its day is left out of it. */
+      estimate: z.strictObject({ asOf: CivilDate, note: z.string().max(2000).optional() }).optional(),
+      check: InputCheck.optional(),
+    })
+    .superRefine(({ tariffs, offer, offers }, context) => {
+      const ids = (tariffs ?? []).map(({ id }) => id);
+      refuseTwins(ids, (at) => ['tariffs', at, 'id'], phrase('an id that no tariff before it has'), context);
+      const names = offers ? [offer ?? say('First offer'), ...offers.map(({ name }) => name)] : [];
+      refuseTwins(names, (at) => ['offers', at - 1, 'name'], phrase('a name that no offer before it has'), context);
+    }),
 );
 export type HouseholdInput = z.infer<typeof HouseholdInput>;
 

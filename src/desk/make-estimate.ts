@@ -14,6 +14,7 @@ import { openPriceSentence } from '../words/prices.ts';
 import { questionSentence } from '../words/questions.ts';
 import { say } from '../words/say.ts';
 import { DeskError } from './desk-error.ts';
+import { ManyRefusals } from './parse-household.ts';
 
 export interface EstimateInput {
   readonly id: string;
@@ -69,17 +70,15 @@ export function makeEstimate(input: EstimateInput): WrittenEstimate {
       ),
     });
   }
-  const [open] = openPrices(estimate.appraisal);
-  if (open) {
-    throw new DeskError({
-      code: 'price-open',
-      message: openPriceSentence(open),
-      where: 'prices.stand',
-      remedy: say(
-        'Type today’s price, leave out that kind of heating, or confirm the assumed price: on this screen, or in the household file as {key}.',
-        { key: `"stand": [{ "price": "${open.price}", "on": "${estimate.appraisal.asOf}" }]` },
-      ),
-    });
-  }
+  const [open, ...others] = openPrices(estimate.appraisal).map((one) => ({
+    code: 'price-open',
+    message: openPriceSentence(one),
+    where: 'prices.stand',
+    remedy: say(
+      'Type today’s price, leave out that kind of heating, or confirm the assumed price: on this screen, or in the household file as {key}.',
+      { key: `"stand": [{ "price": "${one.price}", "on": "${estimate.appraisal.asOf}" }]` },
+    ),
+  }));
+  if (open) throw new ManyRefusals([open, ...others]);
   return estimate;
 }

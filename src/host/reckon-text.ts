@@ -5,9 +5,8 @@ import { rangeOf } from '../model/demand/figure.ts';
 import { guidedSearch } from '../model/guided-search/guided-search.ts';
 import {
   type Appraisal,
-  carriersOf,
   type PriceBasis,
-  priceOf,
+  pricesUsed,
   type SystemResult,
   type Versus,
 } from '../model/shapes/appraisal.ts';
@@ -78,14 +77,14 @@ import {
   unknown,
 } from '../words/numbers.ts';
 import { offerCells, offerHeads, offersSentence } from '../words/offers.ts';
-import { standsSentence, yearAtPrices } from '../words/prices.ts';
+import { priceName, standsSentence, yearAtPrices } from '../words/prices.ts';
 import { questionSentence } from '../words/questions.ts';
 import { fileAccountLines } from '../words/record-uses.ts';
 import { remarkSentence } from '../words/remarks.ts';
 import { say } from '../words/say.ts';
 import { sayTold } from '../words/say-told.ts';
 import { brineFallText, plantCauseText, siteRemarkSentence, siteSummary } from '../words/site-readings.ts';
-import { carrierName, leftOutSentence, systemName } from '../words/systems.ts';
+import { leftOutSentence, systemName } from '../words/systems.ts';
 import { tariffCells, tariffHeadline, tariffHeads, tariffNotes, waysTable } from '../words/tariff-choice.ts';
 import { inColumns } from './columns.ts';
 import type { Reckoned } from './reckon-household.ts';
@@ -223,12 +222,9 @@ function priceLine(fuel: string, basis: PriceBasis): string {
 }
 
 function sourceLines(appraisal: Appraisal): string[] {
-  const { prices, climate, machine, modelVersion, asOf } = appraisal;
+  const { climate, machine, modelVersion, asOf } = appraisal;
   return [
-    ...[...carriersOf(appraisal)].flatMap((carrier) => {
-      const price = priceOf(prices, carrier);
-      return price ? [priceLine(capitalised(carrierName(carrier)), price.basis)] : [];
-    }),
+    ...[...pricesUsed(appraisal)].map(([price, basis]) => priceLine(capitalised(priceName(price)), basis)),
     say('Climate: {region}; {source}', { region: sayTold(climate.regionName), source: sayTold(climate.source) }),
     say('Factors met in homes: {source}', { source: sayTold(machine.fieldSpread.source) }),
     say('Worked out for {date} with model {version}.', { date: longDate(asOf), version: modelVersion }),

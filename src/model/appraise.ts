@@ -16,7 +16,7 @@ import { carrierOf, DELIVERED_FUELS } from './shapes/heating.ts';
 import type { Household } from './shapes/household.ts';
 import type { Reference } from './shapes/reference.ts';
 import { standingPencePerDayInclVat } from './tariff/slot-price.ts';
-import { findRegion } from './weather/region.ts';
+import { type FoundRegion, findRegion } from './weather/region.ts';
 import type { TypicalYear } from './year/typical-year.ts';
 import { typicalYear } from './year/typical-year.ts';
 
@@ -55,8 +55,8 @@ export function appraiseYears({
   whatIf,
   draws = USUAL_DRAWS,
 }: AppraiseInput): AppraisedYears {
-  const region = findRegion(household.home, reference).region;
-  const year = typicalYear(region, commonYear(asOf), household.zone);
+  const found = findRegion(household.home, reference);
+  const year = typicalYear(found.region, commonYear(asOf), household.zone);
   const withWhatIf = whatIf ? { whatIf } : {};
   const estimated = estimateDemand({ household, series, reference, year, ...withWhatIf });
   const { demand, climate } = estimated;
@@ -108,34 +108,41 @@ export function appraiseYears({
     versus: compared.versus,
     drivers: compared.drivers,
     questions: [
-      ...askAboutCountry(household, reference, region.name),
+      ...askAboutRegion(household, reference, found),
+      ...(reference.country === 'GB' ? [] : [ask('british-tables', 'note', {})]),
       ...estimated.questions,
       ...machine.questions,
       ...prices.questions,
-      ...askAboutAge(prices, household, compared.systems),
+      ...askAboutAge(prices, { household, asOf }, compared.systems),
       ...compared.questions,
     ],
   };
   return { appraisal, yearsPence: compared.yearsPence, machine, priced: compared.priced, shared: compared.shared };
 }
 
-/** What a country other than Britain has no table for. */
-function askAboutCountry({ home }: Household, { country, regions }: Reference, region: string): Question[] {
-  if (country === 'GB') return [];
-  const isSaid = regions.some(({ id }) => id === home.regionId);
-  return [
-    ...(isSaid ? [] : [ask('region-asked', 'question', { region }, 'home.regionId')]),
-    ask('british-tables', 'note', {}),
-  ];
+/** A region or postcode that no table has; and the region itself where no table knows the postcodes of the country. */
+function askAboutRegion({ home }: Household, reference: Reference, { region, grade }: FoundRegion): Question[] {
+  const { regionId, postcode = '' } = home;
+  if (regionId === region.id) return [];
+  const stands = { region: region.name };
+  if (regionId !== undefined) return [ask('region-not-listed', 'question', stands, 'home.regionId')];
+  if (reference.country !== 'GB') return [ask('region-asked', 'question', stands, 'home.regionId')];
+  const isUnknown = postcode.trim() !== '' && grade === 'assumed';
+  return isUnknown ? [ask('postcode-not-listed', 'question', { ...stands, postcode }, 'home.postcode')] : [];
 }
 
-/** `prices-old`: prices that ended before the day of the comparison, of what is compared, asked about where this home pays them. */
-function askAboutAge(prices: PricesInUse, household: Household, systems: Appraisal['systems']): Question[] {
+/** `prices-old` and `prices-not-yet`: prices of what is compared that ended before the day of the comparison, or begin after it; asked about where this home pays them. */
+function askAboutAge(
+  prices: PricesInUse,
+  { household, asOf }: Pick<AppraiseInput, 'household' | 'asOf'>,
+  systems: Appraisal['systems'],
+): Question[] {
   const present = carrierOf(household.present.system);
   return [...carriersOf({ systems })].flatMap((fuel): Question[] => {
     const { staleDays, name, from, to } = prices[fuel]!.basis;
-    if (staleDays === undefined) return [];
     const weight = fuel === 'electricity' || fuel === present ? 'question' : 'note';
+    if (from > asOf) return [askAboutPrices('prices-not-yet', weight, { fuel, name, from })];
+    if (staleDays === undefined) return [];
     const data = { fuel, name, from, to: to ?? '', days: staleDays };
     return [askAboutPrices('prices-old', weight, data)];
   });

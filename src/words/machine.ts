@@ -61,10 +61,7 @@ export function shareSentence(
 }
 
 /** Why less is reckoned with than was designed for; empty where no design stands behind the figure. */
-export function designedSentence({
-  whole,
-  asDesigned,
-}: Pick<MachineResult, 'whole' | 'asDesigned'>): string {
+export function designedSentence({ whole, asDesigned }: Pick<MachineResult, 'whole' | 'asDesigned'>): string {
   if (!asDesigned || factor(asDesigned.whole) === factor(whole.value)) return '';
   return say(
     'By design it would be {design}. In practice {homes} get there. So we use {factor}, the middle of what homes get.',

@@ -101,7 +101,8 @@ const hasOpenPrice = ({ prices, systems }: Pick<Appraisal, 'prices' | 'systems'>
 export const yearAtPrices = (appraisal: Pick<Appraisal, 'prices' | 'systems'>): string =>
   hasOpenPrice(appraisal) ? say('A year, at prices that are not all of today') : say('A year, at today’s prices');
 
-const priceName = (price: PricedCarrier | 'two-rate'): string =>
+/** What a price is for, as it stands inside a sentence. */
+export const priceName = (price: PricedCarrier | 'two-rate'): string =>
   price === 'two-rate' ? say('electricity by day and night') : carrierName(price);
 
 /** What has to be settled about a price before it goes into a written estimate. */

@@ -65,6 +65,18 @@ const DEMAND: Readonly<Record<DemandQuestionCode, Sentence>> = {
     say('The climate region of the home is not given, so we use {region}. Please choose it.', {
       region: text('region'),
     }),
+  'region-not-listed': ({ text }) =>
+    say('The climate region chosen is none of this country, so we use {region}. Please choose it.', {
+      region: text('region'),
+    }),
+  'postcode-not-listed': ({ text }) =>
+    say(
+      'No climate region is known for the postcode “{postcode}”, so we use {region}. Check it, or choose the region.',
+      {
+        postcode: text('postcode'),
+        region: text('region'),
+      },
+    ),
   'british-tables': () =>
     say(
       'Hot water, boilers, heat pumps in use and the spread of prices follow British tables and studies, named in the sums. A yearly service has no price here. Type your own figures where you have them.',
@@ -277,6 +289,11 @@ const COST: Readonly<Record<Exclude<PriceQuestionCode | CostQuestionCode, `tarif
     say('The {fuel} prices used here ended {days} ago. Type today’s prices before you give an estimate.', {
       fuel: carrierName(text('fuel')),
       days: counted(number('days'), 'day'),
+    }),
+  'prices-not-yet': ({ text }) =>
+    say('The {fuel} prices used here begin only on {date}. Prices of the day itself are not known.', {
+      fuel: carrierName(text('fuel')),
+      date: longDate(text('from')),
     }),
   'tariff-missing': ({ text }) =>
     say(

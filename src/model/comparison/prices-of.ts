@@ -140,7 +140,7 @@ const UNKNOWN_SPREAD = 0.3;
 
 type StoodPrice = NonNullable<Household['prices']['stand']>[number]['price'];
 
-/** Somebody's word that a price stands as assumed. It is about the price of its day, and grows old as a price does. */
+/** Somebody's word that a price stands as assumed. It is about the price of its day, and grows old as a price does; no word is given before its day. */
 function standingOf(
   price: StoodPrice,
   { stand }: Household['prices'],
@@ -148,7 +148,8 @@ function standingOf(
   asOf: CivilDate,
 ): Pick<PriceBasis, 'stands'> {
   const found = stand?.findLast(
-    (one) => one.price === price && one.on >= from && daysBetween(one.on, asOf) <= OLD_AFTER_DAYS.meanOfMonth,
+    ({ price: of, on }) =>
+      of === price && on <= asOf && (on >= from || from > asOf) && daysBetween(on, asOf) <= OLD_AFTER_DAYS.meanOfMonth,
   );
   return found ? { stands: { on: found.on, ...(found.said ? { said: found.said } : {}) } } : {};
 }

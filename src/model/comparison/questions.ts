@@ -5,6 +5,8 @@ import type { TariffFaultCode } from '../tariff/check-tariff.ts';
 export type PriceQuestionCode =
   /** The prices ended before the day of the comparison. data: fuel, name, from, to ('' for an open end), days */
   | 'prices-old'
+  /** The prices begin after the day of the comparison. data: fuel, name, from */
+  | 'prices-not-yet'
   /** No tariff of the household bears the id named; the built-in price stands in. data: id, fuel */
   | 'tariff-missing'
   /** The tariff named is for the other fuel; the built-in price stands in. data: id, fuel */

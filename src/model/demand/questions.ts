@@ -42,6 +42,10 @@ export type DemandQuestionCode =
   | 'design-temperature-asked'
   /** Nobody said the climate region, and no table knows the postcodes of this country. data: region */
   | 'region-asked'
+  /** The region typed is none of this country. data: region (that stands in) */
+  | 'region-not-listed'
+  /** No table knows the postcode typed. data: postcode, region (that stands in) */
+  | 'postcode-not-listed'
   /** What is British stands in where the country has no table. data: none */
   | 'british-tables'
   /** data: efficiency */

@@ -405,15 +405,21 @@ export function basisOf(
   return basis && { price, basis };
 }
 
-/** Prices of what is compared that are old or nobody's and that nobody has let stand: they go into no written estimate. */
-export function openPrices({ prices, systems }: Pick<Appraisal, 'prices' | 'systems'>) {
-  const used = new Map(
+/** What the ways of heating compared are bought at, each price once. */
+export function pricesUsed({ prices, systems }: Pick<Appraisal, 'prices' | 'systems'>) {
+  return new Map(
     systems.flatMap((system) => {
       const found = basisOf(prices, system);
       return found ? [[found.price, found.basis] as const] : [];
     }),
   );
-  return [...used].flatMap(([price, basis]) => (isOpenPrice(basis) && !basis.stands ? [{ price, basis }] : []));
+}
+
+/** Prices of what is compared that are old or nobody's and that nobody has let stand: they go into no written estimate. */
+export function openPrices(appraisal: Pick<Appraisal, 'prices' | 'systems'>) {
+  return [...pricesUsed(appraisal)].flatMap(([price, basis]) =>
+    isOpenPrice(basis) && !basis.stands ? [{ price, basis }] : [],
+  );
 }
 
 /** What the household or the world may change; absent means as it is. */

@@ -2,16 +2,18 @@
 import { tzOffset } from '@date-fns/tz';
 import { z } from 'zod';
 
+/** A slip of the pen such as 0206 or 20266 lies outside; within, every day has one before it and one after it. */
 const isOfCalendar = (date: string): boolean => {
   const day = new Date(`${date}T00:00:00Z`);
-  return !Number.isNaN(day.getTime()) && day.toISOString().startsWith(date);
+  if (Number.isNaN(day.getTime()) || !day.toISOString().startsWith(date)) return false;
+  return date >= '1900-01-01' && date < '2200-01-01';
 };
 
-/** A day that exists: 2027-02-29 does not. */
+/** A day that exists, in the years 1900 to 2199: 2027-02-29 does not. */
 export const CivilDate = z
   .string()
   .regex(/^\d{4}-\d{2}-\d{2}$/, { error: 'a date written as year-month-day', abort: true })
-  .refine(isOfCalendar, 'a day of the calendar');
+  .refine(isOfCalendar, 'a day of the calendar from 1900 to 2199');
 export type CivilDate = z.infer<typeof CivilDate>;
 /** Local clock time, "00:30"; "24:00" is allowed as the end of a window. */
 export const ClockTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$|^24:00$/, 'a time written as 07:30');

@@ -23,6 +23,10 @@ export const QUESTIONS: Catalogue = {
     'Was das Heizen jetzt kostet, lässt sich nicht sagen: niemand hat den Preis für {fuel} eingegeben, und hier ist keiner eingebaut. Bitte eingeben.',
   'The climate region of the home is not given, so we use {region}. Please choose it.':
     'Die Klimaregion des Hauses ist nicht angegeben, darum gilt {region}. Bitte wählen.',
+  'The climate region chosen is none of this country, so we use {region}. Please choose it.':
+    'Die gewählte Klimaregion gehört nicht zu diesem Land, darum gilt {region}. Bitte wählen.',
+  'No climate region is known for the postcode “{postcode}”, so we use {region}. Check it, or choose the region.':
+    'Zur Postleitzahl „{postcode}“ ist keine Klimaregion bekannt, darum gilt {region}. Prüfen Sie sie oder wählen Sie die Region.',
   'Hot water, boilers, heat pumps in use and the spread of prices follow British tables and studies, named in the sums. A yearly service has no price here. Type your own figures where you have them.':
     'Warmwasser, Heizkessel, Wärmepumpen im Betrieb und die Streuung der Preise folgen britischen Tabellen und Studien, die der Rechenweg nennt. Eine jährliche Wartung hat hier keinen Preis. Geben Sie eigene Werte ein, wo Sie welche haben.',
   'A heat loss says nothing without the outdoor temperature that it was worked out for. Type it.':
@@ -104,6 +108,8 @@ export const QUESTIONS: Catalogue = {
   // Prices
   'The {fuel} prices used here ended {days} ago. Type today’s prices before you give an estimate.':
     'Die Preise für {fuel} sind abgelaufen, seither: {days}. Geben Sie die heutigen ein, bevor Sie eine Kostenschätzung abgeben.',
+  'The {fuel} prices used here begin only on {date}. Prices of the day itself are not known.':
+    'Die Preise für {fuel} gelten erst ab {date}. Preise des Tages selbst sind nicht bekannt.',
   'The {fuel} tariff chosen for this home is no longer there. The built-in price is used, so choose a tariff again.':
     'Der für dieses Haus gewählte Tarif ({fuel}) ist nicht mehr da. Es gilt der eingebaute Preis. Wählen Sie wieder einen Tarif.',
   '“{tariff}” has steps. About {use} a year of other electricity fill the first ones, and the heating pays what comes on top.':

@@ -205,6 +205,43 @@ describe('a household file', () => {
     expect([possible.code, possible.err]).toEqual([0, '']);
   });
 
+  test('refuses two tariffs of one id and two offers of one name', async () => {
+    const tariff = {
+      id: 'own',
+      name: 'Own',
+      fuel: 'electricity',
+      origin: 'bill',
+      grade: 'measured',
+      versions: [
+        {
+          from: '2026-01-01',
+          standingPencePerDay: 50,
+          vat: { rate: 0.05, included: true },
+          bands: [{ name: 'all day', pencePerKWh: 25, times: 'rest' }],
+        },
+      ],
+    };
+    const machine = { source: 'air' };
+    const offers = ['Second', 'First', 'Second'].map((name) => ({ name, machine }));
+    const twins = await run(write({ ...HOUSEHOLD, tariffs: [tariff, tariff], offer: 'First', offers }));
+    expect(twins.code).toBe(2);
+    expect(twins.err.match(/must be an? (id|name) that no (tariff|offer) before it has/g)).toHaveLength(3);
+    expect(twins.err).toContain('tariffs.1.id');
+    expect(twins.err).toContain('offers.1.name');
+    expect((await run(write({ ...HOUSEHOLD, tariffs: [tariff, { ...tariff, id: 'other' }] }))).code).toBe(0);
+  });
+
+  test('names every price used, and refuses all that are open at once', async () => {
+    const storage = await run(write({ ...HOUSEHOLD, typed: [], present: { system: 'storage' } }));
+    expect(storage.out).toMatch(/\n {2}Electricity by day and night: Assumed day and night prices/);
+    const oil = write({ ...HOUSEHOLD, typed: [], present: { system: 'oil' } });
+    const { code, err } = await run(oil, '--html', join(folder, 'out.html'));
+    expect([code, err.match(/"price": "\w+"/g)]).toEqual([
+      2,
+      ['"price": "oil"', '"price": "pellets"', '"price": "lpg"'],
+    ]);
+  });
+
   test('of which nothing is known is reckoned with a question, but gives no document', async () => {
     const path = write({ name: 'Unknown' });
     expect((await run(path)).code).toBe(0);

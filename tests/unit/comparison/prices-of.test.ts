@@ -64,6 +64,7 @@ describe('shares and delivered fuels', () => {
     ['of the one before it', '2026-09-30', '2026-11-25', false],
     ['a quarter ago', '2026-10-02', '2027-01-02', true],
     ['a day more', '2026-10-02', '2027-01-03', false],
+    ['only tomorrow', '2026-11-26', '2026-11-25', false],
   ])('the word that a price stands, %s', (_, on, asOf, stands) => {
     const earlier = { price: 'gas' as const, on: '2026-10-01' };
     const household = makeHousehold({ prices: { stand: [earlier, { price: 'electricity', on, said: 'asked' }] } });

@@ -110,6 +110,10 @@ describe('what a field takes, and what lies just beyond', () => {
     ['2027-02-29', false],
     ['2027-2-28', false],
     ['2027-13-01', false],
+    ['1899-12-31', false],
+    ['1900-01-01', true],
+    ['2199-12-31', true],
+    ['2200-01-01', false],
   ])('day %s: %s', (date, there) => expect(CivilDate.safeParse(date).success).toBe(there));
   test.each([
     ['00:00', true],

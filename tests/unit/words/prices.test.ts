@@ -4,6 +4,7 @@ import { openPrices } from '../../../src/model/shapes/appraisal.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';
 import { referenceOf } from '../../../src/reference/index.ts';
 import { openPriceSentence, priceInShort, standsSentence, yearAtPrices } from '../../../src/words/prices.ts';
+import { questionSentence } from '../../../src/words/questions.ts';
 import { EVERY_WAY, makeHousehold, makeTariff, typed } from '../appraisal/make-household.ts';
 
 const on = (household: Household, asOf = '2026-11-25') =>
@@ -62,9 +63,43 @@ describe('prices to settle before an estimate is written', () => {
     expect(open(makeHousehold({ prices: { stand: before } }), '2027-01-01')).toContain('electricity');
   });
 
+  test('prices that begin after the day are asked about', () => {
+    const asked = (from: string) =>
+      on(own(from))
+        .questions.filter(({ code }) => code === 'prices-not-yet')
+        .map(questionSentence);
+    expect(asked('2026-11-25')).toEqual([]);
+    expect(asked('2026-11-26')).toEqual([
+      'The electricity prices used here begin only on 26 November 2026. Prices of the day itself are not known.',
+    ]);
+    expect(on(makeHousehold(), '2019-05-01').questions.map(({ code }) => code)).toContain('prices-not-yet');
+  });
+
   test('no table stands at today’s prices where one of them has ended', () => {
     expect(yearAtPrices(on(makeHousehold()))).toBe('A year, at today’s prices');
     expect(yearAtPrices(on(oilHome()))).toBe('A year, at prices that are not all of today');
+  });
+});
+
+describe('where the home lies', () => {
+  const asked = (country: 'GB' | 'DE', home: Household['home']) =>
+    on(makeHousehold({ country, home }))
+      .questions.filter(({ field }) => field === 'home.regionId' || field === 'home.postcode')
+      .map(questionSentence);
+  test('a region of another country and a postcode that no table has are said', () => {
+    expect(asked('GB', { regionId: 104, postcode: 'DE6' })).toEqual([
+      'The climate region chosen is none of this country, so we use Midlands. Please choose it.',
+    ]);
+    expect(asked('DE', { regionId: 6 })[0]).toContain('none of this country, so we use Potsdam.');
+    expect(asked('DE', {})[0]).toContain('The climate region of the home is not given');
+    expect(asked('GB', { postcode: 'QQ99' })).toEqual([
+      'No climate region is known for the postcode “QQ99”, so we use UK average. Check it, or choose the region.',
+    ]);
+    expect([asked('GB', { postcode: 'DE6' }), asked('GB', { postcode: ' ' }), asked('GB', { regionId: 0 })]).toEqual([
+      [],
+      [],
+      [],
+    ]);
   });
 });
 
