@@ -45,7 +45,7 @@ export const EARLIER: Catalogue = {
   'Units for rooms a degree day': 'kWh für Räume je Gradtag',
   'Units for rooms in typical weather': 'kWh für Räume bei üblichem Wetter',
   'Units for rooms in the weather that came': 'kWh für Räume bei dem Wetter, das kam',
-  'Units of the machine for it': 'kWh des Geräts dafür',
+  'Units of the machine for it': 'kWh der Wärmepumpe dafür',
   'Units that do not follow the cold': 'kWh, die nicht der Kälte folgen',
   'Units for the rooms expected in this weather': 'Bei diesem Wetter erwartete kWh für die Räume',
   'Units for the rooms': 'kWh für die Räume',

@@ -175,7 +175,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   '{carrier} sent out': '{carrier} zur Einspeisung',
   '{carrier} of the heat pump': '{carrier} der Wärmepumpe',
   '{carrier} given out': 'abgegebene {carrier}',
-  '{carrier} of the machine': '{carrier} des Geräts',
+  '{carrier} of the machine': '{carrier} der Wärmepumpe',
   'by the day': 'täglich',
   'by the hour': 'stündlich',
   'by the half-hour': 'halbstündlich',
@@ -355,7 +355,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
     '{name}: genommen für das, was das Haus neben der Heizung verbraucht.',
   '{name}: used for the weather of the days that it covers.': '{name}: für das Wetter seiner Tage genommen.',
   '{name}: used to show how the machine is run, and in no sum of the comparison.':
-    '{name}: zeigt, wie das Gerät betrieben wird, und geht in keine Summe des Vergleichs ein.',
+    '{name}: zeigt, wie die Wärmepumpe betrieben wird, und geht in keine Summe des Vergleichs ein.',
   '{name}: joined with a later file of the same register.':
     '{name}: mit einer späteren Datei desselben Zählwerks verbunden.',
   '{name}: added as a further meter of its kind.': '{name}: als weiterer Zähler seiner Art dazugezählt.',

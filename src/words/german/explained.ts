@@ -150,7 +150,7 @@ export const EXPLAINED: Catalogue = {
   'a typical month; its weather is not known': 'ein üblicher Monat; sein Wetter ist nicht bekannt',
   'the estimate, by its days': 'die Kostenschätzung, nach ihren Tagen',
   'gap so far': 'Abstand bisher',
-  'the machine’s own meter': 'der eigene Zähler des Geräts',
+  'the machine’s own meter': 'der eigene Zähler der Wärmepumpe',
   'meter − expected since the first month': 'Zähler − erwartet seit dem ersten Monat',
   'Meter, all these months': 'Zähler, alle diese Monate',
   'Expected, all these months': 'Erwartet, alle diese Monate',

@@ -7,7 +7,7 @@ export const FINDINGS_WORTH: Catalogue = {
   'On example homes: named without cause in at most {wrong} of 100, found in at least {found} of 100.':
     'An erdachten Häusern: ohne Grund genannt bei höchstens {wrong} von 100, gefunden bei mindestens {found} von 100.',
   'Electric heaters of {machine} kW are seen on the machine’s own meter and of {house} kW on the house’s. Smaller ones run at powers that the machine has too, so they are not named. Of 100 heaters in half-hours at least {found} were found, by the hour {hourly}, on the house’s meter alone {houseOnly}.':
-    'Heizstäbe mit {machine} kW sind am eigenen Zähler des Geräts zu sehen, solche mit {house} kW am Zähler des Hauses. Kleinere laufen mit Leistungen, die auch das Gerät hat, und werden darum nicht genannt. Von 100 Heizstäben wurden aus halben Stunden mindestens {found} gefunden, aus Stunden {hourly}, am Hauszähler allein {houseOnly}.',
+    'Heizstäbe mit {machine} kW sind am eigenen Zähler der Wärmepumpe zu sehen, solche mit {house} kW am Zähler des Hauses. Kleinere laufen mit Leistungen, die auch die Wärmepumpe hat, und werden darum nicht genannt. Von 100 Heizstäben wurden aus halben Stunden mindestens {found} gefunden, aus Stunden {hourly}, am Hauszähler allein {houseOnly}.',
   'These readings cannot rule out: {causes}.': 'Diese Messwerte schließen nicht aus: {causes}.',
   'Use at expensive hours cannot be judged: under “{first}” the price per kWh depends on the amount too.':
     'Verbrauch zu teuren Stunden lässt sich nicht beurteilen: Im Tarif „{first}“ hängt der Preis je kWh auch von der Menge ab.',

@@ -34,7 +34,7 @@ export const MACHINE_SCREEN: Catalogue = {
   '90 W source pump, 45 W circulator; a judgement, not a measurement':
     'Solepumpe 90 W, Heizkreispumpe 45 W; eine Einschätzung, keine Messung',
   'measured fleets lie below certificates: Carnot fraction 0.42 to 0.50 against a declared median of 0.508; a judgement':
-    'gemessene Geräte liegen unter den Prüfwerten: Gütegrad 0,42 bis 0,50 gegen angegebene 0,508 im Mittel; eine Einschätzung',
+    'gemessene Wärmepumpen liegen unter den Prüfwerten: Gütegrad 0,42 bis 0,50 gegen angegebene 0,508 im Mittel; eine Einschätzung',
   'declared EN 14825 certificates, statistics of an open certification data dump (2024): median COP at test point A, 1,615 air units':
     'Zertifikate nach EN 14825, Statistik eines offenen Datensatzes (2024): mittlerer COP am Prüfpunkt A, 1.615 Luftgeräte',
   'outdoor air': 'Außenluft',

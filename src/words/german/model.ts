@@ -103,13 +103,13 @@ export const MODEL: Catalogue = {
   'power × hours of the season / 1000': 'Leistung × Stunden der Heizzeit / 1000',
   'power × hours of full load / 1000, half-hour by half-hour': 'Leistung × Volllaststunden / 1000, halbstundenweise',
   'power × hours of running / 1000, hours = heat / output of the machine':
-    'Leistung × Laufstunden / 1000, Stunden = Wärme / Leistung des Geräts',
+    'Leistung × Laufstunden / 1000, Stunden = Wärme / Leistung der Wärmepumpe',
   'power × hours / 1000; an hour of full load is at most four of circulating':
     'Leistung × Stunden / 1000; eine Stunde Volllast sind höchstens vier Stunden Umlauf',
   'share × (heat − electricity that the machine would have used for it)':
-    'Anteil × (Wärme − Strom, den das Gerät dafür gebraucht hätte)',
+    'Anteil × (Wärme − Strom, den die Wärmepumpe dafür gebraucht hätte)',
   'heat beyond what the machine gives in a day, and the share that was typed':
-    'Wärme über das hinaus, was das Gerät am Tag gibt, und der eingegebene Anteil',
+    'Wärme über das hinaus, was die Wärmepumpe am Tag gibt, und der eingegebene Anteil',
   '52 × litres × 4.18 × (60 − temperature) / 3600': '52 × Liter × 4,18 × (60 − Temperatur) / 3600',
   '(heat content at discharge − of the liquid) / (at discharge − at suction)':
     '(Wärmeinhalt am Druckstutzen − der Flüssigkeit) / (am Druckstutzen − an der Saugseite)',
@@ -267,7 +267,7 @@ export const MODEL: Catalogue = {
   'Life of what would replace the present system': 'Lebensdauer des Ersatzes der jetzigen Heizung',
   'Years the present system would still last': 'Jahre, die die jetzige Heizung noch hielte',
   'Discount rate a year': 'Zinssatz im Jahr',
-  'The machine again': 'Noch einmal das Gerät',
+  'The machine again': 'Noch einmal die Wärmepumpe',
   // A bill against the written estimate
   'Days of the year': 'Tage des Jahres',
   'Unit price': 'Arbeitspreis',

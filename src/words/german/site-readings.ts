@@ -39,12 +39,12 @@ export const SITE_READINGS: Catalogue = {
   '{quantity}: {found}, {standing, select, inside {inside} above {above} other {below}} the usual {band}.':
     '{quantity}: {found}, {standing, select, inside {im} above {über dem} other {unter dem}} üblichen Bereich ({band}).',
   'At these temperatures we expect about {value}, from the rated points of this machine.':
-    'Bei diesen Temperaturen sind nach den Nennpunkten dieses Geräts etwa {value} zu erwarten.',
+    'Bei diesen Temperaturen sind nach den Nennpunkten dieser Wärmepumpe etwa {value} zu erwarten.',
   'At these temperatures we expect about {value}, from the points of a usual machine.':
-    'Bei diesen Temperaturen sind nach den Nennpunkten eines üblichen Geräts etwa {value} zu erwarten.',
+    'Bei diesen Temperaturen sind nach den Nennpunkten einer üblichen Wärmepumpe etwa {value} zu erwarten.',
   'We expect about {value}.': 'Zu erwarten sind etwa {value}.',
   'we expect {value}, from its rated points': 'wir erwarten {value}, nach seinen Nennpunkten',
-  'we expect {value}, from a usual machine’s points': 'wir erwarten {value}, nach einem üblichen Gerät',
+  'we expect {value}, from a usual machine’s points': 'wir erwarten {value}, nach einer üblichen Wärmepumpe',
   'There is too little to judge by yet. Read more at the plant.':
     'Für ein Urteil ist es noch zu wenig. Lesen Sie an der Anlage mehr ab.',
   'All {all} results lie in their usual band. That does not rule out a fault at other times.':
@@ -69,9 +69,9 @@ export const SITE_READINGS: Catalogue = {
   'Set today’s brine beside last year’s at the same time. Ask about more heating or hot water.':
     'Vergleichen Sie die Sole mit der vom Vorjahr zur gleichen Zeit. Fragen Sie, ob mehr geheizt oder Warmwasser gebraucht wird.',
   'The brine may be too weak and could freeze in the machine, even if it costs nothing yet.':
-    'Die Sole ist vielleicht zu schwach und könnte im Gerät gefrieren, auch wenn es noch nichts kostet.',
+    'Die Sole ist vielleicht zu schwach und könnte in der Wärmepumpe gefrieren, auch wenn es noch nichts kostet.',
   'Test the brine with a refractometer, twice. Stop the machine if the brine may reach its freezing point.':
-    'Prüfen Sie die Sole zweimal mit dem Refraktometer. Halten Sie das Gerät an, wenn die Sole ihren Gefrierpunkt erreichen kann.',
+    'Prüfen Sie die Sole zweimal mit dem Refraktometer. Halten Sie die Wärmepumpe an, wenn die Sole ihren Gefrierpunkt erreichen kann.',
   'The brine may be stronger than it needs to be. It then carries less heat and is harder to pump.':
     'Die Sole ist vielleicht stärker als nötig. Dann trägt sie weniger Wärme und ist schwerer zu pumpen.',
   'Test the brine with a refractometer, and ask whether the share was given by weight or by volume.':
@@ -81,9 +81,9 @@ export const SITE_READINGS: Catalogue = {
   'Look at the strainer, once shut off and cool, then at valves, thermostats and the pump setting.':
     'Sehen Sie nach dem Schmutzfänger, abgesperrt und abgekühlt, dann nach Ventilen, Thermostaten und Pumpeneinstellung.',
   'More water may be going round than is needed, or the machine may be running at part power.':
-    'Vielleicht fließt mehr Heizwasser als nötig, oder das Gerät läuft mit Teillast.',
+    'Vielleicht fließt mehr Heizwasser als nötig, oder die Wärmepumpe läuft mit Teillast.',
   'Check the pump setting and a bypass, and whether the machine was at full power.':
-    'Prüfen Sie Pumpeneinstellung und Überströmventil, und ob das Gerät mit voller Leistung lief.',
+    'Prüfen Sie Pumpeneinstellung und Überströmventil, und ob die Wärmepumpe mit voller Leistung lief.',
   'The water may be hotter than the rooms need. It may also just have been heating the hot water tank.':
     'Das Heizwasser ist vielleicht heißer, als die Räume brauchen. Oder es wurde gerade der Warmwasserspeicher geladen.',
   'Ask whether hot water was being made. Then check the heating curve against the weather outside.':
@@ -91,11 +91,11 @@ export const SITE_READINGS: Catalogue = {
   'An electric heater may be running beside the machine, or be counted in the input power.':
     'Vielleicht läuft ein Heizstab mit, oder er ist in der aufgenommenen Leistung mitgezählt.',
   'Look at the heater’s hours and its switch in the controls. Measure the machine’s own supply.':
-    'Sehen Sie nach den Stunden des Heizstabs und seinem Schalter in der Regelung. Messen Sie die Zuleitung des Geräts allein.',
+    'Sehen Sie nach den Stunden des Heizstabs und seinem Schalter in der Regelung. Messen Sie die Zuleitung der Wärmepumpe allein.',
   'Check the water flow first. Then compare both sides of the strainer and ask about water treatment.':
     'Prüfen Sie zuerst den Durchfluss. Vergleichen Sie dann beide Seiten des Schmutzfängers und fragen Sie nach der Wasseraufbereitung.',
   'The machine may be short of refrigerant, which can mean a leak.':
-    'Dem Gerät fehlt vielleicht Kältemittel, was ein Leck bedeuten kann.',
+    'Der Wärmepumpe fehlt vielleicht Kältemittel, was ein Leck bedeuten kann.',
   'Rule out low brine flow first. Then have a certified person look for traces of oil and test for leaks.':
     'Schließen Sie zuerst zu wenig Sole aus. Lassen Sie dann eine zertifizierte Fachkraft nach Ölspuren und Lecks suchen.',
   'Rule out low brine flow first. Then have a certified person check the valve, its sensor and the filter.':
@@ -134,7 +134,7 @@ export const SITE_READINGS: Catalogue = {
     'Örtliche Vorschriften, Herstellerangaben und Genehmigungen gehen allem vor, was hier steht.',
   // Readings that cannot be
   'The brine leaves no colder than it came. Check whether in and out were exchanged.':
-    'Die Sole verlässt das Gerät nicht kälter, als sie kam. Prüfen Sie, ob Eintritt und Austritt vertauscht sind.',
+    'Die Sole verlässt die Wärmepumpe nicht kälter, als sie kam. Prüfen Sie, ob Eintritt und Austritt vertauscht sind.',
   'The flow is no warmer than the return. Check whether the two were exchanged.':
     'Der Vorlauf ist nicht wärmer als der Rücklauf. Prüfen Sie, ob beide vertauscht sind.',
   'This pressure lies outside our table. Check the unit, and gauge or absolute.':
@@ -167,9 +167,9 @@ export const SITE_READINGS: Catalogue = {
     '{low, number, ::.0} bis {high, number, ::.0} bar absolut',
   '{low, number} to {high, number} % by mass': '{low, number} bis {high, number} % nach Gewicht',
   'COP: from the rated points of this machine, brought down to what installed machines reach; its width is a judgement':
-    'COP: nach den Nennpunkten dieses Geräts, gemindert auf das, was eingebaute Geräte erreichen; die Breite ist eine Einschätzung',
+    'COP: nach den Nennpunkten dieser Wärmepumpe, gemindert auf das, was eingebaute Wärmepumpen erreichen; die Breite ist eine Einschätzung',
   'COP: from the points of a usual machine, brought down to what installed machines reach; its width is a judgement':
-    'COP: nach den Nennpunkten eines üblichen Geräts, gemindert auf das, was eingebaute Geräte erreichen; die Breite ist eine Einschätzung',
+    'COP: nach den Nennpunkten einer üblichen Wärmepumpe, gemindert auf das, was eingebaute Wärmepumpen erreichen; die Breite ist eine Einschätzung',
   // Questions, slips in reading, what comes first
   'compressor current against its usual one': 'Verdichterstrom gegen seinen üblichen',
   'opening of the expansion valve': 'Öffnung des Expansionsventils',
@@ -178,7 +178,7 @@ export const SITE_READINGS: Catalogue = {
   'usual current': 'üblicher Strom',
   'pressure at rest': 'Druck im Stillstand',
   'temperature at rest': 'Temperatur im Stillstand',
-  'Urgent: the brine could freeze in the machine.': 'Dringend: Die Sole könnte im Gerät gefrieren.',
+  'Urgent: the brine could freeze in the machine.': 'Dringend: Die Sole könnte in der Wärmepumpe gefrieren.',
   'Urgent: liquid refrigerant may be reaching the compressor.':
     'Dringend: In den Verdichter gelangt vielleicht flüssiges Kältemittel.',
   'Urgent: the hot gas is so hot that it can harm the compressor.':
@@ -213,12 +213,12 @@ export const SITE_READINGS: Catalogue = {
   'Liquid refrigerant may be reaching the compressor, which can break it.':
     'In den Verdichter gelangt vielleicht flüssiges Kältemittel, und das kann ihn zerstören.',
   'Check how the suction sensor sits and read again. If it stays, stop the machine and have it looked into.':
-    'Prüfen Sie den Sitz des Saugfühlers und lesen Sie neu ab. Bleibt es dabei, halten Sie das Gerät an und lassen Sie nachsehen.',
+    'Prüfen Sie den Sitz des Saugfühlers und lesen Sie neu ab. Bleibt es dabei, halten Sie die Wärmepumpe an und lassen Sie nachsehen.',
   'liquid in the compressor': 'Flüssigkeit im Verdichter',
   'The hot gas may be so hot that oil and compressor suffer.':
     'Das Heißgas ist vielleicht so heiß, dass Öl und Verdichter leiden.',
   'Stop the machine. Let a certified person find out why before it runs again.':
-    'Halten Sie das Gerät an. Eine zertifizierte Fachkraft muss die Ursache finden, bevor es wieder läuft.',
+    'Halten Sie die Wärmepumpe an. Eine zertifizierte Fachkraft muss die Ursache finden, bevor sie wieder läuft.',
   'hot gas that is too hot': 'zu heißes Heißgas',
   'Heat may be passing badly from the brine: dirt in the evaporator.':
     'Die Wärme geht vielleicht schlecht aus der Sole über: Schmutz im Verdampfer.',
@@ -230,7 +230,7 @@ export const SITE_READINGS: Catalogue = {
   'Have a certified person compare pressure and temperature on both sides of filters and valves.':
     'Lassen Sie eine zertifizierte Fachkraft Druck und Temperatur vor und hinter Filtern und Ventilen vergleichen.',
   'a narrowed suction line': 'eine verengte Saugleitung',
-  'There may be too much refrigerant in the machine.': 'Im Gerät ist vielleicht zu viel Kältemittel.',
+  'There may be too much refrigerant in the machine.': 'In der Wärmepumpe ist vielleicht zu viel Kältemittel.',
   'Ask who filled it last. Have a certified person weigh it against the plate; nothing may be let off.':
     'Fragen Sie, wer zuletzt gefüllt hat. Eine zertifizierte Fachkraft vergleicht die Füllmenge mit dem Typenschild; abgelassen werden darf nichts.',
   'too much refrigerant': 'zu viel Kältemittel',
@@ -246,7 +246,7 @@ export const SITE_READINGS: Catalogue = {
   'the pressures are in {unit}': 'die Drücke in {unit} gemeint sind',
   'suction and discharge were exchanged': 'Saug- und Druckseite vertauscht sind',
   'A reading may be wrong rather than the machine: all would fit if {meant}.':
-    'Vielleicht ist nicht das Gerät falsch, sondern eine Ablesung: Alles würde passen, wenn {meant}.',
+    'Vielleicht ist nicht die Wärmepumpe falsch, sondern eine Ablesung: Alles würde passen, wenn {meant}.',
   'Urgent:': 'Dringend:',
   'Before anything else:': 'Vor allem anderen:',
   'Or: {cause}': 'Oder: {cause}',
@@ -256,12 +256,12 @@ export const SITE_READINGS: Catalogue = {
   'In the usual band: {causes}.': 'Im üblichen Bereich: {causes}.',
   'Below the usual: {causes}.': 'Unter dem üblichen Bereich: {causes}.',
   'To tell these apart, stop the machine, wait until both pressures are even, and read pressure and temperature.':
-    'Zum Unterscheiden: Gerät anhalten, warten, bis beide Drücke gleich sind, dann Druck und Temperatur ablesen.',
+    'Zum Unterscheiden: Wärmepumpe anhalten, warten, bis beide Drücke gleich sind, dann Druck und Temperatur ablesen.',
   'To tell these apart, read in the controls how far the expansion valve is open.':
     'Zum Unterscheiden: In der Regelung ablesen, wie weit das Expansionsventil offen ist.',
   'To tell these apart, read what “{quantity}” needs.': 'Zum Unterscheiden: ablesen, was für „{quantity}“ nötig ist.',
   'A running machine has more pressure than that. Check the unit, and gauge or absolute.':
-    'Ein laufendes Gerät hat mehr Druck. Prüfen Sie die Einheit, und ob Überdruck oder absolut.',
+    'Eine laufende Wärmepumpe hat mehr Druck. Prüfen Sie die Einheit, und ob Überdruck oder absolut.',
   'This refrigerant cannot condense at such a pressure. Check unit and refrigerant.':
     'Bei diesem Druck kann sich dieses Kältemittel nicht verflüssigen. Prüfen Sie Einheit und Kältemittel.',
   'Refrigerant cannot heat water above its own condensing point. Check the refrigerant, and gauge or absolute.':
@@ -275,7 +275,7 @@ export const SITE_READINGS: Catalogue = {
   'The hot gas cannot be colder than its condensing point. Check the sensor, and the discharge pressure.':
     'Das Heißgas kann nicht kälter sein als sein Verflüssigungspunkt. Prüfen Sie den Fühler und den Druck der Druckseite.',
   'No machine can give so much heat. Check the flow meter and the input power.':
-    'So viel Wärme kann kein Gerät liefern. Prüfen Sie den Durchflussmesser und die aufgenommene Leistung.',
+    'So viel Wärme kann keine Wärmepumpe liefern. Prüfen Sie den Durchflussmesser und die aufgenommene Leistung.',
   'This cannot be.': 'Das kann nicht sein.',
   'All would fit if {meant}.': 'Alles würde passen, wenn {meant}.',
   'a condensing point above {celsius, number, ::.0} °C (it would be {found, number, ::.0} °C)':
@@ -289,7 +289,7 @@ export const SITE_READINGS: Catalogue = {
   'Expansion valve open': 'Expansionsventil offen',
   'Where the controls show it.': 'Wo die Regelung es zeigt.',
   'Pressure at rest': 'Druck im Stillstand',
-  'Machine stopped until both pressures are even.': 'Gerät angehalten, bis beide Drücke gleich sind.',
+  'Machine stopped until both pressures are even.': 'Wärmepumpe angehalten, bis beide Drücke gleich sind.',
   'Temperature at rest': 'Temperatur im Stillstand',
   'Of the pipes, once they no longer change.': 'Der Rohre, wenn sie sich nicht mehr ändert.',
   'What comes first': 'Was vorgeht',
@@ -312,5 +312,5 @@ export const SITE_READINGS: Catalogue = {
   'Brine at each visit. It freezes at {freezing}.': 'Sole bei jedem Besuch. Sie gefriert bei {freezing}.',
   'brine freezes': 'Sole gefriert',
   'Read at the machine in steady running. Brine is usually coldest in February and March.':
-    'Am Gerät im ruhigen Betrieb abgelesen. Am kältesten ist die Sole meist im Februar und März.',
+    'An der Wärmepumpe im ruhigen Betrieb abgelesen. Am kältesten ist die Sole meist im Februar und März.',
 };
