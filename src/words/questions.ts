@@ -291,9 +291,9 @@ const COST: Readonly<Record<Exclude<PriceQuestionCode | CostQuestionCode, `tarif
       days: counted(number('days'), 'day'),
     }),
   'prices-not-yet': ({ text }) =>
-    say('The {fuel} prices used here begin only on {date}. Prices of the day itself are not known.', {
+    say('The {fuel} prices used here begin only on {date}. Type the prices of the day itself.', {
       fuel: carrierName(text('fuel')),
-      date: longDate(text('from')),
+      date: Number.isNaN(Date.parse(text('from'))) ? text('from') : longDate(text('from')),
     }),
   'tariff-missing': ({ text }) =>
     say(

@@ -34,6 +34,7 @@ import { REMARKS } from './remarks.ts';
 import { ROUND } from './round.ts';
 import { SAFETY } from './safety.ts';
 import { SITE_READINGS } from './site-readings.ts';
+import { SOURCES } from './sources.ts';
 import { SYSTEMS } from './systems.ts';
 import { THREAD } from './thread.ts';
 import { WALK } from './walk.ts';
@@ -68,6 +69,7 @@ export const german: Catalogue = {
   ...MACHINE_SCREEN,
   ...ROUND,
   ...SITE_READINGS,
+  ...SOURCES,
   ...BILL_SUMS,
   ...REMARKS,
   ...HEAT,

@@ -108,8 +108,8 @@ export const QUESTIONS: Catalogue = {
   // Prices
   'The {fuel} prices used here ended {days} ago. Type today’s prices before you give an estimate.':
     'Die Preise für {fuel} sind abgelaufen, seither: {days}. Geben Sie die heutigen ein, bevor Sie eine Kostenschätzung abgeben.',
-  'The {fuel} prices used here begin only on {date}. Prices of the day itself are not known.':
-    'Die Preise für {fuel} gelten erst ab {date}. Preise des Tages selbst sind nicht bekannt.',
+  'The {fuel} prices used here begin only on {date}. Type the prices of the day itself.':
+    'Die Preise für {fuel} gelten erst ab {date}. Geben Sie die Preise des Tages selbst ein.',
   'The {fuel} tariff chosen for this home is no longer there. The built-in price is used, so choose a tariff again.':
     'Der für dieses Haus gewählte Tarif ({fuel}) ist nicht mehr da. Es gilt der eingebaute Preis. Wählen Sie wieder einen Tarif.',
   '“{tariff}” has steps. About {use} a year of other electricity fill the first ones, and the heating pays what comes on top.':

@@ -25,6 +25,18 @@ const texts = ['src/words', 'src/charts', 'src/screens', 'src/leave-behind', 'sr
 const said = texts.flatMap((one) => one.said);
 const place = ({ file, line, text }: SourceText) => `${file}:${line} ${text}`;
 
+/** Everything in `src/reference` that says where a value comes from. */
+function sourcesIn(value: unknown, seen = new Set<unknown>()): string[] {
+  if (typeof value !== 'object' || value === null || seen.has(value)) return [];
+  seen.add(value);
+  return Object.entries(value).flatMap(([name, part]) =>
+    name === 'source' && typeof part === 'string' ? [part] : sourcesIn(part, seen),
+  );
+}
+/** Words of a remark, which titles do without. */
+const REMARK =
+  /\b(that|with|are|less|about|low|by hand|hidden|copied|judgement|left out|second hand|transcriptions?)\b/;
+
 /** The names of a message's gaps, those inside plurals too. */
 function gapsOf(message: string): string[] {
   const names = new Set<string>();
@@ -77,6 +89,12 @@ describe('every text has its German', () => {
   });
   test('none is missing', () => {
     expect(said.filter(({ text }) => german[text] === undefined).map(place)).toEqual([]);
+  });
+  test('what a source says beside its title has its German', async () => {
+    const tables = import.meta.glob('../../../src/reference/*.ts', { eager: true });
+    const remarks = sourcesIn(tables).filter((source) => REMARK.test(source));
+    expect(remarks.length).toBeGreaterThan(30);
+    expect([...new Set(remarks)].filter((source) => german[source] === undefined)).toEqual([]);
   });
   test('each is said after the language is known', () => {
     expect(said.filter(({ tooEarly }) => tooEarly).map(place)).toEqual([]);

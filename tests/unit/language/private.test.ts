@@ -35,7 +35,7 @@ const wordsIn = (text: string) =>
     .match(/\p{L}{3,}/gu) ?? [];
 
 test('German texts hold no word of the English ones, but for those that both languages have and titles of sources', () => {
-  const said = catalogues.flatMap(([, catalogue]) => saidNow(catalogue));
+  const said = catalogues.filter(([name]) => name !== 'sources').flatMap(([, catalogue]) => saidNow(catalogue));
   const english = new Set(said.flatMap(([text]) => wordsIn(text)).map((word) => word.toLowerCase()));
   const shared = said.flatMap(([, text]) => wordsIn(text)).filter((word) => english.has(word.toLowerCase()));
   expect([...new Set(shared)].filter((word) => !SAME_IN_BOTH.has(word)).toSorted()).toEqual([]);
