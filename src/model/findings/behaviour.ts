@@ -1,5 +1,5 @@
 /** A day from which more or less is counted in the same weather, and what that day can be told to have begun. */
-import { toCivilDate } from '../calendar/civil.ts';
+import { toCivilDate, toDayNumber } from '../calendar/civil.ts';
 import { type Finding, type LikelyCause, sureOf, yearOfDays } from '../shapes/finding.ts';
 import { dearnessOf } from './clock-prices.ts';
 import { coldLine } from './cold-line.ts';
@@ -13,7 +13,7 @@ import {
   type Prices,
   unitsAndCost,
 } from './meter-days.ts';
-import { changeKind, findLineChange, type LineChange } from './two-lines.ts';
+import { cameAtOnce, changeKind, findLineChange, type LineChange } from './two-lines.ts';
 
 const LEAST_DAYS = 28;
 /** Less than this share of the use is the ordinary unsteadiness of a household, and of its lights on the house's meter. */
@@ -51,7 +51,7 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
   const outdoor = known.map((day) => days.outdoorC[day]!);
   const { below } = coldLine(use, outdoor);
   const split = findLineChange(below, use, LEAST_DAYS);
-  if (!split) return [];
+  if (!split || !cameAtOnce(split, below, use)) return [];
   const { at, before, after } = split;
   const share = split.change / split.was;
   if (!(split.was > 0) || Math.abs(share) < LEAST_SHARE[days.meter]) return [];
@@ -66,6 +66,7 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
   }
   // More on the days that are alike and less on all the others is no change that can be told.
   if (Math.sign(kWh) !== Math.sign(split.change)) return [];
+  if (!holdsInLikeLight(split, below, use, (i) => days.dayNumber[known[i]!]!)) return [];
   const { kind, coldCorrelation } = kindOf(split, below, use, outdoor);
   const span = use.length >= NEARLY_A_YEAR_DAYS;
   // A part of a year speaks for its own season; what is there on warm days and cold ones alike is there all year.
@@ -74,7 +75,10 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
   const more = kWh > 0;
   const mayBeMeter = Math.abs(Math.log(1 + share)) >= METER_FROM;
   const isMeter = Math.abs(Math.log(1 + share)) >= METER_FIRST_FROM;
-  const isSummer = more && kind !== 'with-the-cold' && median(outdoor.slice(at)) > SUMMER_C;
+  const isWarm = median(outdoor.slice(at)) > SUMMER_C;
+  // Warm walls and a high sun spare some in a summer that has no summer before it; they do not halve what is used.
+  if (!more && isWarm && !isMeter) return [];
+  const isSummer = more && kind !== 'with-the-cold' && isWarm;
   return [
     {
       code: 'behaviour-changed',
@@ -106,6 +110,37 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
   ];
 }
 
+/** Day number of a winter solstice, days in a year, and days by which the sun may differ. */
+const SOLSTICE = toDayNumber('2020-12-21');
+const YEAR_DAYS = 365.25;
+const LIKE_LIGHT_DAYS = 7;
+/** So many days with the sun as high as before can speak; on them so much of the difference must be seen. */
+const LEAST_LIKE = 10;
+const LIKE_SHARE = 0.5;
+
+/**
+ * Whether the difference is there on days with as much sun as days before: the sun on windows and walls spares heat on days as
+ * cold, so that less in spring than in autumn, and more in the dark months, is the season's doing until the sun is alike.
+ */
+function holdsInLikeLight(
+  { at, before, change, common }: LineChange,
+  below: ArrayLike<number>,
+  use: readonly number[],
+  dayNumber: (place: number) => number,
+): boolean {
+  const fromSolstice = (i: number) => {
+    const since = (((dayNumber(i) - SOLSTICE) % YEAR_DAYS) + YEAR_DAYS) % YEAR_DAYS;
+    return Math.min(since, YEAR_DAYS - since);
+  };
+  const lights = Array.from({ length: at }, (_, i) => fromSolstice(i));
+  const [least, most] = [Math.min(...lights) - LIKE_LIGHT_DAYS, Math.max(...lights) + LIKE_LIGHT_DAYS];
+  const like = common.filter((i) => (change < 0 ? fromSolstice(i) <= most : fromSolstice(i) >= least));
+  // Too few of them say nothing; that it came on a day speaks for it then.
+  if (like.length < LEAST_LIKE) return true;
+  const more = meanOf(like.map((i) => use[i]! - before.intercept - before.slope * below[i]!));
+  return more / change >= LIKE_SHARE;
+}
+
 /** What the days since show of the difference: only what they do show is said. */
 function kindOf(
   split: LineChange,
@@ -122,15 +157,21 @@ function kindOf(
   const isWarm = (i: number) => outdoor[i]! >= WARM_C;
   const warm = common.filter(isWarm).map(more);
   const cold = common.filter((i) => below[i]! > 0).map(more);
-  const before = Array.from({ length: at }, (_, i) => i).filter(isWarm).length;
+  const warmBefore = Array.from({ length: at }, (_, i) => i)
+    .filter(isWarm)
+    .map(more);
   const way = Math.sign(split.change);
   const follows = way * coldCorrelation <= -LEAST_CORRELATION;
   const kind = changeKind(split, below, use, outdoor.map(heatingDegrees));
-  if (follows && kind === 'with-the-cold') return { kind, coldCorrelation };
-  if (Math.min(warm.length, before, cold.length) < LEAST_WARM) return { kind: 'unclear', coldCorrelation };
+  const knowsWarm = Math.min(warm.length, warmBefore.length, cold.length) >= LEAST_WARM;
   const [onWarm, onCold] = [meanOf(warm), meanOf(cold)];
+  // What is there on warm days too does not come with the cold alone, whatever the colder days say.
+  const spares = !knowsWarm || onWarm / onCold <= HEATING_SHARE;
+  if (follows && kind === 'with-the-cold' && spares) return { kind, coldCorrelation };
+  if (!knowsWarm) return { kind: 'unclear', coldCorrelation };
   const error = Math.hypot(errorOf(warm), errorOf(cold));
-  const isSteady = way * onWarm >= LEAST_T * errorOf(warm) && onWarm / onCold >= STEADY_SHARE;
+  const warmError = Math.hypot(errorOf(warm), errorOf(warmBefore));
+  const isSteady = way * onWarm >= LEAST_T * warmError && onWarm / onCold >= STEADY_SHARE;
   const isHeating = way * (onCold - onWarm) >= LEAST_T * error && onWarm / onCold <= HEATING_SHARE;
   if (isSteady && Math.abs(coldCorrelation) < LEAST_CORRELATION) return { kind: 'steady', coldCorrelation };
   return { kind: isHeating && way * coldCorrelation < 0 ? 'while-heated' : 'unclear', coldCorrelation };

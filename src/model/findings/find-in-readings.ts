@@ -9,6 +9,7 @@ import { cutAtGaps } from './cut-at-gaps.ts';
 import { findDearHours } from './dear-hours.ts';
 import { findEstimateCorrected } from './estimate-corrected.ts';
 import { findHeater } from './heater.ts';
+import { holidays, type Spell } from './holidays.ts';
 import { emptySpells, findHomeEmpty, livedInDays } from './home-empty.ts';
 import { findLargeLoad } from './large-load.ts';
 import { loadsOf } from './loads-of.ts';
@@ -64,7 +65,7 @@ export function findInReadings({ readings, outdoor, prices, periods, registers }
  */
 function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Finding[] {
   const generation = findOwnGeneration(counted);
-  const scale = generation.length > 0 ? [] : findMeterScale(livedInDays(counted, emptySpells(counted, false)), prices);
+  const scale = generation.length > 0 ? [] : findMeterScale(withPeople(counted, emptySpells(counted, false)), prices);
   const days = scale[0] ? countedAsBefore(counted, scale[0]) : counted;
   const loads = loadsOf(days);
   const heaters = findHeater(days, loads, prices);
@@ -76,7 +77,8 @@ function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Findin
   );
   const empty = emptySpells(without, generation.length > 0);
   const livedIn = livedInDays(without, empty);
-  const settled = generation.length > 0 ? darkHours(livedIn) : livedIn;
+  const usual = withPeople(without, empty);
+  const settled = generation.length > 0 ? darkHours(usual) : usual;
   // What is left of a day with hours of sun taken out has no clock to price by.
   const meanPrices = generation.length > 0 ? { pencePerKWh: prices.pencePerKWh } : prices;
   const cold = heats ? findBackupInCold(settled, meanPrices) : [];
@@ -100,6 +102,10 @@ function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Findin
   ];
   return findings.flatMap((finding) => cutAtGaps(finding, days));
 }
+
+/** The days on which somebody was at home, weeks and holidays without people left out. */
+const withPeople = (days: MeterDays, empty: readonly Spell[]): MeterDays =>
+  livedInDays(days, [...empty, ...holidays(days)]);
 
 /** A load that begins when the meter may have begun to count otherwise may be another load at its true power; once a week is once a week. */
 function atDoubtedPower(load: Finding, { from }: Finding): Finding {

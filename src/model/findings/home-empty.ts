@@ -1,6 +1,7 @@
 /** Weeks in which nobody seems to live in the home: its meter has none of the ups and downs of a day. */
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
+import { type Spell, sharesOfUsual, weekAbout } from './holidays.ts';
 import { type MeterDays, median, onlyDays } from './meter-days.ts';
 
 const DAY = { from: 6.5, to: 23 } as const;
@@ -17,12 +18,11 @@ const USUAL = 0.7;
 const LEAST_DAYS = 18;
 /** Of a spell's own days so many are as quiet. */
 const QUIET_SHARE = 0.75;
+/** A home that is kept from freezing only, and draws no hot water, takes less than this share. Common practice, no source. */
+const EMPTY_SHARE = 0.8;
 const LEAST_KW = 0.02;
 /** More than this at once counts as this: a compressor must not drown the kettle, kW. */
 const MOST_KW = 0.25;
-
-/** First and last place of a spell of days. */
-export type Spell = readonly [first: number, last: number];
 
 /** Spells of days, in which the house's meter went up and down little, and no more by day than by night; `sunny` where electricity is made at home. */
 export function emptySpells(days: MeterDays, sunny: boolean): Spell[] {
@@ -45,10 +45,15 @@ export function emptySpells(days: MeterDays, sunny: boolean): Spell[] {
   // The days about a spell make its ends long: they are those of its own quiet days.
   const isQuiet = (day: number) =>
     ownBeyond[day]! <= MOST_SHARE * usualBeyond && ownByDay[day]! <= MOST_BY_DAY * usualByDay;
+  const share = sharesOfUsual(days);
+  // A holiday and a quiet week beside it are no empty home: with nobody there each of its weeks takes less than others as cold.
+  const isUsual = (day: number) => weekAbout(share, day) > EMPTY_SHARE;
   return spells.flatMap(([first, last]): Spell[] => {
     const quiet = all.slice(first, last + 1).filter(isQuiet);
     const length = quiet.length > 0 ? quiet.at(-1)! - quiet[0]! + 1 : 0;
-    return length >= LEAST_DAYS && quiet.length >= QUIET_SHARE * length ? [[quiet[0]!, quiet.at(-1)!]] : [];
+    return length >= LEAST_DAYS && quiet.length >= QUIET_SHARE * length && !quiet.slice(ABOUT, -ABOUT).some(isUsual)
+      ? [[quiet[0]!, quiet.at(-1)!]]
+      : [];
   });
 }
 

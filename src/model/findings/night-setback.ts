@@ -24,6 +24,11 @@ const NIGHT = { from: 0, to: 5, hours: 3 } as const;
 const MORNING = { from: 4.5, to: 10, hours: 2 } as const;
 const DAY = { from: 10, to: 22 } as const;
 /**
+ * A night with next to nothing in it, and as little for each degree colder, rests whatever the morning is like: a heavy house
+ * makes up for it over the whole day. Common practice, no source.
+ */
+const RESTS = { nightShare: 0.25, degreeShare: 0.3 } as const;
+/**
  * Cold days whose nights use less than 55 % of the day's power and whose mornings more than 150 %, hot water taken out by
  * the profile of the warm days. The cool night saves heat and the hot water of the morning costs some; which is more hangs on
  * the house and no share is proven, so [kWh] and [pence] are zero: only nights tried both ways tell.
@@ -42,10 +47,15 @@ export function findNightSetback(days: MeterDays): Finding[] {
   const morning = window(MORNING.from, MORNING.to);
   const morningKW = extremeOf(morning, MORNING.hours / days.hours, Math.max);
   const isHouse = days.meter === 'whole-house';
-  // A night with nothing left in it had something else in its warm days, such as a car.
-  if (!(dayKW > LEAST_KW) || nightKW > NIGHT_SHARE * dayKW || (isHouse && nightKW <= 0)) return [];
-  if (morningKW < (isHouse ? MORNING_SHARE_OF_HOUSE : MORNING_SHARE) * dayKW) return [];
-  if (growsByNight(days, known)) return [];
+  if (!(dayKW > LEAST_KW) || nightKW > NIGHT_SHARE * dayKW) return [];
+  const ofDegree = nightOfDegree(days, known);
+  const rests = nightKW <= RESTS.nightShare * dayKW && ofDegree !== null && ofDegree.most <= RESTS.degreeShare;
+  // A night with nothing left in it may have had something else in its warm days, such as a car.
+  const peaks =
+    morningKW >= (isHouse ? MORNING_SHARE_OF_HOUSE : MORNING_SHARE) * dayKW &&
+    !(isHouse && nightKW <= 0) &&
+    (ofDegree?.share ?? 0) <= NIGHT_DEGREE_SHARE;
+  if (!rests && !peaks) return [];
   const recoveryKWh = morning.reduce((sum, kW) => sum + (kW > dayKW ? kW * days.hours : 0), 0);
   return [
     {
@@ -53,7 +63,7 @@ export function findNightSetback(days: MeterDays): Finding[] {
       meter: days.meter,
       from: toCivilDate(days.dayNumber[cold[0]!]!),
       to: toCivilDate(days.dayNumber[cold.at(-1)!]! + 1),
-      sure: sureOf(0.5 + (NIGHT_SHARE - nightKW / dayKW) / 2 + (morningKW / dayKW - MORNING_SHARE) / 3),
+      sure: sureOf(0.5 + (NIGHT_SHARE - nightKW / dayKW) / 2 + Math.max(0, morningKW / dayKW - MORNING_SHARE) / 3),
       grade: 'estimated',
       seen: {
         nightShare: nightKW / dayKW,
@@ -69,34 +79,38 @@ export function findNightSetback(days: MeterDays): Finding[] {
   ];
 }
 
-/** Whether the night takes nearly as much more for a degree as the day does: then the rooms are heated all night. */
-function growsByNight(days: MeterDays, known: readonly number[]): boolean {
-  const degree = perDegree(
-    days,
-    known.filter((day) => days.outdoorC[day]! < HEATED_C),
-  );
-  const meanIn = ({ from, to }: { from: number; to: number }) =>
-    meanOf([...degree!.slice(from / days.hours, to / days.hours)]);
-  return degree !== null && meanIn(NIGHT) > NIGHT_DEGREE_SHARE * meanIn(DAY);
+/**
+ * What the night takes more for a degree colder, beside the day, and the most it may be by the nights' own ups and downs, such as
+ * a car that charges: near 1 the rooms are heated all night. Null where the days were all as cold.
+ */
+function nightOfDegree(days: MeterDays, known: readonly number[]): { share: number; most: number } | null {
+  const heated = known.filter((day) => days.outdoorC[day]! < HEATED_C);
+  const [night, day] = [perDegree(days, heated, NIGHT), perDegree(days, heated, DAY)];
+  return night && day && { share: night.slope / day.slope, most: (night.slope + 2 * night.error) / day.slope };
 }
 
 /**
- * How much more is used at each reading of the day for a degree colder [kW/K], days held against the others of their four
- * weeks: what came or went in between, such as heating left on in summer or a load since the winter, falls out. Null where the days were all as cold.
+ * How much more is used between two hours for a degree colder [kW/K], days held against the others of their four weeks: what
+ * came or went in between, such as heating left on in summer or a load since the winter, falls out.
  */
-function perDegree(days: MeterDays, places: readonly number[]): Float64Array | null {
+function perDegree(days: MeterDays, places: readonly number[], { from, to }: { from: number; to: number }) {
+  const meanKW = (day: number) =>
+    meanOf([
+      ...days.kWh.subarray(
+        day * days.perDay + Math.floor(from / days.hours),
+        day * days.perDay + Math.floor(to / days.hours),
+      ),
+    ]) / days.hours;
   const months = [...Map.groupBy(places, (day) => Math.floor(days.dayNumber[day]! / WINDOW_DAYS)).values()];
-  const slopes = new Float64Array(days.perDay);
-  let square = 0;
-  for (const month of months) {
-    const meanC = meanOf(month.map((day) => days.outdoorC[day]!));
-    for (const day of month) {
-      const colder = meanC - days.outdoorC[day]!;
-      square += colder ** 2;
-      for (let i = 0; i < days.perDay; i++) slopes[i]! += (colder * days.kWh[day * days.perDay + i]!) / days.hours;
-    }
-  }
-  return square < LEAST_SPREAD_K2 * places.length ? null : slopes.map((sum) => sum / square);
+  const pairs = months.flatMap((month) => {
+    const [meanC, mean] = [meanOf(month.map((day) => days.outdoorC[day]!)), meanOf(month.map(meanKW))];
+    return month.map((day) => ({ colder: meanC - days.outdoorC[day]!, more: meanKW(day) - mean }));
+  });
+  const square = pairs.reduce((sum, { colder }) => sum + colder ** 2, 0);
+  if (square < LEAST_SPREAD_K2 * places.length) return null;
+  const slope = pairs.reduce((sum, { colder, more }) => sum + colder * more, 0) / square;
+  const left = pairs.reduce((sum, { colder, more }) => sum + (more - slope * colder) ** 2, 0);
+  return { slope, error: Math.sqrt(left / Math.max(1, pairs.length - months.length - 1) / square) };
 }
 
 /** Mean power by reading of the day over some days, kW. */

@@ -95,6 +95,32 @@ export function changeKind(
   return left(common.map((i) => cold[i]!)) < left(common.map(() => 1)) ? 'with-the-cold' : 'steady';
 }
 
+/** Days on each side of a change that show whether it came on a day, and what share of it must have come then. */
+const ABOUT_DAYS = 30;
+const LEAST_STEP = 0.5;
+const LEAST_STEP_T = 3;
+
+/**
+ * Whether the difference came on a day: y = a + b x + d from the day on, over the thirty days before and since, where d is
+ * at least half of what the two lines differ by there. Two seasons differ too, as the sun on the walls does on days as cold,
+ * but little by little.
+ */
+export function cameAtOnce({ at, before, after }: TwoLines, x: ArrayLike<number>, y: ArrayLike<number>): boolean {
+  const from = Math.max(0, at - ABOUT_DAYS);
+  const places = Array.from({ length: Math.min(y.length, at + ABOUT_DAYS) - from }, (_, i) => from + i);
+  const here = places.map((i) => x[i]!);
+  const since = places.map((i) => (i >= at ? 1 : 0));
+  // What x says of y and of the side is taken out of both; a line through the rest has d as its slope.
+  const rest = (values: readonly number[]) => {
+    const line = fitLine(here, values);
+    return values.map((value, i) => value - line.intercept - line.slope * here[i]!);
+  };
+  const left = fitLine(rest(since), rest(places.map((i) => y[i]!)), null, { parameters: 3 });
+  const meanX = here.reduce((sum, one) => sum + one, 0) / here.length;
+  const differ = after.intercept - before.intercept + (after.slope - before.slope) * meanX;
+  return left.slope / differ >= LEAST_STEP && Math.abs(left.slope) >= LEAST_STEP_T * left.slopeError;
+}
+
 function runningSums(x: ArrayLike<number>, y: ArrayLike<number>): Float64Array[] {
   const n = y.length;
   const sums = Array.from({ length: 5 }, () => new Float64Array(n + 1));

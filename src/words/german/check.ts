@@ -109,7 +109,7 @@ export const CHECK: Catalogue = {
   // Findings
   'Weekly hot tank': 'Wöchentlich heißer Speicher',
   'Many starts on warm days': 'Viele Starts an warmen Tagen',
-  'Rest at night, hard mornings': 'Nachts Ruhe, morgens schwere Arbeit',
+  'Rest at night': 'Nachts Ruhe',
   'More at every hour': 'Zu jeder Stunde mehr',
   'A large load, not like heating': 'Ein großer Verbraucher, nicht wie Heizung',
   'More counted in the same weather': 'Bei gleichem Wetter mehr gezählt',
@@ -182,6 +182,7 @@ export const CHECK: Catalogue = {
     'Einmal in der Woche zeigt der Zähler einen gleichmäßigen Lauf, wie wenn ein Speicher zur Reinhaltung sehr heiß gemacht wird.',
   'On warm days the heat pump starts about {times} times a day, for hot water or for the rooms.':
     'An warmen Tagen läuft die Wärmepumpe etwa {times}-mal am Tag an, für Warmwasser oder für die Räume.',
+  'The heat pump rests at night and catches up by day.': 'Die Wärmepumpe ruht nachts und holt es am Tag nach.',
   'The heat pump rests at night and works hard in the morning.':
     'Die Wärmepumpe ruht nachts und arbeitet morgens schwer.',
   'Since {since} the meter counts more at every hour, at night too.':
@@ -209,8 +210,8 @@ export const CHECK: Catalogue = {
   'Read the heat pump for a week on a meter of its own.':
     'Die Wärmepumpe eine Woche lang an einem eigenen Zähler ablesen.',
   'How much it comes to is not known.': 'Wie viel es ausmacht, ist nicht bekannt.',
-  'The cooler night saves heat, and the hot morning costs some. Only a trial shows which is more.':
-    'Die kühlere Nacht spart Wärme, der harte Morgen kostet welche. Was überwiegt, zeigt nur ein Versuch.',
+  'The cooler night saves heat, and catching up costs some. Only a trial shows which is more.':
+    'Die kühlere Nacht spart Wärme, das Nachholen kostet welche. Was überwiegt, zeigt nur ein Versuch.',
   'That is at the prices of its own hours. At the mean price, as the parts of the difference have it, it is {amount}.':
     'Das ist zu den Preisen der Stunden, in denen es lief. Zum mittleren Preis, wie in den Teilen des Unterschieds, sind es {amount}.',
   'It makes no lasting cost.': 'Auf Dauer kostet es nichts.',

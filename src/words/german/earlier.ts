@@ -2,6 +2,7 @@
 import type { Catalogue } from '../say.ts';
 
 export const EARLIER: Catalogue = {
+  'Rest at night, hard mornings': 'Nachts Ruhe, morgens schwere Arbeit',
   'Pump of the heating circuit': 'Heizkreispumpe',
   'Source pump or fan': 'Solepumpe oder Ventilator',
   'Half as much hot water again': '50 % mehr Warmwasser',

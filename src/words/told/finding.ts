@@ -6,7 +6,7 @@ export const FINDING = sentences<ToldFinding>()({
   'found-heater-running': 'Immersion or backup heater',
   'found-weekly-pasteurisation': 'Weekly hot tank',
   'found-water-often': 'Many starts on warm days',
-  'found-night-setback': 'Rest at night, hard mornings',
+  'found-night-setback': 'Rest at night',
   'found-base-load-rose': 'More at every hour',
   'found-large-load': 'A large load, not like heating',
   'found-dear-hours': 'More use at expensive hours',

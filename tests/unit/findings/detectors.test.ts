@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { addDays } from '../../../src/model/calendar/civil.ts';
+import { addDays, daysBetween } from '../../../src/model/calendar/civil.ts';
 import type { TariffVersion } from '../../../src/model/shapes/tariff.ts';
 import { FIRST, found, heating, noise, outdoorOn, readingsOf } from './made-days.ts';
 
@@ -74,6 +74,16 @@ describe('nights', () => {
     const readings = readingsOf(DAYS, (d, h) => 0.06 + (heating(d, h) - 0.06) * shape(h));
     expect(found('night-setback', [readings], DAYS)).toHaveLength(count);
   });
+  test('a night that is let go counts without a hard morning: a heavy house catches up all day', () => {
+    const shape = (hour: number) => (hour < 5.5 ? 0.05 : 1.25);
+    const readings = readingsOf(DAYS, (d, h) => 0.06 + (heating(d, h) - 0.06) * shape(h));
+    const [finding] = found('night-setback', [readings], DAYS);
+    expect(Number(finding!.seen.morningShare)).toBeLessThan(1.3);
+    // With a car that charges on some nights the house’s meter cannot say what its nights take for a degree.
+    const car = (d: number, h: number) => (h >= 1 && h < 4 && noise(d * 7) > 0 ? 7 : 0);
+    const withCar = readingsOf(DAYS, (d, h) => heating(d, h) + house(d, h) + car(d, h), { meter: 'whole-house' });
+    expect(found('night-setback', [withCar], DAYS)).toEqual([]);
+  });
   test('what the mornings take is seen; what it costs or saves nobody knows', () => {
     // 1 kW on every day below 9 °C, 0.2 kW before five, 2.2 kW for three hours: 6.6 kWh a morning, all above the day's 1 kW.
     const readings = readingsOf(DAYS, (d, h) => 0.06 + (outdoorOn(d) < 9 ? share(h) : 0));
@@ -99,6 +109,20 @@ describe('a change from a day on', () => {
     expect(finding!.from).toBe(addDays(FIRST, 150));
     expect(finding!.seen.riseW).toBeCloseTo(150, -1);
     expect(finding!.kWhYear).toBeCloseTo(0.15 * 8760, -2);
+  });
+  test('a holiday in the autumn is no change of habits, and hides none in the winter', () => {
+    const away = (d: number) => (d >= 20 && d < 32 ? 0.2 : 1);
+    const plain = readingsOf(DAYS, (d, h) => 0.06 + heating(d, h) * away(d));
+    expect(found('behaviour-changed', [plain], DAYS)).toEqual([]);
+    const since = addDays(FIRST, 110);
+    const warmer = readingsOf(DAYS, (d, h) => 0.06 + heating(d, h) * away(d) * (d >= 110 ? 1.3 : 1));
+    const [finding] = found('behaviour-changed', [warmer], DAYS);
+    expect(Math.abs(daysBetween(since, finding!.from))).toBeLessThanOrEqual(3);
+    expect(Number(finding!.seen.share)).toBeCloseTo(0.3, 1);
+  });
+  test('a little less in a summer that has no summer before it may be the season', () => {
+    const shorter = readingsOf(DAYS, (d, h) => 0.06 + (heating(d, h) + 0.15) * (d >= 210 ? 0.75 : 1));
+    expect(found('behaviour-changed', [shorter], DAYS)).toEqual([]);
   });
   test.each([
     ['warmer rooms', 1.3, 'with-the-cold'],
