@@ -5,15 +5,24 @@
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 
-/** Less than this is not worth the 20 ms that collecting takes. */
-const WORTH_BYTES = 96 * 1024 * 1024;
+/** Less than this is not worth the 20 ms that collecting takes. Files that are held count once, not with every answer. */
+const WORTH_BYTES = 64 * 1024 * 1024;
 
 export function createGiveBack(): () => void {
   setFlagsFromString('--expose-gc');
   const collect: unknown = runInNewContext('globalThis.gc');
   if (typeof collect !== 'function') return () => undefined;
-  return () => {
+  const inUse = () => {
     const { heapUsed, external } = process.memoryUsage();
-    if (heapUsed + external > WORTH_BYTES) collect();
+    return heapUsed + external;
+  };
+  /** What was still in use after the last collecting, or is by now. */
+  let held = 0;
+  return () => {
+    const now = inUse();
+    held = Math.min(held, now);
+    if (now < held + WORTH_BYTES) return;
+    collect();
+    held = inUse();
   };
 }
