@@ -14,6 +14,7 @@ import { Tariff } from '../model/shapes/tariff.ts';
 import { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { CURRENCIES, LANGUAGES } from '../words/say.ts';
 import type { DeskRefusal } from './desk-error.ts';
+import { PASSPHRASE_LETTERS } from './limits.ts';
 
 const Id = z.string().min(1).max(64);
 const Nothing = z.object({});
@@ -72,7 +73,7 @@ export const ValuesState = z.object({
 export type ValuesState = z.infer<typeof ValuesState>;
 
 const Path = z.string().min(1).max(4000);
-const Passphrase = z.string().min(8).max(200).optional();
+const Passphrase = z.string().min(PASSPHRASE_LETTERS.least).max(PASSPHRASE_LETTERS.most).optional();
 
 export const FolderView = z.object({
   path: Path,

@@ -20,6 +20,9 @@ export const refuseLargeFile = (fileName: string, bytes: number, limit = LARGEST
     remedy: say('Ten years of half-hours need 5 to 14 MB. Export a shorter span, or only the meter that is wanted.'),
   });
 
+/** Letters of a passphrase, in the window and on the command line alike. */
+export const PASSPHRASE_LETTERS = { least: 8, most: 200 } as const;
+
 /** Largest logo, bytes: it goes into every document that is printed. */
 export const LARGEST_LOGO_BYTES = 200_000;
 

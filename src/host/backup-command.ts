@@ -1,12 +1,14 @@
 /** Copies and the way back without a window, by the same services; the window must be closed. */
-import { mkdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { countHouseholds, openCopy, restoreCopy, saveCopyInto } from '../desk/copies.ts';
 import { listDamage } from '../desk/damage-notes.ts';
 import { DeskError } from '../desk/desk-error.ts';
+import { PASSPHRASE_LETTERS } from '../desk/limits.ts';
+import { readRegularFile } from '../desk/regular-file.ts';
 import { changeUpkeep, checkPieces } from '../desk/upkeep.ts';
 import { makeCopyKey } from '../store/locked-copy.ts';
+import { makeFolder } from '../store/make-folder.ts';
 import { openSqliteStore, type SqliteStore } from '../store/sqlite-store.ts';
 import type { Damage } from '../store/store-fault.ts';
 import { catalogueOf } from '../words/catalogues.ts';
@@ -52,8 +54,23 @@ function readBackupOptions(args: readonly string[]) {
     task: task ?? 'check',
     path: fromHere(positionals[1] ?? '.'),
     dataFolder: values.data === undefined ? defaultDataFolder() : fromHere(values.data),
-    passphrase: keyFile === undefined ? undefined : readFileSync(fromHere(keyFile), 'utf8').split(/\r?\n/)[0]!,
+    passphrase: keyFile === undefined ? undefined : readPassphrase(fromHere(keyFile)),
   };
+}
+
+/** The first line as it would be typed: UTF-16 and the marks that editors of Windows put first are none of it. Throws DeskError. */
+function readPassphrase(path: string): string {
+  const bytes = readRegularFile(path);
+  const isWide = bytes[0] === 0xff && bytes[1] === 0xfe;
+  const [passphrase] = new TextDecoder(isWide ? 'utf-16le' : 'utf-8').decode(bytes).split(/\r?\n/);
+  const { least, most } = PASSPHRASE_LETTERS;
+  if (passphrase!.length >= least && passphrase!.length <= most) return passphrase!;
+  throw new DeskError({
+    code: 'bad-passphrase',
+    message: `The first line of ${path} has ${passphrase!.length} letters; a passphrase has ${least} to ${most}.`,
+    where: path,
+    remedy: 'Write the passphrase into the first line of this file.',
+  });
 }
 
 function parse(args: readonly string[]) {
@@ -72,7 +89,7 @@ export const backup = (args: readonly string[], raw: Terminal): Promise<0 | 1 | 
       return 0;
     }
     speak({ language: 'en-GB', currency: 'GBP' }, await catalogueOf('en-GB'));
-    mkdirSync(options.dataFolder, { recursive: true, mode: 0o700 });
+    makeFolder(options.dataFolder);
     const store = openSqliteStore(join(options.dataFolder, DATABASE_NAME));
     try {
       const notice = describeOpening(store.opening);

@@ -20,6 +20,10 @@ test('a copy onto a stick, a new machine, everything back', async ({ page: oldPa
   await page.getByLabel('Lock it with a passphrase').check();
   await expect(page.getByRole('button', { name: 'Save a copy …' })).toBeDisabled();
   await page.getByLabel('Passphrase', { exact: true }).fill(phrase);
+  await page.getByLabel('The passphrase once more').fill('four words on papre');
+  await expect(page.getByRole('alert')).toHaveText('This differs from the passphrase above.');
+  await expect(page.getByRole('button', { name: 'Save a copy …' })).toBeDisabled();
+  await page.getByLabel('The passphrase once more').fill(phrase);
   await page.getByRole('button', { name: 'Save a copy …' }).click();
   let picker = page.getByRole('dialog');
   await expect(picker.getByRole('heading', { name: 'Sticks and usual places' })).toBeVisible();

@@ -1,6 +1,7 @@
 /** Saves a copy now, and one every day. */
 import { useState } from 'react';
 import type { DataState } from '../../desk/contract.ts';
+import { PASSPHRASE_LETTERS } from '../../desk/limits.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
@@ -8,8 +9,6 @@ import { Refused } from '../shared/refused.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { FolderPicker, sizeWords } from './folder-picker.tsx';
 import { PassphraseField } from './passphrase-field.tsx';
-
-const LEAST_LETTERS = 8;
 
 function dailyWords({ daily, dailyLocked, folder = '' }: DataState, locks: boolean): string {
   if (!daily)
@@ -26,10 +25,16 @@ export function SaveCopy(props: { readonly state: DataState; readonly onState: (
   const [picking, setPicking] = useState<'once' | 'daily' | null>(null);
   const [locks, setLocks] = useState(false);
   const [passphrase, setPassphrase] = useState('');
+  // It is typed unseen, and with a slip in it nobody could open the copy.
+  const [again, setAgain] = useState('');
   const [said, setSaid] = useState<string | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
   const [saving, setSaving] = useState(false);
-  const tooShort = locks && passphrase.length < LEAST_LETTERS;
+  const isUnsettled = locks && (passphrase.length < PASSPHRASE_LETTERS.least || again !== passphrase);
+  const forget = () => {
+    setPassphrase('');
+    setAgain('');
+  };
 
   const attempt = async (work: () => Promise<void>) => {
     setSaving(true);
@@ -46,7 +51,7 @@ export function SaveCopy(props: { readonly state: DataState; readonly onState: (
   const save = (folder: string) =>
     attempt(async () => {
       const saved = await call('data.save', locks ? { folder, passphrase } : { folder });
-      setPassphrase('');
+      forget();
       setSaid(
         [
           say('Saved and read back: {path}, {size}, {count, plural, one {# household} other {# households}}.', {
@@ -63,7 +68,7 @@ export function SaveCopy(props: { readonly state: DataState; readonly onState: (
     attempt(async () => {
       const lock = folder !== null && locks ? { passphrase } : {};
       onState(await call('data.daily', { folder, ...lock }));
-      setPassphrase('');
+      forget();
     });
 
   return (
@@ -82,18 +87,28 @@ export function SaveCopy(props: { readonly state: DataState; readonly onState: (
         <span>{say('Lock it with a passphrase')}</span>
       </label>
       {locks ? (
-        <PassphraseField
-          value={passphrase}
-          onChange={setPassphrase}
-          note={say('At least 8 letters; four words are better. Without it nobody can open the copy, you neither.')}
-        />
+        <>
+          <PassphraseField
+            value={passphrase}
+            onChange={setPassphrase}
+            note={say('At least 8 letters; four words are better. Without it nobody can open the copy, you neither.')}
+          />
+          <PassphraseField
+            label={say('The passphrase once more')}
+            value={again}
+            onChange={setAgain}
+            refusal={
+              again !== '' && !passphrase.startsWith(again) ? say('This differs from the passphrase above.') : null
+            }
+          />
+        </>
       ) : null}
       <div className="actions">
-        <button type="button" className="main" disabled={saving || tooShort} onClick={() => setPicking('once')}>
+        <button type="button" className="main" disabled={saving || isUnsettled} onClick={() => setPicking('once')}>
           {saving ? say('Saving …') : say('Save a copy …')}
         </button>
         {state.folder === undefined ? null : (
-          <button type="button" disabled={saving || tooShort} onClick={() => void save(state.folder!)}>
+          <button type="button" disabled={saving || isUnsettled} onClick={() => void save(state.folder!)}>
             {say('Save to {folder} again', { folder: state.folder })}
           </button>
         )}
@@ -104,7 +119,7 @@ export function SaveCopy(props: { readonly state: DataState; readonly onState: (
         <input
           type="checkbox"
           checked={state.daily}
-          disabled={saving || (tooShort && !state.daily)}
+          disabled={saving || (isUnsettled && !state.daily)}
           onChange={(event) => (event.target.checked ? setPicking('daily') : void setDaily(null))}
         />
         <span>{dailyWords(state, locks)}</span>

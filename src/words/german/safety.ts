@@ -127,6 +127,8 @@ export const SAFETY: Catalogue = {
   'Lock it with a passphrase': 'Mit einem Kennsatz verschließen',
   'At least 8 letters; four words are better. Without it nobody can open the copy, you neither.':
     'Mindestens 8 Zeichen; vier Wörter sind besser. Ohne ihn kann niemand die Kopie öffnen, auch Sie nicht.',
+  'The passphrase once more': 'Der Kennsatz noch einmal',
+  'This differs from the passphrase above.': 'Das weicht vom Kennsatz darüber ab.',
   'Saving …': 'Wird gespeichert …',
   'Save a copy …': 'Kopie speichern …',
   'Save to {folder} again': 'Wieder nach {folder} speichern',
@@ -186,10 +188,10 @@ export const SAFETY: Catalogue = {
     'Der Datenträger von {path} antwortet nicht, darum wurde dies nicht gespeichert.',
   'If it is a stick, put it in again and start Plainwarmth again. What was saved before is safe.':
     'Ist es ein Stick, stecken Sie ihn wieder ein und starten Sie Plainwarmth neu. Was vorher gespeichert war, ist sicher.',
-  'The data file {path} was deleted or moved while Plainwarmth ran. It was written again with everything saved before.':
-    'Die Datendatei {path} wurde gelöscht oder verschoben, während Plainwarmth lief. Sie wurde mit allem neu geschrieben, was vorher gespeichert war.',
-  'The data file {path} is no longer there, so this was not saved.':
-    'Die Datendatei {path} ist nicht mehr da, darum wurde dies nicht gespeichert.',
+  'The data file {path} was deleted, moved or emptied while Plainwarmth ran. It was written again with everything saved before.':
+    'Die Datendatei {path} wurde gelöscht, verschoben oder geleert, während Plainwarmth lief. Sie wurde mit allem neu geschrieben, was vorher gespeichert war.',
+  'The data file {path} is no longer there or was cut short, so this was not saved.':
+    'Die Datendatei {path} ist nicht mehr da oder wurde gekürzt, darum wurde dies nicht gespeichert.',
   'Close Plainwarmth and start it again, then make this change once more.':
     'Schließen Sie Plainwarmth und starten Sie es neu, dann machen Sie diese Änderung noch einmal.',
   'If it lies on a stick, put the stick in again. Then close Plainwarmth and start it again.':
@@ -225,6 +227,8 @@ export const SAFETY: Catalogue = {
     'Die Datendatei war beschädigt. Sie wurde als {path} beiseitegelegt, nichts darin wurde geändert, und eine leere wurde begonnen. Holen Sie in den Einstellungen Ihre letzte Kopie zurück, und heben Sie jene Datei auf: Wer Datenbanken kennt, holt vielleicht mehr heraus.',
   'The data file belonged to another program. It was set aside as {path}, nothing in it was changed, and an empty one was begun.':
     'Die Datendatei gehörte einem anderen Programm. Sie wurde als {path} beiseitegelegt, nichts darin wurde geändert, und eine leere wurde begonnen.',
+  '{count, plural, one {# household} other {# households}} had been saved here before. Restore your last copy in the settings.':
+    'Hier {count, plural, one {war # Haushalt} other {waren # Haushalte}} gespeichert. Holen Sie in den Einstellungen Ihre letzte Kopie zurück.',
   'The data file is gone or empty; {count, plural, =0 {households} one {# household} other {# households}} had been saved in it. An empty one was begun. Restore your last copy in the settings.':
     'Die Datendatei ist weg oder leer, wo {count, plural, =0 {Haushalte} one {# Haushalt} other {# Haushalte}} gespeichert {count, plural, one {war} other {waren}}. Eine leere wurde begonnen. Holen Sie in den Einstellungen Ihre letzte Kopie zurück.',
   'What was left of it lies at {path}.': 'Was davon übrig war, liegt in {path}.',

@@ -1,9 +1,11 @@
+import { execFileSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { backup } from '../../../src/host/backup-command.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
+import { unlockCopy } from '../../../src/store/locked-copy.ts';
 import { openSqliteStore } from '../../../src/store/sqlite-store.ts';
 import { runApart } from '../store/run-apart.ts';
 
@@ -51,6 +53,27 @@ test('saves, looks, restores on another computer, and checks', async () => {
   expect(await run('new', 'restore', path)).toMatchObject({ code: 2, err: expect.stringContaining('locked') });
   expect(await run('new', 'restore', path, ...key)).toMatchObject({ code: 0, out: 'Restored, households: 1.\n' });
   expect(await run('new', 'check')).toMatchObject({ code: 0, out: 'Nothing is damaged.\n' });
+});
+
+test.each([
+  ['UTF-8 with its mark', '\uFEFFfour words and more\r\n', 'utf8'],
+  ['UTF-16, as redirecting writes it on Windows', '\uFEFFfour words and more\r\n', 'utf16le'],
+] as const)('a passphrase from a file in %s is the one that is typed', async (_, text, encoding) => {
+  fill('old');
+  writeFileSync(join(folder, 'key'), Buffer.from(text, encoding));
+  expect(await run('old', 'save', stick, '--passphrase-file', join(folder, 'key'))).toMatchObject({ code: 0, err: '' });
+  expect(await unlockCopy(join(stick, readdirSync(stick)[0]!), 'four words and more')).not.toBe(false);
+});
+
+test.each([
+  ['an empty file', (path: string) => writeFileSync(path, ''), 'has 0 letters'],
+  ['an empty first line', (path: string) => writeFileSync(path, '\nfour words and more'), 'has 0 letters'],
+  ['a pipe', (path: string) => execFileSync('mkfifo', [path]), 'where a file is needed'],
+])('%s for a passphrase locks nothing', async (_, make, words) => {
+  fill('old');
+  make(join(folder, 'key'));
+  const { code, err } = await run('old', 'save', stick, '--passphrase-file', join(folder, 'key'));
+  expect([code, err, readdirSync(stick)]).toEqual([2, expect.stringContaining(words), []]);
 });
 
 test.each([
