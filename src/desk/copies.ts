@@ -1,10 +1,13 @@
 /** Everything as one file to another place, and back again: one way for window, command line and tests. */
 import { createHash } from 'node:crypto';
 import {
+  closeSync,
   copyFileSync,
   createReadStream,
   existsSync,
+  fsyncSync,
   mkdtempSync,
+  openSync,
   readdirSync,
   renameSync,
   rmSync,
@@ -62,9 +65,21 @@ export async function saveCopyInto(order: SaveOrder): Promise<SavedCopy> {
       ? writePlain(store, part)
       : writeLocked(store, part, lock, order.dataFolder));
     renameSync(part, path);
+    keepName(folder);
     return { path, size: statSync(path).size, households: countHouseholds(store), damage };
   } finally {
     rmSync(part, { force: true });
+  }
+}
+
+/** A name too is only kept once the disk has it: a stick may be pulled out the moment "saved" is said. Windows has no such call. */
+function keepName(folder: string): void {
+  if (process.platform === 'win32') return;
+  const handle = openSync(folder, 'r');
+  try {
+    fsyncSync(handle);
+  } finally {
+    closeSync(handle);
   }
 }
 
@@ -249,11 +264,11 @@ export function listCopies(folder: string) {
 const DAILY_KEPT = 14;
 export const DAILY_STEM = 'plainwarmth-daily';
 
-/** Takes away the oldest copies of the day, and nothing that is named otherwise. */
+/** Takes away the oldest copies of the day, and nothing that is named otherwise; the one at `path`, just saved, stays whatever its day. */
 export function thinDailyCopies(path: string): void {
   const folder = dirname(path);
-  const daily = readdirSync(folder).filter((name) =>
-    /^plainwarmth-daily \d{4}-\d{2}-\d{2}( \(\d+\))?\.(sqlite|locked)$/.test(name),
+  const others = readdirSync(folder).filter(
+    (name) => name !== basename(path) && /^plainwarmth-daily \d{4}-\d{2}-\d{2}( \(\d+\))?\.(sqlite|locked)$/.test(name),
   );
-  for (const name of daily.sort().slice(0, -DAILY_KEPT)) rmSync(join(folder, name), { force: true });
+  for (const name of others.sort().slice(0, 1 - DAILY_KEPT)) rmSync(join(folder, name), { force: true });
 }

@@ -20,8 +20,8 @@ export type { DeskPorts, PrintPdf } from './ports.ts';
 export interface Desk {
   /** Throws DeskError for what is refused; anything else thrown is our own failure. */
   handle(name: string, input: unknown, options: Work): Promise<unknown>;
-  /** Does what is due by itself; to be called now and then. */
-  keepUp(): Promise<void>;
+  /** Does what is due by itself; to be called now and then. Once `isEnding`, a copy under way is finished and nothing else. */
+  keepUp(isEnding: () => boolean): Promise<void>;
   /** Loads what a start does not ask for, so that the first request for it need not wait. */
   loadRest(): Promise<void>;
 }
@@ -59,7 +59,7 @@ export function createDesk(ports: DeskPorts): Desk {
   };
 
   return {
-    keepUp: () => keepUp(ports),
+    keepUp: (isEnding) => keepUp(ports, isEnding),
     loadRest,
     async handle(name, input, work) {
       if (!Object.hasOwn(contract, name)) {

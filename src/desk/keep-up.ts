@@ -7,8 +7,9 @@ import { CHECK_AFTER_DAYS, changeUpkeep, checkPieces, daysSince, readUpkeep } fr
 
 export type KeepUpPorts = Pick<DeskPorts, 'store' | 'dataFolder' | 'today' | 'now'>;
 
-/** To be called now and then; does what is due, and keeps why it could not. */
-export async function keepUp({ store, dataFolder, today, now }: KeepUpPorts): Promise<void> {
+/** To be called now and then; does what is due, and keeps why it could not. A check is left for the next time once `isEnding`. */
+export async function keepUp(ports: KeepUpPorts, isEnding: () => boolean = () => false): Promise<void> {
+  const { store, dataFolder, today, now } = ports;
   const { firstUsedOn, daily, dailyLocked, folder, lastDailyOn, lastCheckOn } = readUpkeep(store);
   if (firstUsedOn === undefined) changeUpkeep(store, { firstUsedOn: now() });
   if (daily && folder !== undefined && lastDailyOn !== today()) {
@@ -24,5 +25,6 @@ export async function keepUp({ store, dataFolder, today, now }: KeepUpPorts): Pr
       if (readUpkeep(store).failure !== failure) changeUpkeep(store, { failure });
     }
   }
-  if (daysSince(lastCheckOn ?? firstUsedOn ?? now(), now()) > CHECK_AFTER_DAYS) await checkPieces(store, now());
+  if (daysSince(lastCheckOn ?? firstUsedOn ?? now(), now()) > CHECK_AFTER_DAYS)
+    await checkPieces(store, now(), { isEnding });
 }

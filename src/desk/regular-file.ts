@@ -5,6 +5,16 @@ import { say } from '../words/say.ts';
 import { DeskError } from './desk-error.ts';
 import { LARGEST_FILE_BYTES, refuseLargeFile } from './limits.ts';
 
+export const noRegularFile = (path: string, isFolder: boolean) =>
+  new DeskError({
+    code: 'no-regular-file',
+    message: isFolder
+      ? say('{path} is a folder, where a file is needed.', { path })
+      : say('{path} is a pipe or a device, where a file is needed.', { path }),
+    where: path,
+    remedy: say('Name a file.'),
+  });
+
 /** The size is asked first: a file beyond the limit is refused before any of it is held. Throws DeskError. */
 export function readRegularFile(path: string): Uint8Array {
   const facts = statSync(path, { throwIfNoEntry: false });
@@ -16,16 +26,7 @@ export function readRegularFile(path: string): Uint8Array {
       remedy: say('Correct the path.'),
     });
   }
-  if (!facts.isFile()) {
-    throw new DeskError({
-      code: 'no-regular-file',
-      message: facts.isDirectory()
-        ? say('{path} is a folder, where a file is needed.', { path })
-        : say('{path} is a pipe or a device, where a file is needed.', { path }),
-      where: path,
-      remedy: say('Name a file.'),
-    });
-  }
+  if (!facts.isFile()) throw noRegularFile(path, facts.isDirectory());
   if (facts.size > LARGEST_FILE_BYTES) throw refuseLargeFile(basename(path), facts.size);
   return new Uint8Array(readFileSync(path));
 }

@@ -56,10 +56,10 @@ export function explainStoreFault({ code, path, found, expected, damage, copy, r
         code: 'store-gone',
         message: rescued
           ? say(
-              'The data file {path} was deleted or moved while Plainwarmth ran. It was written again with everything saved before.',
+              'The data file {path} was deleted, moved or emptied while Plainwarmth ran. It was written again with everything saved before.',
               { path },
             )
-          : say('The data file {path} is no longer there, so this was not saved.', { path }),
+          : say('The data file {path} is no longer there or was cut short, so this was not saved.', { path }),
         where: path,
         remedy: rescued
           ? say('Close Plainwarmth and start it again, then make this change once more.')

@@ -65,11 +65,22 @@ export const forgetDamage = (store: Store, isGone: (damage: Damage) => boolean):
 /** Between two pieces others get their turn after this long. */
 const TURN_MS = 40;
 
+interface CheckOptions {
+  readonly onProgress?: ((share: number) => void) | undefined;
+  /** Breaks it off; it counts as not made. */
+  readonly isEnding?: () => boolean;
+}
+
 /** Holds every stored piece against its hash, in turns, and keeps what was found. */
-export async function checkPieces(store: Store, now: string, onProgress?: (share: number) => void): Promise<Upkeep> {
+export async function checkPieces(
+  store: Store,
+  now: string,
+  { onProgress, isEnding }: CheckOptions = {},
+): Promise<Upkeep> {
   const damage: Damage[] = [];
   let begun = performance.now();
   for (const looked of store.findDamage()) {
+    if (isEnding?.()) return readUpkeep(store);
     if (looked.damage) damage.push(looked.damage);
     onProgress?.(looked.share);
     if (performance.now() - begun < TURN_MS) continue;

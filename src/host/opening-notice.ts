@@ -16,11 +16,18 @@ function describeIncident({ kind, setAside, missing, households }: Incident): st
         'The data file was damaged. It was set aside as {path}, nothing in it was changed, and an empty one was begun. Restore your last copy in the settings, and keep that file: somebody who knows databases may get more out of it.',
         { path },
       );
-    case 'foreign':
-      return say(
+    case 'foreign': {
+      const found = say(
         'The data file belonged to another program. It was set aside as {path}, nothing in it was changed, and an empty one was begun.',
         { path },
       );
+      if (!households) return found;
+      const lost = say(
+        '{count, plural, one {# household} other {# households}} had been saved here before. Restore your last copy in the settings.',
+        { count: households },
+      );
+      return `${found} ${lost}`;
+    }
     case 'emptied': {
       const lost = say(
         'The data file is gone or empty; {count, plural, =0 {households} one {# household} other {# households}} had been saved in it. An empty one was begun. Restore your last copy in the settings.',

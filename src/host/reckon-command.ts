@@ -7,7 +7,7 @@ import { DeskError } from '../desk/desk-error.ts';
 import { letterNames } from '../desk/letter-names.ts';
 import { plantOf } from '../desk/plant.ts';
 import type { ReadEvidence } from '../desk/ports.ts';
-import { readRegularFile } from '../desk/regular-file.ts';
+import { noRegularFile, readRegularFile } from '../desk/regular-file.ts';
 import { readSignedValues } from '../desk/signed-values.ts';
 import { intakeContext } from '../desk/take-in.ts';
 import { VALUES_KEY } from '../desk/values-key.ts';
@@ -90,13 +90,14 @@ async function writePdf(path: string, document: string, option: string, { err }:
   err(`Wrote ${path}\n`);
 }
 
-/** What was read is never written over, by whatever name it is reached. */
-function refuseOwnInput({ file, html, pdf, working, letter, sheet }: ReckonOptions, { whole }: Reckoned): void {
+/** What was read is never written over, by whatever name it is reached; and a pipe that nobody reads takes nothing. */
+function refuseTargets({ file, values, html, pdf, working, letter, sheet }: ReckonOptions, { whole }: Reckoned): void {
   const beside = whole.evidence.map(({ import: { fileName } }) => join(dirname(file), fileName));
   const known = (path: string) => statSync(path, { throwIfNoEntry: false, bigint: true });
-  const inputs = [file, ...beside].map(known);
+  const inputs = [file, ...(values === null ? [] : [values]), ...beside].map(known);
   for (const target of [html, pdf, working, letter, sheet]) {
     const facts = target === null ? undefined : known(target);
+    if (facts?.isFIFO()) throw noRegularFile(target!, false);
     if (!facts || !inputs.some((one) => one?.ino === facts.ino && one.dev === facts.dev)) continue;
     throw new DeskError({
       code: 'own-input',
@@ -108,7 +109,7 @@ function refuseOwnInput({ file, html, pdf, working, letter, sheet }: ReckonOptio
 }
 
 async function writeDocuments(options: ReckonOptions, reckoned: Reckoned, terminal: Terminal) {
-  refuseOwnInput(options, reckoned);
+  refuseTargets(options, reckoned);
   const { html, pdf, working, letter, sheet } = options;
   const { estimate, check, whole } = reckoned;
   const settings = Settings.parse({});

@@ -20,9 +20,14 @@ const ENDING_MS = 60_000;
 const STEP_MS = 250;
 
 export function noteRunning(dataFolder: string, { port, token }: Pick<Note, 'port' | 'token'>): void {
-  // Made anew: the mode of a file that is there already would stay.
-  forgetRunning(dataFolder);
-  writeFileSync(notePath(dataFolder), JSON.stringify({ port, token, version: VERSION }), { mode: 0o600 });
+  try {
+    // Made anew: the mode of a file that is there already would stay.
+    forgetRunning(dataFolder);
+    writeFileSync(notePath(dataFolder), JSON.stringify({ port, token, version: VERSION }), { mode: 0o600 });
+  } catch (error) {
+    // On a full disk the households come before a second start that finds this one.
+    console.error(error);
+  }
 }
 
 export function forgetRunning(dataFolder: string): void {

@@ -30,11 +30,12 @@ export function askToPrint(port: Port): AskedPrinter {
 }
 
 export interface ServedDesk {
-  readonly port: Port;
+  readonly port: MessagePort;
   readonly stops: MessagePort;
   readonly desk: Desk;
   readonly printer: AskedPrinter | null;
-  readonly close: () => void;
+  /** Resolves when the data is closed. */
+  readonly close: () => Promise<void>;
   /** Called after each answer. */
   readonly giveBack?: () => void;
 }
@@ -85,9 +86,11 @@ export function serveDesk({ port, stops, desk, printer, close, giveBack }: Serve
     if (message.kind === 'call') void answer(message.id, message.name, message.input);
     else if (message.kind === 'printed') printer?.take(message);
     else {
-      close();
-      send({ kind: 'closed' });
-      stops.close();
+      void close().finally(() => {
+        send({ kind: 'closed' });
+        stops.close();
+        port.close();
+      });
     }
   });
 }

@@ -66,7 +66,11 @@ export async function serveStore(
     // After the answer, so that the window hears that it will be done.
     quit: () => void setImmediate(() => port.postMessage({ kind: 'quit' } satisfies FromDesk)),
   });
-  const keepUp = () => void desk.keepUp().catch((error: unknown) => console.error(error));
+  let isEnding = false;
+  let upkeep: Promise<void> = Promise.resolve();
+  const keepUp = () => {
+    upkeep = desk.keepUp(() => isEnding).catch((error: unknown) => console.error(error));
+  };
   const timers = [
     setTimeout(() => void desk.loadRest(), LOAD_REST_MS),
     setTimeout(keepUp, FIRST_KEEP_UP_MS),
@@ -79,10 +83,12 @@ export async function serveStore(
     desk,
     printer,
     giveBack: createGiveBack(),
-    close() {
+    // A copy of the day that is being saved comes to its end first.
+    async close() {
+      isEnding = true;
       for (const timer of timers) clearTimeout(timer);
+      await upkeep;
       store.close();
-      port.close();
     },
   });
 }

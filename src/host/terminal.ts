@@ -2,11 +2,27 @@
 import type { DeskRefusal } from '../desk/desk-error.ts';
 import { ManyRefusals } from '../desk/parse-household.ts';
 import { toRefusal } from '../desk/refusal.ts';
+import { localToday } from './local-today.ts';
 
 export interface Terminal {
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
   readonly today: string;
+}
+
+/** The terminal of this process. Whoever reads only the head of what is printed, as `| head` does, hangs up; that is no fault. */
+export function ownTerminal(): Terminal {
+  for (const stream of [process.stdout, process.stderr]) {
+    stream.on('error', (error: NodeJS.ErrnoException) => {
+      if (error.code !== 'EPIPE') throw error;
+      process.exit();
+    });
+  }
+  return {
+    out: (text) => process.stdout.write(text),
+    err: (text) => process.stderr.write(text),
+    today: localToday(),
+  };
 }
 
 /** Names come from other people's files; what would steer a terminal or turn its text around is shown as a sign. */

@@ -5,6 +5,7 @@
 import { existsSync, renameSync, rmSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import type { Database } from 'better-sqlite3';
+import { checkCopy } from './check-copy.ts';
 import { freeName } from './open-database.ts';
 import { StoreFault, withFaults } from './store-fault.ts';
 import { type Counted, openTally, toHead } from './tally.ts';
@@ -33,11 +34,14 @@ export function keepIn(database: Database, path: string, counted: Counted): Keep
     };
   }
   const countHouseholds = database.prepare<[], number>('SELECT count(*) FROM households').pluck();
+  const sizeOf = () => statSync(path, { throwIfNoEntry: false })?.size ?? 0;
   const identity = (file: string) => {
     const facts = statSync(file, { bigint: true, throwIfNoEntry: false });
     return facts === undefined ? undefined : `${facts.dev} ${facts.ino}`;
   };
   const own = identity(path);
+  /** What the file had at least: it gets shorter by nobody but us. */
+  let leastSize = sizeOf();
   const ownLog = () => identity(`${path}-wal`);
   const log = ownLog();
   const tally = openTally(path);
@@ -55,6 +59,7 @@ export function keepIn(database: Database, path: string, counted: Counted): Keep
     note();
     const [answer] = database.pragma('wal_checkpoint(TRUNCATE)') as { busy: number }[];
     if (answer?.busy === 0) heads = [count];
+    leastSize = sizeOf();
     note();
   }
 
@@ -67,25 +72,33 @@ export function keepIn(database: Database, path: string, counted: Counted): Keep
     }
   }
 
-  /** Whoever deleted the file left us its bytes as long as it is open: all of it is written anew where it was. */
+  /**
+   * Whoever deleted the file left us its bytes as long as it is open, and of one that was emptied the memory may hold
+   * all: if it is whole, it is written anew where it was.
+   */
   function rescue(): boolean {
-    if (!existsSync(dirname(path)) || existsSync(path)) return false;
+    if (!existsSync(dirname(path)) || (existsSync(path) && identity(path) !== own)) return false;
+    const anew = freeName(path, 'written-anew');
     try {
-      const anew = freeName(path, 'written-anew');
+      const households = countHouseholds.get() ?? 0;
       database.prepare('VACUUM INTO ?').run(anew);
+      const { isSound, damage } = checkCopy(anew);
+      if (!isSound || (damage.length > 0 && existsSync(path))) throw new Error('Not all of it is left.');
       database.close();
       rmSync(`${path}-wal`, { force: true });
       renameSync(anew, path);
       heads = [count];
-      tally.write({ count, heads, households: counted.households });
+      tally.write({ count, heads, households });
       return true;
     } catch {
+      rmSync(anew, { force: true });
       return false;
     }
   }
 
   function refuseGone(): void {
-    if (fault === null && identity(path) !== own) fault = new StoreFault({ code: 'gone', path, rescued: rescue() });
+    if (fault === null && (identity(path) !== own || sizeOf() < leastSize))
+      fault = new StoreFault({ code: 'gone', path, rescued: rescue() });
     if (fault !== null) throw fault;
   }
 
@@ -126,7 +139,7 @@ export function keepIn(database: Database, path: string, counted: Counted): Keep
       if (isClosed) return;
       isClosed = true;
       try {
-        if (database.open && identity(path) === own) carryOver();
+        if (fault === null && identity(path) === own) carryOver();
       } catch {
         // What is in the log is kept there, and carried over the next time.
       } finally {

@@ -7,7 +7,6 @@ import {
   closeSync,
   copyFileSync,
   existsSync,
-  mkdirSync,
   openSync,
   readdirSync,
   renameSync,
@@ -16,6 +15,7 @@ import {
 } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
+import { makeFolder } from './make-folder.ts';
 import { MIGRATIONS, type Migration } from './migrations.ts';
 import { addSealFunctions } from './seal.ts';
 import { StoreFault, withFaults } from './store-fault.ts';
@@ -62,7 +62,7 @@ export function openDatabase(path: string, migrations: readonly Migration[] = MI
     return { database, opening: { created: true, incident: null, backup: null }, counted: NOTHING };
   }
   // Readable by its owner only: it holds other people's bills.
-  mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
+  makeFolder(dirname(path));
   const seen = readTally(path);
   const before = lookBefore(path, seen);
   const existed = sizeOf(path) > 0;
@@ -213,13 +213,13 @@ export function freeName(path: string, addition: string): string {
   }
 }
 
-/** Answers the new name; null where there was nothing but the name. */
+/** Answers the new name of what there was of file, log and index, the first of them; null where there was nothing. */
 function putAside(path: string, what: string): string | null {
   const aside = freeName(path, `${what}-${stamp()}`);
   const found = ['', '-wal', '-shm'].filter((ending) => existsSync(path + ending));
   // The log may hold what is still to be rescued, so it moves along under the matching name.
   for (const ending of found) renameSync(path + ending, aside + ending);
-  return found.length === 0 ? null : aside;
+  return found.length === 0 ? null : aside + found[0];
 }
 
 /** Carries the file to the newest schema; a file that cannot be carried there is closed as it was. */

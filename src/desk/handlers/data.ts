@@ -83,7 +83,7 @@ export function dataHandlers({ ports, store }: DeskContext): DataHandlers {
       return state();
     },
     async 'data.check'(_, { onProgress }) {
-      await checkPieces(store, ports.now(), onProgress);
+      await checkPieces(store, ports.now(), { onProgress });
       return state();
     },
     'data.look': ({ path, passphrase }) =>

@@ -1,4 +1,4 @@
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawn } from 'node:child_process';
 import {
   existsSync,
   linkSync,
@@ -499,6 +499,13 @@ describe('what is refused, with exit code 2', () => {
     expect(JSON.parse(readFileSync(path, 'utf8'))).toEqual(HOUSEHOLD);
   });
 
+  test('a pipe to write the document to, where nobody reads', async () => {
+    const pipe = join(folder, 'pipe.html');
+    execFileSync('mkfifo', [pipe]);
+    const { code, err } = await run(write(HOUSEHOLD), '--html', pipe);
+    expect([code, err]).toEqual([2, expect.stringContaining('where a file is needed')]);
+  });
+
   test('a household file that is not there', async () => {
     const { code, err } = await run(join(folder, 'none.json'));
     expect([code, err]).toMatchObject([2, expect.stringContaining('There is no file')]);
@@ -578,6 +585,24 @@ test('several offers stand side by side, and one is put in hand by its name', as
   expect(machine.source).toBe('air');
   const unknown = await run(path, '--offer', 'Water');
   expect(unknown).toMatchObject({ code: 2, err: expect.stringContaining('no offer called “Water”') });
+});
+
+test('a reader that hangs up, as "| head" does, is no fault', async () => {
+  const terminal = JSON.stringify(join(import.meta.dirname, '../../../src/host/terminal.ts'));
+  const child = spawn(process.execPath, [
+    '--input-type=module',
+    '-e',
+    `const { ownTerminal } = await import(${terminal});
+    const { out } = ownTerminal();
+    setInterval(() => out('line\\n'.repeat(10_000)), 1);`,
+  ]);
+  let said = '';
+  child.stderr.on('data', (chunk: Buffer) => {
+    said += chunk.toString();
+  });
+  child.stdout.once('data', () => child.stdout.destroy());
+  const code = await new Promise((done) => child.once('exit', done));
+  expect([code, said]).toEqual([0, '']);
 });
 
 test('a name cannot steer the terminal', async () => {

@@ -150,6 +150,10 @@ describe('what the desk does by itself', () => {
       ...days.slice(3).map((day) => `plainwarmth-daily ${day}.sqlite`),
       'plainwarmth-holiday 2026-01-01.sqlite',
     ]);
+    // A clock that was put back makes the newest copy the oldest by name: it stays all the same.
+    await keepUp({ ...one, ...at('2020-01-01') });
+    expect(readdirSync(stick)).toContain('plainwarmth-daily 2020-01-01.sqlite');
+    expect(readdirSync(stick)).toHaveLength(15);
     await one.call('data.daily', { folder: join(stick, 'away') });
     await keepUp({ ...one, ...at('2026-11-28') });
     expect((await one.call('data.read', {})).failure).toContain('is not there');

@@ -17,7 +17,7 @@ afterEach(() => {
 });
 
 test('what is said on the console stands in the log with its time, readable by its owner only', () => {
-  const path = keepLog(join(folder, 'data'));
+  const path = keepLog(join(folder, 'data'))!;
   console.error('The disk is full.', { code: 'ENOSPC' });
   expect(path).toBe(join(folder, 'data/plainwarmth.log'));
   expect(readFileSync(path, 'utf8')).toMatch(/^\d{4}-\d\d-\d\dT[\d:.]+Z The disk is full\. \{ code: 'ENOSPC' \}\n$/);
@@ -36,6 +36,16 @@ test('a long log is put beside and begun anew', () => {
 test('where the data folder is a file, the log lies among the temporary files', () => {
   const file = join(folder, 'a-file');
   writeFileSync(file, 'mine');
-  const path = keepLog(file);
+  const path = keepLog(file)!;
   expect([dirname(path), existsSync(path), readFileSync(file, 'utf8')]).toEqual([tmpdir(), true, 'mine']);
+});
+
+test('where no log can be kept at all, what is said is still said', () => {
+  const file = join(folder, 'a-file');
+  writeFileSync(file, 'mine');
+  vi.stubEnv('TMPDIR', join(file, 'none'));
+  expect(keepLog(join(file, 'data'))).toBeNull();
+  console.error('The disk is full.');
+  expect(said).toHaveBeenCalledWith('The disk is full.');
+  vi.unstubAllEnvs();
 });

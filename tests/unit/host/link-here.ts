@@ -27,11 +27,7 @@ export function linkHere({ desk, close, printer, printPdf, onFailure }: LinkHere
     stops: stops.port2,
     desk,
     printer: printer?.(calls.port2) ?? null,
-    close() {
-      close();
-      // The answer that it is closed must still go out.
-      setImmediate(() => calls.port2.close());
-    },
+    close: async () => close(),
   });
   calls.port2.postMessage({ kind: 'ready' } satisfies FromDesk);
   return link;

@@ -76,6 +76,7 @@ describe.skipIf(!canMount)('a disk', () => {
     const path = join(disk, 'plainwarmth.sqlite');
     mount('-o', 'remount,ro', disk);
     expect(refusalFrom(() => openSqliteStore(path)).code).toBe('read-only');
+    expect(refusalFrom(() => openSqliteStore(join(disk, 'new', 'plainwarmth.sqlite'))).code).toBe('read-only');
     mount('-o', 'remount,rw', disk);
     openSqliteStore(path).close();
     const { size } = statSync(path);
@@ -95,6 +96,11 @@ describe.skipIf(!canMount)('a disk', () => {
     }
     machines.remove();
   });
+});
+
+test('a place where no folder can be made, at once', () => {
+  // Node's own way to make folders above each other never ends there.
+  expect(refusalFrom(() => openSqliteStore('/proc/none/plainwarmth.sqlite')).code).toBe('no-such-file');
 });
 
 test('a folder that is a file, and a data file that is a folder', () => {

@@ -103,8 +103,12 @@ describe('changes that had been kept and are no longer there are noticed, and wh
     const left = isLeft ? readFileSync(log) : null;
     const { names, incident, opening } = open();
     expect([names, opening.created, incident]).toMatchObject(['', false, { kind: 'emptied', households: 6 }]);
-    if (left) expect(readFileSync(`${incident!.setAside}-wal`)).toEqual(left);
-    else expect(incident!.setAside).toBeNull();
+    // What is named is there: the file, or where that is gone, its log.
+    const aside = incident!.setAside;
+    if (left) {
+      expect(existsSync(aside!)).toBe(true);
+      expect(readFileSync(aside!.replace(/(-wal)?$/, '-wal'))).toEqual(left);
+    } else expect(aside).toBeNull();
     expect(open()).toMatchObject({ names: '', incident: null });
   });
 
@@ -197,6 +201,17 @@ describe('while it runs', () => {
     expect(keep(store, 'c')).toEqual({ code: 'gone', path, rescued: true });
     store.close();
     expect(open()).toMatchObject({ names: 'a', incident: null });
+  });
+
+  test('the file emptied or cut short is noticed too, and written anew as long as memory holds all of it', () => {
+    for (const size of [0, 4096]) {
+      const store = openSqliteStore(path);
+      expect(keep(store, `a${size}`)).toBe('kept');
+      truncateSync(path, size);
+      expect(keep(store, 'b')).toEqual({ code: 'gone', path, rescued: true });
+      store.close();
+      expect(open()).toMatchObject({ names: size === 0 ? 'a0' : 'a0a4096', incident: null });
+    }
   });
 
   test('the file deleted and another put there is not written over', () => {
