@@ -8,7 +8,6 @@ import { type AppraisedYears, appraiseYears, USUAL_DRAWS } from '../model/apprai
 import type { Spread } from '../model/chance/multiplier.ts';
 import { SEED } from '../model/chance/normals.ts';
 import { quantileOf } from '../model/chance/quantiles.ts';
-import { compareTariffs } from '../model/choices/compare-tariffs.ts';
 import type { PricedPlan } from '../model/comparison/price-plan.ts';
 import { ratesByMonth } from '../model/comparison/uses.ts';
 import { savingsOf } from '../model/comparison/versus.ts';
@@ -113,10 +112,6 @@ export const Reckoning = z.object({
   plant: z.array(PlantVisit).optional(),
   brineOverVisits: BrineOverVisits.optional(),
 });
-
-/** The household's tariffs beside each other, as of the day of a written estimate; null where it has none of its own. */
-export const tariffsOf = ({ household, evidence, appraisal }: WrittenEstimate): TariffChoice | null =>
-  compareTariffs({ household, series: evidence, reference: referenceOf(household), asOf: appraisal.asOf });
 
 /** The audit of a written estimate, reckoned anew from its own household, evidence and day. */
 export function auditOf({ household, evidence, appraisal }: WrittenEstimate): Audit {

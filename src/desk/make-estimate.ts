@@ -1,5 +1,6 @@
 /** Makes the frozen snapshot that is handed over; refuses where nothing could honestly be promised. */
 import { appraise } from '../model/appraise.ts';
+import { compareTariffs } from '../model/choices/compare-tariffs.ts';
 import { accountFiles } from '../model/demand/account-records.ts';
 import { reckonLifetime } from '../model/lifetime/reckon-lifetime.ts';
 import { reckonOffers } from '../model/offers.ts';
@@ -42,6 +43,7 @@ export function takeSnapshot({ household, imports, series, asOf, ...rest }: Esti
     });
   }
   const offers = reckonOffers({ household, series, reference, asOf }, appraisal);
+  const tariffs = compareTariffs({ household, series, reference, asOf });
   const lifetime = reckonLifetime({ household, appraisal, reference });
   return {
     ...rest,
@@ -53,6 +55,7 @@ export function takeSnapshot({ household, imports, series, asOf, ...rest }: Esti
     appraisal,
     ...(lifetime ? { lifetime } : {}),
     ...(offers.length > 0 ? { offers } : {}),
+    ...(tariffs ? { tariffs } : {}),
   };
 }
 

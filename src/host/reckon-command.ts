@@ -1,7 +1,7 @@
 /** The command line that reckons without a window. Prints, and answers the exit code. */
 import { statSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import { auditOf, tariffsOf } from '../desk/audit.ts';
+import { auditOf } from '../desk/audit.ts';
 import { Settings } from '../desk/contract.ts';
 import { DeskError } from '../desk/desk-error.ts';
 import { letterNames } from '../desk/letter-names.ts';
@@ -33,7 +33,6 @@ import { runCommand, type Terminal } from './terminal.ts';
 
 /** The documented JSON of `--json`; `version` goes up with any change that would break a reader. */
 export function reckonJson({ whole, estimate, check, plant }: Reckoned) {
-  const tariffs = tariffsOf(estimate);
   return {
     format: 'plainwarmth.reckoning',
     version: 2,
@@ -48,7 +47,7 @@ export function reckonJson({ whole, estimate, check, plant }: Reckoned) {
     files: estimate.files ?? [],
     appraisal: estimate.appraisal,
     ...(estimate.offers ? { offers: estimate.offers } : {}),
-    ...(tariffs ? { tariffs } : {}),
+    ...(estimate.tariffs ? { tariffs: estimate.tariffs } : {}),
     lifetime: estimate.lifetime ?? null,
     audit: auditOf(estimate),
     check,

@@ -1,6 +1,5 @@
 /** The reckoning as text for a terminal. */
 
-import { tariffsOf } from '../desk/audit.ts';
 import { rangeOf } from '../model/demand/figure.ts';
 import { guidedSearch } from '../model/guided-search/guided-search.ts';
 import {
@@ -330,8 +329,7 @@ const plantLines = (plant: Reckoned['plant']): string[] => [
   ...(plant?.course.fall ? [brineFallText(plant.course.fall, siteTables.bands.fixed['brine-in'])] : []),
 ];
 
-function tariffLines(estimate: WrittenEstimate): string[] {
-  const choice = tariffsOf(estimate);
+function tariffLines({ tariffs: choice }: WrittenEstimate): string[] {
   if (!choice) return [];
   const ways = waysTable(choice);
   return [

@@ -1,5 +1,5 @@
 /**
- * The paper that stays with the household, four pages: one HTML text with everything in it and nothing to fetch or run.
+ * The paper that stays with the household, four pages and one more where it can choose tariff, roof, battery or car: one HTML text with everything in it and nothing to fetch or run.
  * Dates come from the written estimate alone, so the same written estimate gives the same bytes.
  */
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
@@ -10,6 +10,7 @@ import { type DocumentSettings, readEstimate } from './parts.ts';
 import { AnswerPart } from './sections/answer.tsx';
 import { BesidePart } from './sections/beside.tsx';
 import { CautionsPart } from './sections/cautions.tsx';
+import { ChoicePart } from './sections/choice.tsx';
 import { FirstWinterPart } from './sections/first-winter.tsx';
 import { RestsOnPart } from './sections/rests-on.tsx';
 
@@ -24,6 +25,7 @@ export function renderLeaveBehind(estimate: WrittenEstimate, settings: DocumentS
       <>
         <AnswerPart parts={parts} />
         <BesidePart parts={parts} />
+        <ChoicePart parts={parts} />
         <FirstWinterPart parts={parts} />
         <RestsOnPart parts={parts} />
         <CautionsPart parts={parts} />

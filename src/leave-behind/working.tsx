@@ -39,7 +39,7 @@ export function renderWorking(estimate: WrittenEstimate, settings: DocumentSetti
             {say('The working behind the estimate for {name}', { name })}
           </h1>
           <p className="plain">
-            {say('This paper is for whoever wants to check every sum. The household’s own paper has four pages.')}
+            {say('This paper is for whoever wants to check every sum. The household has a shorter paper of its own.')}
           </p>
           <GradeLegend />
           <AboutPart parts={parts} />

@@ -1,4 +1,6 @@
 /** Which tariff suits this home: what is said of several tariffs beside each other. */
+import type { Household } from '../model/shapes/household.ts';
+import type { Facing } from '../model/shapes/reference.ts';
 import type { OtherWay, TariffChoice, TariffCost } from '../model/shapes/tariff-choice.ts';
 import { exactPounds, grouped, pence, percent, poundsRange, spokenKWh, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
@@ -303,7 +305,7 @@ function bestHoursSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
       : say('The heat pump runs at its usual hours on each.'),
     ...worth.map(({ name, saving, leastRoomC, mostRoomC }) =>
       say(
-        'On “{name}”, the best hours save about {amount} a year, for 8 in 10 homes like yours {range}. Rooms: {least} to {most} °C.',
+        'On “{name}”, the best hours save about {amount} a year. In 8 of 10 homes like yours it is {range}. Rooms: {least} to {most} °C.',
         {
           name,
           amount: spokenPounds(saving.value),
@@ -330,6 +332,67 @@ function bestHoursSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
   ];
 }
 
+/** What the figures were worked out with: tariff, hours, roof, battery and car. */
+export function choiceCountedWith(
+  household: Household,
+  { costs, inUse }: TariffChoice,
+): readonly { what: string; says: string }[] {
+  const { hotWater, comfort, roof, battery } = household;
+  const used = costs.find(({ tariffId }) => tariffId === inUse);
+  const car = costs[0]?.own?.carKWh ?? 0;
+  const row = (what: string, ...says: readonly string[]) => ({ what, says: says.filter(Boolean).join(' ') });
+  return [
+    row(
+      say('Tariff of this estimate'),
+      used ? say('“{name}”.', { name: tariffName(used) }) : say('The published average price.'),
+    ),
+    row(
+      say('Hours of the heat pump'),
+      comfort?.hours === 'best'
+        ? say('On this page the best hours of each tariff. The estimate itself runs at the usual hours.')
+        : say('The usual hours on each tariff.'),
+      hotWater.hours === 'night' ? say('Hot water is made in the cheap hours of the night.') : '',
+    ),
+    ...(roof
+      ? [
+          row(
+            say('Solar panels'),
+            ...roof.panels.map(({ kWp, facing, pitchDegrees }) =>
+              say('{kWp} kWp facing {facing}, at a slope of {degrees}°.', {
+                kWp: grouped(kWp, 1),
+                facing: facingName(facing),
+                degrees: grouped(pitchDegrees),
+              }),
+            ),
+          ),
+        ]
+      : []),
+    ...(battery
+      ? [
+          row(
+            say('Battery'),
+            say('{kWh} kWh usable.', { kWh: grouped(battery.usableKWh, 1) }),
+            battery.fromNight ? say('It is also filled from the grid in cheap hours.') : '',
+          ),
+        ]
+      : []),
+    ...(household.car ? [row(say('Electric car'), say('{kWh} a year charged at home.', { kWh: spokenKWh(car) }))] : []),
+  ];
+}
+
+const FACING_NAMES: { readonly [facing in Facing]: string } = {
+  N: phrase('north'),
+  NE: phrase('north-east'),
+  E: phrase('east'),
+  SE: phrase('south-east'),
+  S: phrase('south'),
+  SW: phrase('south-west'),
+  W: phrase('west'),
+  NW: phrase('north-west'),
+};
+/** "south-east". */
+export const facingName = (facing: Facing): string => say(FACING_NAMES[facing]);
+
 /** What is said above the tariffs. */
 export const tariffHeadline = (choice: TariffChoice): string =>
   [bestTariffSentence(choice), changeTariffSentence(choice)].filter((sentence) => sentence !== '').join(' ');
@@ -343,6 +406,18 @@ export const tariffNotes = (choice: TariffChoice): string[] =>
     ...equipmentSentences(choice),
     ...askedSentences(choice),
     ...bestHoursSentences(choice),
+    ...leftOutTariffSentences(choice),
+  ].filter((sentence) => sentence !== '');
+
+/** What is said on the household's paper, where every way of heating and the equipment stand in tables of their own. */
+export const tariffPaperNotes = (choice: TariffChoice): string[] =>
+  [
+    restOfHomeSentence(choice),
+    cheapestSentences(choice).join(' '),
+    ...(choice.roof ? equipmentSentences(choice).slice(0, 2) : []),
+    ...askedSentences(choice),
+    ...bestHoursSentences(choice).slice(0, 3),
+    ...(choice.costs[0]?.own ? [sameForAllSentence()] : []),
     ...leftOutTariffSentences(choice),
   ].filter((sentence) => sentence !== '');
 

@@ -7,9 +7,11 @@ import {
   type Verdict,
   verdictAgainst,
 } from '../../model/shapes/appraisal.ts';
+import type { TariffChoice } from '../../model/shapes/tariff-choice.ts';
 import type { Grade } from '../../model/shapes/working.ts';
 import { priceInShort } from '../../words/prices.ts';
 import { systemName } from '../../words/systems.ts';
+import { cheapestInShort, tariffName } from '../../words/tariff-choice.ts';
 
 export interface SpreadRow {
   readonly id: string;
@@ -48,6 +50,17 @@ function rowOf(system: SystemResult, { machine: { source }, versus, prices }: Co
     against: verdictAgainst(versus, system.id),
   };
 }
+
+/** The tariffs of a home as rows, in their own order; the one that the estimate rests on stands out. */
+export const tariffRows = (choice: TariffChoice): SpreadRow[] =>
+  choice.costs.map((cost) => ({
+    id: cost.tariffId ?? 'published',
+    name: tariffName(cost),
+    ours: cost.tariffId === choice.inUse,
+    grade: cost.whole.grade,
+    price: cheapestInShort(cost, choice),
+    cost: { low: cost.whole.low, middle: cost.whole.value, high: cost.whole.high },
+  }));
 
 const byCost = (a: SpreadRow, b: SpreadRow): number => {
   if (a.cost === null || b.cost === null) return Number(a.cost === null) - Number(b.cost === null);

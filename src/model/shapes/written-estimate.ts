@@ -5,6 +5,7 @@ import { FileAccount, Series } from './evidence.ts';
 import { Household } from './household.ts';
 import { Lifetime } from './lifetime.ts';
 import { OfferResult } from './offer-result.ts';
+import { TariffChoice } from './tariff-choice.ts';
 
 export const WrittenEstimate = z.object({
   id: z.string(),
@@ -24,5 +25,7 @@ export const WrittenEstimate = z.object({
   lifetime: Lifetime.optional(),
   /** All offers as reckoned on that day, where there were several; which of them this is stands in `household.offer`. */
   offers: z.array(OfferResult).optional(),
+  /** What the household can choose, as worked out on that day; absent where it has nothing to choose, and in older estimates. */
+  tariffs: TariffChoice.optional(),
 });
 export type WrittenEstimate = z.infer<typeof WrittenEstimate>;

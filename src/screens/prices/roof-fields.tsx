@@ -1,12 +1,13 @@
 import { useId, useState } from 'react';
 import type { PanelsOnSlope, Roof } from '../../model/shapes/choices.ts';
 import { CivilDate } from '../../model/shapes/dates.ts';
-import { FACINGS, type Facing, SHADINGS, type Shading } from '../../model/shapes/reference.ts';
+import { FACINGS, SHADINGS, type Shading } from '../../model/shapes/reference.ts';
 import { exportPrice } from '../../model/sun/export-price.ts';
 import { referenceOf } from '../../reference/index.ts';
 import { penceSign } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
+import { facingName } from '../../words/tariff-choice.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField } from '../shared/choice-field.tsx';
 import { DateEntry } from '../shared/date-entry.tsx';
@@ -16,16 +17,6 @@ import { NumberField } from '../shared/number-field.tsx';
 import { formatPlain } from '../shared/number-text.ts';
 import { putEquipment, withField } from './equipment.ts';
 
-const FACING_NAMES: { readonly [facing in Facing]: string } = {
-  N: phrase('north'),
-  NE: phrase('north-east'),
-  E: phrase('east'),
-  SE: phrase('south-east'),
-  S: phrase('south'),
-  SW: phrase('south-west'),
-  W: phrase('west'),
-  NW: phrase('north-west'),
-};
 const SHADING_NAMES: { readonly [shading in Shading]: string } = {
   little: phrase('little, under 20 % of the sky'),
   some: phrase('some, 20 to 60 %'),
@@ -95,7 +86,7 @@ function SlopeFields(props: {
           <ChoiceField
             label={named(say('They face'))}
             value={slope.facing}
-            choices={FACINGS.map((value) => ({ value, label: say(FACING_NAMES[value]) }))}
+            choices={FACINGS.map((value) => ({ value, label: facingName(value) }))}
             onChange={(facing) => facing && onChange({ facing })}
           />
           <NumberField

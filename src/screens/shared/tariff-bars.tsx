@@ -3,9 +3,10 @@ import type { ReactNode } from 'react';
 import { ChartFigure } from '../../charts/figure.tsx';
 import type { PictureSize } from '../../charts/frame/size.ts';
 import { SpreadPicture } from '../../charts/spread/picture.tsx';
+import { tariffRows } from '../../charts/spread/series.ts';
 import type { TariffChoice } from '../../model/shapes/tariff-choice.ts';
 import { say } from '../../words/say.ts';
-import { cheapestInShort, tariffCells, tariffHeadline, tariffHeads, tariffName } from '../../words/tariff-choice.ts';
+import { tariffCells, tariffHeadline, tariffHeads } from '../../words/tariff-choice.ts';
 
 export const tariffBarsName = () => say('Which tariff');
 
@@ -20,14 +21,7 @@ export function TariffBars(props: {
 }) {
   const { choice, size, known, note, atTable = false } = props;
   const { costs, inUse } = choice;
-  const rows = costs.map((cost) => ({
-    id: cost.tariffId ?? 'published',
-    name: tariffName(cost),
-    ours: cost.tariffId === inUse,
-    grade: cost.whole.grade,
-    price: cheapestInShort(cost, choice),
-    cost: { low: cost.whole.low, middle: cost.whole.value, high: cost.whole.high },
-  }));
+  const rows = tariffRows(choice);
   return (
     <ChartFigure
       name={tariffBarsName()}

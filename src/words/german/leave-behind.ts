@@ -245,8 +245,8 @@ export const LEAVE_BEHIND: Catalogue = {
   '{name}: the working of {estimate}': '{name}: die Berechnung zu {estimate}',
   'Working · {estimate} · {name}': 'Berechnung · {estimate} · {name}',
   'The working behind the estimate for {name}': '{name}: Berechnung zur Kostenschätzung',
-  'This paper is for whoever wants to check every sum. The household’s own paper has four pages.':
-    'Dieses Papier ist für alle, die jede Berechnung prüfen wollen. Das Papier für den Haushalt hat vier Seiten.',
+  'This paper is for whoever wants to check every sum. The household has a shorter paper of its own.':
+    'Dieses Papier ist für alle, die jede Berechnung prüfen wollen. Der Haushalt hat ein kürzeres eigenes Papier.',
   'All of them give the same heat in a typical year, {count} kWh.':
     'Alle liefern in einem normalen Jahr dieselbe Wärme: {count} kWh.',
   '{count} kWh a year, {low} to {high}': '{count} kWh im Jahr, {low} bis {high}',

@@ -70,8 +70,8 @@ export const PRICES_SCREEN: Catalogue = {
   'The heat pump runs in the best hours of each tariff. That is counted above.':
     'Die Wärmepumpe läuft in den besten Stunden jedes Tarifs. Das ist oben mitgerechnet.',
   'The heat pump runs at its usual hours on each.': 'Die Wärmepumpe läuft bei jedem Tarif zu ihren üblichen Stunden.',
-  'On “{name}”, the best hours save about {amount} a year, for 8 in 10 homes like yours {range}. Rooms: {least} to {most} °C.':
-    'Mit „{name}“ sparen die besten Stunden etwa {amount} im Jahr, in 8 von 10 Häusern wie Ihrem {range}. Räume: {least} bis {most} °C.',
+  'On “{name}”, the best hours save about {amount} a year. In 8 of 10 homes like yours it is {range}. Rooms: {least} to {most} °C.':
+    'Mit „{name}“ sparen die besten Stunden etwa {amount} im Jahr. In 8 von 10 Häusern wie Ihrem sind es {range}. Räume: {least} bis {most} °C.',
   'That needs a control that can choose the hours. Once a week the hot water is still heated through, against germs.':
     'Dafür braucht es eine Regelung, die die Stunden wählen kann. Das Warmwasser wird weiterhin jede Woche durchgeheizt, gegen Keime.',
   'How long the home stays warm is assumed: without heat it cools by {drop} K in three winter hours.':
@@ -160,6 +160,19 @@ export const PRICES_SCREEN: Catalogue = {
     'Die Module liefern in einem üblichen Jahr etwa {kWh}, davon {share} von November bis Februar: Zum Heizen bleibt wenig.',
   'On “{name}” the home uses about {used} of it itself; the standard’s monthly rule says {rule}.':
     'Mit „{name}“ verbraucht das Haus etwa {used} davon selbst; nach der Monatsregel der Norm sind es {rule}.',
+  'Tariff of this estimate': 'Tarif dieser Schätzung',
+  '“{name}”.': '„{name}“.',
+  'The published average price.': 'Der veröffentlichte Durchschnittspreis.',
+  'Hours of the heat pump': 'Laufzeiten der Wärmepumpe',
+  'On this page the best hours of each tariff. The estimate itself runs at the usual hours.':
+    'Auf dieser Seite die besten Stunden jedes Tarifs. Die Schätzung selbst rechnet mit den üblichen Stunden.',
+  'The usual hours on each tariff.': 'Bei jedem Tarif die üblichen Stunden.',
+  'Hot water is made in the cheap hours of the night.': 'Das Warmwasser entsteht in den günstigen Nachtstunden.',
+  '{kWp} kWp facing {facing}, at a slope of {degrees}°.': '{kWp} kWp nach {facing}, {degrees}° geneigt.',
+  '{kWh} kWh usable.': '{kWh} kWh nutzbar.',
+  'It is also filled from the grid in cheap hours.': 'Er wird in günstigen Stunden auch aus dem Netz geladen.',
+  'Electric car': 'Elektroauto',
+  '{kWh} a year charged at home.': '{kWh} im Jahr zu Hause geladen.',
   'What the battery loses of it is left out. Real days differ more than counted here, so it may be less.':
     'Was der Speicher davon verliert, ist abgezogen. Wirkliche Tage sind ungleicher als hier gerechnet, es kann also weniger sein.',
   'A kWh sent out is counted at {price}: {source}.': 'Eine eingespeiste kWh zählt mit {price}: {source}.',

@@ -6,7 +6,14 @@ import type { Tariff } from '../../../src/model/shapes/tariff.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { exactPounds } from '../../../src/words/numbers.ts';
 import { systemName } from '../../../src/words/systems.ts';
-import { tariffCells, tariffHeads, tariffName, tariffNotes, waysTable } from '../../../src/words/tariff-choice.ts';
+import {
+  choiceCountedWith,
+  tariffCells,
+  tariffHeads,
+  tariffName,
+  tariffNotes,
+  waysTable,
+} from '../../../src/words/tariff-choice.ts';
 import { makeHousehold, makeTariff } from '../appraisal/make-household.ts';
 
 const asOf = '2026-11-29';
@@ -93,6 +100,18 @@ test('every way of heating stands on its own best tariff, with the same roof, ba
     return of(plain) - of(compare({ ...household, battery: undefined, home: { gasGrid: false } }));
   };
   expect(gain('direct-electric')).toBeGreaterThan(gain('oil') + 1000);
+});
+
+test('on paper stands what was counted: tariff, hours, roof, battery and car', () => {
+  const more = { roof, battery: { usableKWh: 5, fromNight: true }, car: { kmPerYear: given(10_000) } };
+  const household = makeHousehold({ prices: { electricityTariffId: 'flat' }, ...more });
+  expect(choiceCountedWith(household, compare(more)).map(({ what, says }) => `${what}: ${says}`)).toEqual([
+    'Tariff of this estimate: “Tariff flat”.',
+    'Hours of the heat pump: The usual hours on each tariff.',
+    'Solar panels: 4.0 kWp facing south, at a slope of 30°.',
+    'Battery: 5.0 kWh usable. It is also filled from the grid in cheap hours.',
+    'Electric car: 2,070 kWh a year charged at home.',
+  ]);
 });
 
 test('a car is charged in the cheap hours of each tariff, and all its units are counted', () => {

@@ -78,6 +78,6 @@ export const SAME_IN_BOTH: ReadonlySet<string> = new Set(
    Listen Logo London Mail Median Meter Minute Name November Ofgem PDF PNG Pellets Pence Person Plainwarmth RECC Rate
    Region Rest SAP SCOP SPF SVG Scanner Stand Standard Starts Stick Sticks Strompreisanalyse System Systems Table Tables Tank Tests
    Text Therm Thermometer Tonne Treasury Trend UTC Umweltbundesamt UTF Version Wales Warm Was Winter Winters XLSX XML also
-   analysis band bar data days demonstration electricity fallen falls fast final fri from gas half heat kWh mar
+   analysis band bar data days demonstration electricity fallen falls fast final fri from gas half heat kWh kWp mar
    mild milder mon months normal oct pence per performance plus pump situ stand still warm warmer was`.split(/\s+/),
 );
