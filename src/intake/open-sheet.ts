@@ -10,6 +10,7 @@ import { recogniseForeign } from './text/foreign.ts';
 import { linesOfJson } from './text/json-rows.ts';
 import { findSeparator } from './text/separator.ts';
 import { splitTable } from './text/table.ts';
+import { linesOfXml } from './text/xml-rows.ts';
 import { openWorkbook } from './workbook/open-workbook.ts';
 
 export function openSheet(
@@ -32,7 +33,8 @@ export function openSheet(
   }
   const foreign = recogniseForeign(bytes);
   if (foreign === 'spreadsheet') return openWorkbook(fileName, bytes, choices.sheet, book, context.onProgress);
-  if (foreign) {
+  const fromXml = foreign === 'XML' ? linesOfXml(bytes) : undefined;
+  if (foreign && fromXml === undefined) {
     book.add('file-foreign', 'refusal', { found: foreign });
     return undefined;
   }
@@ -44,7 +46,7 @@ export function openSheet(
     return undefined;
   }
   if (decoded.encoding === 'Latin-1') book.add('encoding-taken', 'note', { found: decoded.encoding });
-  const listed = linesOfJson(decoded.text);
+  const listed = fromXml ?? linesOfJson(decoded.text);
   const found = findSeparator(decoded.text);
   const aligned = listed ?? (found.separator === ',' || !found.isClear ? tabsForGaps(decoded.text) : undefined);
   const { text, separator, start } =

@@ -18,6 +18,7 @@ import type { Sheet } from './layout/sheet.ts';
 import { columnName } from './layout/value-cells.ts';
 import { openSheet } from './open-sheet.ts';
 import { readRegisters } from './read-registers.ts';
+import { sumsAmong } from './readings/leave-out-sums.ts';
 import { SHAPES } from './shapes/index.ts';
 import { stageOf } from './terms/progress.ts';
 import { openRemarkBook, type RemarkBook } from './terms/remark-book.ts';
@@ -61,6 +62,13 @@ export function readFile(
     remarkNoFit(sheet, best?.reason ?? '', book);
     reading = nothingRead(choices, 0);
   }
+  const sums = sumsAmong(reading.series, book);
+  if (sums.size > 0)
+    reading = {
+      ...reading,
+      series: reading.series.filter(({ id }) => !sums.has(id)),
+      intervals: reading.intervals.filter(({ seriesId }) => !sums.has(seriesId)),
+    };
   const said = [
     fileName,
     ...sheet.preamble.map(({ text }) => text),

@@ -13,7 +13,7 @@ export function readRegisters(
   context: IntakeContext,
   book: RemarkBook,
 ): ShapeReading {
-  const { sheets, column } = registers;
+  const { sheets, column, leftOut } = registers;
   book.add('registers-by-column', 'note', {
     column: columnName(sheets[0]!.sheet, column),
     found: sheets
@@ -21,6 +21,14 @@ export function readRegisters(
       .join(', ')
       .slice(0, 120),
   });
+  if (leftOut.length > 0)
+    book.add('columns-left-out', 'note', {
+      found: leftOut.join(', ').slice(0, 120),
+      expected: sheets
+        .map((s) => s.register)
+        .join(', ')
+        .slice(0, 120),
+    });
   let settled = choices;
   const readings: ShapeReading[] = [];
   for (const { sheet } of sheets) {

@@ -194,6 +194,11 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'unit-mixed': phrase(
     '{at}: {column} reads {names}, where the column is in {expectedNames}. It counts as missing. Write it in {expectedNames} too.{alike}',
   ),
+  'unit-converted': phrase(
+    '{at}: {column} reads {names}, where the column is in {expectedNames}. It was converted.{alike}',
+  ),
+  'sum-left-out': phrase('{file}: {record} is the sum of {names}, so it was left out and nothing counts twice.'),
+  'phases-added': phrase('{file} has each phase of the supply by itself ({names}). They were added.'),
   'unit-not-of-carrier': phrase(
     '{column} of {file} says {words}, which does not go with what it is of. We took {expected}. Choose what the file is of, or its unit.',
   ),

@@ -18,7 +18,7 @@ interface Stamps {
   readonly intervalMinutes: number;
   readonly fixedColumns: boolean;
   readonly stamp: 'start' | 'end';
-  readonly headingSaysUtc: boolean;
+  readonly steadyClock: 'utc' | 'standard' | undefined;
 }
 
 export function settleClock(stamps: Stamps, choices: IntakeChoices, zone: ZoneTable, book: RemarkBook): ClockSettled {
@@ -30,7 +30,7 @@ export function settleClock(stamps: Stamps, choices: IntakeChoices, zone: ZoneTa
     }
   }
   if (choices.clock !== undefined) return { clock: choices.clock, useOffsets: false };
-  if (stamps.headingSaysUtc) {
+  if (stamps.steadyClock === 'utc') {
     const { local, steady, filledSprings } = weigh(stamps, zone);
     if (local > filledSprings && steady === 0) {
       book.add('clock-contradicted', 'question', { expected: 'local' });
@@ -88,6 +88,10 @@ function fromChangeDays(stamps: Stamps, zone: ZoneTable, book: RemarkBook): Cloc
     if (winter === 0) {
       book.add('clock-utc', 'note', { found: 'change days', count: evidence.steady });
       return 'utc';
+    }
+    if (stamps.steadyClock === 'standard') {
+      book.add('clock-from-offset', 'note', { found: 'own' });
+      return 'standard';
     }
     book.add('clock-asked', 'question', { expected: 'standard', count: evidence.steady });
     return 'standard';

@@ -1,6 +1,8 @@
 /** Clock times and what follows a date: time, am and pm, offset or the name of a clock. */
 import { IMPOSSIBLE, isDigit, READ, type StampReader, type StampStatus, UNREADABLE } from './stamp-reader.ts';
 
+/** am, p.m., "a. m." */
+const HALF_OF_DAY = /^[ \u00a0\u202f]?([ap])\.?[ \u00a0\u202f]?m\.?/i;
 export const CLOCK_IMPOSSIBLE = 10_000;
 /** Where the last clock time read ended. */
 let clockEnd = 0;
@@ -46,7 +48,7 @@ export function readClock(text: string, from: number, to: number): number {
   const next = at < to ? text.charCodeAt(at) | 32 : 0;
   // A space, or the a or p of am and pm.
   if (next === 32 || next === 97 || next === 112) {
-    const half = /^ ?([ap])\.?m\.?/i.exec(text.slice(at, Math.min(to, at + 5)));
+    const half = HALF_OF_DAY.exec(text.slice(at, Math.min(to, at + 7)));
     if (half) {
       if (hour < 1 || hour > 12) return CLOCK_IMPOSSIBLE;
       hour = (hour % 12) + (half[1]!.toLowerCase() === 'p' ? 12 : 0);
@@ -60,7 +62,7 @@ export function readClock(text: string, from: number, to: number): number {
 
 /** "1 pm", "11am" */
 function readHour(text: string, at: number, to: number, hour: number): number {
-  const half = /^ ?([ap])\.?m\.?/i.exec(text.slice(at, Math.min(to, at + 5)));
+  const half = HALF_OF_DAY.exec(text.slice(at, Math.min(to, at + 7)));
   if (!half) return -1;
   clockEnd = at + half[0].length;
   return hour < 1 || hour > 12 ? CLOCK_IMPOSSIBLE : ((hour % 12) + (half[1]!.toLowerCase() === 'p' ? 12 : 0)) * 60;

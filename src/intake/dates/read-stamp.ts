@@ -26,7 +26,7 @@ export function readStamp(text: string, from: number, to: number, dayFirst: bool
   let a = 0;
   while (at < to && isDigit(text.charCodeAt(at))) a = a * 10 + text.charCodeAt(at++) - 48;
   const lengthA = at - from;
-  if (lengthA === 8 || lengthA === 12 || lengthA === 14) return readCompact(text, from, at, to, out);
+  if (lengthA === 8 || lengthA === 10 || lengthA === 12 || lengthA === 14) return readCompact(text, from, at, to, out);
   const sign = text.charCodeAt(at);
   // - . /
   if (lengthA === 0 || lengthA > 4 || lengthA === 3 || sign < 45 || sign > 47)
@@ -104,7 +104,7 @@ function readMonthOnly(a: number, lengthA: number, b: number, lengthB: number, s
   return READ;
 }
 
-/** 20250403, 202504030030, 20250403T0030Z. A number of eight digits that is no date stays a number. */
+/** 20250403, 2025040300, 202504030030, 20250403T0030Z. A number of eight digits that is no date stays a number. */
 function readCompact(text: string, from: number, at: number, to: number, out: StampReader): StampStatus {
   const digits = text.slice(from, at);
   const year = Number(digits.slice(0, 4));

@@ -35,8 +35,19 @@ export interface ColumnFacts {
   readonly marksBeside: number;
   /** Numbers with a currency sign. */
   readonly money: number;
+  /** Columns of the other phases of the supply, to be added. */
+  readonly phases?: readonly number[];
   /** Unit written behind the numbers, as in "3.4 kWh". */
   readonly suffix: string;
+}
+
+/** Readings that a counter of as many digits can show. */
+export const rangeOf = (reading: number): number => 10 ** Math.ceil(Math.log10(reading + 1));
+
+/** A counter goes from just below a power of ten to just above nought. */
+export function turnsOver(low: number, high: number): boolean {
+  const range = rangeOf(low);
+  return range >= 1000 && low >= 0.9 * range && high < 0.1 * range;
 }
 
 const MARK = /^(e|a|c|est\.?|estimated?|actual|act\.?|customer( read(ing)?)?|smart|remote|own read(ing)?)$/i;
@@ -90,7 +101,7 @@ export function columnFacts(table: Table, column: number, rows: readonly number[
     if (!Number.isNaN(previous)) {
       steps++;
       if (number === previous + 1) ones++;
-      if (number < previous) falls++;
+      if (number < previous && !turnsOver(previous, number)) falls++;
       if (number > previous) rises++;
     }
     previous = number;

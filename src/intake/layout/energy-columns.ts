@@ -1,7 +1,7 @@
 /** Which columns hold the energy, litres or degrees, and what each is of. */
 import type { EnergyUnit, IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
-import { isOfDegrees, isPower } from '../terms/units.ts';
+import { isOfDegrees, isPower, isVolumeOfGas } from '../terms/units.ts';
 import { cellText, type Table } from '../text/table.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
 import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings.ts';
@@ -18,7 +18,9 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
       !taken.includes(c.index) &&
       !(c.counting && (c.meaning.role === 'index' || c.index === 0)) &&
       !isMoneyColumn(c) &&
-      !isOfNoAmount(c),
+      !isOfNoAmount(c) &&
+      // Numbers of a station or a place stand in every row alike.
+      !(c.meaning.role === 'unknown' && c.smallest === c.largest && c.largest !== 0 && c.numbers > 2),
   );
   // "kWh a day" beside kWh is the same again.
   const amounts = numbers.filter(
@@ -73,15 +75,18 @@ export function seriesColumns(
     remarkLog(sheet, log, all, book);
     return log;
   }
-  const columns = named.length === 0 ? [best] : ofEachKind(found);
-  const rivals = found.filter((c) => !columns.includes(c) && isRival(c, columns));
+  const kinds = named.length === 0 ? [best] : ofEachKind(found);
+  const columns = joinPhases(kinds, found);
+  remarkPhases(sheet, columns, book);
+  const read = indicesOf(columns);
+  const rivals = found.filter((c) => !read.includes(c.index) && isRival(c, columns));
   if (rivals.length > 0 && columns.length === 1)
     book.add('column-asked', 'question', {
       column: columnName(sheet, columns[0]!.index),
       found: namesOf(sheet, rivals),
       count: rivals.length,
     });
-  const leftOut = all.filter((c) => !columns.includes(c) && c.meaning.role !== 'index' && !mayBeMoney(c, best));
+  const leftOut = all.filter((c) => !read.includes(c.index) && c.meaning.role !== 'index' && !mayBeMoney(c, best));
   if (leftOut.length > 0)
     book.add('columns-left-out', 'note', { found: namesOf(sheet, leftOut), expected: namesOf(sheet, columns) });
   if (columns.length > 1)
@@ -95,8 +100,33 @@ export function seriesColumns(
   return columns.toSorted((a, b) => a.index - b.index);
 }
 
-const isOneKind = (a: ColumnFacts['meaning'], b: ColumnFacts['meaning']): boolean =>
-  a.unit === b.unit && a.carrier === b.carrier && a.seriesRole === b.seriesRole;
+const PHASE = /\b(?:phase ?|ph ?|l)([123])\b|\bphase ([abc])\b|(?<= )([abc])$/;
+
+/** Heading without the sign of its phase; undefined where it has none. */
+function withoutPhase({ heading }: ColumnFacts): string | undefined {
+  const words = withoutBrackets(plainWords(heading));
+  return PHASE.test(words) ? words.replace(PHASE, '').trim() : undefined;
+}
+
+/** Of three phases the first with the others to be added, and none of the others; any other column as it is. */
+export function joinPhases(columns: readonly ColumnFacts[], found: readonly ColumnFacts[]): ColumnFacts[] {
+  return columns.flatMap((column): ColumnFacts[] => {
+    const name = withoutPhase(column);
+    const all = found.filter((c) => withoutPhase(c) === name && c.meaning.unit === column.meaning.unit);
+    if (name === undefined || all.length !== 3) return [column];
+    return all[0] === column ? [{ ...column, phases: all.slice(1).map((c) => c.index) }] : [];
+  });
+}
+
+export const indicesOf = (columns: readonly ColumnFacts[]): number[] =>
+  columns.flatMap((c) => [c.index, ...(c.phases ?? [])]);
+
+const isOneKind = (a: ColumnFacts, b: ColumnFacts): boolean =>
+  a.meaning.unit === b.meaning.unit &&
+  a.meaning.carrier === b.meaning.carrier &&
+  a.meaning.seriesRole === b.meaning.seriesRole &&
+  registerOf(a) === registerOf(b) &&
+  (withoutPhase(a) === undefined || a.heading === b.heading);
 
 /** A column that repeats another cell by cell is the same record again. */
 function withoutCopies({ table, firstRow }: Sheet, columns: readonly ColumnFacts[]): ColumnFacts[] {
@@ -106,9 +136,18 @@ function withoutCopies({ table, firstRow }: Sheet, columns: readonly ColumnFacts
     return true;
   };
   return columns.filter(
-    (c, i) =>
-      !columns.slice(0, i).some((known) => c.largest > 0 && isOneKind(known.meaning, c.meaning) && isCopy(known, c)),
+    (c, i) => !columns.slice(0, i).some((known) => c.largest > 0 && isOneKind(known, c) && isCopy(known, c)),
   );
+}
+
+export function remarkPhases(sheet: Sheet, columns: readonly ColumnFacts[], book: RemarkBook): void {
+  for (const column of columns)
+    if (column.phases)
+      book.add('phases-added', 'note', {
+        found: indicesOf([column])
+          .map((c) => columnName(sheet, c))
+          .join(', '),
+      });
 }
 
 const namesOf = (sheet: Sheet, columns: readonly ColumnFacts[]): string =>
@@ -154,7 +193,10 @@ function ofEachKind(found: readonly ColumnFacts[]): ColumnFacts[] {
   if (telling.length > 0 && telling.every(isOutside)) return [...unnamed.slice(0, 1), ...telling, ...temperatures];
   // Gas by volume beside its energy without a name is one use in two units; the energy is taken.
   const energy = unnamed.find((c) => unitRank(c) < BEST_UNITS.length);
-  if (energy && telling.every(({ meaning: { unit } }) => unit === 'm³' || unit === 'hundred ft³')) return [energy];
+  if (energy && telling.every(({ meaning: { unit } }) => isVolumeOfGas(unit))) return [energy];
+  // What the heat pump draws is a part of what the home does.
+  if (telling.length > 0 && telling.every((c) => c.meaning.seriesRole === 'heat-pump'))
+    return [...(unnamed.length === 1 ? unnamed : unnamed.filter(isTotal).slice(0, 1)), ...telling, ...temperatures];
   const registers = telling.filter(namesRegister);
   if (telling.length === 0) return unnamed.slice(0, 1);
   if (unnamed.length === 0 || telling.some((c) => c.meaning.carrier !== undefined))

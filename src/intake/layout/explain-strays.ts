@@ -40,6 +40,6 @@ export function remarkPreamble(sheet: Sheet, book: RemarkBook): void {
   book.add('preamble-skipped', 'note', {
     row: first.line,
     found: first.text.slice(0, 60),
-    count: sheet.preamble.length,
+    count: new Set(sheet.preamble.map(({ line }) => line)).size,
   });
 }

@@ -84,6 +84,7 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
   if (/\bmwh\b|megawatt/.test(words)) return 'MWh';
   if (/\bkwh\b|kilowatt.?(h\b|hour|stund|heure|hora|uur|ore)|\bkw h\b/.test(words)) return 'kWh';
   if (/\bwh\b|(?<!kilo)watt.?(hours?|stund|heure)/.test(words)) return 'Wh';
+  if (/\bk ?j\b|kilojoule/.test(words)) return 'kJ';
   if (/\bgj\b|gigajoule/.test(words)) return 'GJ';
   if (/\bmj\b(?! ?\/)|megajoule/.test(words)) return 'MJ';
   if (/\bkw\b|kilowatts?\b|\bk w\b/.test(words)) return 'kW';
@@ -91,13 +92,19 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
   if (/\bbtus?\b/.test(words)) return 'BTU';
   if (/m³|\bm3\b|\bm\^3|cubic met|kubikmeter|metres? cubes?|metros? cubicos?|metri cubi|kubieke/.test(words))
     return 'm³';
-  if (/ft³|\bft3\b|\bccf\b|\bhcf\b|cubic f|100 ?cu/.test(words)) return 'hundred ft³';
+  if (/\b[hc]cf\b|\b100 ?(cu|ft|cf)|hundred(s of)? cu|ft³ ?[x×] ?100|cubic feet ?[x×] ?100/.test(words))
+    return 'hundred ft³';
+  if (/ft³|\bft3\b|\bcu\.? ?ft\b|\bcf\b|cubic f/.test(words)) return 'ft³';
+  if (/\b(us )?gal(lons?)?\b/.test(words)) return 'US gallon';
   if (/\btherms?\b/.test(words)) return 'therm';
   if (/\b(pulses?|impulse?n?|impulsions?|impulsos?|impulsi|pulsen)\b/.test(words)) return 'pulse';
   const sold = SALE_UNIT_IDS.find((unit) => SALE_UNITS[unit].said.test(words));
   if (sold) return sold;
-  if (/°c|\bdeg\.? ?c\b|celsius|\btemp c\b|º ?c(?![a-z])/.test(words)) return '°C';
-  if (/°f|\bdeg\.? ?f\b|fahrenheit|\btemp f\b|º ?f(?![a-z])/.test(words)) return '°F';
+  if (/[([ ]k(elvin)?[)\]]|kelvin/.test(words)) return 'K';
+  if (/°c|\bdeg\.? ?c\b|celsius|\btemp\w* c\b|bulb ?[([]c[)\]]|temp\w* ?[([]c[)\]]|º ?c(?![a-z])/.test(words))
+    return '°C';
+  if (/°f|\bdeg\.? ?f\b|fahrenheit|\btemp\w* f\b|bulb ?[([]f[)\]]|temp\w* ?[([]f[)\]]|º ?f(?![a-z])/.test(words))
+    return '°F';
   return undefined;
 }
 
@@ -134,8 +141,9 @@ function machineTemperature(words: string): { unit: EnergyUnit; carrier: Carrier
   const of = (carrier: Carrier) => ({ unit: '°C' as const, carrier, seriesRole: 'machine' as const });
   if (NOT_OF_MACHINE.test(words) || !isOfDegrees(words)) return undefined;
   if (/\b(source|brine|ground|borehole|sole)\b/.test(words)) return of('source-temperature');
-  if (/\b(return|entering|ewt|retour|retorno|ritorno)\b|rucklauf|returlob/.test(words)) return of('return-temperature');
-  return /\b(flow|supply|leaving|lwt|depart|impulsion|mandata|aanvoer)\b|vorlauf|fremlob/.test(words)
+  if (/\b(return|entering|ewt|retour|retorno|ritorno|retur)\b|rucklauf|returlob|returtemp/.test(words))
+    return of('return-temperature');
+  return /\b(flow|supply|leaving|lwt|depart|impulsion|mandata|aanvoer|frem)\b|vorlauf|fremlob/.test(words)
     ? of('flow-temperature')
     : undefined;
 }
@@ -147,7 +155,7 @@ const isOfDegrees = (words: string): boolean => {
 
 /** Temperatures that are no weather. */
 const INDOORS =
-  /\b(flow|return|supply|leaving|entering|lwt|ewt|source|brine|ground|borehole|tank|cylinder|dhw|hot water|water|room|indoor|inside|set ?point|target|refrigerant|raum|innen|soll\w*|speicher|sole|interieure?|interior|interna|binnen|indendors|depart|retour|retorno|ritorno|mandata|aanvoer|impulsion)\b|vorlauf|rucklauf|warmwasser|fremlob|returlob|innentemp|raumtemp|binnentemp|rumtemp/;
+  /\b(flow|return|supply|leaving|entering|lwt|ewt|source|brine|ground|borehole|tank|cylinder|dhw|hot water|water|room|indoor|inside|set ?point|target|refrigerant|raum|innen|soll\w*|speicher|sole|interieure?|interior|interna|binnen|indendors|depart|retour|retorno|ritorno|mandata|aanvoer|impulsion|retur|frem)\b|vorlauf|rucklauf|warmwasser|fremlob|returlob|returtemp|innentemp|raumtemp|binnentemp|rumtemp/;
 const BESIDE = /\bs?cop\b|\bspf\b|\b(l|m³|m3|litres?) ?\/ ?(min|h|s|hr|sec)\b|\bhz\b|\bbar\b|\brpm\b|%/;
 
 function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
@@ -213,12 +221,19 @@ export function meaningOf(heading: string): HeadingMeaning {
 export function slotOfHeading(heading: string): { clock: number } | { ordinal: number } | undefined {
   const words = heading.trim().toLowerCase();
   const clock =
-    /^(?:kwh[_ ]*|t|h)?(\d{1,2}):(\d{2})(?::00)?(?:\s*(?:-|–|to)\s*\d{1,2}:\d{2}(?::00)?)?(?:\s*kwh)?$/.exec(words);
+    /^(?:kwh[_ ]*|t|h)?(\d{1,2})[:h](\d{2})(?::00)?(?:\s*(?:-|–|to|bis|a|à|tot|til)\s*\d{1,2}[:h]\d{2}(?::00)?)?(?:\s*k?wh)?$/.exec(
+      words,
+    );
   if (clock) {
     const minutes = Number(clock[1]) * 60 + Number(clock[2]);
     return minutes <= 1440 && Number(clock[2]) < 60 ? { clock: minutes } : undefined;
   }
-  const ordinal = /^(?:hh|h|p|period|slot|sp|kwh|int|interval|hour|v)?[ _-]*(\d{1,3})(?:[ _-]*kwh)?$/.exec(words);
+  const span = /^(\d{1,2})\s*h?\s*[-–]\s*(\d{1,2})\s*h?$/.exec(words);
+  if (span && (Number(span[1]) + 1) % 24 === Number(span[2]) % 24) return { clock: Number(span[1]) * 60 };
+  const ordinal =
+    /^(?:hh|he|h|p|q|period|slot|sp|k?wh|int|interval|hour|stunde|heure|hora|ora|uur|time|v)?[ _-]*(\d{1,3})(?:[ _-]*kwh)?$/.exec(
+      words,
+    );
   if (!ordinal) return undefined;
   const digits = ordinal[1]!;
   if (words.length === 4 && digits.length === 4) return undefined;

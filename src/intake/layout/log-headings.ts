@@ -1,8 +1,8 @@
 /** In a log of a heat pump short words mean more than elsewhere: "in" and "out" are its electricity and its heat. */
 import { isFuel, isSaleUnit } from '../../model/shapes/heating.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
-import { plainWords } from './headings.ts';
-import { MADE_HERE, VOLUME } from './vocabulary.ts';
+import { type Energy, plainWords } from './headings.ts';
+import { MADE_HERE, PARTNER_CODES, VOLUME, withoutBrackets } from './vocabulary.ts';
 
 const ENERGY = new Set(['Wh', 'kWh', 'MWh', 'MJ', 'GJ']);
 const HEAT = /\bheat(ing)?\b(?! ?pump)|thermal|\bout(put)?\b|produced|\byield\b|\bdelivered\b/;
@@ -35,6 +35,30 @@ export function nameLogColumns(columns: readonly ColumnFacts[]): ColumnFacts[] {
     const isWater = c.meaning.unit === 'm³' && !/gas/.test(words[i]!);
     const isPower = c.meaning.unit === 'W' || c.meaning.unit === 'kW' || isSaleUnit(c.meaning.unit);
     return isNumberColumn(c) && (isWater || isPower) ? { ...c, meaning: { role: 'beside' } } : c;
+  });
+}
+
+/** What short codes mean beside each other: the way drawn and the way sent out. */
+export function energiesByPartner(codes: readonly string[]): ReadonlyMap<string, Energy> {
+  const pair = PARTNER_CODES.find((both) => both.every((code) => codes.includes(code)));
+  if (!pair) return new Map();
+  return new Map<string, Energy>([
+    [pair[0], { carrier: 'electricity' }],
+    [pair[1], { carrier: 'electricity', seriesRole: 'export' }],
+  ]);
+}
+
+const codeOf = (heading: string): string =>
+  withoutBrackets(plainWords(heading))
+    .replace(/\b[mk]?wh?\b/, '')
+    .trim();
+
+/** Gives columns named by such codes their way. */
+export function nameByPartner(columns: readonly ColumnFacts[]): ColumnFacts[] {
+  const known = energiesByPartner(columns.map((c) => codeOf(c.heading)));
+  return columns.map((c) => {
+    const energy = isNumberColumn(c) ? known.get(codeOf(c.heading)) : undefined;
+    return energy ? { ...c, meaning: { ...energyOf(c), ...energy } } : c;
   });
 }
 

@@ -5,10 +5,11 @@ import { countAsNumber, readAwkwardNumber } from '../numbers/read-number.ts';
 import { cellText, type Table } from '../text/table.ts';
 import { type ColumnFacts, isDateColumn, isMarkColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
 import { unitBeside } from './energy-columns.ts';
-import { carrierOfWords, type Energy, plainWords, slotOfHeading, unitOfWords } from './headings.ts';
+import { carrierOfWords, type Energy, meaningOf, plainWords, slotOfHeading, unitOfWords } from './headings.ts';
+import { energiesByPartner } from './log-headings.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
-import { TOTALS } from './vocabulary.ts';
+import { RATE_REGISTER, TOTALS } from './vocabulary.ts';
 
 export interface RegisterSheet {
   /** As written in the column. */
@@ -19,6 +20,8 @@ export interface RegisterSheet {
 export interface RegisterSheets {
   readonly column: number;
   readonly sheets: readonly RegisterSheet[];
+  /** Reactive energy, humidity and the like. */
+  readonly leftOut: readonly string[];
 }
 
 const MOST_REGISTERS = 8;
@@ -44,7 +47,13 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
     if (!isWordColumn(column) && !isCode) continue;
     const groups = groupRows(sheet, column.index);
     if (!groups || groups.size < 2 || !momentsRepeat(sheet) || !standsOnce(sheet, groups)) continue;
-    const known = new Map([...groups.keys()].map((register) => [register, energyOf(register)]));
+    const leftOut = [...groups.keys()].filter((register) => isOfNoUse(register, [...groups.keys()]));
+    for (const register of leftOut) groups.delete(register);
+    if (groups.size === 0) return undefined;
+    const partners = energiesByPartner([...groups.keys()].map(plainWords));
+    const known = new Map(
+      [...groups.keys()].map((register) => [register, partners.get(plainWords(register)) ?? energyOf(register)]),
+    );
     const hasDirection = [...known.values()].some(
       (one) => one?.seriesRole === 'export' || one?.seriesRole === 'generation',
     );
@@ -58,9 +67,51 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
         rows,
       ),
     }));
-    return { column: column.index, sheets };
+    return { column: column.index, sheets: joinTurns(sheet, sheets), leftOut };
   }
   return undefined;
+}
+
+/** "RI" and "RE" stand for reactive energy beside "AI" and "AE". */
+function isOfNoUse(register: string, all: readonly string[]): boolean {
+  const isReactive = /^r[ei]$/i.test(register) && all.some((other) => /^a[ei]$/i.test(other));
+  return isReactive || meaningOf(register).role === 'beside';
+}
+
+/** Registers of one way of which each moment stands in one only, as a dear and a cheap one do: one record of both. */
+function joinTurns(sheet: Sheet, sheets: readonly RegisterSheet[]): readonly RegisterSheet[] {
+  const { kind, minutes = 1440 } = stepOf(sheet);
+  if (kind !== 'time' || minutes >= 1440) return sheets;
+  const clock = clockColumnOf(sheet);
+  const value = ({ sheet: own }: RegisterSheet) =>
+    own.columns.find((c) => isNumberColumn(c) && c.meaning.role === 'value');
+  const ways = Map.groupBy(sheets, (one) => {
+    const c = value(one);
+    return c && !c.rising && !c.falling && RATE_REGISTER.test(plainWords(one.register))
+      ? `${c.meaning.carrier} ${c.meaning.seriesRole} ${c.meaning.unit}`
+      : one.register;
+  });
+  return [...ways.values()].flatMap((group) => {
+    const moments = new Set<string>();
+    let rows = 0;
+    for (const { sheet: own } of group)
+      for (let row = own.firstRow; row < own.table.rowCount; row++, rows++) moments.add(momentAt(own, row, clock));
+    // The doubled hour of autumn stands there twice.
+    if (group.length < 2 || moments.size < rows * 0.99) return group;
+    const register = group.map((one) => one.register).join(' + ');
+    const { firstRow } = group[0]!.sheet;
+    const lines = new Set(group.flatMap(({ sheet: own }) => [...own.table.lineOfRow.subarray(firstRow)]));
+    const heads = Array.from({ length: sheet.firstRow }, (_, row) => row);
+    const own = Array.from({ length: sheet.table.rowCount }, (_, row) => row).filter(
+      (row) => row >= sheet.firstRow && lines.has(sheet.table.lineOfRow[row]!),
+    );
+    const joined = pickRows(sheet.table, [...heads, ...own]);
+    const columns = group[0]!.sheet.columns.map((c) => ({
+      ...c,
+      heading: c.heading.replace(group[0]!.register, register),
+    }));
+    return [{ register, sheet: { ...group[0]!.sheet, table: joined, columns } }];
+  });
 }
 
 /** Rows of each word; rows without one go with none. Undefined where there are too many words for registers. */

@@ -9,7 +9,7 @@ import {
   isSaleUnit,
   unitsOf,
 } from '../../model/shapes/heating.ts';
-import { tell } from '../../model/shapes/told.ts';
+import { type Told, tell } from '../../model/shapes/told.ts';
 import type { EnergyUnit, IntakeChoices, IntakeContext } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import {
@@ -40,7 +40,7 @@ export interface Quantity {
 
 /** Changes numbers as written to kWh, °C or m³, in place. */
 export function convertAll(values: Float64Array, { kWhPerUnit: factor, zeroAt }: Quantity): void {
-  if (factor !== 1) for (let i = 0; i < values.length; i++) values[i] = (values[i]! - zeroAt) * factor;
+  if (factor !== 1 || zeroAt !== 0) for (let i = 0; i < values.length; i++) values[i] = (values[i]! - zeroAt) * factor;
 }
 
 /**
@@ -62,7 +62,7 @@ export function settleUnit(
   const carrier = choices.carrier ?? carrierFor(stated, said?.carrier);
   if (carrier === undefined && !book.has('carrier-guessed'))
     book.add('carrier-guessed', 'question', { column: name, expected: 'electricity' });
-  else if (choices.carrier === undefined && isVolume(stated) && !saysGas(sheet, column) && !hasCalorific(sheet))
+  else if (choices.carrier === undefined && isVolumeOfGas(stated) && !saysGas(sheet, column) && !hasCalorific(sheet))
     // Water is metered by volume too.
     book.add('carrier-guessed', 'question', { column: name, expected: 'gas' });
   else if (choices.carrier === undefined && isSaleUnit(stated) && said?.carrier !== carrier)
@@ -75,11 +75,13 @@ export function settleUnit(
   const fits = isUnitOf(settledCarrier, unit);
   const settled: EnergyUnit = fits ? unit : usualUnit(settledCarrier);
   if (!fits) book.add('unit-not-of-carrier', 'question', { column: name, found: unit, expected: settled });
-  if (stated === undefined && settled !== '°C' && settledCarrier !== 'water')
+  // The two halves of America write their degrees differently.
+  const isSure = settled === '°C' && !context.zone.startsWith('America/');
+  if (stated === undefined && !isSure && settledCarrier !== 'water')
     book.add('unit-guessed', 'question', {
       column: name,
       carrier: settledCarrier,
-      ...(Number.isNaN(perDay) ? {} : { foundTold: tell('amount-a-day', { amount: threeDigits(perDay) }) }),
+      ...meanOf(settledCarrier, perDay, perReading),
       expected: settled,
     });
   const role = choices.role ?? roleFor(settledCarrier, said?.carrier === settledCarrier ? said.seriesRole : undefined);
@@ -101,18 +103,24 @@ export function settleUnit(
     !hasCalorific(sheet)
   )
     book.add('calorific-assumed', 'question', { expected: String(context.gasVolume.calorificMJPerM3) });
-  return { unit: settled, carrier: settledCarrier, role, kWhPerUnit: factor, zeroAt: settled === '°F' ? 32 : 0 };
+  return {
+    unit: settled,
+    carrier: settledCarrier,
+    role,
+    kWhPerUnit: factor,
+    zeroAt: settled === '°F' ? 32 : settled === 'K' ? 273.15 : 0,
+  };
 }
 
 /** A unit may settle the carrier, or contradict what the words said. */
 function carrierFor(unit: EnergyUnit | undefined, said: Carrier | undefined): Carrier | undefined {
   if (isOfDegrees(unit)) return said !== undefined && isTemperature(said) ? said : 'outdoor-temperature';
+  if (unit === 'US gallon' || (said === 'water' && (unit === undefined || isUnitOf('water', unit)))) return 'water';
   if (isSaleUnit(unit)) {
     const soldSo = DELIVERED_FUELS.filter((fuel) => unitsOf(fuel).includes(unit));
     return soldSo.find((fuel) => fuel === said) ?? soldSo[0];
   }
-  if (said === 'water' && (unit === 'm³' || unit === undefined)) return said;
-  if (unit === 'm³' || unit === 'hundred ft³' || unit === 'therm') return said === 'lpg' ? 'lpg' : 'gas';
+  if (isVolumeOfGas(unit) || unit === 'therm') return said === 'lpg' ? 'lpg' : 'gas';
   if (said === undefined && isPower(unit)) return 'electricity';
   return said;
 }
@@ -127,7 +135,6 @@ function saysGas(sheet: Sheet, { heading, meaning }: ColumnFacts): boolean {
 }
 
 const hasCalorific = ({ columns }: Sheet): boolean => columns.some((c) => c.meaning.role === 'calorific');
-const isVolume = (unit: EnergyUnit | undefined): boolean => unit === 'm³' || unit === 'hundred ft³';
 
 function roleFor(carrier: Carrier, said: SeriesRole | undefined): SeriesRole {
   if (said !== undefined) return said;
@@ -157,12 +164,16 @@ function mayBeSentOut(sheet: Sheet, column: ColumnFacts, role: SeriesRole, said:
 }
 
 function guessUnit(carrier: Carrier, column: ColumnFacts, perDay: number, perReading: number): EnergyUnit {
-  if (isTemperature(carrier)) return perReading > HOTTEST_MEAN_C || column.largest > HOTTEST_C ? '°F' : '°C';
+  if (isTemperature(carrier)) return guessDegrees(perReading, column);
   if (carrier === 'water') return 'm³';
   if (isDelivered(carrier)) return unitsOf(carrier)[0]!;
   if (POWER.test(plainWords(column.heading)) && !Number.isNaN(perReading)) return perReading > 20 ? 'W' : 'kW';
   return perDay > MOST_KWH_A_DAY ? 'Wh' : 'kWh';
 }
+
+/** A mean over 25 °C is no record of a home that is heated; in kelvin every weather is over 200. A judgement. */
+const guessDegrees = (mean: number, { largest }: ColumnFacts): EnergyUnit =>
+  mean > COLDEST_MEAN_K ? 'K' : mean > WARM_MEAN_C || largest > HOTTEST_C ? '°F' : '°C';
 
 const usualUnit = (carrier: Carrier): EnergyUnit =>
   isTemperature(carrier) ? '°C' : carrier === 'water' ? 'm³' : 'kWh';
@@ -170,6 +181,8 @@ const usualUnit = (carrier: Carrier): EnergyUnit =>
 /** No inhabited place has such a mean over days, or such an hour. Common practice, no source. */
 const HOTTEST_MEAN_C = 42;
 const HOTTEST_C = 56;
+const WARM_MEAN_C = 25;
+const COLDEST_MEAN_K = 200;
 /** A mean below the first and never above the second was hardly written in °F. A judgement. */
 const COLDEST_MEAN_F = 28;
 const COLD_MOST_F = 46;
@@ -185,11 +198,19 @@ function doubtDegrees(
   const isOdd =
     doubted.expected === '°C'
       ? mean > HOTTEST_MEAN_C || column.smallest > HOTTEST_MEAN_C
-      : mean < COLDEST_MEAN_F && column.largest < COLD_MOST_F;
-  if (isOdd) book.add('degrees-doubtful', 'question', { ...doubted, found: String(Number(mean.toPrecision(3))) });
+      : doubted.expected === 'K'
+        ? mean < COLDEST_MEAN_K
+        : mean < COLDEST_MEAN_F && column.largest < COLD_MOST_F;
+  if (isOdd) book.add('degrees-doubtful', 'question', { ...doubted, found: String(threeDigits(mean)) });
 }
 
 const threeDigits = (value: number): number => Number(value.toPrecision(3));
+
+/** What the numbers come to: a day, or of temperatures on the mean. */
+function meanOf(carrier: Carrier, perDay: number, perReading: number): { foundTold?: Told } {
+  if (isTemperature(carrier)) return { foundTold: tell('amount-on-the-mean', { amount: threeDigits(perReading) }) };
+  return Number.isNaN(perDay) ? {} : { foundTold: tell('amount-a-day', { amount: threeDigits(perDay) }) };
+}
 
 function doubtUnit(
   settled: { readonly column: string; readonly carrier: Carrier; readonly expected: EnergyUnit },

@@ -6,7 +6,7 @@ import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { type ColumnFacts, columnFacts, isDateColumn } from './column-facts.ts';
 import { joinDateParts } from './date-parts.ts';
 import { plainWords } from './headings.ts';
-import { nameLogColumns } from './log-headings.ts';
+import { nameByPartner, nameLogColumns } from './log-headings.ts';
 import { unfoldAcross } from './unfold-across.ts';
 import { TOTALS } from './vocabulary.ts';
 
@@ -135,13 +135,29 @@ function describeSheet(
   const headings = joinHeadings(table, headingRow, firstRow, width);
   const rows = sampleRows(table, firstRow);
   const facts = headings.map((heading, index) => columnFacts(table, index, rows, heading));
-  const columns = pairLastReadings(nameLogColumns(facts));
-  const preamble = Array.from({ length: Math.max(0, headingRow < 0 ? firstRow : headingRow) }, (_, row) => ({
-    line: table.lineOfRow[row]!,
-    text: rowTexts(table, row).join(' ').trim(),
-  }));
+  const columns = pairLastReadings(nameByPartner(nameLogColumns(facts)));
+  const preamble = titleLines(table, Math.max(0, headingRow < 0 ? firstRow : headingRow));
   const best = dateForm === 'calendar' ? preferredDate(columns, dateColumn) : dateColumn;
   return { fileName, table, columns, headingRow, firstRow, preamble, dateForm, dateColumn: best };
+}
+
+/** Lines above the table; of a row of names over a row of values each pair is a title. */
+function titleLines(table: Table, end: number): Sheet['preamble'] {
+  const rows = Array.from({ length: end }, (_, row) => rowTexts(table, row));
+  return rows.flatMap((cells, row) => {
+    const line = table.lineOfRow[row]!;
+    const isOver = (names: readonly string[] | undefined, values: readonly string[] | undefined) =>
+      names !== undefined &&
+      values !== undefined &&
+      names.length >= 3 &&
+      names.length === values.length &&
+      !names.some((name) => /\d{3}/.test(name)) &&
+      values.some((value) => /\d{3}/.test(value));
+    if (isOver(cells, rows[row + 1])) return [];
+    const names = rows[row - 1];
+    if (isOver(names, cells)) return cells.map((value, i) => ({ line, text: `${names![i]}: ${value}` }));
+    return [{ line, text: cells.join(' ').trim() }];
+  });
 }
 
 /** A data row has something besides its date: a number, a clock time or a sign that the value is missing. */

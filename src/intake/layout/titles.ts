@@ -78,7 +78,20 @@ export function unitOfTitles(sheet: Sheet): EnergyUnit | undefined {
   return units.size === 1 ? [...units][0] : undefined;
 }
 
+/** Winter time by name; "CET/CEST" is what the clocks of a home show. */
+const WINTER =
+  /\b(mez|cet|met|est|pst|cst|mst|winterzeit|normalzeit|standard time|wintertijd|heure d.hiver|normaltid)\b/;
+const SUMMER =
+  /\b(mesz|cest|mest|edt|pdt|cdt|mdt|sommerzeit|summer time|daylight|zomertijd|heure d.ete|sommertid|wechsel)/;
+
+/** Clock that does not change, where words above the dates or a title that is no moment of its own name it. */
+export function steadyClockOf(sheet: Sheet, of: readonly (number | undefined)[]): 'utc' | 'standard' | undefined {
+  if (saysUtc(sheet, of)) return 'utc';
+  const words = of.map((c) => plainWords((c === undefined ? undefined : sheet.columns[c]?.heading) ?? '')).join(' ; ');
+  return WINTER.test(words) && !SUMMER.test(words) ? 'standard' : undefined;
+}
+
 /** Whether the words above the dates, or a title that is no moment of its own, say that times are in UTC. */
-export const saysUtc = ({ columns, preamble }: Sheet, of: readonly (number | undefined)[]): boolean =>
+const saysUtc = ({ columns, preamble }: Sheet, of: readonly (number | undefined)[]): boolean =>
   of.some((c) => c !== undefined && columns[c]?.meaning.utc === true) ||
   preamble.some(({ text }) => /\b(UTC|GMT)\b(?! ?[+-])/.test(text.replaceAll(/\d[:.h]\d\d(:\d\d)?\s*(UTC|GMT)/g, ' ')));

@@ -6,10 +6,12 @@ import { isMissing, markBeside, readNumber } from '../numbers/read-number.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import { type Progress, ROWS_A_STEP } from '../terms/progress.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
+import { ratioOf } from '../terms/units.ts';
 import { cellAt, cellText } from '../text/table.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
 import { unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
+import { stepOf } from './sheet-step.ts';
 
 export const columnName = (sheet: Sheet, column: number): string =>
   sheet.columns[column]?.heading || `column ${column + 1}`;
@@ -21,12 +23,14 @@ export function settleDecimal(sheet: Sheet, column: number, choices: IntakeChoic
     .filter((c) => isNumberColumn(c) && c.index !== column && !c.counting)
     .map((c) => c.index);
   const decision: DecimalDecision = decideDecimal(sheet.table, column, sheet.firstRow, others.slice(0, 6));
-  const decimal = decision.state === 'asked' ? likelierSign(sheet, column, decision) : decision.decimal;
+  const tooMany = decision.state === 'asked' ? signByAmount(sheet, column, decision) : undefined;
+  const decimal = tooMany ?? decision.decimal;
   const where = { column: columnName(sheet, column), found: decision.found, expected: decimal };
   const row = decision.row >= 0 ? { row: sheet.table.lineOfRow[decision.row]! } : {};
-  if (decision.state === 'asked') book.add('decimal-asked', 'question', { ...row, ...where });
+  if (decision.state === 'asked' && !(tooMany && isOfDaysAtMost(sheet, sheet.columns[column]!)))
+    book.add('decimal-asked', 'question', { ...row, ...where });
   if (decision.state === 'mixed') book.add('decimal-mixed', 'question', { ...row, ...where });
-  if (decision.state === 'decided' && decision.decimal === ',' && !book.has('decimal-comma'))
+  if ((decision.state === 'decided' || tooMany) && decimal === ',' && !book.has('decimal-comma'))
     book.add('decimal-comma', 'note', { column: where.column });
   return decimal;
 }
@@ -48,18 +52,35 @@ export function settleDecimals(
 const TOO_MANY = 5000;
 const LARGE_UNITS = new Set(['kWh', 'MWh', 'GJ', 'm³', 'kW']);
 
+/** Rows of a day or less, in a unit that is written: thousands of it would be no home's. */
+function isOfDaysAtMost(sheet: Sheet, { meaning }: ColumnFacts): boolean {
+  const { kind, minutes } = stepOf(sheet);
+  return meaning.unit !== undefined && (kind === 'time' || kind === 'day') && minutes !== undefined && minutes <= 1440;
+}
+
 /** Where a sign could be either, a thousands sign may make more than a home can use; a counter may show that much. */
-function likelierSign(sheet: Sheet, column: number, { decimal, found }: DecimalDecision): '.' | ',' {
+function signByAmount(sheet: Sheet, column: number, { found }: DecimalDecision): '.' | ',' | undefined {
   const { meaning, largest } = sheet.columns[column]!;
   const isAmount = meaning.role !== 'reading' && LARGE_UNITS.has(meaning.unit ?? 'kWh');
   const sign = /[.,]/.exec(found)?.[0];
   const thousands = Math.max(largest, largest < TOO_MANY ? largest * 1000 : largest);
-  return isAmount && thousands > TOO_MANY && (sign === '.' || sign === ',') ? sign : decimal;
+  return isAmount && thousands > TOO_MANY && (sign === '.' || sign === ',') ? sign : undefined;
 }
 
 const DIGIT_NINE = 57;
 
-/** A number with another unit behind it than its column's is not taken for one in the column's. */
+/** Amounts of a column, with those of its other phases added. */
+export function readAmounts(sheet: Sheet, facts: ColumnFacts, ...rest: RestOfReading): Float64Array {
+  const values = readValues(sheet, facts.index, ...rest);
+  for (const phase of facts.phases ?? []) {
+    const more = readValues(sheet, phase, ...rest);
+    for (let i = 0; i < values.length; i++) values[i]! += more[i]!;
+  }
+  return values;
+}
+type RestOfReading = Parameters<typeof readValues> extends [Sheet, number, ...infer Rest] ? Rest : never;
+
+/** A number with another unit behind it than its column's is converted, or is missing where that cannot be. */
 export function readValues(
   sheet: Sheet,
   column: number,
@@ -83,10 +104,15 @@ export function readValues(
       if (table.text.charCodeAt(table.cellTo[cell]! - 1) <= DIGIT_NINE) continue;
       const unit = unitOfWords(/[^\d.,\s]+\d?$/.exec(cellText(table, rows[i]!, column))?.[0].toLowerCase() ?? '');
       if (unit === undefined || columnUnit === undefined || unit === columnUnit) continue;
-      values[i] = Number.NaN;
+      const ratio = ratioOf(unit, columnUnit);
+      values[i] = value * (ratio ?? Number.NaN);
       const found = cellText(table, rows[i]!, column).slice(0, 40);
       const where = { row: table.lineOfRow[rows[i]!]!, column: columnName(sheet, column) };
-      book.tally('unit-mixed', 'note', { ...where, found, expected: columnUnit });
+      book.tally(ratio === undefined ? 'unit-mixed' : 'unit-converted', 'note', {
+        ...where,
+        found,
+        expected: columnUnit,
+      });
       continue;
     }
     const text = cellText(table, rows[i]!, column);

@@ -15,7 +15,7 @@ const any = (...patterns: readonly RegExp[]): RegExp => new RegExp(patterns.map(
 
 /** Numbers that name somebody or something. */
 export const IDENTIFIER = any(
-  whole('mpan|mprn|nmi|icp|pdl|prm|cups|pod|ean|esi ?id|uprn|lat|lon|lng'),
+  whole('num poste|stn|stations? ?(id|nr|no)|alti|mpan|mprn|nmi|icp|pdl|prm|cups|pod|ean|esi ?id|uprn|lat|lon|lng'),
   only(
     '(account|customer|client|kunde|kunden|klant|cliente|contract|contrat|contrato)( ?(no\\.?|number|nr\\.?|id|ref\\w*|code|name))?',
   ),
@@ -51,9 +51,7 @@ export const NOT_ACTIVE = any(
 );
 
 /** What a home uses of its own making: neither bought nor sent out. */
-export const OWN_USE = words(
-  'self.?consum|eigenverbrauch|autoconsum|autoconso|eigen ?verbruik|egetforbrug|egenforbrug|own use',
-);
+export const OWN_USE = words('self.?consum|eigenverbrauch|autocons|eigen ?verbruik|egetforbrug|egenforbrug|own use');
 
 /** Sent out into the grid. */
 export const SENT_OUT = any(
@@ -62,7 +60,7 @@ export const SENT_OUT = any(
   words('revente|vertid|excedent|exportaci|exportad|inyect|iniezion|immission|immess|ecceden'),
   words('energia cedut|cessione|teruglever|terug ?gelever|injectie|invoed|teruggaaf|elsalg|overskud'),
   words('salg til|solgt til|leveret til net|eksport', '^-?a ?[-−–](?= ?($|[\\[(]|k?wh))', '^[-−–]a(?![a-z])'),
-  whole('export|exports|exported|solgt|salg|wirk(arbeit|energie|leistung)? lieferung|2[.:]8[.:]\\d'),
+  whole('export|exports|exported|solgt|salg|returned|wirk(arbeit|energie|leistung)? lieferung|2[.:](?:8|9|29)[.:]\\d'),
 );
 
 /** Made on the roof by panels that the words name, or by a "generation" that heat has not. */
@@ -78,11 +76,24 @@ export const MADE = words('produc|produkt|produit|prodott|produz|produced|ertrag
 export const DRAWN = any(
   words('netzbezug|strombezug|bezug aus|wirkarbeit|grid import|from (the )?grid|consumo de red|soutir'),
   words('preliev|prelevat|afname van|elkob|energia activa|energia attiva|importaci'),
-  whole('import|imported|1[.:]8[.:]\\d'),
+  whole(
+    'import|imported|purchased?|bought|gekauft|zugekauft|achete|comprad[ao]|acquistat[ao]|ingekocht|kobt|1[.:](?:8|9|29)[.:]\\d',
+  ),
   words('^\\+?a ?\\+(?= ?($|[\\[(]|k?wh))', '^\\+a(?![a-z])'),
 );
+/** Codes of the two ways, drawn and sent out, that mean so beside each other only. */
+export const PARTNER_CODES: readonly (readonly [drawn: string, sentOut: string])[] = [
+  ['ai', 'ae'],
+  ['ae', 'as'],
+  ['x', 'i'],
+  ['imp', 'exp'],
+];
+
 /** Also drawn, where a column of what is sent out stands beside it; by itself it may be of any energy. */
 export const ELECTRIC = any(
+  words(
+    '(energie|puissance|energia|potenza|potencia) (active|activa|attiva)|active (energy|power)|wirk(arbeit|leistung|energie)',
+  ),
   words('electri|elektri|elettric|strom(verbrauch|bezug|zahler|preis|ver|menge)?|stroom|elforbrug|elmaler'),
   whole('elec|el|strom|power supply|eas|eait?'),
 );
@@ -104,7 +115,12 @@ export const WATER = any(
 export const VOLUME = whole('volume|volumen|volym|volum');
 
 export const OUTDOOR = any(
-  words('°c|°f|(?<![a-z])temp(?![a-z])|temperat|celsius|fahrenheit|outdoor|outside air|weather|dry bulb', 'aussenluft'),
+  words(
+    '°c|°f|(?<![a-z])temp(?![a-z])|temperat|celsius|fahrenheit|outdoor|outside air|weather|dry.?bulb',
+    'aussenluft',
+  ),
+  // Signs of weather services: air at 2 m, mean of the day, of the hour.
+  only('t2m?', 'tavg', 'tmed', 'tas', 'tmk', 'tt_?tu', 'tt tu', 't ?mean', 'tg', 'oat'),
 );
 
 /** Power rather than energy; only where no unit says otherwise. */
@@ -147,6 +163,7 @@ export const CLOCK_TIME = any(
 /** The number of an hour or of a part of one within its day. */
 export const HOUR_NUMBER = any(
   words(
+    '^(viertelstunden?|halbstunden?|quart d.?heure|cuarto|quarto|kwartier|kvarter|half.?hour|hh|sp)( ?(nr|no|nummer|number))?\\b',
     '^(hour|hr|he|stunde|std|heure|hora|ora|uur|time|timenummer|uurnummer|period|periode|periodo|interval|intervall)\\b',
   ),
   words(

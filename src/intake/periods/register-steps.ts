@@ -1,5 +1,6 @@
 /** Differences of a cumulative register: never negative, with rollover and exchange of the meter told apart. */
 import { tell } from '../../model/shapes/told.ts';
+import { rangeOf, turnsOver } from '../layout/column-facts.ts';
 import { ROWS_A_STEP } from '../terms/progress.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 
@@ -52,7 +53,6 @@ export function registerSteps(
     const low = readings[from]!;
     const high = readings[to]!;
     if (high >= low) return high - low;
-    const range = 10 ** Math.ceil(Math.log10(low + 1));
     const where = {
       row: lineOf(to),
       foundTold: tell('first-then', { first: low, next: high }),
@@ -64,7 +64,8 @@ export function registerSteps(
       return Number.NaN;
     }
     // A register turns over from just below a power of ten to just above nought; any other fall is another meter.
-    if (range >= 1000 && low >= 0.9 * range && high < 0.1 * range) {
+    if (turnsOver(low, high)) {
+      const range = rangeOf(low);
       book.tally('register-rollover', 'note', { ...where, expected: String(range), effectKWh: high + range - low });
       return high + range - low;
     }

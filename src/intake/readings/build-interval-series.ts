@@ -35,7 +35,8 @@ export interface RawReadings {
   readonly stamp: StampSide;
   readonly newestFirst: boolean;
   readonly fixedColumns: boolean;
-  readonly headingSaysUtc: boolean;
+  /** As the words above the stamps name it. */
+  readonly steadyClock: 'utc' | 'standard' | undefined;
 }
 
 export interface ReadColumn {

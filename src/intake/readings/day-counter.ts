@@ -9,9 +9,17 @@ function isEven(values: Float64Array, fell: ReadonlySet<number>, count: number):
   return steps.filter((step) => Math.abs(step - middle) < middle * 1e-6).length >= steps.length * 0.9;
 }
 
+function risesOf(values: Float64Array, count: number): number {
+  let rises = 0;
+  for (let i = 1; i < count; i++) if (values[i]! > values[i - 1]!) rises++;
+  return rises;
+}
+
 /** Fewer days or readings a day are no pattern. A judgement. */
 const LEAST_DAYS = 5;
 const LEAST_A_DAY = 12;
+/** Of the readings of a day so many rise: what is sent out between dawn and the end of a night rate rises a few times only. A judgement. */
+const LEAST_RISES = 0.3;
 /** What the first reading of a day shows of the mean step. A judgement. */
 const MOST_STEPS = 3;
 
@@ -34,7 +42,7 @@ export function usedSinceMidnight(values: Float64Array, civil: Float64Array, cou
   const most = Math.max(...[...times.values()].map((at) => at.length));
   if (most < falls.length * 0.9) return undefined;
   const fell = new Set(falls);
-  if (isEven(values, fell, count)) return undefined;
+  if (isEven(values, fell, count) || risesOf(values, count) < count * LEAST_RISES) return undefined;
   // A use that only rises in the day falls by less than to a single step.
   const fallenTo = falls.reduce((sum, i) => sum + values[i]!, 0) / falls.length;
   const risen = falls.reduce((sum, i) => sum + values[i - 1]! - values[i]!, 0) / falls.length;

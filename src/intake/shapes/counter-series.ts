@@ -10,8 +10,8 @@ import type { ColumnFacts } from '../layout/column-facts.ts';
 import type { Dates } from '../layout/read-dates.ts';
 import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
-import { saysUtc } from '../layout/titles.ts';
-import { readQuality, readValues } from '../layout/value-cells.ts';
+import { steadyClockOf } from '../layout/titles.ts';
+import { readAmounts, readQuality } from '../layout/value-cells.ts';
 import { dayPicture, daySeries } from '../periods/day-series.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import { type RegisterStep, registerSteps } from '../periods/register-steps.ts';
@@ -41,9 +41,9 @@ export interface CounterSeries {
 export function readCounter(counter: CounterInput, input: ShapeInput): CounterSeries | undefined {
   const { sheet, choices, context, book } = input;
   const { facts, dates, inOrder, decimal } = counter;
-  const readings = readValues(
+  const readings = readAmounts(
     sheet,
-    facts.index,
+    facts,
     dates.rows,
     dates.count,
     decimal,
@@ -133,7 +133,7 @@ function stepsAsReadings(
     stamp: 'start',
     newestFirst: false,
     fixedColumns: false,
-    headingSaysUtc: saysUtc(sheet, [sheet.dateColumn]),
+    steadyClock: steadyClockOf(sheet, [sheet.dateColumn]),
   };
   return { raw, values: Float64Array.from(used, (s) => s.used) };
 }

@@ -5,13 +5,13 @@ import { isTemperature } from '../../model/shapes/evidence.ts';
 import { tell } from '../../model/shapes/told.ts';
 import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
 import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
-import { commonUnit, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
+import { commonUnit, indicesOf, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { countByLocalDays, type Dates, readDates, settleDayFirst } from '../layout/read-dates.ts';
 import { convertAll, type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
-import { columnName, readValues, settleDecimals } from '../layout/value-cells.ts';
+import { columnName, readAmounts, readValues, settleDecimals } from '../layout/value-cells.ts';
 import { dayPicture, daySeries } from '../periods/day-series.ts';
 import { remarkFrozenDays } from '../periods/frozen-days.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
@@ -57,7 +57,7 @@ export const daily: IntakeShape = {
     const estimated = quality === undefined ? null : estimatedRows(sheet, quality, dates);
     const decimal = settleDecimals(sheet, columns, choices, book);
     const read = columns.flatMap((column) => {
-      const values = readValues(sheet, column.index, dates.rows, dates.count, decimal, tell('a-number'), book);
+      const values = readAmounts(sheet, column, dates.rows, dates.count, decimal, tell('a-number'), book);
       return extremes ? [{ column, values }] : splitNet(sheet, { column, values }, choices, book);
     });
     const built = read.flatMap(({ column: facts, values }, i) => {
@@ -78,7 +78,7 @@ export const daily: IntakeShape = {
         facts,
         mean(values),
         24,
-        extremes ? asTemperature(choices, facts) : choices,
+        extremes ? asTemperature(choices) : choices,
         context,
         book,
       );
@@ -117,14 +117,13 @@ export const daily: IntakeShape = {
       intervals: [],
       firstDays: dayPicture(first.series),
       dataRows: dates.count,
-      valueColumns: (extremes ? [extremes.maximum, extremes.minimum] : columns).map((c) => c.index),
+      valueColumns: indicesOf(extremes ? [extremes.maximum, extremes.minimum] : columns),
     };
   },
 };
 
-const asTemperature = (choices: ShapeInput['choices'], { meaning }: ColumnFacts): ShapeInput['choices'] => ({
+const asTemperature = (choices: ShapeInput['choices']): ShapeInput['choices'] => ({
   ...choices,
-  unit: meaning.unit === '°F' ? '°F' : '°C',
   carrier: 'outdoor-temperature',
   role: 'weather',
 });

@@ -5,13 +5,13 @@ import { tell } from '../../model/shapes/told.ts';
 import { commonestStep, isIntervalLength } from '../dates/interval.ts';
 import { type IntakeShape, nothingRead, type ShapeInput, type ShapeReading } from '../importer/shape.ts';
 import { isMarkColumn, isNumberColumn, isWordColumn } from '../layout/column-facts.ts';
-import { commonUnit, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
+import { commonUnit, indicesOf, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
-import { saysUtc } from '../layout/titles.ts';
-import { columnName, readQuality, readValues, settleDecimals } from '../layout/value-cells.ts';
+import { steadyClockOf } from '../layout/titles.ts';
+import { columnName, readAmounts, readQuality, settleDecimals } from '../layout/value-cells.ts';
 import {
   buildIntervalSeries,
   placeClock,
@@ -75,7 +75,7 @@ export const longInterval: IntakeShape = {
       stamp: side ?? 'start',
       newestFirst: order === 'newest first',
       fixedColumns: false,
-      headingSaysUtc: saysUtc(sheet, [column, timeColumn]),
+      steadyClock: steadyClockOf(sheet, [column, timeColumn]),
     };
     return readColumns(input, raw, { column, timeColumn, toColumn, dayFirst, side, isSaid: said !== undefined });
   },
@@ -104,9 +104,9 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
   const decimal = settleDecimals(sheet, columns, choices, book);
   const written = columns.map((facts, i) => ({
     column: facts,
-    values: readValues(
+    values: readAmounts(
       sheet,
-      facts.index,
+      facts,
       raw.rows as Uint32Array,
       raw.count,
       decimal,
@@ -170,7 +170,7 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
     intervals: built.map((b) => b.intervals),
     firstDays: first.firstDays,
     dataRows: raw.count,
-    valueColumns: columns.map((c) => c.index),
+    valueColumns: indicesOf(columns),
   };
 }
 

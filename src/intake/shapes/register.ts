@@ -3,10 +3,13 @@ import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shap
 import type { ColumnFacts } from '../layout/column-facts.ts';
 import {
   commonUnit,
+  indicesOf,
+  joinPhases,
   logColumns,
   namesItself,
   quantityColumns,
   remarkLog,
+  remarkPhases,
   statedUnit,
 } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
@@ -34,7 +37,12 @@ export const register: IntakeShape = {
     if (!column) return { fit: 0.02, reason: 'no column that only goes up' };
     if (
       quantityColumns(sheet, [sheet.dateColumn]).some(
-        (c) => !counters.includes(c) && !onlyRises(sheet, c) && c.meaning.role === 'value' && isOfEnergy(sheet, c),
+        (c) =>
+          !counters.includes(c) &&
+          c.largest > c.smallest &&
+          !onlyRises(sheet, c) &&
+          c.meaning.role === 'value' &&
+          isOfEnergy(sheet, c),
       )
     )
       return { fit: 0.3, reason: 'a counter, but a column of amounts used as well' };
@@ -58,6 +66,17 @@ export const register: IntakeShape = {
       return nothingRead(choices, dates.count);
     }
     if (columns.length > 1) remarkSeveral(sheet, columns, book);
+    remarkPhases(sheet, columns, book);
+    const rivals = chosen === undefined && columns.length === 1 ? rivalsOf(sheet, columns[0]!) : [];
+    if (rivals.length > 0)
+      book.add('column-asked', 'question', {
+        column: columnName(sheet, columns[0]!.index),
+        found: rivals
+          .map((c) => columnName(sheet, c.index))
+          .join(', ')
+          .slice(0, 120),
+        count: rivals.length,
+      });
     remarkAfterToday(sheet, dates, context, book);
     const newestFirst = remarkOrder(dates, book) === 'newest first';
     const inOrder = orderInTime(dates.civilMinute, dates.count, newestFirst);
@@ -99,7 +118,7 @@ export const register: IntakeShape = {
       intervals: built.flatMap((b) => b.intervals ?? []),
       firstDays: first.firstDays,
       dataRows: dates.count,
-      valueColumns: columns.map((c) => c.index),
+      valueColumns: indicesOf(columns),
     };
   },
 };
@@ -142,10 +161,28 @@ function counterColumns(sheet: Sheet, isChosen = false): ColumnFacts[] {
   const found = [...named, ...rising.filter((c) => !named.includes(c))];
   const log = logColumns(found);
   if (log) return log;
-  const telling = found.filter((c) => namesItself(c)).toSorted((a, b) => a.index - b.index);
+  const telling = joinPhases(found, found)
+    .filter((c) => namesItself(c))
+    .toSorted((a, b) => a.index - b.index);
   return telling.length > 1 && new Set(telling.map((c) => c.heading)).size === telling.length
     ? telling
-    : found.slice(0, 1);
+    : joinPhases(found, found).slice(0, 1);
+}
+
+/** Other counters that say no less of themselves than the one that is taken. */
+function rivalsOf(sheet: Sheet, taken: ColumnFacts): ColumnFacts[] {
+  const { unit, carrier, role, seriesRole } = taken.meaning;
+  return quantityColumns(sheet, [sheet.dateColumn, stepOf(sheet).toColumn]).filter(
+    (c) =>
+      !indicesOf([taken]).includes(c.index) &&
+      c.largest > c.smallest &&
+      (c.rising || c.falling) &&
+      !c.counting &&
+      c.meaning.unit === unit &&
+      c.meaning.carrier === carrier &&
+      c.meaning.seriesRole === seriesRole &&
+      c.meaning.role === role,
+  );
 }
 
 function orderInTime(civil: Float64Array, count: number, newestFirst: boolean): number[] {

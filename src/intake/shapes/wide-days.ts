@@ -8,7 +8,7 @@ import { explainStrays } from '../layout/explain-strays.ts';
 import { slotOfHeading } from '../layout/headings.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
-import { saysUtc } from '../layout/titles.ts';
+import { steadyClockOf } from '../layout/titles.ts';
 import { readValues, settleDecimal } from '../layout/value-cells.ts';
 import { buildIntervalSeries, placeClock, type RawReadings } from '../readings/build-interval-series.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
@@ -109,7 +109,7 @@ export const wideDays: IntakeShape = {
       stamp: 'start',
       newestFirst: false,
       fixedColumns: layout.columns.length * layout.intervalMinutes === 1440,
-      headingSaysUtc: saysUtc(sheet, [column]),
+      steadyClock: steadyClockOf(sheet, [column]),
     };
     const facts = valueFacts(sheet, layout);
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);

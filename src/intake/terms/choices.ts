@@ -9,18 +9,22 @@ export const EnergyUnit = z.enum([
   'Wh',
   'kWh',
   'MWh',
+  'kJ',
   'MJ',
   'GJ',
   'BTU',
   'W',
   'kW',
   'm³',
+  'ft³',
   'hundred ft³',
+  'US gallon',
   'therm',
   'pulse',
   ...SALE_UNIT_IDS,
   '°C',
   '°F',
+  'K',
 ]);
 export type EnergyUnit = z.infer<typeof EnergyUnit>;
 

@@ -11,6 +11,15 @@ const KWH_PER_BTU = 1055.055_852_62 / 3_600_000;
 /** Commonest print on electricity meters; asked about wherever it is taken. Common practice, no source. */
 const USUAL_PULSES_PER_KWH = 1000;
 
+/** The foot is 0.3048 m, the gallon of the United States 3.785411784 litres, by definition. */
+const M3_OF_WATER: Readonly<Partial<Record<EnergyUnit, number>>> = {
+  'm³': 1,
+  litre: 0.001,
+  'ft³': 0.028_316_846_592,
+  'hundred ft³': 2.831_684_659_2,
+  'US gallon': 0.003_785_411_784,
+};
+
 interface UnitFactors {
   readonly calorificMJPerM3?: number | undefined;
   readonly pulsesPerKWh?: number | undefined;
@@ -27,7 +36,7 @@ export function kWhPerUnit(
   { calorificMJPerM3 = context.gasVolume.calorificMJPerM3, pulsesPerKWh = USUAL_PULSES_PER_KWH }: UnitFactors = {},
 ): number {
   const kWhPerM3 = (context.gasVolume.correction * calorificMJPerM3) / MJ_PER_KWH;
-  if (carrier === 'water') return unit === 'litre' ? 0.001 : 1;
+  if (carrier === 'water') return M3_OF_WATER[unit] ?? 1;
   switch (unit) {
     case 'Wh':
     case 'W':
@@ -35,11 +44,14 @@ export function kWhPerUnit(
     case 'kWh':
     case 'kW':
     case '°C':
+    case 'K':
       return 1;
     case '°F':
       return 1 / 1.8;
     case 'MWh':
       return 1000;
+    case 'kJ':
+      return 0.001 / MJ_PER_KWH;
     case 'MJ':
       return 1 / MJ_PER_KWH;
     case 'GJ':
@@ -50,28 +62,47 @@ export function kWhPerUnit(
       return 1 / pulsesPerKWh;
     case 'm³':
       return kWhPerM3;
+    case 'ft³':
+      return (context.gasVolume.imperialM3PerHundredCubicFeet / 100) * kWhPerM3;
     case 'hundred ft³':
       return context.gasVolume.imperialM3PerHundredCubicFeet * kWhPerM3;
     case 'therm':
       return KWH_PER_THERM;
     default:
-      if (!isDelivered(carrier) || !isUnitOf(carrier, unit)) throw new RangeError(`${carrier} is not sold by ${unit}`);
+      if (!isDelivered(carrier) || !isSaleUnit(unit) || !isUnitOf(carrier, unit))
+        throw new RangeError(`${carrier} is not sold by ${unit}`);
       return context.kWhPerUnit[carrier].value * SALE_UNITS[unit].count;
   }
+}
+
+/** Units of one thing, in a common one. */
+const ALIKE: readonly Readonly<Partial<Record<EnergyUnit, number>>>[] = [
+  { Wh: 0.001, kWh: 1, MWh: 1000, kJ: 0.001 / MJ_PER_KWH, MJ: 1 / MJ_PER_KWH, GJ: 1000 / MJ_PER_KWH },
+  { W: 0.001, kW: 1 },
+  { 'm³': 1, litre: 0.001 },
+  { 'ft³': 1, 'hundred ft³': 100 },
+];
+
+/** How many of `into` one `unit` is; undefined where they measure different things. */
+export function ratioOf(unit: EnergyUnit, into: EnergyUnit): number | undefined {
+  const both = ALIKE.find((one) => unit in one && into in one);
+  return both && both[unit]! / both[into]!;
 }
 
 /** Whether amounts of a carrier can be written in a unit. */
 export function isUnitOf(carrier: Carrier, unit: EnergyUnit): boolean {
   if (isTemperature(carrier) || isOfDegrees(unit)) return isTemperature(carrier) && isOfDegrees(unit);
-  if (carrier === 'water') return unit === 'm³' || unit === 'litre';
+  if (carrier === 'water') return unit in M3_OF_WATER;
+  if (unit === 'US gallon') return false;
   if (isSaleUnit(unit)) return isDelivered(carrier) && unitsOf(carrier).includes(unit);
   return !isVolumeOfGas(unit) || carrier === 'gas' || carrier === 'lpg';
 }
 
-export const isOfDegrees = (unit: EnergyUnit | undefined): boolean => unit === '°C' || unit === '°F';
+export const isOfDegrees = (unit: EnergyUnit | undefined): boolean => unit === '°C' || unit === '°F' || unit === 'K';
 export const isPower = (unit: EnergyUnit | undefined): boolean => unit === 'W' || unit === 'kW';
 
-export const isVolumeOfGas = (unit: EnergyUnit): boolean => unit === 'm³' || unit === 'hundred ft³';
+export const isVolumeOfGas = (unit: EnergyUnit | undefined): boolean =>
+  unit === 'm³' || unit === 'ft³' || unit === 'hundred ft³';
 
 /** A home uses 5 to 60 kWh of electricity and up to some 300 kWh of gas a day (common practice, no source). */
 export const MOST_KWH_A_DAY = 600;

@@ -1,40 +1,126 @@
-/** A list of records in JSON as lines of a table: one line a record, one column a name. */
+/**
+ * Records in JSON, or in any tree of names and values, as lines of a table: one line a record, one column a name. Lists of
+ * records, lists of pairs, lists side by side, values by date, and lists of such lists are what programs write.
+ */
 
 const MOST_NAMES = 60;
 type Value = string | number | boolean | null;
 type Row = Readonly<Record<string, Value>>;
+interface Found {
+  readonly rows: readonly Row[];
+  /** Plain values beside the list. */
+  readonly titles: readonly (readonly [string, Value])[];
+  /** Whether the values have no names of their own. */
+  readonly isBare?: boolean;
+}
 
-/** Undefined where the text is no JSON, or holds no list of plain records. */
+/** Undefined where the text is no JSON, or holds no list of records. */
 export function linesOfJson(text: string): string | undefined {
   if (!/^\s*[[{]/.test(text)) return undefined;
-  let parsed: unknown;
+  const whole = parsed(text);
+  return linesOfTree(whole ?? parsed(`[${text.trim().replaceAll(/\}\s*\n\s*\{/g, '},{')}]`));
+}
+
+function parsed(text: string): unknown {
   try {
-    parsed = JSON.parse(text);
+    return JSON.parse(text);
   } catch {
     return undefined;
   }
-  const found = findRows(parsed);
+}
+
+export function linesOfTree(tree: unknown): string | undefined {
+  const found = findRows(tree);
   if (!found) return undefined;
   const names = [...new Set(found.rows.flatMap((row) => Object.keys(row)))];
   if (names.length > MOST_NAMES) return undefined;
   const write = (value: Value | undefined) => String(value ?? '').replaceAll(/[\t\r\n"]/g, ' ');
   const titles = found.titles.map(([name, value]) => `${write(name)}: ${write(value)}`);
   const rows = found.rows.map((row) => names.map((name) => write(row[name])).join('\t'));
-  return `${[...titles, names.map(write).join('\t'), ...rows].join('\n')}\n`;
+  return `${[...titles, ...(found.isBare ? [] : [names.map(write).join('\t')]), ...rows].join('\n')}\n`;
 }
 
 const isPlain = (value: unknown): value is Value =>
   value === null || ['string', 'number', 'boolean'].includes(typeof value);
 const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
-const isRow = (value: unknown): value is Row => isObject(value) && Object.values(value).every(isPlain);
+
+/** A record with its inner records in it, "energy" and "value" as "energy value"; undefined where it holds a list. */
+function flatRow(value: unknown): Row | undefined {
+  if (!isObject(value)) return undefined;
+  const row: Record<string, Value> = {};
+  for (const [name, one] of Object.entries(value)) {
+    if (isPlain(one)) row[name] = one;
+    else {
+      const inner = flatRow(one);
+      if (!inner) return undefined;
+      for (const [own, part] of Object.entries(inner)) row[`${name} ${own}`] = part;
+    }
+  }
+  return row;
+}
+
+const isPair = (value: unknown): value is readonly Value[] =>
+  Array.isArray(value) && value.length >= 2 && value.every(isPlain);
+const LEAST_DATES = 3;
+const IS_DATE = /^\d{4}-\d{2}(-\d{2}([T ]\d{2}:\d{2}\S*)?)?$|^\d{2}[./]\d{2}[./]\d{4}( \d{2}:\d{2}(:\d{2})?)?$/;
 
 /** The one list of records, with the plain values beside it as titles; two lists in one file say nothing of which. */
-function findRows(value: unknown): { rows: readonly Row[]; titles: readonly (readonly [string, Value])[] } | undefined {
-  if (Array.isArray(value)) return value.length > 1 && value.every(isRow) ? { rows: value, titles: [] } : undefined;
+function findRows(value: unknown): Found | undefined {
+  if (Array.isArray(value)) return rowsOfList(value);
   if (!isObject(value)) return undefined;
-  const inner = Object.values(value).flatMap((one) => findRows(one) ?? []);
+  const own = rowsOfNames(value);
+  if (own) return own;
+  const entries = Object.entries(value);
+  const inner = entries.flatMap(([, one]) => findRows(one) ?? []);
   if (inner.length !== 1) return undefined;
-  const own = Object.entries(value).flatMap(([name, one]) => (isPlain(one) ? [[name, one] as const] : []));
-  return { rows: inner[0]!.rows, titles: [...own, ...inner[0]!.titles] };
+  const titles = entries.flatMap(([name, one]): (readonly [string, Value])[] => {
+    const row = isPlain(one) ? { '': one } : flatRow(one);
+    return row && Object.keys(row).length <= MOST_NAMES
+      ? Object.entries(row).map(([part, plain]) => [`${name} ${part}`.trim(), plain] as const)
+      : [];
+  });
+  return { ...inner[0]!, titles: [...titles, ...inner[0]!.titles] };
+}
+
+function rowsOfList(list: readonly unknown[]): Found | undefined {
+  if (list.length > 1 && list.every(isPair)) {
+    const rows = list.filter(isPair).map((pair): Row => Object.fromEntries(pair.map((one, i) => [String(i), one])));
+    return { rows, titles: [], isBare: true };
+  }
+  const rows = list.map(flatRow).filter((row) => row !== undefined);
+  if (list.length > 1 && rows.length === list.length) return { rows, titles: [] };
+  if (list.length === 1) return findRows(list[0]);
+  // Several records that each hold one list: what they say of themselves goes with each of its rows.
+  const several = list.map(findRows).filter((one) => one !== undefined);
+  if (list.length === 0 || several.length < list.length) return undefined;
+  const joined = several.flatMap((one) =>
+    one.rows.map((row) => ({
+      ...Object.fromEntries(one.titles),
+      ...(one.isBare ? { time: row['0']!, value: row['1']! } : row),
+    })),
+  );
+  return { rows: joined, titles: [] };
+}
+
+/** Values by date, or lists side by side of one length. */
+function rowsOfNames(value: Record<string, unknown>): Found | undefined {
+  const entries = Object.entries(value);
+  if (entries.length >= LEAST_DATES && entries.every(([name]) => IS_DATE.test(name))) {
+    const rows: Row[] = [];
+    for (const [date, one] of entries) {
+      const row: Row | undefined = isPlain(one) ? ({ value: one } satisfies Row) : flatRow(one);
+      if (!row) return undefined;
+      rows.push({ date, ...row });
+    }
+    return { rows, titles: [] };
+  }
+  const lists = entries.flatMap(([name, one]) =>
+    Array.isArray(one) && one.every(isPlain) ? [[name, one] as const] : [],
+  );
+  const length = lists[0]?.[1].length ?? 0;
+  if (lists.length < 2 || length < LEAST_DATES || lists.some(([, list]) => list.length !== length)) return undefined;
+  const rows = Array.from({ length }, (_, i) => Object.fromEntries(lists.map(([name, list]) => [name, list[i]!])));
+  const titles = entries.flatMap(([name, one]) => (isPlain(one) ? [[name, one] as const] : []));
+  return { rows, titles };
 }

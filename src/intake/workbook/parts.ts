@@ -1,5 +1,5 @@
 /** Sheets, shared words and date formats of a workbook (Office Open XML, ECMA-376). */
-import { walkXml } from './walk-xml.ts';
+import { walkXml } from '../text/walk-xml.ts';
 
 export interface SheetPart {
   readonly name: string;

@@ -1,8 +1,8 @@
 /** Cells of one sheet as a table of text, so that every shape reads a workbook as it reads a text file. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import { MAX_CELLS, type Table } from '../text/table.ts';
+import { walkXml } from '../text/walk-xml.ts';
 import type { CellForm, WorkbookParts } from './parts.ts';
-import { walkXml } from './walk-xml.ts';
 
 export interface SheetTable {
   readonly table: Table;

@@ -5,6 +5,7 @@ export interface ToldIntake {
   'over-megabytes': { megabytes: number };
   'over-readings': { readings: number };
   'amount-a-day': { amount: number };
+  'amount-on-the-mean': { amount: number };
   'so-much-kwh-a-day': { kWh: number };
   'so-many-minutes': { minutes: number };
   'so-many-days': { days: number };

@@ -162,6 +162,6 @@ const canFill = ({ series }: IntakePreview): boolean =>
 
 /** Whether any record is gas by volume, whose calorific value can be given. */
 function isOfGasVolume({ choices, remarks }: IntakePreview): boolean {
-  if (choices.unit === 'm³' || choices.unit === 'hundred ft³') return true;
+  if (choices.unit === 'm³' || choices.unit === 'ft³' || choices.unit === 'hundred ft³') return true;
   return choices.calorificMJPerM3 !== undefined || remarks.some((remark) => remark.code === 'calorific-assumed');
 }

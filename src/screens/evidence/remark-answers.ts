@@ -23,10 +23,16 @@ const UNITS: readonly EnergyUnit[] = [
   'W',
   'MJ',
   'm³',
+  'ft³',
   'hundred ft³',
   'therm',
   ...SALE_UNIT_IDS,
 ];
+
+const DEGREES: readonly EnergyUnit[] = ['°C', '°F', 'K'];
+/** Units that may be meant where one was taken. */
+const unitsLike = (taken: string | undefined): readonly EnergyUnit[] =>
+  DEGREES.some((unit) => unit === taken) ? DEGREES : UNITS;
 
 /** An answer that leaves what was said before about the paper as it is. */
 const ofPaper = ({ paper }: IntakeChoices, part: NonNullable<IntakeChoices['paper']>): Omit<Answer, 'label'> => ({
@@ -109,7 +115,11 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
     case 'unit-doubtful':
     case 'unit-not-of-carrier':
     case 'espi-type-missing':
-      return UNITS.map((unit) => ({ label: sayTold(unit), choice: { unit }, holds: choices.unit === unit }));
+      return unitsLike(remark.expected).map((unit) => ({
+        label: sayTold(unit),
+        choice: { unit },
+        holds: choices.unit === unit,
+      }));
     case 'direction-asked':
       return [
         { label: say('Bought'), choice: { role: 'import' }, holds: choices.role === 'import' },
@@ -129,7 +139,7 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
         { label: say('Faults'), choice: { net: false }, holds: false },
       ];
     case 'degrees-doubtful':
-      return (['°C', '°F'] as const).map((unit) => ({ label: unit, choice: { unit }, holds: choices.unit === unit }));
+      return DEGREES.map((unit) => ({ label: unit, choice: { unit }, holds: choices.unit === unit }));
     case 'pulses-asked':
       return pulseAnswers(remark, choices);
     case 'column-asked':

@@ -96,6 +96,12 @@ export const REMARKS: Catalogue = {
     '{column} von {file} nennt {expected}, das ergibt {words}. {carrier, select, electricity {Ein Haus braucht 5 bis 60 kWh Strom am Tag. } gas {Ein Haus braucht selten mehr als 300 kWh Gas am Tag. } other {}}Bestätigen oder wählen Sie die Einheit.',
   '{at}: {column} reads {names}, where the column is in {expectedNames}. It counts as missing. Write it in {expectedNames} too.{alike}':
     '{at}: {column} lautet {names}, die Spalte ist aber in {expectedNames}. Der Wert gilt als fehlend. Schreiben Sie auch ihn in {expectedNames}.{alike}',
+  '{at}: {column} reads {names}, where the column is in {expectedNames}. It was converted.{alike}':
+    '{at}: {column} lautet {names}, die Spalte ist aber in {expectedNames}. Der Wert wurde umgerechnet.{alike}',
+  '{file}: {record} is the sum of {names}, so it was left out and nothing counts twice.':
+    '{file}: {record} ist die Summe aus {names} und wurde weggelassen, damit nichts doppelt zählt.',
+  '{file} has each phase of the supply by itself ({names}). They were added.':
+    '{file} enthält jeden Leiter des Anschlusses für sich ({names}). Sie wurden addiert.',
   '{column} of {file} says {words}, which does not go with what it is of. We took {expected}. Choose what the file is of, or its unit.':
     '{column} von {file} nennt {words}, was nicht zu dem passt, was gemessen wurde. Wir nehmen {expected}. Wählen Sie, was die Datei misst, oder die Einheit.',
   '{file} does not say what was metered. We took it for {expected}. Confirm or choose the fuel.':
@@ -276,6 +282,7 @@ export const REMARKS: Catalogue = {
   'over {megabytes, number} MB': 'über {megabytes, number} MB',
   'over {readings, number} readings': 'über {readings, number} Messwerte',
   '{amount, number} a day': '{amount, number} am Tag',
+  '{amount, number} on the mean': '{amount, number} im Mittel',
   '{kWh, number} kWh a day': '{kWh, number} kWh am Tag',
   '{minutes, number} minutes': '{minutes, number} Minuten',
   '{days, number} days': '{days, number} Tage',
@@ -325,6 +332,7 @@ export const REMARKS: Catalogue = {
   'bill {file}': 'Rechnung {file}',
   therm: 'Therm',
   'hundred ft³': 'hundert ft³',
+  'US gallon': 'US-Gallone',
   '£ a day': '£ am Tag',
   'p a day': 'p am Tag',
   '£ for the whole bill': '£ für die ganze Rechnung',

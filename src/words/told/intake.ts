@@ -8,6 +8,7 @@ export const INTAKE = sentences<ToldIntake>()({
   'over-megabytes': 'over {megabytes, number} MB',
   'over-readings': 'over {readings, number} readings',
   'amount-a-day': '{amount, number} a day',
+  'amount-on-the-mean': '{amount, number} on the mean',
   'so-much-kwh-a-day': '{kWh, number} kWh a day',
   'so-many-minutes': '{minutes, number} minutes',
   'so-many-days': '{days, number} days',

@@ -1,8 +1,12 @@
-/** Walks one XML part of a workbook; prefixes are dropped, since writers differ in them. */
+/** Walks XML, as of the parts of a workbook; prefixes are dropped, since writers differ in them. */
 import { SaxesParser } from 'saxes';
 
 export interface XmlWalker {
-  open?(name: string, attribute: (name: string) => string | undefined): void;
+  open?(
+    name: string,
+    attribute: (name: string) => string | undefined,
+    attributes: Readonly<Record<string, string>>,
+  ): void;
   /** `words` is the text directly inside. */
   close?(name: string, words: string): void;
 }
@@ -31,7 +35,7 @@ export function walkXml(bytes: Uint8Array, walker: XmlWalker): string | undefine
   parser.on('opentag', (tag) => {
     words = '';
     if (++depth > DEEPEST) fault ??= 'too deep';
-    walker.open?.(local(tag.name), (name) => tag.attributes[name]);
+    walker.open?.(local(tag.name), (name) => tag.attributes[name], tag.attributes);
   });
   parser.on('closetag', (tag) => {
     depth--;

@@ -1,0 +1,137 @@
+/** Shapes of loggers, portals and open data that name, number or nest things in ways of their own; one case a class. */
+import { expect, test } from 'vitest';
+import type { IntakeChoices } from '../../../src/intake/intake.ts';
+import { readFile } from '../../../src/intake/read-file.ts';
+import { kWhPerUnit } from '../../../src/reference/fuels.ts';
+
+const read = (text: string, { zone = 'Europe/London', choices = {} as IntakeChoices, fileName = 'a.csv' } = {}) => {
+  const { preview } = readFile(fileName, new TextEncoder().encode(text), choices, {
+    zone,
+    today: '2026-11-25',
+    kWhPerUnit,
+    gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
+  });
+  const asked = preview.remarks.filter((r) => r.weight !== 'note').map(({ code }) => code);
+  return {
+    asked: [...new Set(asked)],
+    noted: preview.remarks.filter((r) => r.weight === 'note').map(({ code }) => code),
+    series: preview.series.map((s) => `${s.carrier} ${s.role} ${s.total.toFixed(1)}`),
+  };
+};
+
+const START = Date.UTC(2025, 0, 1);
+const at = (hour: number) => new Date(START + hour * 3_600_000).toISOString().slice(0, 16).replace('T', ' ');
+const HOURS = Array.from({ length: 480 }, (_, i) => i);
+const used = (i: number) => ((i * 7) % 13) / 10 + 0.1;
+const table = (heading: string, row: (i: number) => string, count = HOURS.length) =>
+  [heading, ...HOURS.slice(0, count).map(row)].join('\n');
+const TOTAL = '336.0';
+const DAYS = Array.from({ length: 60 }, (_, i) => i);
+const day = (i: number) => new Date(START + i * 86_400_000).toISOString().slice(0, 10);
+
+test('three phases are one supply, as amounts and as counters', () => {
+  const amounts = table(
+    'Time,Electricity L1 (kWh),Electricity L2 (kWh),Electricity L3 (kWh)',
+    (i) => `${at(i)},${(used(i) / 2).toFixed(4)},${(used(i) / 4).toFixed(4)},${(used(i) / 4).toFixed(4)}`,
+  );
+  expect(read(amounts)).toMatchObject({ asked: [], series: [`electricity import ${TOTAL}`] });
+  const sums = [0, 0, 0];
+  const counters = table('Time,Electricity phase 1 (kWh),Electricity phase 2 (kWh),Electricity phase 3 (kWh)', (i) => {
+    const row = `${at(i)},${sums.map((sum) => (5000 + sum).toFixed(4)).join(',')}`;
+    sums.forEach((_, phase) => {
+      sums[phase]! += used(i) / 3;
+    });
+    return row;
+  });
+  const { asked, series } = read(counters);
+  expect(asked).toEqual([]);
+  expect(series).toEqual([`electricity import ${(336 - used(479)).toFixed(1)}`]);
+});
+
+test('a register that is the sum of the others is left out, with its name', () => {
+  const rows = HOURS.slice(0, 240).flatMap((i) => [
+    `${at(i)},${used(i)},Import total (kWh)`,
+    `${at(i)},${used(i) * 0.75},Import day rate (kWh)`,
+    `${at(i)},${used(i) * 0.25},Import night rate (kWh)`,
+  ]);
+  const { noted, series } = read(['Time,Value,Register', ...rows].join('\n'));
+  expect(noted).toContain('sum-left-out');
+  const sum = HOURS.slice(0, 240).reduce((all, i) => all + used(i), 0);
+  expect(series).toEqual([sum * 0.75, sum * 0.25].map((kWh) => `electricity import ${kWh.toFixed(1)}`));
+});
+
+test('registers that take turns are one record with no gaps; reactive ones are left out', () => {
+  const rows = HOURS.flatMap((i) => [
+    `${at(i)};Afname ${i % 24 < 7 ? 'Nacht' : 'Dag'};${used(i)};kWh`,
+    `${at(i)};Injectie ${i % 24 < 7 ? 'Nacht' : 'Dag'};${i % 24 > 8 ? 0.1 : 0};kWh`,
+  ]);
+  const turns = read(['Van;Register;Volume;Eenheid', ...rows].join('\n'), { zone: 'Europe/Brussels' });
+  expect(turns.noted).not.toContain('gap');
+  expect(turns.series.toSorted()).toEqual(['electricity export 30.0', `electricity import ${TOTAL}`]);
+  const codes = HOURS.flatMap((i) => [`${at(i)},AI,${used(i)}`, `${at(i)},AE,0.1`, `${at(i)},RI,0.3`]);
+  const { noted, series } = read(['Time,Quantity,kWh', ...codes].join('\n'));
+  expect(noted).toContain('columns-left-out');
+  expect(series).toEqual([`electricity import ${TOTAL}`, 'electricity export 48.0']);
+});
+
+test('units mixed in the cells of a column become one', () => {
+  const text = table('Time;Electricity', (i) => `${at(i)};${i % 3 === 0 ? `${used(i) * 1000} Wh` : `${used(i)} kWh`}`);
+  const { noted, series } = read(text);
+  expect(noted).toContain('unit-converted');
+  expect(series).toEqual([`electricity import ${TOTAL}`]);
+});
+
+test('degrees that are not named: asked about where they may be of another kind; kelvin is read', () => {
+  const inside = (i: number) => 3 + Math.sin(i / 3) * 5 + (i % 4);
+  const rows = (heading: string, to: (c: number) => number) =>
+    [heading, ...DAYS.map((i) => `${day(i)},${to(inside(i)).toFixed(1)}`)].join('\n');
+  const fahrenheit = rows('Date,TAVG', (c) => c * 1.8 + 32);
+  expect(read(fahrenheit, { zone: 'America/New_York' }).asked).toEqual(['unit-guessed']);
+  const answered = read(fahrenheit, { zone: 'America/New_York', choices: { unit: '°F' } });
+  const mean = DAYS.reduce((sum, i) => sum + inside(i), 0) / DAYS.length;
+  expect(Number(answered.series[0]!.split(' ')[2])).toBeCloseTo(mean, 0);
+  const kelvin = read(rows('Date,Air temperature (K)', (c) => c + 273.15));
+  expect(kelvin.asked).toEqual([]);
+  expect(Number(kelvin.series[0]!.split(' ')[2])).toBeCloseTo(mean, 0);
+});
+
+test('a row of names over a row of values says the unit of the table', () => {
+  const text = [
+    'Identifiant;Type;Grandeur physique;Grandeur metier;Unite;Pas',
+    '01234567;Courbe de charge;Puissance active;Consommation;W;60',
+    table('Horodate debut;Valeur', (i) => `${at(i)};${Math.round(used(i) * 1000)}`),
+  ].join('\n');
+  expect(read(text, { zone: 'Europe/Paris' })).toMatchObject({
+    asked: ['clock-assumed'],
+    series: [`electricity import ${TOTAL}`],
+  });
+});
+
+test('cubic feet are no hundreds of them, and a volume of water in gallons is kept in m³', () => {
+  const feet = read(
+    table('Time,Gas (ft³)', (i) => `${at(i)},${(used(i) * 10).toFixed(2)}`),
+    {
+      choices: { calorificMJPerM3: 39.5 },
+    },
+  );
+  expect(feet).toMatchObject({ asked: [], series: ['gas import 1066.9'] });
+  expect(read(table('Time,Water (gallons)', (i) => `${at(i)},${used(i) * 10}`)).series).toEqual(['water import 12.7']);
+});
+
+test.each<[string, string]>([
+  [
+    'records within records',
+    JSON.stringify({ m: HOURS.map((i) => ({ t: { start: `${at(i)}Z` }, e: { kWh: used(i) } })) }),
+  ],
+  ['pairs', JSON.stringify({ unit: 'kWh', list: HOURS.map((i) => [START + i * 3_600_000, used(i)]) })],
+  ['values by moment', JSON.stringify({ kWh: Object.fromEntries(HOURS.map((i) => [at(i), used(i)])) })],
+  ['lists side by side', JSON.stringify({ hourly: { time: HOURS.map(at), kWh: HOURS.map(used) } })],
+  ['a record a line', HOURS.map((i) => JSON.stringify({ time: at(i), kWh: used(i) })).join('\n')],
+  [
+    'elements',
+    `<?xml version="1.0"?><a unit="kWh">${HOURS.map((i) => `<r t="${at(i)}" v="${used(i)}"/>`).join('')}</a>`,
+  ],
+])('programs write %s', (_, text) => {
+  const { series } = read(text, { fileName: 'electricity.json' });
+  expect(series).toEqual([`electricity import ${TOTAL}`]);
+});
