@@ -9,7 +9,7 @@ import {
 } from '../../../src/model/guided-search/guided-search.ts';
 import { type Direction, weighCauses } from '../../../src/model/guided-search/weigh-causes.ts';
 import type { BillCheck } from '../../../src/model/shapes/bill-check.ts';
-import type { SearchCause } from '../../../src/model/shapes/guided-search.ts';
+import { OUTCOMES, type SearchCause } from '../../../src/model/shapes/guided-search.ts';
 
 const winter = { from: '2026-12-01', to: '2027-02-01' };
 type Change = {
@@ -382,4 +382,40 @@ describe('whether to search at all', () => {
       'machine-meter',
     ]);
   });
+});
+
+test('one cause stands out from 16 in 20 on, and then nothing more is asked; something else never does', () => {
+  const contradicted = { ...check({ doubts: ['bill-above-readings'] }), verdict: 'above', expected: { value: 5 } };
+  const after = (...answers: readonly (readonly [question: string, outcome: string])[]) => {
+    const told = answers.map(([question, outcome]) => ({ question, outcome }));
+    return guidedSearch({ ...contradicted, input: { ...contradicted.input, answers: told } } as unknown as BillCheck);
+  };
+  // 120 of 148.5 and a ninth of that for something else: 14.5 twentieths.
+  expect(after().causes.slice(0, 2)).toEqual([
+    { cause: 'reading-wrong', twentieths: 15 },
+    { cause: 'something-else', twentieths: 2 },
+  ]);
+  expect(after()).toMatchObject({ direction: 'more', state: 'open' });
+  // Where no load is off, 0.95 for all but a wrong meter; where the number is another, 0.25 against 0.03.
+  expect(after(['meter-number', 'other'])).toMatchObject({ state: 'one-likely', next: [] });
+  const elsewhere = [
+    'meter-reading',
+    'meter-number',
+    'known-load',
+    'outdoor-record',
+    'machine-meter',
+    'other-loads',
+    'panels',
+    'heater-hours',
+    'flow-temperature',
+    'heat-made',
+    'source-side',
+    'room-temperature',
+    'people-and-water',
+    'heating-off',
+    'days-away',
+  ] as const;
+  const all = after(...elsewhere.map((question) => [question, OUTCOMES[question][0]] as const));
+  expect(all.causes[0]!.cause).toBe('something-else');
+  expect(all).toMatchObject({ state: 'nothing-more', next: [] });
 });
