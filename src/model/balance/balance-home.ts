@@ -39,12 +39,11 @@ const RUN_UP_SLOTS = 4 * 48;
  * and surplus stored, or sent out. It knows a day's prices and no weather. Bought + made = needed + sent out + losses + left.
  */
 export function balanceHome(home: HomeByHalfHour): HomeBalance {
-  const { slots, battery, sunKWh, loadKWh } = home;
-  const standbyKWh = battery ? battery.standbyW / 2000 : 0;
+  const { slots, battery = NO_BATTERY, sunKWh, loadKWh } = home;
+  const standbyKWh = battery.standbyW / 2000;
   const usedKWh = new Float64Array(slots.count);
   if (sunKWh) for (let i = 0; i < slots.count; i++) usedKWh[i] = usedAtOnceKWh(sunKWh[i]!, loadKWh[i]! + standbyKWh);
-  const flow: Flow = { home, usedKWh, standbyKWh };
-  if (!battery || battery.usableKWh <= 0) return run(flow, NO_BATTERY);
+  const flow: Flow = { home, battery, usedKWh, standbyKWh };
   const fill = battery.fromNight ? cheapHours(home.pencePerKWh, slots, battery) : null;
   const noRoom = new Float64Array(12);
   const settings: Setting[] = [{ storeSun: true, modes: null, roomKWh: noRoom }];
@@ -62,6 +61,8 @@ export function balanceHome(home: HomeByHalfHour): HomeBalance {
     .reduce((best, one) => (costPence(one, home) < costPence(best, home) ? one : best));
 }
 
+const NO_BATTERY: Battery = { usableKWh: 0, powerKW: 0, roundTripShare: 1, standbyW: 0, fromNight: false };
+
 /** What a balance costs [pence]: bought at the price of its half-hour less what is sent out. */
 function costPence({ boughtKWh, soldKWh }: HomeBalance, { pencePerKWh, exportPence }: HomeByHalfHour): number {
   let pence = 0;
@@ -71,6 +72,7 @@ function costPence({ boughtKWh, soldKWh }: HomeBalance, { pencePerKWh, exportPen
 
 interface Flow {
   readonly home: HomeByHalfHour;
+  readonly battery: Battery;
   /** Sun used as it falls. */
   readonly usedKWh: Float64Array;
   readonly standbyKWh: number;
@@ -82,8 +84,6 @@ interface Setting {
   /** What filling leaves empty, by month. */
   readonly roomKWh: Float64Array;
 }
-const NO_BATTERY: Setting = { storeSun: false, modes: null, roomKWh: new Float64Array(12) };
-
 /** What a mean day of each month has over [kWh]. */
 function usualSurplus({ home: { slots, sunKWh }, usedKWh }: Flow): Float64Array {
   const surplus = new Float64Array(12);
@@ -95,42 +95,44 @@ function usualSurplus({ home: { slots, sunKWh }, usedKWh }: Flow): Float64Array 
   return surplus.map((kWh, month) => (kWh * 48) / halfHours[month]!);
 }
 
-function run({ home, usedKWh, standbyKWh }: Flow, { storeSun, modes, roomKWh }: Setting): HomeBalance {
-  const { slots, loadKWh, sunKWh, battery } = home;
-  const capacity = battery?.usableKWh ?? 0;
-  const most = capacity > 0 ? battery!.powerKW / 2 : 0;
-  const oneWay = Math.sqrt(battery?.roundTripShare ?? 1);
+function run({ home, battery, usedKWh, standbyKWh }: Flow, { storeSun, modes, roomKWh }: Setting): HomeBalance {
+  const { slots, loadKWh, sunKWh } = home;
+  const capacity = battery.usableKWh;
+  const most = battery.powerKW / 2;
+  const oneWay = Math.sqrt(battery.roundTripShare);
   const boughtKWh = new Float64Array(slots.count);
   const soldKWh = new Float64Array(slots.count);
-  let [stored, atStart, made, sold, taken, filled, given] = [0, 0, 0, 0, 0, 0, 0];
-  for (let step = capacity > 0 ? -RUN_UP_SLOTS : 0; step < slots.count; step++) {
-    if (step === 0) [atStart, made, sold, taken, filled, given] = [stored, 0, 0, 0, 0, 0];
+  let stored = 0;
+  let [atStart, made, sold, taken, filled, given] = NOTHING;
+  for (let step = -RUN_UP_SLOTS; step < slots.count; step++) {
+    if (step === 0) {
+      atStart = stored;
+      [made, sold, taken, filled, given] = NOTHING;
+    }
     const i = step < 0 ? step + slots.count : step;
     const sun = sunKWh ? sunKWh[i]! : 0;
     let surplus = sun - usedKWh[i]!;
     let unmet = loadKWh[i]! + standbyKWh - usedKWh[i]!;
     made += sun;
-    if (most > 0) {
-      const mode = modes ? modes[i]! : GIVE;
-      let through = 0;
-      if (storeSun && surplus > 0) {
-        through = Math.min(surplus, most, (capacity - stored) / oneWay);
-        stored += through * oneWay;
-        surplus -= through;
-        taken += through;
-      }
-      if (mode === FILL) {
-        const empty = capacity - Math.min(capacity, roomKWh[slots.month[i]!]!) - stored;
-        const bought = Math.max(0, Math.min(most - through, empty / oneWay));
-        stored += bought * oneWay;
-        unmet += bought;
-        filled += bought;
-      } else if (mode === GIVE && unmet > 0) {
-        const out = Math.min(unmet, most - through, stored * oneWay);
-        stored -= out / oneWay;
-        unmet -= out;
-        given += out;
-      }
+    const mode = modes ? modes[i]! : GIVE;
+    let through = 0;
+    if (storeSun) {
+      through = Math.min(surplus, most, (capacity - stored) / oneWay);
+      stored += through * oneWay;
+      surplus -= through;
+      taken += through;
+    }
+    if (mode === FILL) {
+      const empty = capacity - Math.min(capacity, roomKWh[slots.month[i]!]!) - stored;
+      const bought = Math.max(0, Math.min(most - through, empty / oneWay));
+      stored += bought * oneWay;
+      unmet += bought;
+      filled += bought;
+    } else if (mode === GIVE) {
+      const out = Math.min(unmet, most - through, stored * oneWay);
+      stored -= out / oneWay;
+      unmet -= out;
+      given += out;
     }
     boughtKWh[i] = unmet;
     soldKWh[i] = surplus;
@@ -149,3 +151,5 @@ function run({ home, usedKWh, standbyKWh }: Flow, { storeSun, modes, roomKWh }: 
     leftKWh,
   };
 }
+
+const NOTHING = [0, 0, 0, 0, 0, 0] as const;

@@ -29,11 +29,6 @@ export function cheapHours(pencePerKWh: Float64Array, slots: YearSlots, battery:
   const needed = Math.ceil(battery.usableKWh / perSlotKWh);
   for (let day = 0; day < slots.dayStart.length - 1; day++) {
     const [start, end] = [slots.dayStart[day]!, slots.dayStart[day + 1]!];
-    // Most tariffs have one day after the other alike.
-    if (start >= 48 && end - start === 48 && isAlike(pencePerKWh, start - 48, start)) {
-      modes.copyWithin(start, start - 48, start);
-      continue;
-    }
     const sorted = pencePerKWh.slice(start, end).sort();
     const threshold = fillBelow(sorted, needed, battery.roundTripShare);
     if (threshold === null) continue;
@@ -56,13 +51,9 @@ function fillBelow(sorted: Float64Array, needed: number, roundTripShare: number)
     const threshold = sorted[count - 1]!;
     const dear = sorted.subarray(sorted.lastIndexOf(threshold) + 1);
     const mean = dear.reduce((sum, pence) => sum + pence, 0) / dear.length;
-    if (dear.length > 0 && mean > worthFrom(threshold, roundTripShare)) return threshold;
+    // Where all are alike there is no mean, and none is more.
+    if (mean > worthFrom(threshold, roundTripShare)) return threshold;
     count = sorted.indexOf(threshold);
   }
   return null;
-}
-
-function isAlike(pence: Float64Array, first: number, second: number): boolean {
-  for (let i = 0; i < 48; i++) if (pence[first + i] !== pence[second + i]) return false;
-  return true;
 }

@@ -50,13 +50,25 @@ describe('a battery', () => {
     expect(got.filledKWh).toBeCloseTo((DAYS * 4) / 0.9, 9);
     expect(got.givenKWh).toBeCloseTo(DAYS * 3.6, 9);
     expect(got.batteryLossKWh).toBeCloseTo(DAYS * (4 / 0.9 - 3.6), 9);
-    expect([got.leftKWh, got.ownUseKWh]).toEqual([expect.closeTo(0, 9), 0]);
+    expect([got.leftKWh, got.ownUseKWh, got.sunLossKWh]).toEqual([expect.closeTo(0, 9), 0, 0]);
   });
   test('its own draw is bought, and lost', () => {
     const one = { slots, loadKWh: everyDay(0), pencePerKWh: everyDay(30), exportPence: 5 };
     const got = balanceHome({ ...one, battery: { ...battery, standbyW: 40 } });
     expect(rounded(got.boughtKWh)).toEqual(rounded(everyDay(0.02)));
     expect(got.batteryLossKWh).toBeCloseTo(0.02 * 48 * DAYS, 9);
+  });
+  test('its own draw is met by the sun first', () => {
+    const one = {
+      slots,
+      loadKWh: everyDay(0.1),
+      sunKWh: everyDay(0, [22, 28, 0.5]),
+      pencePerKWh: everyDay(30),
+      exportPence: 5,
+    };
+    const got = balanceHome({ ...one, battery: { ...battery, usableKWh: 0, standbyW: 40 } });
+    expect(rounded(got.boughtKWh)).toEqual(rounded(everyDay(0.12, [22, 28, 0])));
+    expect(rounded(got.soldKWh)).toEqual(rounded(everyDay(0, [22, 28, 0.38])));
   });
   test('stores surplus sun within its power until it is full, and gives it when the sun is gone', () => {
     // 1.2 kWh over a need of 0.2: one over each half-hour, 0.9 of it kept, and full after the fifth.
@@ -84,6 +96,9 @@ describe('a battery', () => {
       );
       // 4 − 2.8 / 0.9 are left by half past ten; what goes in then is over 0.9 of what is over.
       expect(got.soldKWh.reduce((sum, one) => sum + one, 0)).toBeCloseTo(DAYS * (6 - 2.8 / 0.81), 9);
+      // Of 4 / 0.9 kWh from the grid and 2.8 / 0.81 from the sun 6.4 come out.
+      const [grid, sun] = [4 / 0.9, 2.8 / 0.81];
+      expect(got.sunLossKWh).toBeCloseTo((DAYS * (grid + sun - 6.4) * sun) / (grid + sun), 9);
     });
     test('the sun is sent out where it is paid better than a kWh that comes back, not where it is not', () => {
       const sold = (exportPence: number) =>
@@ -92,10 +107,9 @@ describe('a battery', () => {
       expect([sold(24), sold(25)]).toEqual([expect.closeTo(DAYS * (6 - 2.8 / 0.81), 9), expect.closeTo(DAYS * 6, 9)]);
     });
     test('with room left for a usual day’s surplus of its month, where nothing empties it before', () => {
-      // 2.4 kWh a day in the first month, 1.2 in the second: filled to 1.6 and to 2.8 kWh.
-      const first = everyDay(0, [22, 26, 0.6]);
-      const sunKWh = first.map((kWh, i) => (i < 24 * DAYS ? kWh : kWh / 2));
-      const loadKWh = everyDay(0, [28, 48, 0.2]);
+      // Over a need of 0.1, 2.4 kWh a day in the first month, 1.2 in the second: filled to 1.6 and to 2.8 kWh.
+      const sunKWh = everyDay(0, [22, 26, 0.7]).map((kWh, i) => (kWh > 0 && i >= 24 * DAYS ? 0.4 : kWh));
+      const loadKWh = everyDay(0, [22, 26, 0.1], [28, 48, 0.2]);
       const got = balanceHome({ slots, loadKWh, sunKWh, pencePerKWh: night, exportPence: 5, battery });
       const filled = (day: number) => got.boughtKWh.slice(48 * day, 48 * day + 8).reduce((sum, one) => sum + one, 0);
       expect([filled(1), filled(DAYS - 2)]).toEqual([expect.closeTo(1.6 / 0.9, 9), expect.closeTo(2.8 / 0.9, 9)]);
@@ -103,8 +117,8 @@ describe('a battery', () => {
     });
   });
   test('what it holds more at the end than at the start is told', () => {
-    // The last day brings the only sun: 1 kWh, of which 0.9 are left for next year.
-    const last = 48 * DAYS - 4;
+    // The only sun comes nearly four days before New Year: 1 kWh, of which 0.9 are left for next year.
+    const last = 48 * DAYS - 191;
     const sunKWh = everyDay(0).map((_, i) => (i === last ? 1 : 0));
     const one = { slots, loadKWh: everyDay(0), sunKWh, pencePerKWh: everyDay(30), exportPence: 5 };
     const got = balanceHome({ ...one, battery: { ...battery, usableKWh: 1.5, fromNight: false } });
@@ -138,7 +152,8 @@ describe('when it is filled', () => {
     ['the dearer of them where the others pay for it', day([5, 8], [1, 25], [42, 30]), [6, 0, 42]],
     ['else without them', day([4, 8], [4, 28], [40, 30]), [4, 0, 44]],
     ['what is hardly dearer is left to the grid', day([6, 8], [1, 9.4], [1, 9.5], [40, 30]), [6, 1, 41]],
-    ['half of the day at most', day([48, 20]), [0, 0, 48]],
+    ['not where one other hour is hardly dearer: 10.35 p in the mean', day([6, 8.8], [1, 9], [41, 10.38]), [0, 0, 48]],
+    ['one price all day', day([48, 20]), [0, 0, 48]],
     ['paid to take it, what comes out costs no more', day([6, -10], [1, -9.9], [41, 20]), [6, 0, 42]],
     ['for nothing', day([6, 0], [1, 0.1], [41, 20]), [6, 0, 42]],
   ])('%s', (_, prices, counts) => expect(modes([prices])).toEqual([counts]));
