@@ -153,6 +153,123 @@ describe('more or less in the same weather', () => {
     ['no readings', { count: 0 }, 0],
     ['from nothing', { base: 0, more: () => 5 }, 0],
   ] as [string, Use, number][])('%s', (_, use, count) => expect(find(use)).toHaveLength(count));
+  const WHOLE = 'whole-house' as const;
+  const cold3 = (below: number) => 0.3 * below;
+  const HEATED = ['machine-works-less', 'more-heat', 'rooms-warmer', 'heater'];
+  test.each<readonly [string, Use, readonly string[], readonly string[], readonly string[]]>([
+    [
+      'steady, on the machine’s meter',
+      {},
+      ['more-water', 'heater', 'base-load'],
+      ['more-people', 'baths', 'new-appliance'],
+      ['heater-hours', 'water-setpoint'],
+    ],
+    [
+      'steady, on the house’s: 30 % may be the meter',
+      { meter: WHOLE, more: () => 3.3 },
+      ['more-water', 'heater', 'other-use', 'base-load', 'large-load', 'meter-wrong'],
+      ['meter-exchanged', 'more-people', 'baths', 'new-appliance'],
+      ['heater-hours', 'water-setpoint', 'meter-test'],
+    ],
+    [
+      '70 %: the meter first',
+      { more: () => 7.7 },
+      ['meter-wrong', 'more-water', 'heater', 'base-load'],
+      ['meter-exchanged', 'more-people', 'baths', 'new-appliance'],
+      ['meter-test', 'heater-hours', 'water-setpoint'],
+    ],
+    [
+      'with the cold',
+      { more: cold3 },
+      HEATED,
+      ['rooms-warmer', 'rooms-added', 'settings-changed'],
+      ['heat-made', 'heating-curve'],
+    ],
+    [
+      'with the cold, on the house’s',
+      { meter: WHOLE, more: (below: number) => 0.4 * below },
+      [...HEATED, 'plug-in-heaters'],
+      ['rooms-warmer', 'rooms-added', 'settings-changed'],
+      ['heat-made', 'heating-curve'],
+    ],
+    [
+      'less, steady',
+      { more: () => -2 },
+      ['less-heat', 'home-empty', 'less-water', 'heater-off'],
+      ['away', 'settings-changed'],
+      ['heat-made', 'heating-curve'],
+    ],
+    [
+      'less with the cold, on the house’s',
+      { meter: WHOLE, more: (below: number) => -0.4 * below },
+      ['less-heat', 'machine-works-better', 'home-empty', 'less-other-use', 'own-generation'],
+      ['away', 'settings-changed'],
+      ['heat-made', 'heating-curve'],
+    ],
+  ])('what it may be, is asked and is checked: %s', (_, use, may, ask, check) => {
+    const [finding] = find(use);
+    expect([finding!.may, finding!.ask, finding!.check]).toEqual([may, ask, check]);
+  });
+  test.each([
+    // e^0.25 is 28.4 % more, e^−0.25 22.1 % less; e^0.5 64.9 % more, e^−0.5 39.3 % less. Of 11 kWh a day.
+    [3.11, undefined],
+    [3.14, 'last'],
+    [7.12, 'last'],
+    [7.15, 'first'],
+    [-2.41, undefined],
+    [-2.45, 'last'],
+    [-4.31, 'last'],
+    [-4.35, 'first'],
+  ])('%d kWh a day: a wrong meter is named %s', (more, place) => {
+    const { may } = find({ more: () => more })[0]!;
+    const at = may!.indexOf('meter-wrong');
+    expect(at < 0 ? undefined : at === 0 ? 'first' : at === may!.length - 1 ? 'last' : at).toBe(place);
+  });
+  test('in days that are mostly warm more may be heating that was left on; not what follows the cold', () => {
+    // The same six days, 5 K warmer since: 21, 17 and 25 °C among them, 15 in the mean.
+    const warm = (more: (below: number) => number, warmer = 5) => {
+      const outdoorC = (day: number) => COLD[day % 6]! + (day < 60 ? 0 : warmer);
+      const made = daysOf(
+        120,
+        (day) => {
+          const below = Math.max(0, 15 - outdoorC(day));
+          return (5 + below + swing(Math.floor(day / 6), 0.05) + (day >= 60 ? more(below) : 0)) / 24;
+        },
+        { outdoorC },
+      );
+      return findBehaviour(made, prices)[0]!;
+    };
+    expect(warm(() => 2).may!.at(-1)).toBe('summer-heating');
+    expect(warm(() => 2).ask[0]).toBe('heating-in-summer');
+    // The middle of all days since is 10 and 12 °C: 12.1 °C is warm.
+    expect([1.9, 2.1].map((warmer) => warm(() => 2, warmer).may!.includes('summer-heating'))).toEqual([false, true]);
+    expect(warm(() => -2).may).not.toContain('summer-heating');
+    expect(warm((below) => 0.9 * below).may).not.toContain('summer-heating');
+  });
+  test('its cost is that of its own hours: at 30 p by day where all are bought at 26.25 p', () => {
+    const version: TariffVersion = {
+      from: '2025-01-01',
+      standingPencePerDay: 50,
+      vat: { rate: 0.05, included: true },
+      bands: [
+        { name: 'night', pencePerKWh: 15, times: [{ from: '00:00', to: '06:00' }] },
+        { name: 'day', pencePerKWh: 30, times: 'rest' },
+      ],
+    };
+    // Since day 60 all use is by day: 30 p. Before it a quarter is by night.
+    const made = daysOf(
+      120,
+      (day, hour) => {
+        const kWh = 5 + below(day) + swing(Math.floor(day / 6), 0.05) + (day >= 60 ? 2 : 0);
+        return day < 60 ? kWh / 24 : hour < 6 ? 0 : kWh / 18;
+      },
+      { outdoorC: (day) => COLD[day % 6]! },
+    );
+    const [finding] = findBehaviour(made, { ...prices, versions: [version] });
+    const [before, since] = [60 * 11, 60 * 13];
+    const mean = (before * 26.25 + since * 30) / (before + since);
+    expect(finding!.pence).toBeCloseTo(120 * 25 * (30 / mean), 6);
+  });
   test('the less clear it is, the less sure', () => {
     const made = daysOf(120, (day) => (5 + below(day) + swing(day, 1.5) + (day >= 60 ? 2 : 0)) / 24, {
       outdoorC: (day) => COLD[day % 6]!,
