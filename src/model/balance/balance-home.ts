@@ -152,4 +152,4 @@ function run({ home, battery, usedKWh, standbyKWh }: Flow, { storeSun, modes, ro
   };
 }
 
-const NOTHING = [0, 0, 0, 0, 0, 0] as const;
+const NOTHING: readonly [number, number, number, number, number, number] = [0, 0, 0, 0, 0, 0];
