@@ -50,7 +50,7 @@ export function workingValue(value: number | Shown, unit?: Shown): string {
     case 'pence a year':
       return poundsAndPence(value);
     case 'p':
-      return Math.abs(value) < 100 ? pence(value) : poundsAndPence(value);
+      return value !== 0 && Math.abs(value) < 100 ? pence(value) : poundsAndPence(value);
     case 'p/kWh':
       return say('{price} per kWh', { price: pence(value) });
     case 'GBP':

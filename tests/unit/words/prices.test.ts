@@ -70,7 +70,7 @@ describe('prices to settle before an estimate is written', () => {
         .map(questionSentence);
     expect(asked('2026-11-25')).toEqual([]);
     expect(asked('2026-11-26')).toEqual([
-      'The electricity prices used here begin only on 26 November 2026. Prices of the day itself are not known.',
+      'The electricity prices used here begin only on 26 November 2026. Type the prices of the day itself.',
     ]);
     expect(on(makeHousehold(), '2019-05-01').questions.map(({ code }) => code)).toContain('prices-not-yet');
   });
