@@ -64,7 +64,7 @@ export async function pictureBench(): Promise<BenchRow[]> {
   const plain = await medianMs(() => recognise(photo, { mode: 'block', language: 'eng' }), 3, 1);
   const seeing = { ...context, recognise };
   const whole = await medianMs(() => readPaper('photo.jpg', bytes, {}, seeing), 3, 1);
-  const looks = lookAtSheets([flatten(photo)], recognise, context.zone);
+  const looks = lookAtSheets(flatten(photo), recognise, context.zone);
   const first = await timeOf(async () => looks.next());
   const second = await timeOf(async () => looks.next());
   const flat = await medianMs(async () => flatten((await decodePicture(bytes)) as Grey), 3, 1);

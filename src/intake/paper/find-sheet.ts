@@ -1,4 +1,4 @@
-/** The sheet of paper in a photograph: a bright four-cornered patch on something darker, or nothing. */
+/** The sheets of paper in a photograph: bright four-cornered patches on something darker, or none. */
 import type { Grey } from '../terms/paper-reading.ts';
 import { type Corners, shrink } from './grey.ts';
 
@@ -12,20 +12,34 @@ const MOST_COVER = 0.97;
 const LEAST_FIT = 0.93;
 const LEAST_CONTRAST = 30;
 
-export function findSheet(photo: Grey): Corners | undefined {
+/** Shares of the parting brightness: a shadow over the sheet may be darker than what parts most of it from the table. */
+const DIMMER = [1, 0.8, 0.65];
+/** By so much the sheets that a dimmer limit finds must cover more. */
+const CLEARLY_MORE = 1.08;
+
+/** Every sheet in the picture, from the left; none where the page fills it. */
+export function findSheets(photo: Grey): Corners[] {
   const by = Math.max(1, Math.round(Math.max(photo.width, photo.height) / SMALL_SIDE));
   const small = shrink(photo, by);
-  const { width, height, points } = small;
-  const limit = parting(points);
-  const patch = largestPatch(small, limit);
-  if (patch.length < width * height * LEAST_COVER) return undefined;
+  const limit = parting(small.points);
+  let best: Point[][] = [];
+  const covered = (sheets: readonly Point[][]) => sheets.reduce((sum, four) => sum + areaOf(four), 0);
+  for (const dimmer of DIMMER) {
+    const found = patchesOf(small, limit * dimmer).flatMap((patch) => cornersOf(small, patch) ?? []);
+    if (covered(found) > covered(best) * CLEARLY_MORE) best = found;
+  }
+  const corners = (four: readonly Point[]) =>
+    ordered(four).map(([x, y]) => [(x + 0.5) * by, (y + 0.5) * by] as const) as unknown as Corners;
+  return best.map(corners).toSorted(([a], [b]) => a[0] - b[0]);
+}
+
+function cornersOf(small: Grey, patch: readonly Point[]): [Point[]] | undefined {
   const hull = hullOf(patch);
   const area = areaOf(hull);
-  if (area > width * height * MOST_COVER) return undefined;
+  if (area > small.points.length * MOST_COVER) return undefined;
   const four = largestFour(hull);
   if (areaOf(four) < area * LEAST_FIT) return undefined;
-  if (contrastOf(small, four) < LEAST_CONTRAST) return undefined;
-  return ordered(four).map(([x, y]) => [(x + 0.5) * by, (y + 0.5) * by] as const) as unknown as Corners;
+  return contrastOf(small, four) < LEAST_CONTRAST ? undefined : [four];
 }
 
 /** The brightness that parts a picture best in two (Otsu, 1979). */
@@ -45,10 +59,10 @@ function parting(points: Uint8Array): number {
   return at;
 }
 
-/** The largest patch of bright points that touch each other. */
-function largestPatch({ width, height, points }: Grey, limit: number): Point[] {
+/** The patches of bright points that touch each other and are large enough for a sheet. */
+function patchesOf({ width, height, points }: Grey, limit: number): Point[][] {
   const seen = new Uint8Array(points.length);
-  let largest: number[] = [];
+  const patches: number[][] = [];
   for (let start = 0; start < points.length; start++) {
     if (seen[start] || points[start]! <= limit) continue;
     const patch = [start];
@@ -62,9 +76,9 @@ function largestPatch({ width, height, points }: Grey, limit: number): Point[] {
         patch.push(next);
       }
     }
-    if (patch.length > largest.length) largest = patch;
+    if (patch.length >= points.length * LEAST_COVER) patches.push(patch);
   }
-  return largest.map((at) => [at % width, Math.floor(at / width)]);
+  return patches.map((patch) => patch.map((at) => [at % width, Math.floor(at / width)]));
 }
 
 const turn = (o: Point, a: Point, b: Point): number => (a[0] - o[0]) * (b[1] - o[1]) - (a[1] - o[1]) * (b[0] - o[0]);

@@ -3,7 +3,7 @@
  * On photograph-like pages this brings the numbers that are recognised from half to nearly all.
  */
 import type { Grey } from '../terms/paper-reading.ts';
-import { findSheet } from './find-sheet.ts';
+import { findSheets } from './find-sheet.ts';
 import { type Corners, planeOf, redraw, shrink, turnQuarters } from './grey.ts';
 
 /** Long side of the page that is recognised: A4 at 200 dots an inch. */
@@ -11,12 +11,15 @@ const LONG_SIDE = 2340;
 /** No small picture is enlarged beyond this. */
 const MOST_LARGER = 1.6;
 
-export function flatten(photo: Grey): Grey {
-  const sheet = findSheet(photo);
-  const cut = sheet ? cutOut(photo, sheet) : resized(photo);
-  const lit = divideShade(cut);
-  const { quarters, top, bottom } = findLines(lit);
-  return levelled(turnQuarters(lit, quarters), top, bottom);
+/** Each sheet of the picture, or all of it where it shows none. */
+export function flatten(photo: Grey): Grey[] {
+  const sheets = findSheets(photo);
+  const cuts = sheets.length > 0 ? sheets.map((sheet) => cutOut(photo, sheet)) : [resized(photo)];
+  return cuts.map((cut) => {
+    const lit = divideShade(cut);
+    const { quarters, top, bottom } = findLines(lit);
+    return levelled(turnQuarters(lit, quarters), top, bottom);
+  });
 }
 
 const scaleFor = (longSide: number): number => Math.min(MOST_LARGER, LONG_SIDE / longSide);
@@ -183,22 +186,29 @@ function findLines(page: Grey): Lines {
   return { quarters, top: isMuch(above) ? fine(above) : whole, bottom: isMuch(below) ? fine(below) : whole };
 }
 
+/** Of the width: what is longer is a rule, or the table about the sheet. */
+const LONGEST_RUN = 0.25;
 /** Mean length of what stands together along a row: words along a line, single letters across lines. */
 function lengthOfRuns({ width, height, points }: Grey): number {
   let [runs, length] = [0, 0];
   const margin = Math.round(Math.min(width, height) * 0.02);
   for (let y = margin; y < height - margin; y++) {
     let [from, last] = [-1, -1];
+    const end = () => {
+      const run = last - from + 1;
+      if (from < 0 || run > width * LONGEST_RUN) return;
+      length += run;
+      runs++;
+    };
     for (let x = margin; x < width - margin; x++) {
       if (points[y * width + x]! >= INK) continue;
       if (from < 0 || x - last > LETTER_GAP) {
-        if (from >= 0) length += last - from + 1;
+        end();
         from = x;
-        runs++;
       }
       last = x;
     }
-    if (from >= 0) length += last - from + 1;
+    end();
   }
   return runs === 0 ? 0 : length / runs;
 }

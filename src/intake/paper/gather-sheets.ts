@@ -45,7 +45,7 @@ async function sheetsOf(bytes: Uint8Array, onProgress: Progress) {
   if (isPdf(bytes)) return readPdfWords(bytes, flatten, onProgress);
   const picture = await decodePicture(bytes);
   onProgress(0.5);
-  return typeof picture === 'string' ? { fault: picture } : { sheets: [flatten(picture)] };
+  return typeof picture === 'string' ? { fault: picture } : { sheets: flatten(picture) };
 }
 
 /** The files of a bundle by their names; undefined where they unpack to more than any bill holds. */

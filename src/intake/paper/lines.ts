@@ -116,7 +116,8 @@ export const fuelsIn = (text: string): PaperFuel[] => [
 ];
 const HEADING_WORDS = 8;
 /** What stands on bills of any fuel. */
-const NO_HEADING = /smell|leak|emergency|geruch|notfall|störung|\bhot water\b|warmwasser/i;
+const NO_HEADING =
+  /smell|fuel mix|nuclear|renewable|kernkraft|kernenergie|erneuerbar|energieträger|leak|emergency|geruch|notfall|störung|\bhot water\b|warmwasser/i;
 
 /** Which fuel a number belongs to: by its own row, else by the nearest heading above, of two beside each other the one on its side. */
 export function fuelFinder(rows: readonly RowFacts[]): (figure: Figure) => PaperFuel | undefined {

@@ -35,7 +35,7 @@ const FEW_WORDS = 12;
  */
 export async function readPdfWords(
   bytes: Uint8Array,
-  takePicture: (picture: Grey) => Grey,
+  takePicture: (picture: Grey) => readonly Grey[],
   onProgress?: (share: number) => void,
 ): Promise<{ readonly sheets: readonly (Page | Grey)[] } | { readonly fault: PdfFault }> {
   if (unpacksTooMuch(bytes)) return { fault: 'bomb' };
@@ -66,7 +66,9 @@ export async function readPdfWords(
       const upright = turnUpright(found, width, height);
       const picture = upright.words.length < FEW_WORDS ? await pictureOfPage(page) : undefined;
       sheets.push(
-        picture ? takePicture(picture) : { ...upright, words: joinPieces(joinSpaced(joinPowers(upright.words))) },
+        ...(picture
+          ? takePicture(picture)
+          : [{ ...upright, words: joinPieces(joinSpaced(joinPowers(upright.words))) }]),
       );
       count += upright.words.length + (picture ? 1 : 0);
       page.cleanup();

@@ -18,7 +18,7 @@ export const STANDING = words(
   'standing charges?|daily charges?|service charges?|fixed charges?|supply charges?|daily supply|grundpreis\\w*|grundgebühr\\w*|verrechnungspreis|messpreis|leistungspreis|bereitstellung\\w*|standing|abonnement|vastrecht|vaste (?:leverings)?kosten',
 );
 export const LEVY = words(
-  'levy|levies|stromsteuer|energiesteuer|erdgassteuer|\\w*abgaben?|contribution\\w*|\\w*umlage|co[2₂][- ]?\\w*|carbon (?:tax|price)|climate change levy|behg\\w*|netzentgelt\\w*|netznutzung\\w*|energiebelasting|accise|cspe|cta',
+  'levy|levies|stromsteuer|energiesteuer|erdgassteuer|\\w*abgaben?|contribution\\w*|\\w*umlage|co.{0,2}[- ]?(?:preis|kosten|abgabe|steuer|zertifikat)\\w*|co[2₂][- ]?\\w*|carbon (?:tax|price)|climate change levy|behg\\w*|netzentgelt\\w*|netznutzung\\w*|energiebelasting|accise|cspe|cta',
 );
 export const ENERGY = words(
   'units?|energy|usage|use|used|consumption|kwh|unit rate|arbeitspreis\\w*|arbeit|verbrauch\\w*|energie\\w*|lieferung|menge|consommation|énergie|levering|verbruik',

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { intakeContext } from '../../../src/desk/take-in.ts';
 import { makeRecogniser } from '../../../src/host/recogniser.ts';
 import type { IntakePreview, Recognise } from '../../../src/intake/intake.ts';
+import { findSheets } from '../../../src/intake/paper/find-sheet.ts';
 import { lookAtSheets } from '../../../src/intake/paper/look-at-sheets.ts';
 import { encodePng } from '../../../src/intake/paper/png.ts';
 import { readPaper } from '../../../src/intake/read-paper.ts';
@@ -93,5 +94,27 @@ describe('reading that is stopped', () => {
     };
     const reading = readPaper('bill.png', bytes, {}, { ...context, recognise: told, onProgress: stop });
     await expect(reading).rejects.toThrow('stopped');
+  });
+});
+
+describe('sheets on a table', () => {
+  const [width, height] = [600, 440];
+  const draw = (brightness: (x: number, y: number) => number) => {
+    const points = Uint8Array.from({ length: width * height }, (_, i) => brightness(i % width, Math.floor(i / width)));
+    return findSheets({ width, height, points }).map((corners) => corners.flat().map((at) => Math.round(at / 10)));
+  };
+  test('two in one picture are two, from the left', () => {
+    const isSheet = (x: number, y: number) => y > 30 && y < 410 && ((x > 30 && x < 280) || (x > 320 && x < 570));
+    expect(draw((x, y) => (isSheet(x, y) ? 230 : 70))).toEqual([
+      [3, 3, 28, 3, 28, 41, 3, 41],
+      [32, 3, 57, 3, 57, 41, 32, 41],
+    ]);
+  });
+  test('a shadow over a sheet is cut out with it', () => {
+    const isSheet = (x: number, y: number) => x > 60 && x < 540 && y > 40 && y < 400;
+    const isShaded = (x: number, y: number) => (x - 100) ** 2 + (y - 300) ** 2 < 130 ** 2;
+    expect(draw((x, y) => (isSheet(x, y) ? (isShaded(x, y) ? 118 : 230) : isShaded(x, y) ? 30 : 60))).toEqual([
+      [6, 4, 54, 4, 54, 40, 6, 40],
+    ]);
   });
 });
