@@ -171,7 +171,7 @@ export async function openOlderAndNewer(
   const database = join(dataFolder, 'plainwarmth.sqlite');
   // With the tally, else the program finds that changes are missing, and says that instead.
   for (const ending of ['', '-wal', '-shm', '-tally']) rmSync(database + ending, { force: true });
-  openDatabase(database, MIGRATIONS.slice(0, 1)).database.close();
+  openDatabase(database, { migrations: MIGRATIONS.slice(0, 1) }).database.close();
   owner?.(database);
   program.start();
   const page = await openPage(browser, program);
@@ -183,7 +183,8 @@ export async function openOlderAndNewer(
   await endByCommand(program);
   tell('data of an earlier form: copied first, then carried over');
 
-  openDatabase(database, [...MIGRATIONS, { version: 99, what: 'a later one', sql: 'SELECT 1' }]).database.close();
+  const later = [...MIGRATIONS, { version: 99, what: 'a later one', sql: 'SELECT 1' }];
+  openDatabase(database, { migrations: later }).database.close();
   owner?.(database);
   const before = readFileSync(database);
   program.start();

@@ -10,7 +10,7 @@ export interface CallWork {
 }
 
 export interface DeskLink {
-  /** Resolves when the store is open; rejects with DeskError when it cannot be. */
+  /** Resolves when the store is ours, so that the window may open; rejects with DeskError when it cannot be. */
   readonly ready: Promise<void>;
   /** Rejects with DeskError, own failures included. */
   call(name: string, input: unknown, work?: CallWork): Promise<unknown>;
@@ -47,10 +47,17 @@ function bytesToHandOver(name: string, input: unknown): ArrayBuffer[] {
 export function linkDesk({ port, stops, printPdf, onQuit, onFailure }: LinkOptions): DeskLink {
   const waiting = new Map<number, Waiting>();
   const ready = Promise.withResolvers<void>();
+  const opened = Promise.withResolvers<void>();
   const closed = Promise.withResolvers<void>();
   // Whoever waits for it hears of it; nobody waiting is no fault.
   ready.promise.catch(() => undefined);
+  opened.promise.catch(() => undefined);
   let lastId = 0;
+
+  function refuse(error: DeskError): void {
+    ready.reject(error);
+    opened.reject(error);
+  }
 
   async function print({ id, html, paper }: Extract<FromDesk, { kind: 'print' }>): Promise<void> {
     const answer: ToDesk = await (printPdf?.(html, paper) ?? Promise.resolve(null)).then(
@@ -64,8 +71,10 @@ export function linkDesk({ port, stops, printPdf, onQuit, onFailure }: LinkOptio
     switch (message.kind) {
       case 'ready':
         return ready.resolve();
+      case 'opened':
+        return opened.resolve();
       case 'failed':
-        return ready.reject(new DeskError(message.refusal));
+        return refuse(new DeskError(message.refusal));
       case 'closed':
         return closed.resolve();
       case 'quit':
@@ -86,7 +95,7 @@ export function linkDesk({ port, stops, printPdf, onQuit, onFailure }: LinkOptio
     ready: ready.promise,
     async call(name, input, work = {}) {
       work.signal?.throwIfAborted();
-      await ready.promise;
+      await opened.promise;
       const id = ++lastId;
       const stop = () => stops.postMessage(id);
       work.signal?.addEventListener('abort', stop, { once: true });
@@ -110,7 +119,7 @@ export function linkDesk({ port, stops, printPdf, onQuit, onFailure }: LinkOptio
         message: `Plainwarmth's desk stopped working: ${reason}`,
         remedy: 'Start Plainwarmth again. What was saved before is safe.',
       });
-      ready.reject(error);
+      refuse(error);
       closed.resolve();
       for (const { reject } of waiting.values()) reject(error);
     },

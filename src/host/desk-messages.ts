@@ -17,7 +17,9 @@ export type ToDesk =
   | { readonly kind: 'close' };
 
 export type FromDesk =
+  /** The store is ours; what lies in it is still looked through. */
   | { readonly kind: 'ready' }
+  | { readonly kind: 'opened' }
   | { readonly kind: 'failed'; readonly refusal: DeskRefusal }
   | { readonly kind: 'progress'; readonly id: number; readonly share: number }
   | { readonly kind: 'result'; readonly id: number; readonly result: unknown }

@@ -1,6 +1,6 @@
 /**
- * Entry of the desk's thread. The store is opened first and the host told, so that the window opens meanwhile; only
- * then is the rest of the desk loaded. Calls that come before wait in the port.
+ * Entry of the desk's thread. The host is told as soon as the store is ours, so that the window opens while it is looked
+ * through and the rest of the desk is loaded. Calls that come before wait.
  */
 import { join } from 'node:path';
 import { parentPort, workerData } from 'node:worker_threads';
@@ -13,7 +13,9 @@ const data = workerData as DeskWorkerData;
 
 async function open(): Promise<SqliteStore | null> {
   try {
-    return openSqliteStore(join(data.dataFolder, DATABASE_NAME));
+    return openSqliteStore(join(data.dataFolder, DATABASE_NAME), {
+      onHeld: () => port.postMessage({ kind: 'ready' } satisfies FromDesk),
+    });
   } catch (error) {
     const { toRefusal } = await import('../desk/refusal.ts');
     port.postMessage({ kind: 'failed', refusal: toRefusal(error) } satisfies FromDesk);
@@ -25,7 +27,7 @@ async function open(): Promise<SqliteStore | null> {
 
 const store = await open();
 if (store) {
-  port.postMessage({ kind: 'ready' } satisfies FromDesk);
+  port.postMessage({ kind: 'opened' } satisfies FromDesk);
   const { serveStore } = await import('./serve-store.ts');
   await serveStore(store, port, data, join(import.meta.dirname, 'file-reader.js'));
 }

@@ -55,7 +55,14 @@ export interface OpenedDatabase {
 const CHECK_ALWAYS_BYTES = 64 * 1024 * 1024;
 const NOTHING: Counted = { count: 0, heads: [0], households: 0 };
 
-export function openDatabase(path: string, migrations: readonly Migration[] = MIGRATIONS): OpenedDatabase {
+export interface OpenDatabase {
+  readonly migrations?: readonly Migration[];
+  /** Called once no other process can have the file, before it is looked through. */
+  readonly onHeld?: () => void;
+}
+
+export function openDatabase(path: string, how: OpenDatabase = {}): OpenedDatabase {
+  const { migrations = MIGRATIONS } = how;
   if (path === ':memory:') {
     const database = configure(new Database(path));
     migrate(database, path, migrations);
@@ -70,7 +77,7 @@ export function openDatabase(path: string, migrations: readonly Migration[] = MI
   const head = existed ? readHead(path) : 0;
   const endedBadly = sizeOf(logOf(path)) > 0;
   const log = keepLog(path);
-  const opened = tryToOpen(path, log, endedBadly);
+  const opened = tryToOpen(path, log, endedBadly, how);
   if (!('setAside' in opened)) {
     const count = fromHead(opened.pragma('application_id', { simple: true }) as number);
     const lost =
@@ -81,7 +88,7 @@ export function openDatabase(path: string, migrations: readonly Migration[] = MI
     return { database: opened, opening, counted: { ...NOTHING, count, heads: [head, count] } };
   }
   makePrivate(path);
-  const database = tryToOpen(path, null, false);
+  const database = tryToOpen(path, null, false, how);
   if ('setAside' in database) throw new StoreFault({ code: 'unreadable', path });
   withFaults(path, () => migrate(database, path, migrations));
   const incident = { ...opened, ...(seen ? { households: seen.households } : {}) };
@@ -149,7 +156,12 @@ function configure(database: Database.Database): Database.Database {
   return database;
 }
 
-function tryToOpen(path: string, log: string | null, endedBadly: boolean): Database.Database | Incident {
+function tryToOpen(
+  path: string,
+  log: string | null,
+  endedBadly: boolean,
+  { migrations = MIGRATIONS, onHeld }: OpenDatabase,
+): Database.Database | Incident {
   const size = sizeOf(path);
   let database: Database.Database | undefined;
   try {
@@ -160,6 +172,8 @@ function tryToOpen(path: string, log: string | null, endedBadly: boolean): Datab
     configure(database);
     // Takes the lock now, not at the first save.
     database.exec('BEGIN IMMEDIATE; COMMIT');
+    refuseNewer(database, path, migrations);
+    onHeld?.();
     if (endedBadly || size <= CHECK_ALWAYS_BYTES) {
       const verdict = database.pragma('quick_check(1)', { simple: true });
       if (verdict !== 'ok') return leave(database, path, log, 'damaged');
@@ -232,14 +246,19 @@ function migrate(database: Database.Database, path: string, migrations: readonly
   }
 }
 
+const versionOf = (database: Database.Database) => database.pragma('user_version', { simple: true }) as number;
+
+function refuseNewer(database: Database.Database, path: string, migrations: readonly Migration[]): void {
+  const [found, expected] = [versionOf(database), migrations.at(-1)?.version ?? 0];
+  if (found <= expected) return;
+  const copy = newestCopy(path);
+  throw new StoreFault({ code: 'newer', path, found, expected, ...(copy ? { copy } : {}) });
+}
+
 /** Takes the steps that the file has not seen, all or none of them. Answers the path of the copy made before, if any. */
 function takeSteps(database: Database.Database, path: string, migrations: readonly Migration[]): string | null {
-  const from = database.pragma('user_version', { simple: true }) as number;
+  const from = versionOf(database);
   const newest = migrations.at(-1)?.version ?? 0;
-  if (from > newest) {
-    const copy = newestCopy(path);
-    throw new StoreFault({ code: 'newer', path, found: from, expected: newest, ...(copy ? { copy } : {}) });
-  }
   if (from === newest) return null;
   let backup: string | null = null;
   if (from > 0 && path !== ':memory:') {

@@ -1,8 +1,7 @@
 /** The store on one SQLite file. */
 import { findDamage } from './find-damage.ts';
 import { type Keeper, keepIn } from './keep-store.ts';
-import type { Migration } from './migrations.ts';
-import { type Opening, openDatabase } from './open-database.ts';
+import { type OpenDatabase, type Opening, openDatabase } from './open-database.ts';
 import { replaceBy, saveCopy, sealOfAll } from './replace-contents.ts';
 import { openNames } from './sealed.ts';
 import { openEstimates } from './sqlite-estimates.ts';
@@ -48,8 +47,8 @@ function keepAll<T extends object>(parts: T, keeper: Keeper): T {
 }
 
 /** Opens or makes the database at `path`; `:memory:` keeps nothing. Throws StoreFault. */
-export function openSqliteStore(path: string, migrations?: readonly Migration[]): SqliteStore {
-  const { database, opening, counted } = openDatabase(path, migrations);
+export function openSqliteStore(path: string, how: OpenDatabase = {}): SqliteStore {
+  const { database, opening, counted } = openDatabase(path, how);
   const keeper = keepIn(database, path, counted);
   const names = openNames(database);
   const parts = keepAll(

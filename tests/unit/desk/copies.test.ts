@@ -108,10 +108,7 @@ describe('what is restored', () => {
 
   test.each(MIGRATIONS.map(({ version }) => version))('a copy made by version %i of the schema', async (version) => {
     const path = join(stick, 'old.sqlite');
-    const { database } = openDatabase(
-      path,
-      MIGRATIONS.filter((step) => step.version <= version),
-    );
+    const { database } = openDatabase(path, { migrations: MIGRATIONS.filter((step) => step.version <= version) });
     const put = `INSERT INTO households (id, document, searched, revision, changed_on) VALUES ('h', ?, '', 1, ?)`;
     database.prepare(put).run(JSON.stringify(emptyHousehold('h', 'Kept')), NOW);
     if (version >= 4) database.exec('UPDATE households SET sealed = seal(document)');

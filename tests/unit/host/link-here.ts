@@ -29,6 +29,6 @@ export function linkHere({ desk, close, printer, printPdf, onFailure }: LinkHere
     printer: printer?.(calls.port2) ?? null,
     close: async () => close(),
   });
-  calls.port2.postMessage({ kind: 'ready' } satisfies FromDesk);
+  for (const kind of ['ready', 'opened'] as const) calls.port2.postMessage({ kind } satisfies FromDesk);
   return link;
 }

@@ -1,6 +1,9 @@
+import { MessageChannel } from 'node:worker_threads';
 import { describe, expect, test } from 'vitest';
 import type { Desk } from '../../../src/desk/desk.ts';
 import { DeskError } from '../../../src/desk/desk-error.ts';
+import { linkDesk } from '../../../src/host/desk-link.ts';
+import type { FromDesk } from '../../../src/host/desk-messages.ts';
 import { askToPrint } from '../../../src/host/serve-desk.ts';
 import { linkHere } from './link-here.ts';
 
@@ -92,6 +95,19 @@ describe('a desk behind its channel', () => {
     expect(await link.call('print', {})).toEqual(printed);
     expect(asked).toEqual(['A4 <p>hello</p>']);
     await link.close();
+  });
+
+  test('a store that is ours and cannot be opened answers every call with the reason', async () => {
+    const { port1, port2 } = new MessageChannel();
+    const link = linkDesk({ port: port1, stops: new MessageChannel().port1 });
+    const early = link.call('household.list', {});
+    port2.postMessage({ kind: 'ready' } satisfies FromDesk);
+    await link.ready;
+    const refusal = { code: 'disk-full', message: 'No room.' };
+    port2.postMessage({ kind: 'failed', refusal } satisfies FromDesk);
+    await expect(early).rejects.toMatchObject(refusal);
+    await expect(link.call('household.list', {})).rejects.toMatchObject(refusal);
+    port1.close();
   });
 
   test('when the thread ends, everybody waiting hears of it', async () => {

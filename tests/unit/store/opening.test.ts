@@ -121,28 +121,25 @@ describe('the schema goes forward from every earlier version', () => {
   const all = [...MIGRATIONS, ...later];
 
   test.each(all.slice(0, -1).map(({ version }) => version))('from version %i', (version) => {
-    const { database } = openDatabase(
-      path,
-      all.filter((step) => step.version <= version),
-    );
+    const { database } = openDatabase(path, { migrations: all.filter((step) => step.version <= version) });
     const document = JSON.stringify(emptyHousehold('h', 'Kept'));
     database.prepare(PUT_HOUSEHOLD).run(document, NOW);
     if (version >= 4) database.exec('UPDATE households SET sealed = seal(document)');
     database.close();
-    const store = openSqliteStore(path, all);
+    const store = openSqliteStore(path, { migrations: all });
     expect(store.readHousehold('h')?.household.name).toBe('Kept');
     store.close();
     const copy = new Database(store.opening.backup!, { readonly: true });
     expect(copy.pragma('user_version', { simple: true })).toBe(version);
     expect(copy.prepare('SELECT count(*) FROM households').pluck().get()).toBe(1);
     copy.close();
-    expect(openSqliteStore(path, all)).toMatchObject({ opening: { backup: null } });
+    expect(openSqliteStore(path, { migrations: all })).toMatchObject({ opening: { backup: null } });
   });
 
   test('a step that fails leaves the file as it was', () => {
     openSqliteStore(path).close();
     const broken = [...MIGRATIONS, { version: newest + 1, what: 'broken', sql: 'CREATE TABLE a (b TEXT); NONSENSE' }];
-    expect(() => openSqliteStore(path, broken)).toThrow(/NONSENSE/);
+    expect(() => openSqliteStore(path, { migrations: broken })).toThrow(/NONSENSE/);
     const raw = new Database(path);
     expect(raw.pragma('user_version', { simple: true })).toBe(newest);
     expect(raw.prepare(`SELECT count(*) FROM sqlite_schema WHERE name = 'a'`).pluck().get()).toBe(0);
@@ -150,7 +147,7 @@ describe('the schema goes forward from every earlier version', () => {
   });
 
   test('a file from a newer Plainwarmth is refused and left alone', () => {
-    openSqliteStore(path, all).close();
+    openSqliteStore(path, { migrations: all }).close();
     const before = readFileSync(path);
     expect(faultOf(() => openSqliteStore(path))).toEqual({ code: 'newer', path, found: newest + 2, expected: newest });
     expect(readFileSync(path)).toEqual(before);
@@ -201,10 +198,7 @@ describe('what was kept as a promise is a written estimate, with every figure as
 
   test.each([1, 2])('from version %i, where a text names a key', (version) => {
     const note = 'he said "promiseId": 7, "promisedPence":8';
-    const { database } = openDatabase(
-      path,
-      MIGRATIONS.filter((step) => step.version <= version),
-    );
+    const { database } = openDatabase(path, { migrations: MIGRATIONS.filter((step) => step.version <= version) });
     database.prepare(PUT_HOUSEHOLD).run(JSON.stringify(emptyHousehold('h', 'Kept')), NOW);
     database.prepare(`INSERT INTO promises VALUES ('p', 'h', 4, ?)`).run(JSON.stringify({ id: 'p', number: 4, note }));
     database
