@@ -250,12 +250,17 @@ function equipmentSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'
                 ),
               ]
             : []),
-          roof.exportPay
-            ? say('A kWh sent out is counted at {price}: {source}.', {
-                price: pence(roof.exportPay.value),
-                source: sayTold(roof.exportPay.origin),
+          own.exportPencePerKWh !== undefined
+            ? say('On “{name}” a kWh sent out is counted at {price}, as that tariff pays.', {
+                name,
+                price: pence(own.exportPencePerKWh),
               })
-            : say('Nobody has said what is paid for electricity sent out. It is counted as nothing: type it.'),
+            : roof.exportPay
+              ? say('A kWh sent out is counted at {price}: {source}.', {
+                  price: pence(roof.exportPay.value),
+                  source: sayTold(roof.exportPay.origin),
+                })
+              : say('Nobody has said what is paid for electricity sent out. It is counted as nothing: type it.'),
           say('Months of sun are the standard’s; which days of them are sunny is made up, always the same.'),
         ]
       : []),

@@ -289,7 +289,10 @@ function ownChange(plan: Plan, years: AppraisedYears, prices: PricesInUse, home:
     const year = { kWh: kWh.reduce((sum, one) => sum + one, 0), shares, rates };
     return totalOf(splitByBlocks([year], rates, version, slots)).pence;
   };
-  return changeByEquipment(home.own, loadWith(plan, years, prices, home), pence, priceUnits);
+  const exportPencePerKWh = home.own.sunKWh && version.exportPencePerKWh;
+  const own = exportPencePerKWh === undefined ? home.own : { ...home.own, exportPence: exportPencePerKWh };
+  const change = changeByEquipment(own, loadWith(plan, years, prices, home), pence, priceUnits);
+  return exportPencePerKWh === undefined ? change : { ...change, exportPencePerKWh };
 }
 
 function roofOf(

@@ -9,8 +9,9 @@ import { Grade } from './working.ts';
 export const OwnChange = z.object({
   /** Units bought beyond what the home needs without them; below zero where they save. */
   unitsPence: z.number(),
-  /** Paid for what is sent out. */
+  /** Paid for what is sent out, and for a kWh of it where the tariff has a price of its own. */
   exportPence: z.number(),
+  exportPencePerKWh: z.number().optional(),
   carKWh: z.number(),
   /** What the car needs at home and its charger cannot give. */
   carLeftKWh: z.number(),

@@ -56,6 +56,8 @@ export const PriceSeries = z.object({
     .array(z.object({ date: CivilDate, pencePerKWh: z.array(z.number().min(-1000).max(1000).nullable()).max(50) }))
     .min(1)
     .max(1200),
+  /** What a half-hour costs at most, where the tariff promises that; stated as the series is. */
+  mostPencePerKWh: z.number().min(0).max(1000).optional(),
 });
 export type PriceSeries = z.infer<typeof PriceSeries>;
 

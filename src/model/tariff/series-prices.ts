@@ -10,8 +10,13 @@ const SHIFT_DAYS = 364;
 /** Price [pence/kWh, as stated] of a half-hour of a local day, counted from its midnight; NaN where the series has none. */
 export function seriesPriceOn(series: PriceSeries, dayNumber: number, half: number): number {
   const first = toDayNumber(series.days[0]!.date);
-  return series.days[dayNumber - first]?.pencePerKWh[half] ?? Number.NaN;
+  return capped(series, series.days[dayNumber - first]?.pencePerKWh[half]);
 }
+
+const capped = (
+  { mostPencePerKWh = Number.POSITIVE_INFINITY }: PriceSeries,
+  pence: number | null | undefined,
+): number => Math.min(pence ?? Number.NaN, mostPencePerKWh);
 
 /**
  * Price of every half-hour of a year [pence/kWh, as stated]; NaN on days that the series does not reach.
@@ -34,7 +39,7 @@ export function seriesOverYear(series: PriceSeries, slots: YearSlots): Float64Ar
     const match = length === ofDay.length ? null : matchByClock(series.zone, found, ofDay.length);
     for (let half = 0; half < length; half++) {
       const at = match ? match[(slots.minute[start + half]! / 30) | 0]! : half;
-      prices[start + half] = ofDay[at] ?? Number.NaN;
+      prices[start + half] = capped(series, ofDay[at]);
     }
   }
   return prices;

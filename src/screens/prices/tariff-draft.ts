@@ -48,6 +48,8 @@ export interface VersionDraft {
   readonly demandPencePerKW?: number | undefined;
   readonly agreedKW?: number | undefined;
   readonly series?: PriceSeries | undefined;
+  /** The structure that was picked, where its times are still to be typed; else it is known by its bands. */
+  readonly pattern?: TariffPattern | undefined;
   readonly vatRate: number;
   readonly vatIncluded: boolean;
   readonly bands: readonly BandDraft[];
@@ -63,17 +65,30 @@ export interface TariffDraft {
   readonly versions: readonly VersionDraft[];
 }
 
-export type TariffPattern = 'flat' | 'two-rate' | 'ten-hours' | 'bands';
+export type TariffPattern =
+  | 'flat'
+  | 'two-rate'
+  | 'car'
+  | 'ten-hours'
+  | 'peak'
+  | 'months'
+  | 'network'
+  | 'series'
+  | 'bands';
 
 export const NIGHT: WindowDraft = { from: '00:30', to: '07:30', days: [], months: [] };
 
 /** Times that differ from place to place, and so are asked. */
 const ASKED: WindowDraft = { from: '', to: '', days: [], months: [] };
 
+const ALL_DAY: WindowDraft = { from: '00:00', to: '00:00', days: [], months: [] };
+/** First and last quarter: § 14a EnWG module 3 asks for two quarters at least, and a price sheet of 2025 had these. */
+const WINTER_HALF = [1, 2, 3, 10, 11, 12];
+
 /** The bands that a pattern begins with, keeping the prices already typed. */
 export function bandsOf(pattern: TariffPattern, before: readonly BandDraft[] = []): readonly BandDraft[] {
   const price = (index: number) => before[index]?.pencePerKWh;
-  if (pattern === 'flat') {
+  if (pattern === 'flat' || pattern === 'series') {
     const rest = before.find((band) => band.windows === null);
     return [{ name: 'all hours', pencePerKWh: rest?.pencePerKWh ?? price(0), windows: null }];
   }
@@ -81,6 +96,33 @@ export function bandsOf(pattern: TariffPattern, before: readonly BandDraft[] = [
     return [
       { name: say('day'), pencePerKWh: price(0), windows: null },
       { name: say('night'), pencePerKWh: price(1), windows: [NIGHT] },
+    ];
+  }
+  if (pattern === 'car') {
+    return [
+      { name: say('day'), pencePerKWh: price(0), windows: null },
+      { name: say('charging hours'), pencePerKWh: price(1), windows: [ASKED] },
+    ];
+  }
+  if (pattern === 'peak') {
+    return [
+      { name: say('other hours'), pencePerKWh: price(0), windows: null },
+      { name: say('cheap hours'), pencePerKWh: price(1), windows: [ASKED, ASKED] },
+      { name: say('peak'), pencePerKWh: price(2), windows: [ASKED] },
+    ];
+  }
+  if (pattern === 'months') {
+    return [
+      { name: say('summer'), pencePerKWh: price(0), windows: null },
+      { name: say('winter'), pencePerKWh: price(1), windows: [{ ...ALL_DAY, months: WINTER_HALF }] },
+    ];
+  }
+  if (pattern === 'network') {
+    const asked = { ...ASKED, months: WINTER_HALF };
+    return [
+      { name: say('usual hours'), pencePerKWh: price(0), windows: null },
+      { name: say('low network hours'), pencePerKWh: price(1), windows: [asked] },
+      { name: say('high network hours'), pencePerKWh: price(2), windows: [asked] },
     ];
   }
   if (pattern === 'ten-hours') {
@@ -97,10 +139,15 @@ export function bandsOf(pattern: TariffPattern, before: readonly BandDraft[] = [
 }
 
 export function patternOf(version: VersionDraft): TariffPattern {
+  if (version.pattern) return version.pattern;
+  if (version.series) return 'series';
   if (version.bands.length === 1) return 'flat';
   const timed = version.bands.filter((band) => band.windows !== null);
   if (version.bands.length !== 2 || timed.length !== 1) return 'bands';
-  const times = timed[0]!.windows!.length;
+  const windows = timed[0]!.windows!;
+  if (windows.every(({ from, to, months }) => months.length > 0 && from === '00:00' && ['00:00', '24:00'].includes(to)))
+    return 'months';
+  const times = windows.length;
   return times === 1 ? 'two-rate' : times === 3 ? 'ten-hours' : 'bands';
 }
 

@@ -14,9 +14,31 @@ import { VersionExtras } from './version-extras.tsx';
 const PATTERNS: readonly { readonly value: TariffPattern; readonly label: string }[] = [
   { value: 'flat', label: phrase('one price') },
   { value: 'two-rate', label: phrase('day and night') },
+  { value: 'car', label: phrase('cheap overnight for a car') },
   { value: 'ten-hours', label: phrase('cheap hours three times a day') },
+  { value: 'peak', label: phrase('three prices with a peak') },
+  { value: 'months', label: phrase('by month') },
+  { value: 'network', label: phrase('network price by hours') },
+  { value: 'series', label: phrase('each half-hour its own') },
   { value: 'bands', label: phrase('more prices') },
 ];
+const PATTERN_NOTES: { readonly [pattern in TariffPattern]?: readonly string[] } = {
+  car: [
+    phrase(
+      'Cheap nights often come with days that cost more. The comparison counts the whole home, not the car alone.',
+    ),
+  ],
+  months: [phrase('Tick the months of the winter price as your tariff has them.')],
+  network: [
+    phrase('Hours and months stand in the price sheet of the network operator, module 3 of § 14a EnWG.'),
+    phrase('Module 1 pays a sum a year: take it off the standing charge.'),
+    phrase('Module 2 lowers the price of a heat pump’s own meter: type that as a tariff of one price.'),
+  ],
+  series: [
+    phrase('Open the file of half-hours with “Open a tariff file”; it fills this form.'),
+    phrase('The price typed here is used on days that the file does not reach.'),
+  ],
+};
 const VAT = [
   { value: 'in', label: phrase('with VAT in them') },
   { value: 'out', label: phrase('without VAT') },
@@ -34,6 +56,7 @@ export function VersionEditor(props: {
   const { version, onChange } = props;
   const dateId = useId();
   const pattern = patternOf(version);
+  const hasNetworkHours = countryOf(household) === 'DE';
   const penceADay = say('{sign} a day', { sign: penceSign() });
   const poundsAMonth = say('{sign} a month', { sign: moneySign() });
   const setBand = (index: number, band: BandDraft) =>
@@ -92,8 +115,11 @@ export function VersionEditor(props: {
           <PickField
             label={say('By the clock')}
             value={pattern}
-            choices={sayChoices(PATTERNS)}
-            onChange={(next) => onChange({ ...version, bands: bandsOf(next, version.bands) })}
+            choices={sayChoices(
+              PATTERNS.filter(({ value }) => value !== 'network' || hasNetworkHours || value === pattern),
+            )}
+            onChange={(next) => onChange({ ...version, pattern: next, bands: bandsOf(next, version.bands) })}
+            note={(PATTERN_NOTES[pattern] ?? []).map((note) => say(note)).join(' ')}
           />
         ) : null}
       </div>
@@ -110,7 +136,7 @@ export function VersionEditor(props: {
       ))}
       {props.fuel === 'electricity' ? <VersionExtras version={version} onChange={onChange} /> : null}
       <div className="actions">
-        {pattern === 'bands' ? (
+        {version.bands.length > 2 || pattern === 'bands' ? (
           <button
             type="button"
             className="plain"

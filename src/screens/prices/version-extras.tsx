@@ -56,7 +56,7 @@ export function VersionExtras(props: {
           value={version.exportPencePerKWh}
           limits={{ min: -200, max: 500, unit: `${penceSign()}/kWh` }}
           onChange={(exportPencePerKWh) => set({ exportPencePerKWh })}
-          note={say('Saved with the tariff. The comparison does not count what is exported.')}
+          note={say('Counted on this tariff where the home has panels, in place of what is typed there.')}
         />
         <NumberField
           label={say('Charge on power')}
@@ -86,6 +86,20 @@ export function VersionExtras(props: {
             {say('Remove the half-hours')}
           </button>
         </p>
+      ) : null}
+      {series ? (
+        <div className="fields fields-tight">
+          <NumberField
+            label={say('A half-hour costs at most')}
+            value={series.mostPencePerKWh}
+            limits={{ min: 0, max: 1000, unit: `${penceSign()}/kWh` }}
+            onChange={(most) => {
+              const { mostPencePerKWh: _, ...uncapped } = series;
+              set({ series: most === undefined ? uncapped : { ...uncapped, mostPencePerKWh: most } });
+            }}
+            note={say('Some tariffs have a highest price. Empty: none.')}
+          />
+        </div>
       ) : null}
     </details>
   );

@@ -41,6 +41,7 @@ function inputsOfEquipment({ own }: TariffCost, { roof }: Pick<TariffChoice, 'ro
     grade,
     origin,
   });
+  const paid = { name: inWords('Paid for a kWh sent out'), unit: 'p/kWh' };
   return [
     ...(roof
       ? [
@@ -52,17 +53,11 @@ function inputsOfEquipment({ own }: TariffCost, { roof }: Pick<TariffChoice, 'ro
             roof.standardUseKWh / roof.madeKWh,
             inWords('SAP 10.2 Appendix M1: the share by made over needed, and by the battery'),
           ),
-          ...(roof.exportPay
-            ? [
-                {
-                  name: inWords('Paid for a kWh sent out'),
-                  value: roof.exportPay.value,
-                  unit: 'p/kWh',
-                  grade: roof.exportPay.grade,
-                  origin: roof.exportPay.origin,
-                },
-              ]
-            : []),
+          ...(own.exportPencePerKWh !== undefined
+            ? [{ ...paid, value: own.exportPencePerKWh, grade, origin: inWords('this tariff') }]
+            : roof.exportPay
+              ? [{ ...paid, ...roof.exportPay }]
+              : []),
         ]
       : []),
     ...(own.batteryLossKWh > 0

@@ -345,8 +345,39 @@ export const PRICES_SCREEN: Catalogue = {
   'Then tick “bank holidays” among the days of a price.':
     'Kreuzen Sie dann bei den Tagen eines Preises „an Feiertagen“ an.',
   'Paid for export': 'Vergütung für Einspeisung',
-  'Saved with the tariff. The comparison does not count what is exported.':
-    'Wird mit dem Tarif gespeichert. Der Vergleich zählt Eingespeistes nicht.',
+  'Counted on this tariff where the home has panels, in place of what is typed there.':
+    'Zählt bei diesem Tarif, wenn Module auf dem Dach sind, statt der dort eingegebenen Vergütung.',
+  'A half-hour costs at most': 'Eine halbe Stunde kostet höchstens',
+  'Some tariffs have a highest price. Empty: none.': 'Manche Tarife sagen einen Höchstpreis zu. Leer: keiner.',
+  'cheap overnight for a car': 'nachts günstig für ein Auto',
+  'three prices with a peak': 'drei Preise mit Spitze',
+  'by month': 'nach Monat',
+  'network price by hours': 'Netzentgelt nach Stunden',
+  'each half-hour its own': 'jede halbe Stunde ein eigener',
+  'charging hours': 'Ladestunden',
+  'cheap hours': 'günstige Stunden',
+  summer: 'Sommer',
+  winter: 'Winter',
+  'usual hours': 'übliche Stunden',
+  'low network hours': 'Stunden mit niedrigem Netzentgelt',
+  'high network hours': 'Stunden mit hohem Netzentgelt',
+  'Cheap nights often come with days that cost more. The comparison counts the whole home, not the car alone.':
+    'Günstige Nächte gehen oft mit teureren Tagen einher. Der Vergleich zählt das ganze Haus, nicht nur das Auto.',
+  'Tick the months of the winter price as your tariff has them.':
+    'Die Monate des Winterpreises ankreuzen, wie sie im Tarif stehen.',
+  'Hours and months stand in the price sheet of the network operator, module 3 of § 14a EnWG.':
+    'Stunden und Monate stehen im Preisblatt des Netzbetreibers, Modul 3 nach § 14a EnWG.',
+  'Module 1 pays a sum a year: take it off the standing charge.':
+    'Modul 1 bringt einen Betrag im Jahr: vom Grundpreis abziehen.',
+  'Module 2 lowers the price of a heat pump’s own meter: type that as a tariff of one price.':
+    'Modul 2 senkt den Preis eines eigenen Wärmepumpenzählers: als Tarif mit einem Preis eingeben.',
+  'Open the file of half-hours with “Open a tariff file”; it fills this form.':
+    'Die Datei der halben Stunden mit „Tarifdatei öffnen“ einlesen; sie füllt dieses Formular.',
+  'The price typed here is used on days that the file does not reach.':
+    'Der hier eingegebene Preis gilt an Tagen, die in der Datei fehlen.',
+  'On “{name}” a kWh sent out is counted at {price}, as that tariff pays.':
+    'Mit „{name}“ zählt eine eingespeiste kWh mit {price}, wie dieser Tarif sie vergütet.',
+  'this tariff': 'dieser Tarif',
   '{sign} a kW': '{sign}/kW',
   'For each kW and month.': 'Je kW und Monat.',
   'Agreed power': 'Vereinbarte Leistung',

@@ -152,6 +152,15 @@ test('a tariff that charges for the highest half-hour is left out with a battery
   expect(leftOut.map(({ why }) => why)).toEqual(['power-unknown']);
 });
 
+test('a tariff that pays its own price for what is sent out is counted with that', () => {
+  const paying = { ...night, id: 'paying', versions: night.versions.map((one) => ({ ...one, exportPencePerKWh: 20 })) };
+  const choice = compare({ roof, tariffs: [night, paying], prices: {} });
+  const [other, own] = [on(choice, 'night'), on(choice, 'paying')];
+  expect(own.own!.exportPence).toBeCloseTo((other.own!.exportPence / 15) * 20, 4);
+  expect(own.whole.value).toBeLessThan(other.whole.value);
+  expect(tariffNotes(choice).join(' ')).toContain('a kWh sent out is counted at 20.0 p, as that tariff pays.');
+});
+
 test('what is said: how much in the cold months, both figures of own use, what is paid and by whom it is known', () => {
   const notes = tariffNotes(compare({ roof: { panels: roof!.panels }, battery: { usableKWh: 5 }, car: {} }));
   expect(notes).toContainEqual(

@@ -80,9 +80,28 @@ describe('a tariff while it is typed', () => {
       { from: '00:30', to: '07:30' },
     ]);
   });
-  test.each(['flat', 'two-rate', 'ten-hours', 'bands'] as const)('the pattern %s is known again', (pattern) =>
+  test.each(['flat', 'two-rate', 'ten-hours', 'months', 'bands'] as const)('the pattern %s is known again', (pattern) =>
     expect(patternOf({ ...twoRate.versions[0]!, bands: bandsOf(pattern) })).toBe(pattern),
   );
+  test.each(['car', 'peak', 'network'] as const)(
+    'the empty form %s asks for its times before it is a tariff',
+    (pattern) => {
+      const bands = bandsOf(pattern).map((band) => ({ ...band, pencePerKWh: 20 }));
+      const typed = { ...twoRate, versions: [{ ...twoRate.versions[0]!, pattern, bands }] };
+      expect(patternOf(typed.versions[0]!)).toBe(pattern);
+      const missing = bands
+        .filter(({ windows }) => windows)
+        .map(({ name }) => `The times of ${name} are not complete.`);
+      expect(finishDraft(typed)).toEqual({ missing });
+    },
+  );
+  test('by month, the winter price holds for whole days of its months', () => {
+    const bands = bandsOf('months').map((band) => ({ ...band, pencePerKWh: 20 }));
+    const version = { ...twoRate.versions[0]!, pattern: 'months' as const, bands };
+    expect(finish({ ...twoRate, versions: [version] }).versions[0]!.bands[1]!.times).toEqual([
+      { from: '00:00', to: '24:00', months: [1, 2, 3, 10, 11, 12] },
+    ]);
+  });
   test('a pattern keeps the prices already typed', () => {
     const bands = bandsOf('two-rate', bandsOf('flat', [{ name: 'x', pencePerKWh: 26.3, windows: null }]));
     expect(bands.map((band) => band.pencePerKWh)).toEqual([26.3, undefined]);

@@ -19,6 +19,14 @@ const whole = priceSeries('2026-01-01', 365, (day, half) => ((day * 7 + half) % 
 const faultsOf = (series: PriceSeries) => findTariffFaults(tariff([version([allHours(25)], { series })]));
 
 describe('every half-hour has its dated price', () => {
+  test('a promised highest price cuts every half-hour above it and no other', () => {
+    const plain = seriesOverYear(whole, london2026);
+    const most = [...plain].toSorted((a, b) => a - b)[1000]!;
+    const cut = seriesOverYear({ ...whole, mostPencePerKWh: most }, london2026);
+    expect([...cut]).toEqual(Array.from(plain, (pence) => Math.min(pence, most)));
+    expect(Math.max(...cut)).toBeLessThan(Math.max(...plain));
+  });
+
   test('in the year of the series', () => {
     const prices = seriesOverYear(whole, london2026);
     for (const { date, pencePerKWh } of whole.days) {
