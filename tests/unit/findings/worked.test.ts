@@ -237,14 +237,19 @@ describe('more or less in the same weather', () => {
         },
         { outdoorC },
       );
-      return findBehaviour(made, prices)[0]!;
+      return findBehaviour(made, prices)[0];
     };
-    expect(warm(() => 2).may!.at(-1)).toBe('summer-heating');
-    expect(warm(() => 2).ask[0]).toBe('heating-in-summer');
+    expect(warm(() => 2)!.may!.at(-1)).toBe('summer-heating');
+    expect(warm(() => 2)!.ask[0]).toBe('heating-in-summer');
     // The middle of all days since is 10 and 12 °C: 12.1 °C is warm.
-    expect([1.9, 2.1].map((warmer) => warm(() => 2, warmer).may!.includes('summer-heating'))).toEqual([false, true]);
-    expect(warm(() => -2).may).not.toContain('summer-heating');
-    expect(warm((below) => 0.9 * below).may).not.toContain('summer-heating');
+    expect([1.9, 2.1].map((warmer) => warm(() => 2, warmer)!.may!.includes('summer-heating'))).toEqual([false, true]);
+    // Less is spared by the sun itself; where days are no warmer it is told.
+    expect([0, 1.9, 2.1].map((warmer) => warm(() => -2, warmer)?.kWh)).toEqual([
+      close(-120),
+      close(-120, -1),
+      undefined,
+    ]);
+    expect(warm((below) => 0.9 * below)!.may).not.toContain('summer-heating');
   });
   test('its cost is that of its own hours: at 30 p by day where all are bought at 26.25 p', () => {
     const version: TariffVersion = {
