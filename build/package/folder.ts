@@ -33,12 +33,15 @@ function copyDriver(into: string, driver: string): void {
   }
 }
 
-/** What finds the words of pictures: one program of four, and the smaller of two tables a language. */
+/** What unpacks pictures of telephones and finds the words of all: one program of four, and the smaller of two tables a language. */
 const RECOGNISER = [
   'tesseract.js-core/package.json',
   'tesseract.js-core/LICENSE',
   'tesseract.js-core/tesseract-core-simd-lstm.js',
   'tesseract.js-core/tesseract-core-simd-lstm.wasm',
+  'libheif-js/package.json',
+  'libheif-js/LICENSE',
+  ...['LICENSE', 'libheif.js', 'libheif.wasm'].map((name) => `libheif-js/libheif-wasm/${name}`),
   ...['eng', 'deu'].flatMap((language) => [
     `@tesseract.js-data/${language}/package.json`,
     `@tesseract.js-data/${language}/4.0.0_best_int/${language}.traineddata.gz`,

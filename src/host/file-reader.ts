@@ -2,6 +2,7 @@
 import { parentPort } from 'node:worker_threads';
 import type { IntakeChoices, IntakeContext, IntervalDays } from '../intake/intake.ts';
 import { readEvidence } from '../intake/read-evidence.ts';
+import { makeHeicUnpacker } from './heic.ts';
 import { makeRecogniser } from './recogniser.ts';
 import type { FromReader, ToReader } from './start-reader.ts';
 
@@ -9,6 +10,7 @@ const port = parentPort!;
 /** Share of the work that is worth a word. */
 const LEAST_STEP = 0.005;
 const recognise = makeRecogniser();
+const unpackHeic = makeHeicUnpacker();
 
 port.on('message', async ({ fileName, bytes, choices, context }: ToReader) => {
   let told = -1;
@@ -17,6 +19,7 @@ port.on('message', async ({ fileName, bytes, choices, context }: ToReader) => {
     const given: IntakeContext = {
       ...context,
       recognise,
+      unpackHeic,
       onProgress(share) {
         if (share < told + LEAST_STEP) return;
         told = share;

@@ -12,7 +12,7 @@ export interface ToReader {
   readonly fileName: string;
   readonly bytes: Uint8Array;
   readonly choices: IntakeChoices;
-  readonly context: Omit<IntakeContext, 'onProgress' | 'recognise'>;
+  readonly context: Omit<IntakeContext, 'onProgress' | 'recognise' | 'unpackHeic'>;
 }
 export type FromReader = { readonly share: number } | { readonly result: IntakeResult } | { readonly failure: string };
 

@@ -13,6 +13,7 @@ export {
   type PaperValue,
   type Recognise,
   type SeenWord,
+  type UnpackHeic,
 } from './terms/paper-reading.ts';
 export { IntakePreview, type IntakeResult, type IntervalDays } from './terms/preview.ts';
 

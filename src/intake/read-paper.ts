@@ -53,7 +53,7 @@ export async function readPaper(
   if (context.seen) return withRepairs(context.seen, readThese(context.seen));
   const going = held?.key === key ? held : undefined;
   held = undefined;
-  const read = going ?? (await gatherSheets(bytes, stageOf(context.onProgress, 0, GATHERING)));
+  const read = going ?? (await gatherSheets(bytes, context.unpackHeic, stageOf(context.onProgress, 0, GATHERING)));
   if ('fault' in read) return refuse(read.fault);
   if (!('looks' in read) && !read.sheets.some(isPicture))
     return readPages(fileName, read.sheets as readonly Page[], choices, context);

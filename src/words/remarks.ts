@@ -436,7 +436,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} holds no words and no picture of a page. Ask the supplier for the bill again, or type the figures.',
   ),
   'picture-kind': phrase(
-    '{file} is a picture of a kind that is not read here. Save it as JPEG or PNG, and choose that.',
+    '{file} is a picture of a kind that is not read here. Take a screenshot of it, or save it as JPEG or PNG, and choose that.',
   ),
   'picture-broken': phrase('{file} is a damaged picture. Fetch it again from the telephone or scanner.'),
   'picture-large': phrase(

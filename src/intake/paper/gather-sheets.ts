@@ -1,6 +1,6 @@
 /** Whatever is handed over as paper, as its sheets in order: pages with words, and flat pictures of pages. */
 import { type UnzipFileInfo, unzipSync } from 'fflate';
-import type { Grey, Page } from '../terms/paper-reading.ts';
+import type { Grey, Page, UnpackHeic } from '../terms/paper-reading.ts';
 import { type Progress, stageOf } from '../terms/progress.ts';
 import { flatten } from './flatten.ts';
 import { isPdf, type PdfFault, readPdfWords } from './pdf-words.ts';
@@ -21,19 +21,20 @@ function isBundle(bytes: Uint8Array): boolean {
   const length = bytes[26]! | (bytes[27]! << 8);
   return isPaperName(String.fromCharCode(...bytes.subarray(30, 30 + Math.min(length, 400))));
 }
-const isPaperName = (name: string): boolean => /\.(pdf|jpe?g|png)$/i.test(name);
+const isPaperName = (name: string): boolean => /\.(pdf|jpe?g|png|heic|heif)$/i.test(name);
 
 export const isPaper = (bytes: Uint8Array): boolean => isPdf(bytes) || isPicture(bytes) || isBundle(bytes);
 
 export async function gatherSheets(
   bytes: Uint8Array,
+  unpackHeic: UnpackHeic | undefined,
   onProgress?: Progress,
 ): Promise<{ readonly sheets: readonly Sheet[] } | { readonly fault: PaperFault }> {
   const files = isBundle(bytes) ? unpack(bytes) : [bytes];
   if (files === undefined) return { fault: 'bomb' };
   const sheets: Sheet[] = [];
   for (const [i, file] of files.entries()) {
-    const read = await sheetsOf(file, stageOf(onProgress, i / files.length, (i + 1) / files.length));
+    const read = await sheetsOf(file, unpackHeic, stageOf(onProgress, i / files.length, (i + 1) / files.length));
     if ('fault' in read) return read;
     sheets.push(...read.sheets);
     if (sheets.filter((sheet) => 'points' in sheet).length > MOST_PICTURES) return { fault: 'many-pictures' };
@@ -41,9 +42,9 @@ export async function gatherSheets(
   return { sheets };
 }
 
-async function sheetsOf(bytes: Uint8Array, onProgress: Progress) {
+async function sheetsOf(bytes: Uint8Array, unpackHeic: UnpackHeic | undefined, onProgress: Progress) {
   if (isPdf(bytes)) return readPdfWords(bytes, flatten, onProgress);
-  const picture = await decodePicture(bytes);
+  const picture = await decodePicture(bytes, unpackHeic);
   onProgress(0.5);
   return typeof picture === 'string' ? { fault: picture } : { sheets: flatten(picture) };
 }

@@ -1,6 +1,6 @@
 /** A photograph or scan to points of grey, upright as the camera meant it. Nothing larger than a page needs is unpacked. */
-import type { Grey } from '../terms/paper-reading.ts';
-import { turnQuarters } from './grey.ts';
+import type { Grey, UnpackHeic } from '../terms/paper-reading.ts';
+import { shrink, turnQuarters } from './grey.ts';
 import { brightness, decodePng, headOfPng, isPng } from './png.ts';
 
 export type PictureFault = 'picture-kind' | 'picture-broken' | 'picture-large' | 'picture-small';
@@ -15,16 +15,21 @@ const LEAST_SIDE = 300;
 const isJpeg = (bytes: Uint8Array): boolean => bytes[0] === 0xff && bytes[1] === 0xd8 && bytes[2] === 0xff;
 const letters = (bytes: Uint8Array, from: number, count: number): string =>
   String.fromCharCode(...bytes.subarray(from, from + count));
-/** What cameras and scanners write too and is not read here: HEIC and AVIF, WebP, TIFF, GIF, BMP. */
+/** Pictures of telephones, by their makers' mark (ISO 23008-12). */
+const isHeic = (bytes: Uint8Array): boolean =>
+  letters(bytes, 4, 4) === 'ftyp' && /^(?:hei[cxms]|hev[cxms]|mif1|msf1)/.test(letters(bytes, 8, 4));
+/** What cameras and scanners write too and is not read here: AVIF, WebP, TIFF, GIF, BMP. */
 const isOtherPicture = (bytes: Uint8Array): boolean =>
-  (letters(bytes, 4, 4) === 'ftyp' && /hei|hev|mif1|msf1|avi/.test(letters(bytes, 8, 4))) ||
+  (letters(bytes, 4, 4) === 'ftyp' && letters(bytes, 8, 3) === 'avi') ||
   (letters(bytes, 0, 4) === 'RIFF' && letters(bytes, 8, 4) === 'WEBP') ||
   ['II*\0', 'MM\0*', 'GIF8'].includes(letters(bytes, 0, 4)) ||
   (letters(bytes, 0, 2) === 'BM' && bytes[6] === 0 && bytes[7] === 0 && bytes[8] === 0 && bytes[9] === 0);
 
-export const isPicture = (bytes: Uint8Array): boolean => isJpeg(bytes) || isPng(bytes) || isOtherPicture(bytes);
+export const isPicture = (bytes: Uint8Array): boolean =>
+  isJpeg(bytes) || isPng(bytes) || isHeic(bytes) || isOtherPicture(bytes);
 
-export async function decodePicture(bytes: Uint8Array): Promise<Grey | PictureFault> {
+export async function decodePicture(bytes: Uint8Array, unpackHeic?: UnpackHeic): Promise<Grey | PictureFault> {
+  if (isHeic(bytes)) return unpackHeic ? sized(unpackHeic(bytes, MOST_POINTS)) : 'picture-kind';
   if (!isJpeg(bytes) && !isPng(bytes)) return 'picture-kind';
   const png = isPng(bytes) ? headOfPng(bytes) : undefined;
   if (png?.interlaced) return 'picture-kind';
@@ -37,6 +42,13 @@ export async function decodePicture(bytes: Uint8Array): Promise<Grey | PictureFa
   } catch {
     return 'picture-broken';
   }
+}
+
+function sized(photo: ReturnType<UnpackHeic>): Grey | PictureFault {
+  if (photo === 'large') return 'picture-large';
+  if (!photo) return 'picture-broken';
+  if (Math.max(photo.width, photo.height) < LEAST_SIDE) return 'picture-small';
+  return photo.width * photo.height > MANY_POINTS ? shrink(photo, 2) : photo;
 }
 
 interface Size {

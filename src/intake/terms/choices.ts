@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { Beside, Carrier, SeriesRole } from '../../model/shapes/evidence.ts';
 import { SALE_UNIT_IDS } from '../../model/shapes/heating.ts';
 import type { Reference } from '../../model/shapes/reference.ts';
-import { type Page, PaperChoices, type Recognise } from './paper-reading.ts';
+import { type Page, PaperChoices, type Recognise, type UnpackHeic } from './paper-reading.ts';
 
 export const EnergyUnit = z.enum([
   'Wh',
@@ -90,6 +90,8 @@ export interface IntakeContext {
   };
   /** Finds the words of a picture; without it pictures are refused. */
   readonly recognise?: Recognise;
+  /** Without it pictures as telephones keep them are refused. */
+  readonly unpackHeic?: UnpackHeic;
   /** The pages of this very paper as they were read before. */
   readonly seen?: readonly Page[];
   /** Called now and then with the share done; throw from it to cancel. */

@@ -22,6 +22,9 @@ export interface Grey {
   readonly points: Uint8Array;
 }
 
+/** Unpacks a picture as telephones keep it (HEIC), upright; `large` above so many points, undefined where it is damaged. */
+export type UnpackHeic = (bytes: Uint8Array, mostPoints: number) => Grey | 'large' | undefined;
+
 /** A word that was recognised in a picture: its box in points of the picture, and how sure the recogniser is, 0 to 100. */
 export interface SeenWord extends Word {
   readonly sure: number;

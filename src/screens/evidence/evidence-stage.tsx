@@ -35,7 +35,7 @@ type Open =
     };
 
 const ACCEPTED =
-  '.pdf,.jpg,.jpeg,.png,.heic,.csv,.txt,.tsv,.json,.xml,.epw,.xlsx,text/csv,application/json,text/plain,image/*';
+  '.pdf,.jpg,.jpeg,.png,.heic,.heif,.csv,.txt,.tsv,.json,.xml,.epw,.xlsx,text/csv,application/json,text/plain,image/*';
 
 const byName = (files: readonly File[]): File[] =>
   files.toSorted((a, b) => a.name.localeCompare(b.name, undefined, { numeric: true }));

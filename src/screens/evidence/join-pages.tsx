@@ -11,7 +11,7 @@ import { describeFailure } from '../state/describe-failure.ts';
 import './paper.css';
 import { Refused } from '../shared/refused.tsx';
 
-export const PAGES = '.pdf,.jpg,.jpeg,.png,image/*';
+export const PAGES = '.pdf,.jpg,.jpeg,.png,.heic,.heif,image/*';
 export const isPage = ({ name, type }: File): boolean =>
   type === 'application/pdf' || type.startsWith('image/') || /\.(pdf|jpe?g|png)$/i.test(name);
 

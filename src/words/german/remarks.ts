@@ -402,8 +402,8 @@ export const REMARKS: Catalogue = {
     '{file} wird entpackt größer als jede Rechnung und wurde nicht geöffnet. Bitten Sie den Versorger um die Rechnung oder tippen Sie die Zahlen ein.',
   '{file} holds no words and no picture of a page. Ask the supplier for the bill again, or type the figures.':
     '{file} enthält weder Wörter noch das Bild einer Seite. Bitten Sie den Versorger um die Rechnung oder tippen Sie die Zahlen ein.',
-  '{file} is a picture of a kind that is not read here. Save it as JPEG or PNG, and choose that.':
-    '{file} ist ein Bild einer Art, die hier nicht gelesen wird. Speichern Sie es als JPEG oder PNG und wählen Sie dieses.',
+  '{file} is a picture of a kind that is not read here. Take a screenshot of it, or save it as JPEG or PNG, and choose that.':
+    '{file} ist ein Bild einer Art, die hier nicht gelesen wird. Machen Sie davon ein Bildschirmfoto oder speichern Sie es als JPEG oder PNG, und wählen Sie dieses.',
   '{file} is a damaged picture. Fetch it again from the telephone or scanner.':
     '{file} ist ein beschädigtes Bild. Holen Sie es noch einmal vom Telefon oder Scanner.',
   '{file} has more than {expectedNames} million points, so it was not opened. Save it smaller, and choose that.':

@@ -1,14 +1,19 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { intakeContext } from '../../../src/desk/take-in.ts';
+import { makeHeicUnpacker } from '../../../src/host/heic.ts';
 import { makeRecogniser } from '../../../src/host/recogniser.ts';
 import type { IntakePreview, Recognise } from '../../../src/intake/intake.ts';
 import { findSheets } from '../../../src/intake/paper/find-sheet.ts';
 import { lookAtSheets } from '../../../src/intake/paper/look-at-sheets.ts';
+import { decodePicture } from '../../../src/intake/paper/picture.ts';
 import { encodePng } from '../../../src/intake/paper/png.ts';
 import { readPaper } from '../../../src/intake/read-paper.ts';
 
-const context = { ...intakeContext('Europe/London', '2026-11-25'), recognise: makeRecogniser() };
+const unpackHeic = makeHeicUnpacker();
+const context = { ...intakeContext('Europe/London', '2026-11-25'), recognise: makeRecogniser(), unpackHeic };
+/** The photograph among the samples, as a telephone would have kept it. */
+const heic = () => new Uint8Array(readFileSync('tests/unit/intake/two-rates-photo.heic'));
 const read = async (name: string, bytes: Uint8Array) => (await readPaper(name, bytes, {}, context)).preview;
 const refusals = ({ remarks }: IntakePreview) =>
   remarks.filter(({ weight }) => weight === 'refusal').map(({ code }) => code);
@@ -56,7 +61,9 @@ describe('a picture that is no bill, or none that can be read', () => {
     ['60,000 points wide and high', huge, 'picture-large'],
     ['a stamp', () => plain(40, 50, 250), 'picture-small'],
     ['cut short', () => plain(400, 500, 250).subarray(0, 60), 'picture-broken'],
-    ['HEIC', () => latin('\0\0\0\u0018ftypheic\0\0\0\0mif1heic'), 'picture-kind'],
+    ['AVIF', () => latin('\0\0\0\u0018ftypavif\0\0\0\0mif1avif'), 'picture-kind'],
+    ['a head of HEIC and no more', () => latin('\0\0\0\u0018ftypheic\0\0\0\0mif1heic'), 'picture-broken'],
+    ['HEIC cut short', () => heic().subarray(0, 9000), 'picture-broken'],
   ];
   test.each(cases)('%s', async (_name, make, code) => {
     const preview = await read('picture.png', make());
@@ -95,6 +102,17 @@ describe('reading that is stopped', () => {
     const reading = readPaper('bill.png', bytes, {}, { ...context, recognise: told, onProgress: stop });
     await expect(reading).rejects.toThrow('stopped');
   });
+});
+
+test('a picture of a telephone shows what its JPEG shows', async () => {
+  const jpeg = new Uint8Array(readFileSync('sample-bills/paper/two-rates-photo.jpg'));
+  const [seen, meant] = [await decodePicture(heic(), unpackHeic), await decodePicture(jpeg)];
+  if (typeof seen === 'string' || typeof meant === 'string') throw new Error(`${seen} ${meant}`);
+  expect([seen.width, seen.height]).toEqual([meant.width, meant.height]);
+  const apart = meant.points.reduce((sum, point, i) => sum + Math.abs(point - seen.points[i]!), 0);
+  expect(apart / meant.points.length).toBeLessThan(8);
+  expect(unpackHeic(heic(), 1_000_000)).toBe('large');
+  expect(await decodePicture(heic())).toBe('picture-kind');
 });
 
 describe('sheets on a table', () => {
