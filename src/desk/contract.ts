@@ -73,6 +73,8 @@ export const ValuesState = z.object({
 export type ValuesState = z.infer<typeof ValuesState>;
 
 const Path = z.string().min(1).max(4000);
+/** One to open a copy with is tried as it is: whatever does not open it is said to be wrong. */
+const TriedPassphrase = z.string().max(PASSPHRASE_LETTERS.most).optional();
 const Passphrase = z.string().min(PASSPHRASE_LETTERS.least).max(PASSPHRASE_LETTERS.most).optional();
 
 export const FolderView = z.object({
@@ -184,12 +186,12 @@ export const contract = {
     z.object({ path: Path, size: z.int(), households: z.int(), damage: z.array(DamageNote) }),
   ),
   /** A copy every day into a folder, locked where a passphrase is given; null for none. */
-  'data.daily': request(z.object({ folder: Path.nullable(), passphrase: Passphrase.optional() }), DataState),
+  'data.daily': request(z.object({ folder: Path.nullable(), passphrase: Passphrase }), DataState),
   /** Holds every stored piece against its hash. */
   'data.check': request(Nothing, DataState),
   /** What is inside a copy; nothing is changed. */
   'data.look': request(
-    z.object({ path: Path, passphrase: Passphrase }),
+    z.object({ path: Path, passphrase: TriedPassphrase }),
     z.object({
       households: z.array(
         z.object({ id: Id, name: z.string(), changedOn: z.string(), evidenceCount: z.int(), estimateCount: z.int() }),
@@ -200,11 +202,14 @@ export const contract = {
   ),
   /** Puts everything in the copy in the place of what is here, which is kept as a copy first. */
   'data.restore': request(
-    z.object({ path: Path, passphrase: Passphrase }),
+    z.object({ path: Path, passphrase: TriedPassphrase }),
     z.object({ households: z.int(), keptAs: Path.optional() }),
   ),
   /** One household of a copy, beside what is here. */
-  'data.bring-in': request(z.object({ path: Path, passphrase: Passphrase, householdId: Id }), z.object({ id: Id })),
+  'data.bring-in': request(
+    z.object({ path: Path, passphrase: TriedPassphrase, householdId: Id }),
+    z.object({ id: Id }),
+  ),
   'values.read': request(Nothing, ValuesState),
   /** What a signed file of prices and reference values would change; nothing is changed. */
   'values.look': request(

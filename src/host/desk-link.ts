@@ -14,7 +14,7 @@ export interface DeskLink {
   readonly ready: Promise<void>;
   /** Rejects with DeskError, own failures included. */
   call(name: string, input: unknown, work?: CallWork): Promise<unknown>;
-  /** Closes the store; resolves when it is closed. */
+  /** Lets work under way come to its end, then closes the store; resolves when it is closed. */
   close(): Promise<void>;
   /** To be called when the thread ends by itself. */
   fail(reason: string): void;
@@ -46,6 +46,7 @@ function bytesToHandOver(name: string, input: unknown): ArrayBuffer[] {
 
 export function linkDesk({ port, stops, printPdf, onQuit, onFailure }: LinkOptions): DeskLink {
   const waiting = new Map<number, Waiting>();
+  const running = new Set<Promise<unknown>>();
   const ready = Promise.withResolvers<void>();
   const opened = Promise.withResolvers<void>();
   const closed = Promise.withResolvers<void>();
@@ -91,25 +92,32 @@ export function linkDesk({ port, stops, printPdf, onQuit, onFailure }: LinkOptio
     }
   });
 
+  async function ask(name: string, input: unknown, work: CallWork = {}): Promise<unknown> {
+    work.signal?.throwIfAborted();
+    await opened.promise;
+    const id = ++lastId;
+    const stop = () => stops.postMessage(id);
+    work.signal?.addEventListener('abort', stop, { once: true });
+    try {
+      return await new Promise((resolve, reject) => {
+        waiting.set(id, { ...work, resolve, reject });
+        port.postMessage({ kind: 'call', id, name, input } satisfies ToDesk, bytesToHandOver(name, input));
+      });
+    } finally {
+      waiting.delete(id);
+      work.signal?.removeEventListener('abort', stop);
+    }
+  }
+
   return {
     ready: ready.promise,
-    async call(name, input, work = {}) {
-      work.signal?.throwIfAborted();
-      await opened.promise;
-      const id = ++lastId;
-      const stop = () => stops.postMessage(id);
-      work.signal?.addEventListener('abort', stop, { once: true });
-      try {
-        return await new Promise((resolve, reject) => {
-          waiting.set(id, { ...work, resolve, reject });
-          port.postMessage({ kind: 'call', id, name, input } satisfies ToDesk, bytesToHandOver(name, input));
-        });
-      } finally {
-        waiting.delete(id);
-        work.signal?.removeEventListener('abort', stop);
-      }
+    call(name, input, work) {
+      const answer = ask(name, input, work);
+      running.add(answer);
+      return answer.finally(() => running.delete(answer));
     },
-    close() {
+    async close() {
+      while (running.size > 0) await Promise.allSettled(running);
       port.postMessage({ kind: 'close' } satisfies ToDesk);
       return closed.promise;
     },

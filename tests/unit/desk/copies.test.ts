@@ -180,9 +180,12 @@ describe('what is no copy is refused in words, and changes nothing', () => {
     expect(path.endsWith('.locked')).toBe(true);
     expect(readFileSync(path).includes('SQLite')).toBe(false);
     expect((await refusalOf(one.call('data.look', { path }))).code).toBe('passphrase-needed');
-    expect((await refusalOf(one.call('data.look', { path, passphrase: 'Strasse und Dach' }))).code).toBe(
-      'passphrase-wrong',
-    );
+    for (const passphrase of ['Strasse und Dach', 'kurz', '']) {
+      const { code, message } = await refusalOf(one.call('data.look', { path, passphrase }));
+      expect(code).toBe('passphrase-wrong');
+      // It was typed unseen, and stays so.
+      expect(message).not.toContain('kurz');
+    }
     const same = 'Straße und Dach'.normalize('NFD');
     expect((await one.call('data.look', { path, passphrase: same })).households).toHaveLength(1);
     const bytes = readFileSync(path);

@@ -57,6 +57,22 @@ describe('a desk behind its channel', () => {
     await link.close();
   });
 
+  test('whoever closes it waits for an import that is under way', async () => {
+    const order: string[] = [];
+    const importing = Promise.withResolvers<string>();
+    const link = linkHere({
+      desk: deskOf(async (name) => (name === 'app.read' ? 'here' : importing.promise)),
+      close: () => void order.push('closed'),
+    });
+    const answer = link.call('evidence.accept', {}).then(() => order.push('saved'));
+    const closing = link.close();
+    // By the time that this is answered, a word to close would have come through too.
+    await link.call('app.read', {});
+    importing.resolve('saved');
+    await Promise.all([answer, closing]);
+    expect(order).toEqual(['saved', 'closed']);
+  });
+
   test('our own failure is said to be ours, and its details go to the log only', async () => {
     const details: string[] = [];
     const link = linkHere({
