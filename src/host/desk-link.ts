@@ -12,6 +12,8 @@ export interface CallWork {
 export interface DeskLink {
   /** Resolves when the store is ours, so that the window may open; rejects with DeskError when it cannot be. */
   readonly ready: Promise<void>;
+  /** Resolves when the store has been looked through and carried forward, which may still be refused. */
+  readonly opened: Promise<void>;
   /** Rejects with DeskError, own failures included. */
   call(name: string, input: unknown, work?: CallWork): Promise<unknown>;
   /** Lets work under way come to its end, then closes the store; resolves when it is closed. */
@@ -111,6 +113,7 @@ export function linkDesk({ port, stops, printPdf, onQuit, onFailure }: LinkOptio
 
   return {
     ready: ready.promise,
+    opened: opened.promise,
     call(name, input, work) {
       const answer = ask(name, input, work);
       running.add(answer);

@@ -1,6 +1,7 @@
 /** The loopback host from its start to its end: options, desk, server, window, and a clean close. */
 import { enableCompileCache } from 'node:module';
 import { join } from 'node:path';
+import type { DeskRefusal } from '../desk/desk-error.ts';
 import { cacheFolder, defaultDataFolder } from './data-folder.ts';
 import { keepLog } from './keep-log.ts';
 import { openBrowser, openOwnWindow } from './open-browser.ts';
@@ -55,11 +56,13 @@ async function run(options: HostOptions, dataFolder: string): Promise<void> {
   const { startLoopback } = await import('./server.ts');
   const failure = await desk.ready.then(() => undefined, refusalOf);
   if (failure?.code === 'store-in-use' && (await joinRunning(dataFolder, options, STARTING_MS))) process.exit(0);
-  if (failure) {
-    console.error([failure.message, failure.remedy].filter(Boolean).join('\n'));
+  const tellFailure = ({ message, remedy, code }: DeskRefusal) => {
+    console.error([message, remedy].filter(Boolean).join('\n'));
     // Without a terminal the window says it: every call of its page is answered with this refusal.
-    if (!options.window) process.exit(failure.code === 'own-failure' ? 1 : 2);
-  }
+    if (!options.window) process.exit(code === 'own-failure' ? 1 : 2);
+  };
+  if (failure) tellFailure(failure);
+  else void desk.opened.catch((error: unknown) => refusalOf(error).then(tellFailure));
   const host = await startLoopback({
     desk,
     webFolder: join(import.meta.dirname, '../web'),

@@ -122,6 +122,7 @@ describe('a desk behind its channel', () => {
     const refusal = { code: 'disk-full', message: 'No room.' };
     port2.postMessage({ kind: 'failed', refusal } satisfies FromDesk);
     await expect(early).rejects.toMatchObject(refusal);
+    await expect(link.opened).rejects.toMatchObject(refusal);
     await expect(link.call('household.list', {})).rejects.toMatchObject(refusal);
     port1.close();
   });

@@ -32,7 +32,7 @@ test('whoever quits while the copy of the day is being saved waits for it', asyn
     { host: 'loopback', dataFolder: folder, sample: null, stops: stops.port2 },
     join(folder, 'no-reader.js'),
   );
-  calls.port2.postMessage({ kind: 'ready' });
+  for (const kind of ['ready', 'opened']) calls.port2.postMessage({ kind });
   await link.call('data.daily', { folder: stick, passphrase: 'a roof, a ladder, a laptop' });
   vi.advanceTimersByTime(15_000);
   await link.close();
