@@ -119,6 +119,28 @@ describe('a finding in the days of one bill', () => {
   });
 });
 
+test('evidence that may be wrong first, then the machine, then what may be either, then what the household is asked', () => {
+  const evidence = ['own-generation', 'meter-scale', 'registers-swapped', 'estimate-corrected'] as const;
+  const ofMachine = [
+    'night-setback',
+    'dear-hours',
+    'water-often',
+    'weekly-pasteurisation',
+    'backup-in-cold',
+    'heater-running',
+  ] as const;
+  const asked = ['home-empty', 'large-load', 'base-load-rose'] as const;
+  const codes = [...evidence, ...ofMachine, 'behaviour-changed', ...asked] as const;
+  // Those that cost the same stay as they come; of two of one kind the dearer first.
+  const findings = codes.toReversed().map((code) => found({ code, kWh: 0, pence: 900 }));
+  const order = findingsInBill(findings, split(REST), [machine()]).map(({ code }) => code);
+  const reversed = [evidence, ofMachine, ['behaviour-changed'], asked].flatMap((kind) => kind.toReversed());
+  expect(order).toEqual(reversed);
+  const dearer = findings.map((finding, i) => ({ ...finding, pence: i % 2 ? -1000 : 900 }));
+  const byKind = findingsInBill(dearer, split(REST), [machine()]);
+  expect(byKind.slice(0, 4).map(({ pence }) => Math.sign(pence))).toEqual([-1, -1, 1, 1]);
+});
+
 test('findings and what is left beside them are their part to the penny', () => {
   const placed = findingsInBill([found({}), found({ code: 'heater-running', kWh: 44.4 })], split(REST), [machine()]);
   const inside = insidePart(REST[0]!, placed as never);
