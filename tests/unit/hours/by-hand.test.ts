@@ -1,0 +1,199 @@
+/** Heat laid over a few half-hours, and hot water over a year, where the cheapest way follows by hand. */
+import { describe, expect, test } from 'vitest';
+import { yearSlots } from '../../../src/model/calendar/zone.ts';
+import { heatAndMachine } from '../../../src/model/choices/best-hours.ts';
+import { heatOfHousehold } from '../../../src/model/heat-of-household.ts';
+import { findBestHours } from '../../../src/model/hours/best-hours.ts';
+import { LEVELS, penceOfHeat, shiftHeat } from '../../../src/model/hours/shift-heat.ts';
+import { homeWarmth } from '../../../src/model/hours/warmth.ts';
+import { CYLINDER_WINDOWS, DRAWN_WATER } from '../../../src/model/year/day-profiles.ts';
+import { reference } from '../../../src/reference/index.ts';
+import { makeHousehold } from '../appraisal/make-household.ts';
+
+interface Row {
+  readonly drawn: number;
+  readonly most: number;
+  /** Pence a kWh, of the first half of the most and of the rest. */
+  readonly pence: number;
+  readonly dearer?: number;
+}
+const store = (rows: readonly Row[], { keep = 1, least = -1, full = 1 } = {}) => ({
+  drawnKWh: Float64Array.from(rows, ({ drawn }) => drawn),
+  mostKWh: Float64Array.from(rows, ({ most }) => most),
+  pence: Float64Array.from(
+    rows.flatMap(({ most, pence, dearer = pence }) =>
+      Array.from({ length: LEVELS }, (_, level) => {
+        const kWh = (most * level) / (LEVELS - 1);
+        return Math.min(kWh, most / 2) * pence + Math.max(0, kWh - most / 2) * dearer;
+      }),
+    ),
+  ),
+  keep,
+  leastKWh: least,
+  fullKWh: full,
+});
+const near = (values: readonly number[]) => values.map((one) => expect.closeTo(one, 6));
+
+describe('three half-hours of 1 kWh each', () => {
+  test.each<readonly [string, readonly Row[], Parameters<typeof store>[1], readonly number[], readonly number[]]>([
+    [
+      'dear in the middle: all of it is made before',
+      [
+        { drawn: 1, most: 2, pence: 10 },
+        { drawn: 1, most: 2, pence: 30 },
+        { drawn: 1, most: 2, pence: 11 },
+      ],
+      { least: 0 },
+      [2, 0, 1],
+      [1, 0, 0],
+    ],
+    [
+      'or after, where that is cheaper and the rooms may cool',
+      [
+        { drawn: 1, most: 1, pence: 20 },
+        { drawn: 1, most: 2, pence: 30 },
+        { drawn: 1, most: 2, pence: 10 },
+      ],
+      {},
+      [1, 0, 2],
+      [0, -1, 0],
+    ],
+    [
+      'no more than the store takes',
+      [
+        { drawn: 1, most: 3, pence: 10 },
+        { drawn: 1, most: 2, pence: 30 },
+        { drawn: 1, most: 2, pence: 30 },
+      ],
+      { least: 0, full: 0.5 },
+      [1.5, 0.5, 1],
+      [0.5, 0, 0],
+    ],
+    [
+      'no more than can be made',
+      [
+        { drawn: 1, most: 1.4, pence: 10 },
+        { drawn: 1, most: 2, pence: 30 },
+        { drawn: 1, most: 2, pence: 30 },
+      ],
+      { least: 0, full: 5 },
+      [1.4, 0.6, 1],
+      [0.4, 0, 0],
+    ],
+    [
+      'dearer by the kWh: the first half of each before the rest of any',
+      [
+        { drawn: 1, most: 2, pence: 10, dearer: 25 },
+        { drawn: 1, most: 2, pence: 12, dearer: 40 },
+        { drawn: 1, most: 2, pence: 30 },
+      ],
+      { least: 0, full: 5 },
+      [2, 1, 0],
+      [1, 1, 0],
+    ],
+    [
+      'what is held loses a fifth: made before only where it is cheap enough',
+      [
+        { drawn: 1, most: 3, pence: 10 },
+        { drawn: 1, most: 2, pence: 12 },
+        { drawn: 1, most: 2, pence: 13 },
+      ],
+      { least: 0, full: 5, keep: 0.8 },
+      [1, 1, 1],
+      [0, 0, 0],
+    ],
+    [
+      'and then as much more as is lost',
+      [
+        { drawn: 1, most: 3, pence: 10 },
+        { drawn: 1, most: 2, pence: 13 },
+        { drawn: 1, most: 2, pence: 13 },
+      ],
+      { least: 0, full: 5, keep: 0.8 },
+      [2.25, 0, 1],
+      [1.25, 0, 0],
+    ],
+    [
+      'too little can be made: all of it is',
+      [
+        { drawn: 1, most: 0.5, pence: 10 },
+        { drawn: 1, most: 0, pence: 0 },
+        { drawn: 1, most: 0.5, pence: 30 },
+      ],
+      { least: 0 },
+      [0.5, 0, 0.5],
+      [-0.5, -1.5, -2],
+    ],
+    [
+      'paid to take it: filled',
+      [
+        { drawn: 1, most: 3, pence: -5 },
+        { drawn: 1, most: 2, pence: 30 },
+        { drawn: 1, most: 2, pence: 30 },
+      ],
+      { least: 0, full: 1.5 },
+      [2.5, 0, 0.5],
+      [1.5, 0.5, 0],
+    ],
+  ])('%s', (_, rows, limits, heat, held) => {
+    const one = store(rows, limits);
+    const found = shiftHeat(one);
+    expect([...found.heatKWh]).toEqual(near(heat));
+    expect([...found.heldKWh]).toEqual(near(held));
+    expect(found.pence).toBeCloseTo(
+      heat.reduce((sum, kWh, slot) => sum + penceOfHeat(one, slot, kWh), 0),
+      6,
+    );
+  });
+});
+
+test('the cost of an amount lies straight between the levels, and is nothing where nothing can be made', () => {
+  const one = store([
+    { drawn: 1, most: 6, pence: 10, dearer: 20 },
+    { drawn: 1, most: 0, pence: 10 },
+  ]);
+  expect([0, 1.5, 3, 4.5, 6].map((kWh) => penceOfHeat(one, 0, kWh))).toEqual(near([0, 15, 30, 60, 90]));
+  expect(penceOfHeat(one, 1, 2)).toBe(0);
+});
+
+describe('a machine of the same COP at all hours, hot water alone', () => {
+  const household = makeHousehold();
+  const { year } = heatAndMachine(heatOfHousehold({ household, series: [], reference, asOf: '2026-11-28' }));
+  const slots = yearSlots(year.slots.year, year.slots.zone);
+  const water = {
+    ...year,
+    waterHours: CYLINDER_WINDOWS,
+    perHeat: year.perHeat.map(() => 1 / 3),
+    outputKW: year.outputKW.map(() => 80),
+  };
+  const night = Float64Array.from(slots.minute, (minute) => (minute < 420 ? 10 : 30));
+  const find = (change: { cylinderKWh?: number; movesWater?: boolean; pencePerKWh?: Float64Array } = {}) =>
+    findBestHours({
+      year: water,
+      pencePerKWh: night,
+      warmth: homeWarmth({}, 200, undefined),
+      roomC: 20,
+      comfort: { downK: 0, upK: 0 },
+      cylinderKWh: 40,
+      movesWater: true,
+      ...change,
+    });
+  const sum = (values: readonly number[]) => values.reduce((total, one) => total + one, 0);
+  test('is made in the last half-hour of the night, less what the cylinder then loses', () => {
+    // A kWh at night and a kWh by day cost 10 and 30 p: half of the usual heat each. 1.5 of 9 kWh are lost a day.
+    const keep = 1 - 1.5 / 9 / 48;
+    const [made, drawn] = [CYLINDER_WINDOWS, DRAWN_WATER].map((weights) => weights.map((one) => one / sum(weights)));
+    // What is drawn is what the usual hours leave of theirs.
+    const share = sum(made!.map((one, i) => one * keep ** -i)) / sum(drawn!.map((one, i) => one * keep ** -i));
+    const heat = share * sum(drawn!.map((one, i) => one * keep ** -Math.max(0, i - 13)));
+    const { waterSaved, spaceSaved, roomC } = find();
+    expect(waterSaved).toBeCloseTo(Math.min(1, heat) - heat / 2, 3);
+    expect(spaceSaved).toBe(0);
+    expect(new Set(roomC)).toEqual(new Set([20]));
+  });
+  test('stays where it is made in cheap hours as it is, where one price holds, and where it is paid for', () => {
+    expect(find({ movesWater: false }).waterSaved).toBe(0);
+    expect(find({ pencePerKWh: night.map(() => 20) }).waterSaved).toBeCloseTo(0, 2);
+    expect(find({ pencePerKWh: night.map(() => -5) }).waterSaved).toBe(0);
+  });
+});
