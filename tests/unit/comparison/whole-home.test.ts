@@ -68,6 +68,36 @@ function comparePriced(household: Household, rest: RestOfHome, id: string) {
 const bySystem = (household: Household, series: readonly Series[]) =>
   compareBy({ ...household, beside: EVERY_WAY }, makeDemand(10_000, 2000), { series });
 
+describe('the days of the week of other electricity', () => {
+  const gas = home({ present: { system: 'gas-condensing' } });
+  // 1 January 2025 is a Wednesday: 7 kWh on Saturdays and Sundays, 14 on Mondays, 10 else; 68 kWh a week.
+  const ofDay = (day: number) => [10, 10, 10, 7, 7, 14, 10][day % 7]!;
+  const record = (count: number) =>
+    restOfHome(gas, [
+      electricity(0, { days: { first: '2025-01-01', values: Array.from({ length: count }, (_, i) => ofDay(i)) } }),
+    ]);
+  test('each over the mean, where the record has forty of each', () => {
+    const mean = (52 * 68 + 10) / 365;
+    expect(record(365).weekdays).toEqual([14, 10, 10, 10, 10, 7, 7].map((kWh) => expect.closeTo(kWh / mean, 9)));
+    expect([record(303).weekdays === undefined, record(280).weekdays, record(299).grade]).toEqual([
+      false,
+      undefined,
+      'assumed',
+    ]);
+  });
+  test('bills and months say nothing of them; nothing used is alike on all', () => {
+    const periods = DAYS.map((_, month) => ({
+      from: `2025-${String(month + 1).padStart(2, '0')}-01`,
+      to: month === 11 ? '2026-01-01' : `2025-${String(month + 2).padStart(2, '0')}-01`,
+      kWh: 310,
+      quality: 'actual' as const,
+    }));
+    const billed = restOfHome(gas, [electricity(0, { days: undefined, resolution: 'period', periods })]);
+    expect([billed.grade, billed.weekdays]).toEqual(['measured', undefined]);
+    expect(restOfHome(gas, [electricity(0)]).weekdays).toEqual(new Array(7).fill(1));
+  });
+});
+
 describe('other electricity', () => {
   test.each<[string, Household['present'], readonly Series[], string, number | null]>([
     ['a record beside a boiler', { system: 'gas-condensing' }, [electricity(8)], 'measured', 2920],
