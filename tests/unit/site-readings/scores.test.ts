@@ -1,8 +1,12 @@
 /** How signs add up to the order of the causes, with results given one by one. */
 import { describe, expect, test } from 'vitest';
-import type { Misreading, SiteQuantity, SiteValue } from '../../../src/model/shapes/site-readings.ts';
+import type { Misreading, SiteQuantity, SiteReadings, SiteValue } from '../../../src/model/shapes/site-readings.ts';
+import { tell } from '../../../src/model/shapes/told.ts';
+import { checkSite } from '../../../src/model/site-readings/check-site.ts';
 import { likelyCauses } from '../../../src/model/site-readings/likely-causes.ts';
 import { likelyMeant, type Meant } from '../../../src/model/site-readings/misreadings.ts';
+import { siteBands } from '../../../src/reference/site-bands.ts';
+import { siteTables } from '../../../src/reference/site-tables.ts';
 
 /** Each with a band of 10 to 20: 5 lies below, 10.5 in its lowest eighth, 15 within, 19.5 in its highest, 25 above. */
 const PLACES = { below: 5, low: 10.5, middle: 15, high: 19.5, above: 25 } as const;
@@ -173,5 +177,42 @@ describe('as what pressures may have been meant', () => {
     expect(likelyMeant([way('bar', 'above', 'middle')])).toEqual([bar]);
     expect(likelyMeant([way('bar', 'above', 'below', 'middle'), way('kPa', 'above', 'above')])).toEqual([]);
     expect(kPa).toEqual({ kind: 'unit', unit: 'kPa' });
+  });
+});
+
+describe('water and work', () => {
+  const { fixed, waterSpread } = siteBands;
+  const check = (readings: SiteReadings) => checkSite(readings, siteTables);
+  test('the hotter the flow, the wider the spread may be', () => {
+    const usual = fixed['water-spread'].high!;
+    const { coolC, hotC, hotHigh } = waterSpread;
+    const high = (flowC: number) =>
+      check({ flowC, returnC: flowC - 5 }).values.find(({ quantity }) => quantity === 'water-spread')!.band!.high;
+    expect([coolC - 5, coolC, (coolC + hotC) / 2, hotC, hotC + 5].map(high)).toEqual(
+      [usual, usual, (usual + hotHigh) / 2, hotHigh, hotHigh].map((one) => expect.closeTo(one, 9)),
+    );
+  });
+  test('no machine makes more than 318.15 / 40 of its work between 5 and 45 °C', () => {
+    const found = (inputKW: number) => check({ brineInC: 5, flowC: 45, returnC: 40, waterFlowLPerMin: 20, inputKW });
+    const heatKW = found(2).values.find(({ quantity }) => quantity === 'water-heat')!.value;
+    const [less, more] = [7.95, 7.96].map((cop) => found(heatKW / cop));
+    expect(less!.remarks).toEqual([]);
+    expect(less!.values.find(({ quantity }) => quantity === 'cop')!.value).toBeCloseTo(7.95, 9);
+    expect(more!.values.some(({ quantity }) => quantity === 'cop')).toBe(false);
+    expect(more!.remarks).toEqual([
+      {
+        code: 'cop-above-ideal',
+        where: 'inputKW',
+        found: heatKW / 7.96,
+        expected: tell('below-cop', { cop: 318.15 / 40 }),
+      },
+    ]);
+  });
+  test('an opening of the valve is told as it was read, and the current as a share of the usual one', () => {
+    const { values } = check({ valveOpenPercent: 60, currentA: 9, usualCurrentA: 12 });
+    expect(values.map(({ quantity, value: found, unit }) => [quantity, found, unit])).toEqual([
+      ['current', 75, '%'],
+      ['valve-opening', 60, '%'],
+    ]);
   });
 });
