@@ -3,8 +3,10 @@ import { stageOf } from '../../intake/terms/progress.ts';
 import { accountFiles } from '../../model/demand/account-records.ts';
 import type { Evidence, Remark, Series } from '../../model/shapes/evidence.ts';
 import { thin } from '../../model/thin/thin.ts';
+import type { Store } from '../../store/store.ts';
 import { StoreFault } from '../../store/store-fault.ts';
 import { say } from '../../words/say.ts';
+import type { Input } from '../contract.ts';
 import { orDamage } from '../damage-notes.ts';
 import { DeskError } from '../desk-error.ts';
 import { findEvidence, findHousehold, findSeries } from '../find.ts';
@@ -74,6 +76,27 @@ function refuseOtherClock({ fileName, zone }: Evidence, zoneOfHome: string): voi
     }),
     remedy: say('Choose the file again, or set the clock of the home back in “Heat needed”.'),
   });
+}
+
+/** The readings of a record, with those of the imports that it goes on in, thinned to what a chart can show. */
+function readingsOf(store: Store, { seriesId, from, to }: Input<'evidence.readings'>): Point[] {
+  const { series, evidence } = findSeries(store, seriesId);
+  const { zone } = findHousehold(store, evidence.householdId).household;
+  const group = groupSeries(store.listEvidence(evidence.householdId)).find((members) =>
+    members.some((member) => member.series.id === seriesId),
+  ) ?? [{ series, fileName: evidence.fileName, rank: 0 }];
+  return [...thin(pointsOf(group), MOST_POINTS, ({ value }) => value)];
+
+  function pointsOf(group: Group): Point[] {
+    const read = readFrom(store, { from, to });
+    if (group.length > 1 && series.resolution !== 'period') {
+      const days = joinReadings(group, zone, read)?.days ?? [];
+      return pointsOfJoined(days, zone).filter(({ at }) => at >= from && at < to);
+    }
+    const one = group.length > 1 ? joinPeriods(group) : group[0]!.series;
+    const intervals = read(one.id);
+    return intervals ? pointsOfIntervals(intervals, zone) : pointsOfDays(one, from, to);
+  }
 }
 
 export function evidenceHandlers({ ports, store, files }: DeskContext): EvidenceHandlers {
@@ -187,30 +210,6 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       refuseOtherClock(evidence, findHousehold(store, evidence.householdId).household.zone);
       return store.restoreEvidence(evidenceId)!;
     },
-    'evidence.readings'({ seriesId, from, to }) {
-      const { series, evidence } = findSeries(store, seriesId);
-      const { zone } = findHousehold(store, evidence.householdId).household;
-      const group = groupSeries(store.listEvidence(evidence.householdId)).find((members) =>
-        members.some((member) => member.series.id === seriesId),
-      );
-      return [
-        ...thin(
-          pointsOf(group ?? [{ series, fileName: evidence.fileName, rank: 0 }]),
-          MOST_POINTS,
-          ({ value }) => value,
-        ),
-      ];
-
-      function pointsOf(group: Group): Point[] {
-        const read = readFrom(store, { from, to });
-        if (group.length > 1 && series.resolution !== 'period') {
-          const days = joinReadings(group, zone, read)?.days ?? [];
-          return pointsOfJoined(days, zone).filter(({ at }) => at >= from && at < to);
-        }
-        const one = group.length > 1 ? joinPeriods(group) : group[0]!.series;
-        const intervals = read(one.id);
-        return intervals ? pointsOfIntervals(intervals, zone) : pointsOfDays(one, from, to);
-      }
-    },
+    'evidence.readings': (asked) => readingsOf(store, asked),
   };
 }

@@ -33,99 +33,18 @@ export function ChargeLines(props: {
     <section className="sums-part">
       <h3>{say('kWh')}</h3>
       {lines.map((line, at) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a line is its place on the bill.
-        <fieldset key={at} className="sums-line">
-          <legend className="unseen">
-            {isLater(at) ? say('{name}, later price', { name: nameOf(line) }) : nameOf(line)}
-          </legend>
-          <div className="sums-fields">
-            {isLater(at) ? (
-              <Day
-                label={say('{name}, price from', { name: nameOf(line) })}
-                value={line.from}
-                onChange={(from) => put(at, { from })}
-              />
-            ) : (
-              <>
-                {lines.length > 1 ? (
-                  <TextField
-                    label={say('Register')}
-                    value={line.name}
-                    maxLength={60}
-                    onChange={(name) => rename(line.name, name)}
-                  />
-                ) : null}
-                <Amount
-                  label={say('First reading')}
-                  unit={unitOf(draft)}
-                  value={line.opening}
-                  onChange={(opening) => put(at, { opening })}
-                />
-                <Amount
-                  label={say('Last reading')}
-                  unit={unitOf(draft)}
-                  value={line.closing}
-                  onChange={(closing) => put(at, { closing })}
-                />
-              </>
-            )}
-            {draft.meterUnit === 'kWh' || isLater(at) || line.opening !== undefined ? null : (
-              <Amount
-                label={say('Volume used')}
-                unit={unitOf(draft)}
-                value={line.metered}
-                onChange={(metered) => put(at, { metered })}
-              />
-            )}
-            <Amount label={say('kWh')} unit="kWh" value={line.kWh} onChange={(kWh) => put(at, { kWh })} />
-            <Amount
-              label={say('Price')}
-              unit={`${penceSign()}/kWh`}
-              value={line.pencePerKWh}
-              onChange={(pencePerKWh) => put(at, { pencePerKWh })}
-            />
-            <Amount
-              label={say('Charge')}
-              unit={moneySign()}
-              value={line.pounds}
-              onChange={(pounds) => put(at, { pounds })}
-            />
-            {isLater(at) || !line.estimated ? null : (
-              <Amount
-                label={say('kWh by your own readings')}
-                unit="kWh"
-                value={line.ownKWh}
-                onChange={(ownKWh) => put(at, { ownKWh })}
-              />
-            )}
-          </div>
-          <div className="actions">
-            {isLater(at) ? null : (
-              <label className="tick">
-                <input
-                  type="checkbox"
-                  checked={line.estimated}
-                  onChange={(event) => put(at, { estimated: event.target.checked, ownKWh: undefined })}
-                />
-                <span>{say('a reading is estimated')}</span>
-              </label>
-            )}
-            <button type="button" className="plain" onClick={() => insertAfter(at, laterLine(line))}>
-              {say('Another price from a later day')}
-              <span className="unseen">: {nameOf(line)}</span>
-            </button>
-            {lines.length > 1 ? (
-              <button
-                type="button"
-                className="plain"
-                onClick={() => onChange({ lines: lines.filter((_, i) => i !== at) })}
-              >
-                {say('Remove')}
-                <span className="unseen"> {nameOf(line)}</span>
-              </button>
-            ) : null}
-          </div>
-        </fieldset>
+        <ChargeLine
+          // biome-ignore lint/suspicious/noArrayIndexKey: a line is its place on the bill.
+          key={at}
+          line={line}
+          unit={unitOf(draft)}
+          isLater={isLater(at)}
+          isOnly={lines.length === 1}
+          onChange={(part) => put(at, part)}
+          onName={(name) => rename(line.name, name)}
+          onLater={() => insertAfter(at, laterLine(line))}
+          onRemove={() => onChange({ lines: lines.filter((_, i) => i !== at) })}
+        />
       ))}
       {draft.fuel === 'electricity' && lines.length < 8 ? (
         <div className="actions">
@@ -135,6 +54,101 @@ export function ChargeLines(props: {
         </div>
       ) : null}
     </section>
+  );
+}
+
+/** One line: a register, or a later price of the one above it. */
+function ChargeLine(props: {
+  readonly line: LineDraft;
+  readonly unit: string;
+  readonly isLater: boolean;
+  readonly isOnly: boolean;
+  readonly onChange: (part: Partial<LineDraft>) => void;
+  readonly onName: (name: string) => void;
+  readonly onLater: () => void;
+  readonly onRemove: () => void;
+}) {
+  const { line, unit, isLater, isOnly, onChange, onName, onLater, onRemove } = props;
+  return (
+    <fieldset className="sums-line">
+      <legend className="unseen">{isLater ? say('{name}, later price', { name: nameOf(line) }) : nameOf(line)}</legend>
+      <div className="sums-fields">
+        {isLater ? (
+          <Day
+            label={say('{name}, price from', { name: nameOf(line) })}
+            value={line.from}
+            onChange={(from) => onChange({ from })}
+          />
+        ) : (
+          <>
+            {!isOnly ? <TextField label={say('Register')} value={line.name} maxLength={60} onChange={onName} /> : null}
+            <Amount
+              label={say('First reading')}
+              unit={unit}
+              value={line.opening}
+              onChange={(opening) => onChange({ opening })}
+            />
+            <Amount
+              label={say('Last reading')}
+              unit={unit}
+              value={line.closing}
+              onChange={(closing) => onChange({ closing })}
+            />
+          </>
+        )}
+        {unit === 'kWh' || isLater || line.opening !== undefined ? null : (
+          <Amount
+            label={say('Volume used')}
+            unit={unit}
+            value={line.metered}
+            onChange={(metered) => onChange({ metered })}
+          />
+        )}
+        <Amount label={say('kWh')} unit="kWh" value={line.kWh} onChange={(kWh) => onChange({ kWh })} />
+        <Amount
+          label={say('Price')}
+          unit={`${penceSign()}/kWh`}
+          value={line.pencePerKWh}
+          onChange={(pencePerKWh) => onChange({ pencePerKWh })}
+        />
+        <Amount
+          label={say('Charge')}
+          unit={moneySign()}
+          value={line.pounds}
+          onChange={(pounds) => onChange({ pounds })}
+        />
+        {isLater || !line.estimated ? null : (
+          <Amount
+            label={say('kWh by your own readings')}
+            unit="kWh"
+            value={line.ownKWh}
+            onChange={(ownKWh) => onChange({ ownKWh })}
+          />
+        )}
+      </div>
+      <div className="actions">
+        {isLater ? null : (
+          <label className="tick">
+            <input
+              type="checkbox"
+              checked={line.estimated}
+              onChange={(event) => onChange({ estimated: event.target.checked, ownKWh: undefined })}
+            />
+            <span>{say('a reading is estimated')}</span>
+          </label>
+        )}
+        <button type="button" className="plain" onClick={onLater}>
+          {say('Another price from a later day')}
+          <span className="unseen">: {nameOf(line)}</span>
+        </button>
+        {!isOnly ? (
+          <button type="button" className="plain" onClick={onRemove}>
+            {say('Remove')}
+            <span className="unseen"> {nameOf(line)}</span>
+          </button>
+        ) : null}
+      </div>
+    </fieldset>
   );
 }
 

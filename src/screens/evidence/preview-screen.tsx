@@ -19,20 +19,21 @@ import { PreviewNotes, PreviewQuestions } from './preview-remarks.tsx';
 import { previewVoice } from './preview-voice.ts';
 import { usePreview } from './use-preview.ts';
 
-export function PreviewScreen(props: {
+interface PreviewProps {
   readonly fileId: string;
   readonly fileName: string;
   /** Further pages of the same bill; absent where the file is none. */
   readonly onPages?: ((files: readonly File[]) => void) | undefined;
   readonly onDone: (message: string) => Promise<void>;
   readonly onLeave: () => void;
-}) {
+}
+
+export function PreviewScreen(props: PreviewProps) {
   const { household } = useHousehold();
   const view = usePreview(props.fileId, household.id, /\.(pdf|jpe?g|png|zip)$/i.test(props.fileName));
-  const [keeping, setKeeping] = useState<Keeping | null>(null);
-  const [refusal, setRefusal] = useState<string | null>(null);
   const { preview } = view;
   const { fileName } = props;
+  const { keeping, refusal, keep } = useKeeping(props, view);
   const keepButton = useRef<HTMLButtonElement>(null);
 
   const canKeep =
@@ -43,31 +44,6 @@ export function PreviewScreen(props: {
     if (isWhole) keepButton.current?.focus({ preventScroll: true });
   }, [isWhole]);
 
-  const keep = async () => {
-    const stop = new AbortController();
-    setKeeping({ share: null, stop });
-    setRefusal(null);
-    try {
-      const { evidence, duplicateOf } = await call(
-        'evidence.accept',
-        { fileId: props.fileId, householdId: household.id, choices: view.choices },
-        { signal: stop.signal, onProgress: (share) => setKeeping({ share, stop }) },
-      );
-      await props.onDone(
-        evidence === null && duplicateOf !== null
-          ? [
-              say('{fileName} is here already. It counts once.', { fileName }),
-              ...((preview?.sheets?.length ?? 0) > 1
-                ? [say('To save another of its sheets too, choose the file again, and then that sheet.')]
-                : []),
-            ].join(' ')
-          : say('{fileName} is saved.', { fileName }),
-      );
-    } catch (reason) {
-      setRefusal(stop.signal.aborted ? say('Saving was stopped. Nothing is saved.') : describeFailure(reason));
-      setKeeping(null);
-    }
-  };
   return (
     <>
       <header className="stage-head">
@@ -150,6 +126,39 @@ export function PreviewScreen(props: {
 interface Keeping {
   readonly share: number | null;
   readonly stop: AbortController;
+}
+
+/** Saving as it is read now: how far it is, and why it could not be. */
+function useKeeping({ fileId, fileName, onDone }: PreviewProps, { preview, choices }: ReturnType<typeof usePreview>) {
+  const { household } = useHousehold();
+  const [keeping, setKeeping] = useState<Keeping | null>(null);
+  const [refusal, setRefusal] = useState<string | null>(null);
+  const keep = async () => {
+    const stop = new AbortController();
+    setKeeping({ share: null, stop });
+    setRefusal(null);
+    try {
+      const { evidence, duplicateOf } = await call(
+        'evidence.accept',
+        { fileId, householdId: household.id, choices },
+        { signal: stop.signal, onProgress: (share) => setKeeping({ share, stop }) },
+      );
+      await onDone(
+        evidence === null && duplicateOf !== null
+          ? [
+              say('{fileName} is here already. It counts once.', { fileName }),
+              ...((preview?.sheets?.length ?? 0) > 1
+                ? [say('To save another of its sheets too, choose the file again, and then that sheet.')]
+                : []),
+            ].join(' ')
+          : say('{fileName} is saved.', { fileName }),
+      );
+    } catch (reason) {
+      setRefusal(stop.signal.aborted ? say('Saving was stopped. Nothing is saved.') : describeFailure(reason));
+      setKeeping(null);
+    }
+  };
+  return { keeping, refusal, keep };
 }
 
 type Preview = NonNullable<ReturnType<typeof usePreview>['preview']>;

@@ -113,17 +113,18 @@ export function FullFields({ worked }: { readonly worked: WorkedYear }) {
   );
 }
 
-function MoreFields(props: {
+interface FinerProps {
   readonly worked: WorkedYear;
   readonly patch: (part: Partial<FullMachine>) => void;
   readonly ground: (part: Partial<NonNullable<FullMachine['ground']>>) => void;
-}) {
-  const { worked, patch, ground } = props;
+}
+
+function MoreFields(props: FinerProps) {
+  const { worked, patch } = props;
   const { household, today, change } = useHousehold();
   const { machine } = household;
   const full = machine.full ?? {};
   const usually = (code: ToldCode, scale?: number) => settledFallback(worked.settled, code, scale);
-  const array = reference.ground.arrays[full.ground?.kind ?? 'vertical'];
   return (
     <div className="fields machine-finer">
       <GivenField
@@ -202,39 +203,46 @@ function MoreFields(props: {
         fallback={{ text: '0', source: say('none in any case') }}
         onChange={(backupShare) => change(patchSection('machine', { backupShare }))}
       />
-      {machine.source === 'ground' ? (
-        <>
-          <GivenField
-            label={say('Size of the array')}
-            given={full.ground?.size}
-            limits={{ min: 20, max: 500, unit: '%' }}
-            scale={100}
-            today={today}
-            help={say('Compared with the usual size for this heat loss.')}
-            fallback={{ text: '100', source: say('the usual size') }}
-            onChange={(size) => ground({ size })}
-          />
-          <GivenField
-            label={say('Brine below ground temperature, long cold spell')}
-            given={full.ground?.dropK}
-            limits={{ min: 0, max: 25, unit: 'K' }}
-            today={today}
-            help={say('After weeks at full heat loss, usual array.')}
-            fallback={{
-              text: formatPlain(array.dropK.value),
-              source: say('brine at 4 to 9 °C over a season, from memory'),
-            }}
-            onChange={(dropK) => ground({ dropK })}
-          />
-          <BrineMonths
-            given={full.brineMonthlyC}
-            workedOutC={brineByMonth(worked)}
-            today={today}
-            onChange={(brineMonthlyC) => patch({ brineMonthlyC })}
-          />
-        </>
-      ) : null}
+      {machine.source === 'ground' ? <ArrayFields {...props} /> : null}
     </div>
+  );
+}
+
+function ArrayFields({ worked, patch, ground }: FinerProps) {
+  const { household, today } = useHousehold();
+  const full = household.machine.full ?? {};
+  const array = reference.ground.arrays[full.ground?.kind ?? 'vertical'];
+  return (
+    <>
+      <GivenField
+        label={say('Size of the array')}
+        given={full.ground?.size}
+        limits={{ min: 20, max: 500, unit: '%' }}
+        scale={100}
+        today={today}
+        help={say('Compared with the usual size for this heat loss.')}
+        fallback={{ text: '100', source: say('the usual size') }}
+        onChange={(size) => ground({ size })}
+      />
+      <GivenField
+        label={say('Brine below ground temperature, long cold spell')}
+        given={full.ground?.dropK}
+        limits={{ min: 0, max: 25, unit: 'K' }}
+        today={today}
+        help={say('After weeks at full heat loss, usual array.')}
+        fallback={{
+          text: formatPlain(array.dropK.value),
+          source: say('brine at 4 to 9 °C over a season, from memory'),
+        }}
+        onChange={(dropK) => ground({ dropK })}
+      />
+      <BrineMonths
+        given={full.brineMonthlyC}
+        workedOutC={brineByMonth(worked)}
+        today={today}
+        onChange={(brineMonthlyC) => patch({ brineMonthlyC })}
+      />
+    </>
   );
 }
 

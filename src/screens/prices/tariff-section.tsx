@@ -69,21 +69,6 @@ export function TariffSection(props: {
       setFailure(describeFailure(reason));
     }
   };
-  const shelve = async (tariff: Tariff) => {
-    setFailure(null);
-    try {
-      await call('tariff.keep', { tariff: { ...tariff, id: `${tariff.id}-${household.id}`.slice(0, 64) } });
-      tell(say('{name} is saved for other households too.', { name: tariff.name }));
-    } catch (reason) {
-      setFailure(describeFailure(reason));
-    }
-  };
-
-  const save = async (tariff: Tariff) => {
-    const file = tariffFile(tariff);
-    if (await saveFile(file)) tell(say('{fileName} is saved.', { fileName: file.fileName }));
-  };
-
   return (
     <section>
       <h3>{props.title}</h3>
@@ -112,27 +97,14 @@ export function TariffSection(props: {
               onFile={readFile}
             />
             {used ? (
-              <>
-                <button
-                  type="button"
-                  className="plain"
-                  onClick={() => {
-                    setGuesses([]);
-                    setDraft(draftOf(used));
-                  }}
-                >
-                  {say('Edit')}
-                </button>
-                <button type="button" className="plain" onClick={() => shelve(used)}>
-                  {say('Save for other households')}
-                </button>
-                <button type="button" className="plain" onClick={() => save(used)}>
-                  {say('Save as a file')}
-                </button>
-                <button type="button" className="plain" onClick={() => change(dropTariff(used.id))}>
-                  {say('Remove')}
-                </button>
-              </>
+              <UsedTariff
+                tariff={used}
+                onEdit={() => {
+                  setGuesses([]);
+                  setDraft(draftOf(used));
+                }}
+                onFailure={setFailure}
+              />
             ) : null}
           </div>
         ) : null}
@@ -156,5 +128,46 @@ export function TariffSection(props: {
       )}
       <Refused text={failure} />
     </section>
+  );
+}
+
+/** What can be done with the tariff that is used. */
+function UsedTariff(props: {
+  readonly tariff: Tariff;
+  readonly onEdit: () => void;
+  readonly onFailure: (sentence: string | null) => void;
+}) {
+  const { tariff, onEdit, onFailure } = props;
+  const { household, change, tell } = useHousehold();
+  const shelve = async () => {
+    onFailure(null);
+    try {
+      await call('tariff.keep', { tariff: { ...tariff, id: `${tariff.id}-${household.id}`.slice(0, 64) } });
+      tell(say('{name} is saved for other households too.', { name: tariff.name }));
+    } catch (reason) {
+      onFailure(describeFailure(reason));
+    }
+  };
+
+  const save = async () => {
+    const file = tariffFile(tariff);
+    if (await saveFile(file)) tell(say('{fileName} is saved.', { fileName: file.fileName }));
+  };
+
+  return (
+    <>
+      <button type="button" className="plain" onClick={onEdit}>
+        {say('Edit')}
+      </button>
+      <button type="button" className="plain" onClick={() => shelve()}>
+        {say('Save for other households')}
+      </button>
+      <button type="button" className="plain" onClick={() => save()}>
+        {say('Save as a file')}
+      </button>
+      <button type="button" className="plain" onClick={() => change(dropTariff(tariff.id))}>
+        {say('Remove')}
+      </button>
+    </>
   );
 }

@@ -23,18 +23,11 @@ function dailyWords({ daily, dailyLocked, folder = '' }: DataState, locks: boole
 export function SaveCopy(props: { readonly state: DataState; readonly onState: (state: DataState) => void }) {
   const { state, onState } = props;
   const [picking, setPicking] = useState<'once' | 'daily' | null>(null);
-  const [locks, setLocks] = useState(false);
-  const [passphrase, setPassphrase] = useState('');
-  // It is typed unseen, and with a slip in it nobody could open the copy.
-  const [again, setAgain] = useState('');
+  const lock = useLock();
+  const { locks, passphrase, isUnsettled, forget } = lock;
   const [said, setSaid] = useState<string | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
   const [saving, setSaving] = useState(false);
-  const isUnsettled = locks && (passphrase.length < PASSPHRASE_LETTERS.least || again !== passphrase);
-  const forget = () => {
-    setPassphrase('');
-    setAgain('');
-  };
 
   const attempt = async (work: () => Promise<void>) => {
     setSaving(true);
@@ -82,27 +75,7 @@ export function SaveCopy(props: { readonly state: DataState; readonly onState: (
               path: state.lastCopyPath ?? '',
             })}
       </p>
-      <label className="tick">
-        <input type="checkbox" checked={locks} onChange={(event) => setLocks(event.target.checked)} />
-        <span>{say('Lock it with a passphrase')}</span>
-      </label>
-      {locks ? (
-        <>
-          <PassphraseField
-            value={passphrase}
-            onChange={setPassphrase}
-            note={say('At least 8 letters; four words are better. Without it nobody can open the copy, you neither.')}
-          />
-          <PassphraseField
-            label={say('The passphrase once more')}
-            value={again}
-            onChange={setAgain}
-            refusal={
-              again !== '' && !passphrase.startsWith(again) ? say('This differs from the passphrase above.') : null
-            }
-          />
-        </>
-      ) : null}
+      <LockFields {...lock} />
       <div className="actions">
         <button type="button" className="main" disabled={saving || isUnsettled} onClick={() => setPicking('once')}>
           {saving ? say('Saving …') : say('Save a copy …')}
@@ -145,5 +118,47 @@ export function SaveCopy(props: { readonly state: DataState; readonly onState: (
         />
       )}
     </section>
+  );
+}
+
+/** Whether a copy is locked, and the passphrase for it. */
+function useLock() {
+  const [locks, setLocks] = useState(false);
+  const [passphrase, setPassphrase] = useState('');
+  // It is typed unseen, and with a slip in it nobody could open the copy.
+  const [again, setAgain] = useState('');
+  const isUnsettled = locks && (passphrase.length < PASSPHRASE_LETTERS.least || again !== passphrase);
+  const forget = () => {
+    setPassphrase('');
+    setAgain('');
+  };
+  return { locks, setLocks, passphrase, setPassphrase, again, setAgain, isUnsettled, forget };
+}
+
+function LockFields({ locks, setLocks, passphrase, setPassphrase, again, setAgain }: ReturnType<typeof useLock>) {
+  return (
+    <>
+      <label className="tick">
+        <input type="checkbox" checked={locks} onChange={(event) => setLocks(event.target.checked)} />
+        <span>{say('Lock it with a passphrase')}</span>
+      </label>
+      {locks ? (
+        <>
+          <PassphraseField
+            value={passphrase}
+            onChange={setPassphrase}
+            note={say('At least 8 letters; four words are better. Without it nobody can open the copy, you neither.')}
+          />
+          <PassphraseField
+            label={say('The passphrase once more')}
+            value={again}
+            onChange={setAgain}
+            refusal={
+              again !== '' && !passphrase.startsWith(again) ? say('This differs from the passphrase above.') : null
+            }
+          />
+        </>
+      ) : null}
+    </>
   );
 }

@@ -29,51 +29,20 @@ const AS_IT_IS: NonNullable<Household['walk']> = { leaveOut: [] };
 
 export function WalkThrough(props: { readonly onClose: () => void }) {
   const { onClose } = props;
-  const { household, series, estimates, settings, today, appraisal: asItIs, change } = useHousehold();
+  const { household, appraisal: asItIs, change } = useHousehold();
   const state = useWhatIf(false);
   const { appraisal, followed } = state;
-  const changed = appraisal !== asItIs;
+  const { all, still } = usePages(state);
   const [showsKnobs, setShowsKnobs] = useState(false);
   const [showsNotes, setShowsNotes] = useState(false);
   const [choosing, setChoosing] = useState(false);
   const [showsInside, setShowsInside] = useState(false);
   const toggleNotes = useCallback(() => setShowsNotes((before) => !before), []);
 
-  const changes = useMemo(
-    () =>
-      reckonChanges({ household, appraisal, whatIf: followed }, (step) =>
-        appraise({ household, series, reference: referenceOf(household), asOf: today, whatIf: step, draws: NO_RANGES }),
-      ),
-    [household, appraisal, followed, series, today],
-  );
-  const lifetime = useMemo(
-    () => reckonLifetime({ household, appraisal, reference: referenceOf(household) }),
-    [household, appraisal],
-  );
-  const all = useMemo(
-    () => walkPages({ household, appraisal, series, estimates, settings, today, changes, changed, lifetime }),
-    [household, appraisal, series, estimates, settings, today, changes, changed, lifetime],
-  );
   const walk = household.walk ?? AS_IT_IS;
   const pages = shownPages(all, walk);
   const turn = usePageTurn(pages.length, { onClose, onNotes: toggleNotes });
   const turned = pages[turn.page]!;
-  // A page without sliders speaks of today, whatever the sliders of the others say.
-  const still = useMemo(
-    () =>
-      walkPages({
-        household,
-        appraisal: asItIs,
-        series,
-        estimates,
-        settings,
-        today,
-        changes,
-        changed: false,
-        lifetime: reckonLifetime({ household, appraisal: asItIs, reference: referenceOf(household) }),
-      }),
-    [household, asItIs, series, estimates, settings, today, changes],
-  );
   const page = turned.knobs.length > 0 ? turned : still.find(({ name }) => name === turned.name)!;
   const choosesNow = choosing && page.choices === true;
   const place = useRef<HTMLDivElement>(null);
@@ -166,6 +135,43 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
       {showsInside ? <InsideMachine whatIf={followed} onClose={() => setShowsInside(false)} /> : null}
     </div>
   );
+}
+
+/** The pages as the sliders stand, and as it is today: a page without sliders speaks of today, whatever those of the others say. */
+function usePages({ appraisal, followed }: ReturnType<typeof useWhatIf>) {
+  const { household, series, estimates, settings, today, appraisal: asItIs } = useHousehold();
+  const changed = appraisal !== asItIs;
+  const changes = useMemo(
+    () =>
+      reckonChanges({ household, appraisal, whatIf: followed }, (step) =>
+        appraise({ household, series, reference: referenceOf(household), asOf: today, whatIf: step, draws: NO_RANGES }),
+      ),
+    [household, appraisal, followed, series, today],
+  );
+  const lifetime = useMemo(
+    () => reckonLifetime({ household, appraisal, reference: referenceOf(household) }),
+    [household, appraisal],
+  );
+  const all = useMemo(
+    () => walkPages({ household, appraisal, series, estimates, settings, today, changes, changed, lifetime }),
+    [household, appraisal, series, estimates, settings, today, changes, changed, lifetime],
+  );
+  const still = useMemo(
+    () =>
+      walkPages({
+        household,
+        appraisal: asItIs,
+        series,
+        estimates,
+        settings,
+        today,
+        changes,
+        changed: false,
+        lifetime: reckonLifetime({ household, appraisal: asItIs, reference: referenceOf(household) }),
+      }),
+    [household, asItIs, series, estimates, settings, today, changes],
+  );
+  return { all, still };
 }
 
 /** For the installer's eyes: hidden until N is pressed, and again by N. */

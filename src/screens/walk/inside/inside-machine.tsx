@@ -23,8 +23,7 @@ import { say } from '../../../words/say.ts';
 export function InsideMachine(props: { readonly onClose: () => void; readonly whatIf?: WhatIf | undefined }) {
   const { onClose, whatIf } = props;
   const { household, series, today } = useHousehold();
-  const [shown, setShown] = useState<Shown>(null);
-  const dialog = useRef<HTMLDialogElement>(null);
+  const { dialog, shown, setShown, onKeyDown } = useSteps();
   const titleId = useId();
   const design = useMemo(
     () =>
@@ -40,26 +39,6 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
       ),
     [household, series, today, whatIf],
   );
-  useEffect(() => {
-    const element = dialog.current;
-    if (element && !element.open) element.showModal();
-    // So that the arrows and T work at once, wherever the focus would have gone.
-    element?.focus();
-    return () => element?.close();
-  }, []);
-  const onKeyDown = (event: KeyboardEvent) => {
-    if (event.ctrlKey || event.metaKey || event.altKey) return;
-    // The working opened over it has its own keys.
-    if (event.target instanceof Element && event.target.closest('dialog') !== dialog.current) return;
-    if (event.key.toLowerCase() === 't') {
-      dialog.current?.querySelector<HTMLElement>('.chart-tools button')?.click();
-      return;
-    }
-    const to = stepOf(event.key, shown);
-    if (to === 'stay') return;
-    event.preventDefault();
-    setShown(to);
-  };
   const made = design.result.ok
     ? cycleSeries(
         design.result.loop,
@@ -142,6 +121,33 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
       </footer>
     </dialog>
   );
+}
+
+/** The open dialog, and the place that the arrows have come to in it. */
+function useSteps() {
+  const [shown, setShown] = useState<Shown>(null);
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => {
+    const element = dialog.current;
+    if (element && !element.open) element.showModal();
+    // So that the arrows and T work at once, wherever the focus would have gone.
+    element?.focus();
+    return () => element?.close();
+  }, []);
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    // The working opened over it has its own keys.
+    if (event.target instanceof Element && event.target.closest('dialog') !== dialog.current) return;
+    if (event.key.toLowerCase() === 't') {
+      dialog.current?.querySelector<HTMLElement>('.chart-tools button')?.click();
+      return;
+    }
+    const to = stepOf(event.key, shown);
+    if (to === 'stay') return;
+    event.preventDefault();
+    setShown(to);
+  };
+  return { dialog, shown, setShown, onKeyDown };
 }
 
 export type Shown = CycleStep | null;
