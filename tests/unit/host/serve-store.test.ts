@@ -34,6 +34,8 @@ test('whoever quits while the copy of the day is being saved waits for it', asyn
   );
   for (const kind of ['ready', 'opened']) calls.port2.postMessage({ kind });
   await link.call('data.daily', { folder: stick, passphrase: 'a roof, a ladder, a laptop' });
+  // Loads the rest of the desk, which would else still be under way when the test has ended.
+  await link.call('tariff.shelf', {});
   vi.advanceTimersByTime(15_000);
   await link.close();
   expect(readdirSync(stick)).toEqual([expect.stringMatching(/^plainwarmth-daily .*\.locked$/)]);
