@@ -1,6 +1,6 @@
 /** Reads any evidence file: one function for the preview and for the import, so that both see the same values. */
 
-import { isUse, type Series } from '../model/shapes/evidence.ts';
+import { isUse, type Remark, type Series } from '../model/shapes/evidence.ts';
 import type { Wording } from '../model/shapes/told.ts';
 import { FORMS } from './forms/index.ts';
 import { nothingRead, type ShapeReading } from './importer/shape.ts';
@@ -22,8 +22,10 @@ import { sumsAmong } from './readings/leave-out-sums.ts';
 import { SHAPES } from './shapes/index.ts';
 import { stageOf } from './terms/progress.ts';
 import { openRemarkBook, type RemarkBook } from './terms/remark-book.ts';
+import { recogniseForeign } from './text/foreign.ts';
 import { cellText } from './text/table.ts';
 import { doubtWeather } from './weather/doubt-weather.ts';
+import { type PackedFile, unpackFiles } from './workbook/open-archive.ts';
 
 /** A fit below this is no fit. */
 const LEAST_FIT = 0.3;
@@ -36,6 +38,8 @@ export function readFile(
   context: IntakeContext,
 ): IntakeResult {
   const book = openRemarkBook(fileName);
+  const packed = recogniseForeign(bytes) === 'archive' ? takeFromArchive(bytes, given, context, book) : undefined;
+  if (packed) return ofArchive(fileName, packed, given, context);
   const whole = readWhole(fileName, bytes, given, context, book);
   if (whole) return whole;
   const opened = openSheet(fileName, bytes, { onProgress: stageOf(context.onProgress, 0, 0.35) }, book, given);
@@ -86,6 +90,7 @@ export function readFile(
         ...reading.choices,
         ...(sheet.workbook ? { sheet: sheet.workbook.sheet } : {}),
         ...(given.fill ? { fill: given.fill } : {}),
+        ...(given.ownUse ? { ownUse: given.ownUse } : {}),
         ...(given.beside ? { beside: given.beside } : {}),
       },
       ...(sheet.workbook ? { sheets: [...sheet.workbook.sheets] } : {}),
@@ -106,6 +111,61 @@ export function readFile(
       remarks: book.list(),
     },
     intervals: refused ? [] : reading.intervals,
+  };
+}
+
+interface Packed extends PackedFile {
+  /** Names of the files with data. */
+  readonly all: readonly string[];
+  readonly remarks: readonly Remark[];
+}
+
+/** The file that is taken: the first with data, unless the installer names another. */
+function takeFromArchive(
+  bytes: Uint8Array,
+  { sheet }: IntakeChoices,
+  context: IntakeContext,
+  book: RemarkBook,
+): Packed | undefined {
+  const files = (unpackFiles(bytes) ?? []).filter((one) => holdsData(one, context));
+  const taken = files.find(({ name }) => name === sheet) ?? files[0];
+  if (!taken) return undefined;
+  const all = files.map(({ name }) => name);
+  if (taken.name !== sheet)
+    book.add(all.length > 1 ? 'sheet-packed-asked' : 'sheet-packed-taken', all.length > 1 ? 'question' : 'note', {
+      count: all.length,
+      found: all.join(', ').slice(0, 120),
+      expected: taken.name,
+    });
+  return { ...taken, all, remarks: book.list() };
+}
+
+function holdsData({ name, bytes }: PackedFile, context: IntakeContext): boolean {
+  if (bytes.length > LARGEST_EVIDENCE_BYTES || recogniseForeign(bytes) === 'archive') return false;
+  if (FORMS.some((one) => one.matches(bytes))) return true;
+  return (
+    (openSheet(name, bytes, { ...context, onProgress: () => context.onProgress?.(0) }, openRemarkBook(name))
+      ?.dateColumn ?? -1) >= 0
+  );
+}
+
+/** One file of an archive, read as it would be by itself; its records bear its name where there are others. */
+function ofArchive(fileName: string, packed: Packed, given: IntakeChoices, context: IntakeContext): IntakeResult {
+  const { sheet: _, ...choices } = given;
+  const own = readFile(packed.name.split('/').at(-1)!, packed.bytes, choices, context);
+  const isAlone = packed.all.length === 1;
+  const series = own.preview.series.map((one) => (isAlone ? one : { ...one, name: `${packed.name}: ${one.name}` }));
+  const remarks = own.preview.remarks.map((remark) => ({ ...remark, file: fileName }));
+  return {
+    ...own,
+    preview: {
+      ...own.preview,
+      fileName,
+      choices: { ...own.preview.choices, sheet: packed.name },
+      ...(isAlone ? {} : { sheets: [...packed.all], part: { ...own.preview.part, sheet: packed.name } }),
+      series,
+      remarks: [...packed.remarks, ...remarks],
+    },
   };
 }
 

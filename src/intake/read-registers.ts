@@ -2,8 +2,11 @@
 
 import type { IntakeShape, ShapeReading } from './importer/shape.ts';
 import type { IntakeChoices, IntakeContext } from './intake.ts';
+import { isNumberColumn } from './layout/column-facts.ts';
 import type { RegisterSheets } from './layout/register-rows.ts';
+import type { Sheet } from './layout/sheet.ts';
 import { columnName } from './layout/value-cells.ts';
+import { decideDecimal } from './numbers/decide-decimal.ts';
 import type { RemarkBook } from './terms/remark-book.ts';
 
 export function readRegisters(
@@ -34,7 +37,10 @@ export function readRegisters(
   for (const { sheet } of sheets) {
     const reading = shape.parse({ sheet, choices: settled, context, book });
     // What the first register settled holds for the file, so that nothing is asked twice.
-    settled = { ...settled, ...ofTheFile(reading.choices) };
+    settled = {
+      ...settled,
+      ...ofTheFile(writesSign(sheet) ? reading.choices : { ...reading.choices, decimal: settled.decimal }),
+    };
     readings.push(reading);
   }
   let number = 0;
@@ -57,6 +63,10 @@ export function readRegisters(
     ...(readings.every((r) => r.valueColumns) ? { valueColumns: readings.flatMap((r) => r.valueColumns ?? []) } : {}),
   };
 }
+
+/** A register of whole numbers says nothing of the decimal sign of the others. */
+const writesSign = ({ columns, table, firstRow }: Sheet): boolean =>
+  columns.some((c) => isNumberColumn(c) && decideDecimal(table, c.index, firstRow, []).state !== 'plain');
 
 function ofTheFile({ dayFirst, decimal, stamp, clock, toInclusive }: IntakeChoices): IntakeChoices {
   return {

@@ -20,6 +20,7 @@ const KEYS: readonly (readonly [code: RegExp, key: Key])[] = [
   [/^sheet-/, 'sheet'],
   [/^direction-/, 'role'],
   [/^net-/, 'net'],
+  [/^own-use-/, 'ownUse'],
   [/^records-/, 'beside'],
   [/^weather-/, 'weatherMeasured'],
 ];
@@ -30,6 +31,7 @@ const OTHER_VALUES: Readonly<Partial<Record<Key, readonly string[]>>> = {
   dayFirst: ['true', 'false'],
   toInclusive: ['true', 'false'],
   net: ['true', 'false'],
+  ownUse: ['within', 'apart'],
   beside: ['added', 'aside'],
   weatherMeasured: ['true', 'false'],
   role: ['import', 'export', 'generation', 'heat-pump'],
@@ -41,6 +43,7 @@ function taken(key: Key, { expected }: Remark, choices: IntakeChoices): unknown 
   if (key === 'net' || key === 'weatherMeasured' || key === 'dayFirst' || key === 'toInclusive')
     return choices[key] ?? true;
   if (key === 'role') return choices.role ?? 'import';
+  if (key === 'ownUse') return choices.ownUse ?? 'within';
   if (key === 'beside') return choices.beside ?? 'added';
   const number = Number(expected);
   return choices[key] ?? (expected !== undefined && Number.isFinite(number) ? number : expected);

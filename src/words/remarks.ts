@@ -198,6 +198,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{at}: {column} reads {names}, where the column is in {expectedNames}. It was converted.{alike}',
   ),
   'sum-left-out': phrase('{file}: {record} is the sum of {names}, so it was left out and nothing counts twice.'),
+  'own-use-asked': phrase(
+    '{column} of {file} may hold what the home used of its own making ({names}) besides what it bought. We took it all as bought. Say whether it does.',
+  ),
   'phases-added': phrase('{file} has each phase of the supply by itself ({names}). They were added.'),
   'unit-not-of-carrier': phrase(
     '{column} of {file} says {words}, which does not go with what it is of. We took {expected}. Choose what the file is of, or its unit.',
@@ -421,6 +424,10 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'sheet-asked': phrase(
     '{file} has {count, plural, one {# sheet} other {# sheets}} with data ({names}). We read "{expectedNames}". Choose another if that is wrong.',
   ),
+  'sheet-packed-asked': phrase(
+    '{file} packs {count, plural, one {# file} other {# files}} with data ({names}). We read "{expectedNames}". Choose another if that is wrong; add {file} again for each of them.',
+  ),
+  'sheet-packed-taken': phrase('We read "{expectedNames}" out of {file}.'),
   'sheet-taken': phrase('We read the sheet "{expectedNames}" of {file}.'),
   'paper-locked': phrase(
     '{file} is locked with a password. Open it with the password, print it to a new PDF without one, and choose that.',

@@ -47,6 +47,7 @@ const ABOUT: Readonly<Record<string, string>> = {
   'period-side-asked': 'period side',
   'stamp-side-asked': 'side',
   'net-asked': 'net',
+  'own-use-asked': 'own use',
   'column-asked': 'column',
 };
 
@@ -72,6 +73,8 @@ function answerTo(code: string, d: Dialect, { valueColumn }: Written): IntakeCho
       return { shape: d.measure === 'counter' ? 'counter' : 'bills' };
     case 'direction-asked':
       return { role: WHAT[d.what === 'feed' || d.what === 'generation' ? d.what : 'use'][1] as never };
+    case 'own use':
+      return { ownUse: 'apart' };
     case 'net':
       return { net: true };
     case 'column':

@@ -411,6 +411,7 @@ function inFixedWidth(lines: readonly (readonly string[])[], lineEnd: string): s
 /** What a twist leaves open. */
 const OPEN: readonly (readonly [Twist, readonly string[]])[] = [
   ['net', ['net', 'carrier']],
+  ['own use beside', ['own use']],
   ['sent out below nought', ['net']],
   ['the same twice', ['column']],
   ['sum of rates', ['column']],

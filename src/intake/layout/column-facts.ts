@@ -37,6 +37,8 @@ export interface ColumnFacts {
   readonly money: number;
   /** Columns of the other phases of the supply, to be added. */
   readonly phases?: readonly number[];
+  /** Columns to be taken off: what the home used of its own making, in a use that holds it. */
+  readonly less?: readonly number[];
   /** Unit written behind the numbers, as in "3.4 kWh". */
   readonly suffix: string;
 }

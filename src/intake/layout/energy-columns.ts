@@ -8,7 +8,7 @@ import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings
 import type { Sheet } from './sheet.ts';
 import { carrierOfTitles, unitOfTitles } from './titles.ts';
 import { columnName } from './value-cells.ts';
-import { A_DAY, DRAWN, IDENTIFIER, RATE_REGISTER, withoutBrackets } from './vocabulary.ts';
+import { A_DAY, DRAWN, IDENTIFIER, OWN_USE, RATE_REGISTER, withoutBrackets } from './vocabulary.ts';
 
 /** Number columns that may hold quantities, best first. Costs, rates, counters, numbers of customers and hours are none. */
 export function quantityColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {
@@ -76,7 +76,7 @@ export function seriesColumns(
     return log;
   }
   const kinds = named.length === 0 ? [best] : ofEachKind(found);
-  const columns = joinPhases(kinds, found);
+  const columns = joinPhases(kinds, found).map((c) => withoutOwnUse(sheet, c, all, choices, book));
   remarkPhases(sheet, columns, book);
   const read = indicesOf(columns);
   const rivals = found.filter((c) => !read.includes(c.index) && isRival(c, columns));
@@ -120,6 +120,34 @@ export function joinPhases(columns: readonly ColumnFacts[], found: readonly Colu
 
 export const indicesOf = (columns: readonly ColumnFacts[]): number[] =>
   columns.flatMap((c) => [c.index, ...(c.phases ?? [])]);
+
+/** A use beside what the home made may hold what it used of that: asked, and taken off where it does. */
+function withoutOwnUse(
+  sheet: Sheet,
+  column: ColumnFacts,
+  all: readonly ColumnFacts[],
+  choices: IntakeChoices,
+  book: RemarkBook,
+): ColumnFacts {
+  const { seriesRole, carrier = 'electricity', unit } = column.meaning;
+  const isUse = seriesRole === undefined && carrier === 'electricity' && !DRAWN.test(plainWords(column.heading));
+  const of = (role: string) => all.find((c) => c.meaning.seriesRole === role && c.meaning.unit === unit);
+  const own = sheet.columns.find((c) => {
+    const words = plainWords(c.heading);
+    return isNumberColumn(c) && OWN_USE.test(words) && unitOfWords(words) === unit;
+  });
+  const [made, sent] = [of('generation'), of('export')];
+  if (!isUse || isOfDegrees(unit) || !(own || made)) return column;
+  if (choices.ownUse === undefined)
+    book.add('own-use-asked', 'question', {
+      column: columnName(sheet, column.index),
+      found: columnName(sheet, (own ?? made)!.index),
+    });
+  if (choices.ownUse !== 'within') return column;
+  if (own) return { ...column, less: [own.index] };
+  // Made and not sent out was used at home.
+  return { ...column, less: [made!.index], ...(sent ? { phases: [...(column.phases ?? []), sent.index] } : {}) };
+}
 
 const isOneKind = (a: ColumnFacts, b: ColumnFacts): boolean =>
   a.meaning.unit === b.meaning.unit &&
@@ -334,7 +362,7 @@ export function unitBeside({ columns, table, firstRow }: Sheet): EnergyUnit | un
 }
 
 const OF_FUELS =
-  /\btype\b|commodity|\bfuel|service|utility|energieart|sparte|medium|^energi|fluide|suministro|fornitura/;
+  /\btype\b|parameter|quantity|variable|measurement|\bfield\b|commodity|\bfuel|service|utility|energieart|sparte|medium|^energi|fluide|suministro|fornitura/;
 
 /** The units of a column of units that names several, row by row. */
 export function unitsByRow({ columns, table, firstRow }: Sheet): readonly EnergyUnit[] {

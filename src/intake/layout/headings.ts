@@ -81,6 +81,7 @@ export function plainWords(heading: string): string {
 }
 
 export function unitOfWords(words: string): EnergyUnit | undefined {
+  if (/\b(imp(ulse?n?|ulsions?)?|pulses?) ?\/ ?k ?wh/.test(words)) return 'pulse';
   if (/\bmwh\b|megawatt/.test(words)) return 'MWh';
   if (/\bkwh\b|kilowatt.?(h\b|hour|stund|heure|hora|uur|ore)|\bkw h\b/.test(words)) return 'kWh';
   if (/\bwh\b|(?<!kilo)watt.?(hours?|stund|heure)/.test(words)) return 'Wh';
@@ -175,7 +176,8 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   )
     return 'beside';
   if ((unit === 'W' || unit === 'kW') && HIGHEST.test(words)) return 'beside';
-  if (/p ?\/ ?kwh|pence per|per kwh|\/ ?kwh|unit (price|rate)|ppl\b|per lit|standing/.test(words)) return 'rate';
+  if (unit !== 'pulse' && /p ?\/ ?kwh|pence per|per kwh|\/ ?kwh|unit (price|rate)|ppl\b|per lit|standing/.test(words))
+    return 'rate';
   // "Rate 1 (kWh)" is a register; "Rate" alone is a price.
   if (unit === undefined && /\brate\b(?! ?\d)|\btariff?\b(?! ?\d)/.test(words)) return 'rate';
   if (unit === undefined && MONEY.test(words)) return 'cost';

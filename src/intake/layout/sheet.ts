@@ -134,7 +134,11 @@ function describeSheet(
   const width = widthOf(table, firstRow, headingRow);
   const headings = joinHeadings(table, headingRow, firstRow, width);
   const rows = sampleRows(table, firstRow);
-  const facts = headings.map((heading, index) => columnFacts(table, index, rows, heading));
+  const facts = setStillAside(
+    table,
+    rows,
+    headings.map((heading, index) => columnFacts(table, index, rows, heading)),
+  );
   const columns = pairLastReadings(nameByPartner(nameLogColumns(facts)));
   const preamble = titleLines(table, Math.max(0, headingRow < 0 ? firstRow : headingRow));
   const best = dateForm === 'calendar' ? preferredDate(columns, dateColumn) : dateColumn;
@@ -231,6 +235,15 @@ function sampleRows(table: Table, firstRow: number): number[] {
   const rows: number[] = [];
   for (let row = firstRow; row < Math.min(table.rowCount, firstRow + SAMPLE_ROWS); row++) rows.push(row);
   return rows;
+}
+
+/** A moment that stands in every row alike tells of the file, where another column of dates goes on. */
+function setStillAside(table: Table, rows: readonly number[], columns: readonly ColumnFacts[]): ColumnFacts[] {
+  const isStill = (c: ColumnFacts) =>
+    rows.every((row) => cellText(table, row, c.index) === cellText(table, rows[0]!, c.index));
+  const still = rows.length < 3 ? [] : columns.filter((c) => isDateColumn(c) && isStill(c));
+  if (!columns.some((c) => isDateColumn(c) && !still.includes(c))) return [...columns];
+  return columns.map((c) => (still.includes(c) ? { ...c, dates: 0, words: c.sampled, meaning: { role: 'index' } } : c));
 }
 
 /** Among several date columns the one named as start comes first, then one named as date, then the leftmost. */

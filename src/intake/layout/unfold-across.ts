@@ -9,6 +9,8 @@ import { plainWords, unitOfWords } from './headings.ts';
 import { TOTALS } from './vocabulary.ts';
 
 const SEARCHED_ROWS = 40;
+/** Fewer dates side by side may be the two ends of a bill and others. A judgement. */
+const LEAST_ACROSS = 6;
 const MOST_CELLS = 400_000;
 
 /** What stands across, and the stamp of a cell by the words above and left of it; undefined where they make none. */
@@ -17,6 +19,8 @@ interface Across {
   /** Whether the words on the left are times of the day rather than part of a date. */
   readonly hasHours: boolean;
   readonly stampOf: (above: string, left: string) => string | undefined;
+  /** Columns on the left that say of what a row is. */
+  readonly names?: readonly number[];
 }
 
 /** Undefined where nothing of the kind stands across, or where a row does not say when it was. */
@@ -74,6 +78,14 @@ function findAcross(heads: readonly string[], left: readonly string[], year: str
   }
   if (columns.length >= 2 && all(isYear) && left.length >= 3 && down((text) => monthNumber(text) > 0))
     return { columns, hasHours: false, stampOf: (above, of) => `${above}-${two(monthNumber(of))}` };
+  const dated = columns.filter((c) => ['month', 'day'].includes(kindOf(heads[c]!) ?? ''));
+  const names = heads.map((_, c) => c).filter((c) => c < dated[0]! && heads[c] !== '');
+  if (
+    dated.length >= LEAST_ACROSS &&
+    names.length + dated.length >= columns.length &&
+    down((text) => kindOf(text) === undefined && !isHour(text))
+  )
+    return { columns: dated, hasHours: false, stampOf: (above) => above, names };
   const areDays = columns.length >= 28 && columns.length <= 31 && columns.every((c, i) => Number(heads[c]) === i + 1);
   if (areDays && down((text) => monthText(text, year) !== undefined))
     return { columns, hasHours: false, stampOf: (above, of) => `${monthText(of, year)}-${two(above)}` };
@@ -91,7 +103,11 @@ function monthText(text: string, year: string | undefined): string | undefined {
   return month > 0 && year !== undefined ? `${year}-${two(month)}` : undefined;
 }
 
-function unfold(table: Table, headingRow: number, { columns, hasHours, stampOf }: Across): Table | undefined {
+function unfold(
+  table: Table,
+  headingRow: number,
+  { columns, hasHours, stampOf, names = [] }: Across,
+): Table | undefined {
   const lines: string[] = [];
   const lineOfRow: number[] = [];
   const put = (row: number, cells: readonly string[]) => {
@@ -101,7 +117,8 @@ function unfold(table: Table, headingRow: number, { columns, hasHours, stampOf }
   for (let row = 0; row < headingRow; row++) put(row, rowTexts(table, row));
   const corner = cellText(table, headingRow, 0);
   const value = unitOfWords(plainWords(corner)) === undefined ? 'Value' : `Value ${corner}`;
-  put(headingRow, hasHours ? ['Date', 'Time', value] : ['Date', value]);
+  const named = names.map((c) => cellText(table, headingRow, c));
+  put(headingRow, hasHours ? ['Date', 'Time', value] : [...named, 'Date', value]);
   for (const column of columns)
     for (let row = headingRow + 1; row < table.rowCount; row++) {
       const left = cellText(table, row, 0);
@@ -111,7 +128,7 @@ function unfold(table: Table, headingRow: number, { columns, hasHours, stampOf }
       if (!hasHours && isMissing(cell)) continue;
       const stamp = stampOf(cellText(table, headingRow, column), left);
       if (stamp === undefined) return undefined;
-      put(row, hasHours ? [stamp, left, cell] : [stamp, cell]);
+      put(row, hasHours ? [stamp, left, cell] : [...names.map((c) => cellText(table, row, c)), stamp, cell]);
     }
   const unfolded = splitTable(`${lines.join('\n')}\n`, '\t', 0);
   return unfolded && { ...unfolded, lineOfRow: Uint32Array.from(lineOfRow.slice(0, unfolded.rowCount)) };

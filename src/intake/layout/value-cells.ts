@@ -69,13 +69,19 @@ function signByAmount(sheet: Sheet, column: number, { found }: DecimalDecision):
 
 const DIGIT_NINE = 57;
 
-/** Amounts of a column, with those of its other phases added. */
+/** Amounts of a column, with those of its other phases added and those of its own making taken off. */
 export function readAmounts(sheet: Sheet, facts: ColumnFacts, ...rest: RestOfReading): Float64Array {
   const values = readValues(sheet, facts.index, ...rest);
   for (const phase of facts.phases ?? []) {
     const more = readValues(sheet, phase, ...rest);
     for (let i = 0; i < values.length; i++) values[i]! += more[i]!;
   }
+  for (const part of facts.less ?? []) {
+    const own = readValues(sheet, part, ...rest);
+    for (let i = 0; i < values.length; i++) values[i]! -= own[i]!;
+  }
+  // Rounding in the file may leave less than nothing.
+  if (facts.less) for (let i = 0; i < values.length; i++) if (values[i]! < 0) values[i] = 0;
   return values;
 }
 type RestOfReading = Parameters<typeof readValues> extends [Sheet, number, ...infer Rest] ? Rest : never;

@@ -59,7 +59,12 @@ export const SENT_OUT = any(
   words('einspeis|ruckliefer|ruckspeis|uberschuss|ueberschuss|lieferung ins|netzlieferung|abgabe ins'),
   words('revente|vertid|excedent|exportaci|exportad|inyect|iniezion|immission|immess|ecceden'),
   words('energia cedut|cessione|teruglever|terug ?gelever|injectie|invoed|teruggaaf|elsalg|overskud'),
-  words('salg til|solgt til|leveret til net|eksport', '^-?a ?[-−–](?= ?($|[\\[(]|k?wh))', '^[-−–]a(?![a-z])'),
+  words(
+    'salg til|solgt til|leveret til net|eksport',
+    '^-?a ?[-−–](?= ?($|[\\[(]|k?wh))',
+    '(?<![a-z])p ?[-−–](?= ?($|[\\[(]))',
+    '^[-−–]a(?![a-z])',
+  ),
   whole('export|exports|exported|solgt|salg|returned|wirk(arbeit|energie|leistung)? lieferung|2[.:](?:8|9|29)[.:]\\d'),
 );
 
@@ -79,7 +84,7 @@ export const DRAWN = any(
   whole(
     'import|imported|purchased?|bought|gekauft|zugekauft|achete|comprad[ao]|acquistat[ao]|ingekocht|kobt|1[.:](?:8|9|29)[.:]\\d',
   ),
-  words('^\\+?a ?\\+(?= ?($|[\\[(]|k?wh))', '^\\+a(?![a-z])'),
+  words('^\\+?a ?\\+(?= ?($|[\\[(]|k?wh))', '^\\+a(?![a-z])', '(?<![a-z])p ?\\+(?= ?($|[\\[(]))'),
 );
 /** Codes of the two ways, drawn and sent out, that mean so beside each other only. */
 export const PARTNER_CODES: readonly (readonly [drawn: string, sentOut: string])[] = [
@@ -174,7 +179,7 @@ export const HOUR_NUMBER = any(
 
 export const PERIOD_START = any(
   only('from|start|begin|von|ab|de|du|da|dal|dalle|desde|van|vanaf|fra'),
-  whole('start(ed|ing|s)?|begin(ning|ns)?|beginn|debut|inicio|inizio|begyndelse|commencement'),
+  whole('start(ed|ing|s)?|begin(ning|ns)?|beginn|debut|inicio|inizio|begyndelse|commencement|commencing'),
   words('startzeit|starttijd|starttid|startdat|begindat|begintijd|startdato|zeitvon|datumvon'),
   words('date from|from date|^from\\b|\\b(zeit|datum|uhrzeit) von\\b|\\bfra dato\\b|^fra\\b', '\\bdate de debut\\b'),
 );

@@ -25,6 +25,8 @@ import { findQualityColumn } from './long-interval.ts';
 
 /** Rising values over this many rows are no coincidence. */
 const TELLING_ROWS = 30;
+/** Over so many a single fall is an exchange. */
+const LONG_ROWS = 100;
 
 export const register: IntakeShape = {
   name: 'counter',
@@ -40,7 +42,7 @@ export const register: IntakeShape = {
         (c) =>
           !counters.includes(c) &&
           c.largest > c.smallest &&
-          !onlyRises(sheet, c) &&
+          !isCounter(sheet, c) &&
           c.meaning.role === 'value' &&
           isOfEnergy(sheet, c),
       )
@@ -129,6 +131,12 @@ function isOfEnergy(sheet: Sheet, column: ColumnFacts): boolean {
   return (unit !== undefined || column.meaning.carrier !== undefined) && !isOfDegrees(unit) && !isPower(unit);
 }
 
+/** In the order of time it goes up but for an exchange of the meter. */
+function isCounter(sheet: Sheet, c: ColumnFacts): boolean {
+  const [backs, ons] = stepOf(sheet).isNewestFirst ? [c.rises, c.falls] : [c.falls, c.rises];
+  return onlyRises(sheet, c) || (c.numbers >= LONG_ROWS && backs <= 1 && ons > c.numbers * 0.5);
+}
+
 /** In the order of time; what falls while the days go on is no counter. */
 const onlyRises = (sheet: Sheet, { rising, falling }: ColumnFacts): boolean =>
   stepOf(sheet).isNewestFirst ? falling : rising;
@@ -157,7 +165,9 @@ function counterColumns(sheet: Sheet, isChosen = false): ColumnFacts[] {
   const named = columns.filter(
     (c) => c.meaning.role === 'reading' && Math.min(c.falls, c.rises) <= 1 + c.numbers * 0.02,
   );
-  const rising = columns.filter((c) => onlyRises(sheet, c) && (isChosen || c.numbers >= TELLING_ROWS));
+  const rising = columns.filter((c) =>
+    isChosen ? onlyRises(sheet, c) : c.numbers >= TELLING_ROWS && isCounter(sheet, c),
+  );
   const found = [...named, ...rising.filter((c) => !named.includes(c))];
   const log = logColumns(found);
   if (log) return log;

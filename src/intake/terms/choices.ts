@@ -70,6 +70,8 @@ export const IntakeChoices = z.object({
   pulsesPerKWh: z.number().positive().max(1_000_000).optional(),
   /** Whether readings below nought are what was sent out, so that the record is use less export. */
   net: z.boolean().optional(),
+  /** Whether a use holds what the home used of its own making, which is then taken off it. */
+  ownUse: z.enum(['within', 'apart']).optional(),
   /** Whether temperatures are a record of the days that they bear, rather than means or a typical year. */
   weatherMeasured: z.boolean().optional(),
   /** Sets aside what was chosen for an earlier file with the same headings. */

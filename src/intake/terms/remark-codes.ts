@@ -44,6 +44,7 @@ export const REMARK_CODES = [
   'unit-mixed',
   'unit-converted',
   'sum-left-out',
+  'own-use-asked',
   'phases-added',
   'units-by-row',
   'unit-not-of-carrier',
@@ -135,6 +136,8 @@ export const REMARK_CODES = [
   'workbook-empty',
   'sheet-asked',
   'sheet-taken',
+  'sheet-packed-asked',
+  'sheet-packed-taken',
   // Bills on paper
   'paper-locked',
   'paper-broken',

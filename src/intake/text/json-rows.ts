@@ -51,6 +51,8 @@ function flatRow(value: unknown): Row | undefined {
   const row: Record<string, Value> = {};
   for (const [name, one] of Object.entries(value)) {
     if (isPlain(one)) row[name] = one;
+    // Coordinates and marks are no values of their own.
+    else if (Array.isArray(one) && one.length <= MOST_MARKS && one.every(isPlain)) continue;
     else {
       const inner = flatRow(one);
       if (!inner) return undefined;
@@ -63,6 +65,7 @@ function flatRow(value: unknown): Row | undefined {
 const isPair = (value: unknown): value is readonly Value[] =>
   Array.isArray(value) && value.length >= 2 && value.every(isPlain);
 const LEAST_DATES = 3;
+const MOST_MARKS = 4;
 const IS_DATE = /^\d{4}-\d{2}(-\d{2}([T ]\d{2}:\d{2}\S*)?)?$|^\d{2}[./]\d{2}[./]\d{4}( \d{2}:\d{2}(:\d{2})?)?$/;
 
 /** The one list of records, with the plain values beside it as titles; two lists in one file say nothing of which. */

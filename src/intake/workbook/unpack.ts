@@ -11,14 +11,14 @@ const GROWN_BYTES = 8 * 1024 * 1024;
 /** Small pieces, so that a packed bomb is noticed before it has grown. */
 const CHUNK = 1 << 13;
 const MOST_PARTS = 2000;
-const WANTED =
-  /^xl\/(workbook\.xml|_rels\/workbook\.xml\.rels|sharedStrings\.xml|styles\.xml|worksheets\/[^/]+\.xml)$/i;
+const PARTS = /^xl\/(workbook\.xml|_rels\/workbook\.xml\.rels|sharedStrings\.xml|styles\.xml|worksheets\/[^/]+\.xml)$/i;
 
 export type Unpacked =
   | { readonly parts: ReadonlyMap<string, Uint8Array> }
   | { readonly fault: 'too large' | 'damaged'; readonly found: Wording };
 
-export function unpack(bytes: Uint8Array, onProgress?: (share: number) => void): Unpacked {
+/** @param wanted which parts are unpacked, by their names */
+export function unpack(bytes: Uint8Array, onProgress?: (share: number) => void, wanted = PARTS): Unpacked {
   const parts = new Map<string, Uint8Array>();
   let held = 0;
   let entries = 0;
@@ -29,7 +29,7 @@ export function unpack(bytes: Uint8Array, onProgress?: (share: number) => void):
     if (++entries > MOST_PARTS) isTooLarge = true;
     if (isTooLarge) return;
     const name = file.name.replaceAll('\\', '/').replace(/^\/+/, '');
-    if (!WANTED.test(name)) return;
+    if (!wanted.test(name)) return;
     const pieces: Uint8Array[] = [];
     let size = 0;
     file.ondata = (error, piece, isLast) => {

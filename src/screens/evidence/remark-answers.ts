@@ -133,6 +133,11 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
         { label: say('Add it, a further meter'), choice: { beside: 'added' }, holds: false },
         { label: say('Do not use it'), choice: { beside: 'aside' }, holds: false },
       ];
+    case 'own-use-asked':
+      return [
+        { label: say('All of it was bought'), choice: { ownUse: 'apart' }, holds: true },
+        { label: say('Own use is within'), choice: { ownUse: 'within' }, holds: false },
+      ];
     case 'net-asked':
       return [
         { label: say('Sent out'), choice: { net: true }, holds: true },
@@ -154,6 +159,7 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
         { label: say('Amounts used'), choice: { shape: preview.shape ?? undefined }, holds: true },
       ];
     case 'sheet-asked':
+    case 'sheet-packed-asked':
       return sheetChoices(preview);
     default:
       return [];

@@ -100,6 +100,8 @@ export const REMARKS: Catalogue = {
     '{at}: {column} lautet {names}, die Spalte ist aber in {expectedNames}. Der Wert wurde umgerechnet.{alike}',
   '{file}: {record} is the sum of {names}, so it was left out and nothing counts twice.':
     '{file}: {record} ist die Summe aus {names} und wurde weggelassen, damit nichts doppelt zählt.',
+  '{column} of {file} may hold what the home used of its own making ({names}) besides what it bought. We took it all as bought. Say whether it does.':
+    '{column} von {file} kann neben dem Netzbezug auch selbst Erzeugtes enthalten ({names}). Wir nehmen alles als Netzbezug. Sagen Sie, ob es so ist.',
   '{file} has each phase of the supply by itself ({names}). They were added.':
     '{file} enthält jeden Leiter des Anschlusses für sich ({names}). Sie wurden addiert.',
   '{column} of {file} says {words}, which does not go with what it is of. We took {expected}. Choose what the file is of, or its unit.':
@@ -252,6 +254,9 @@ export const REMARKS: Catalogue = {
     '{file} hat kein Blatt mit Zeilen. Speichern Sie die Daten als CSV, oder wählen Sie eine andere Datei.',
   '{file} has {count, plural, one {# sheet} other {# sheets}} with data ({names}). We read "{expectedNames}". Choose another if that is wrong.':
     '{file} hat {count, plural, one {# Blatt} other {# Blätter}} mit Daten ({names}). Gelesen wurde „{expectedNames}“. Wählen Sie ein anderes, wenn das falsch ist.',
+  '{file} packs {count, plural, one {# file} other {# files}} with data ({names}). We read "{expectedNames}". Choose another if that is wrong; add {file} again for each of them.':
+    '{file} enthält gepackt {count, plural, one {# Datei} other {# Dateien}} mit Daten ({names}). Gelesen wird „{expectedNames}“. Wählen Sie eine andere, falls das falsch ist; fügen Sie {file} für jede weitere noch einmal hinzu.',
+  'We read "{expectedNames}" out of {file}.': 'Aus {file} wurde „{expectedNames}“ gelesen.',
   'We read the sheet "{expectedNames}" of {file}.': 'Gelesen wurde das Blatt „{expectedNames}“ von {file}.',
   '{at} should end with the place and its clock; {found} is no number of {expected}. Download the weather file again.':
     '{at} sollte mit dem Ort und seiner Uhrzeit enden; {found} ist keine Zahl der {expected}. Laden Sie die Wetterdatei noch einmal herunter.',

@@ -1,0 +1,18 @@
+/** A packed archive of data files: each of them by itself, as the sheets of a workbook are. */
+import { unpack } from './unpack.ts';
+
+export interface PackedFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+const DATA = /\.(csv|tsv|txt|dat|json|xml|epw|xlsx)$/i;
+/** Marks that one system of computers packs beside each file. */
+const HIDDEN = /^__macosx\/|(^|\/)\./i;
+
+/** The files that may hold data, by the names that the archive gives them; undefined where it cannot be unpacked. */
+export function unpackFiles(bytes: Uint8Array): readonly PackedFile[] | undefined {
+  const unpacked = unpack(bytes, undefined, DATA);
+  if ('fault' in unpacked) return undefined;
+  return [...unpacked.parts].flatMap(([name, part]) => (HIDDEN.test(name) ? [] : [{ name, bytes: part }]));
+}
