@@ -65,7 +65,7 @@ export async function gatherInput(given: GatherInput): Promise<WholeHousehold> {
     whole.evidence.map(({ import: one }) => one),
     () => true,
   );
-  refuseQuestions(rivals, {});
+  refuseQuestions(rivals, { choices: {}, series: [], shape: null });
   return whole;
 }
 

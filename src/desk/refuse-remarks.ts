@@ -1,5 +1,5 @@
 /** Refuses a file of which intake says that it cannot be taken, with intake's own sentence. */
-import type { IntakeChoices } from '../intake/intake.ts';
+import type { IntakePreview } from '../intake/intake.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
 import { answerSentence } from '../words/answers.ts';
 import { remarkSentence } from '../words/remarks.ts';
@@ -29,23 +29,25 @@ const ANSWERS: Readonly<Record<string, readonly string[]>> = {
   'paper-contradicted-asked': ['choices.paper.asPrinted', 'choices.paper.words'],
 };
 
+type Understood = Pick<IntakePreview, 'choices' | 'series' | 'shape'>;
+
 /** How a question of intake is answered outside the window. */
-export function answerTo(remark: Remark, choices: IntakeChoices): string {
+export function answerTo(remark: Remark, preview: Understood): string {
   const keys = ANSWERS[remark.code];
   return keys === undefined
-    ? answerSentence(remark, choices)
+    ? answerSentence(remark, preview)
     : say('A household file answers it with {keys}.', { keys: keys.join(', ') });
 }
 
 /** Refuses to keep a file while a question of intake is open; each with how it is answered outside the window. */
-export function refuseQuestions(remarks: readonly Remark[], choices: IntakeChoices): void {
+export function refuseQuestions(remarks: readonly Remark[], preview: Understood): void {
   const [first, ...others] = remarks
     .filter(({ weight }) => weight === 'question')
     .map((remark) => ({
       code: remark.code,
       message: remarkSentence(remark),
       where: whereOf(remark),
-      remedy: answerTo(remark, choices),
+      remedy: answerTo(remark, preview),
     }));
   if (first) throw new ManyRefusals([first, ...others]);
 }

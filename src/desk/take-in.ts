@@ -49,7 +49,7 @@ export interface TakeInInput extends Omit<ReadIn, 'zone'> {
 export async function takeIn({ choices, context, readEvidence, ...input }: TakeInInput): Promise<TakenIn> {
   const read = await readEvidence(input.file.fileName, input.file.bytes, choices, context);
   const taken = takeRead(read, { ...input, zone: context.zone });
-  refuseQuestions(read.preview.remarks, read.preview.choices);
+  refuseQuestions(read.preview.remarks, read.preview);
   return taken;
 }
 

@@ -87,7 +87,7 @@ export function readText(preview: IntakePreview, zone: string | null): string {
       : say('Clock of the home: {zone}.', { zone }),
     ...remarks.flatMap((remark) => [
       `${remark.weight}: ${remarkSentence(remark)}`,
-      ...(remark.weight === 'question' ? [`  ${answerTo(remark, choices)}`] : []),
+      ...(remark.weight === 'question' ? [`  ${answerTo(remark, preview)}`] : []),
     ]),
     ...inColumns(
       rows.slice(0, 5).map(({ line, cells }) => [say('line {row}', { row: String(line) }), ...shortened(cells)]),
@@ -97,7 +97,8 @@ export function readText(preview: IntakePreview, zone: string | null): string {
 }
 
 /** A paper as a list of what was read of it, each value with what proves it. */
-function paperText({ fileName, choices, series, remarks }: IntakePreview, { values, tariffs }: PaperReading): string {
+function paperText(preview: IntakePreview, { values, tariffs }: PaperReading): string {
+  const { fileName, series, remarks } = preview;
   const counts = (state: PaperValue['state']) => values.filter((one) => one.state === state).length;
   return [
     say('{fileName}: a bill on paper, {proved} values proved, {read} read, {against} contradicted', {
@@ -111,7 +112,7 @@ function paperText({ fileName, choices, series, remarks }: IntakePreview, { valu
     ...tariffs.map(({ name, versions }) => say('Tariff: {name}, {count} version(s)', { name, count: versions.length })),
     ...remarks.flatMap((remark) => [
       `${remark.weight}: ${remarkSentence(remark)}`,
-      ...(remark.weight === 'question' ? [`  ${answerTo(remark, choices)}`] : []),
+      ...(remark.weight === 'question' ? [`  ${answerTo(remark, preview)}`] : []),
     ]),
     '',
   ].join('\n');

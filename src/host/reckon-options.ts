@@ -123,14 +123,23 @@ function parse(args: readonly string[]) {
   });
 }
 
+const valueIn = (written: string): unknown =>
+  /^(true|false|-?\d+(\.\d+)?)$/.test(written) ? JSON.parse(written) : written;
+
 /** "unit=kWh" and "columns.value=2" as the choices of a household file. */
 function readChoices(pairs: readonly string[]): IntakeChoices {
   const choices: Record<string, unknown> = {};
   for (const pair of pairs) {
+    const ofOne = /^ofColumns\.(.+)\.([a-zA-Z]+)=(.*)$/.exec(pair);
+    if (ofOne) {
+      const all = (choices.ofColumns ?? {}) as Record<string, Record<string, unknown>>;
+      choices.ofColumns = { ...all, [ofOne[1]!]: { ...all[ofOne[1]!], [ofOne[2]!]: valueIn(ofOne[3]!) } };
+      continue;
+    }
     const [, name, column, written] = /^([a-zA-Z0-9]+)(?:\.([a-z]+))?=(.*)$/.exec(pair) ?? [];
     if (name === undefined)
       throw refuse(`--choose takes a name and a value, such as unit=kWh, and “${pair}” was given.`);
-    const value = /^(true|false|-?\d+(\.\d+)?)$/.test(written!) ? JSON.parse(written!) : written;
+    const value = valueIn(written!);
     choices[name] = column === undefined ? value : { ...(choices[name] as object | undefined), [column]: value };
   }
   const parsed = z.strictObject(IntakeChoices.shape).safeParse(choices);

@@ -3,7 +3,7 @@
  * A new shape is one new file in `shapes/` that exports an `IntakeShape`, added to the list in `shapes/index.ts`.
  */
 export { bundle } from './bundle.ts';
-export { EnergyUnit, IntakeChoices, type IntakeContext } from './terms/choices.ts';
+export { type ChoicesOfColumn, EnergyUnit, IntakeChoices, type IntakeContext } from './terms/choices.ts';
 export {
   PAPER_SHAPE,
   type PageMode,

@@ -91,6 +91,7 @@ export function readFile(
         ...(sheet.workbook ? { sheet: sheet.workbook.sheet } : {}),
         ...(given.fill ? { fill: given.fill } : {}),
         ...(given.ownUse ? { ownUse: given.ownUse } : {}),
+        ...(given.ofColumns ? { ofColumns: given.ofColumns } : {}),
         ...(given.beside ? { beside: given.beside } : {}),
       },
       ...(sheet.workbook ? { sheets: [...sheet.workbook.sheets] } : {}),

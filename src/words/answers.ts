@@ -1,5 +1,5 @@
 /** How a question of intake is answered outside the window: the key of the household file, or the option of the command line. */
-import type { IntakeChoices } from '../intake/intake.ts';
+import type { IntakeChoices, IntakePreview } from '../intake/intake.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
 import { say } from './say.ts';
 
@@ -49,14 +49,37 @@ function taken(key: Key, { expected }: Remark, choices: IntakeChoices): unknown 
   return choices[key] ?? (expected !== undefined && Number.isFinite(number) ? number : expected);
 }
 
-/** @param choices as the preview settled them */
-export function answerSentence(remark: Remark, choices: IntakeChoices): string {
+const OF_ONE_COLUMN = /^(unit-(?!s)|degrees-|carrier-|pulses-|direction-|net-|own-use-)/;
+const OF_SEVERAL = /^(readings|days|counter)/;
+
+/** Whether a question is about one record of several, so that its answer must not touch the others. */
+export const isOfOneColumn = (
+  { code, column }: Remark,
+  { series, shape }: Pick<IntakePreview, 'series' | 'shape'>,
+): boolean => series.length > 1 && column !== undefined && OF_ONE_COLUMN.test(code) && OF_SEVERAL.test(shape ?? '');
+
+/** @param preview with the choices as it settled them */
+export function answerSentence(remark: Remark, preview: Pick<IntakePreview, 'choices' | 'series' | 'shape'>): string {
+  const { choices } = preview;
   if (remark.code === 'zone-asked') {
     const zone = remark.expected ?? '';
     return say('Answer with “zone”: "{zone}" in the household file, or with --zone {zone}.', { zone });
   }
   const key = KEYS.find(([code]) => code.test(remark.code))?.[1];
   const value = key === undefined ? choices.columns?.value : taken(key, remark, choices);
+  if (key !== undefined && remark.column !== undefined && isOfOneColumn(remark, preview)) {
+    const others = OTHER_VALUES[key]?.join(', ') ?? 'none';
+    return say(
+      'Answer with “choices”: {open} "ofColumns": {json} {close} at this file in the household file, or with --choose {option} beside --read{others, select, none {} other { (possible: {others})}}.',
+      {
+        open: '{',
+        close: '}',
+        json: JSON.stringify({ [remark.column]: { [key]: value } }),
+        option: `"ofColumns.${remark.column}.${key}=${String(value)}"`,
+        others,
+      },
+    );
+  }
   const [name, json] = key === undefined ? ['columns', JSON.stringify({ value })] : [key, JSON.stringify(value)];
   const option = key === undefined ? `columns.value=${value ?? 1}` : `${key}=${String(value)}`;
   const others = key === undefined ? undefined : OTHER_VALUES[key];

@@ -16,7 +16,7 @@ const ROLES: Record<SeriesRole, string> = {
 const CLOCKS = { local: phrase('local time'), utc: phrase('UTC'), standard: phrase('winter time all year') } as const;
 
 export function choicesInWords(choices: IntakeChoices): string {
-  const { shape, carrier, role, unit, dayFirst, decimal, clock, stamp, toInclusive, columns } = choices;
+  const { shape, carrier, role, unit, dayFirst, decimal, clock, stamp, toInclusive, columns, ofColumns } = choices;
   return [
     ...(shape === undefined ? [] : [say('type {shape}', { shape })]),
     ...(carrier === undefined ? [] : [carrierName(carrier)]),
@@ -30,5 +30,6 @@ export function choicesInWords(choices: IntakeChoices): string {
       ? []
       : [say(toInclusive ? 'the last day belongs to the bill' : 'the last day begins the next bill')]),
     ...(columns === undefined ? [] : [say('your columns')]),
+    ...(ofColumns === undefined ? [] : [say('what you said of single columns')]),
   ].join(', ');
 }

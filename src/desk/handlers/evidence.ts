@@ -163,8 +163,8 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
         return { evidence: null, duplicateOf: earlier.id };
       }
       const beside = besideStored(evidence, intervals);
-      const { choices: settled, remarks } = result.preview;
-      refuseQuestions([...remarks, ...joinedWith(evidence, beside).rivals], settled);
+      const { preview } = result;
+      refuseQuestions([...preview.remarks, ...joinedWith(evidence, beside).rivals], preview);
       const overlaps = overlapsOf(beside);
       store.addEvidence(evidence, rawFile, intervals, stageOf(work.onProgress, READING_SHARE, 1));
       rememberLayout(store, layout);

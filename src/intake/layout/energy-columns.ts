@@ -1,5 +1,5 @@
 /** Which columns hold the energy, litres or degrees, and what each is of. */
-import type { EnergyUnit, IntakeChoices } from '../terms/choices.ts';
+import { choicesFor, type EnergyUnit, type IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees, isPower, isVolumeOfGas } from '../terms/units.ts';
 import { cellText, type Table } from '../text/table.ts';
@@ -138,12 +138,13 @@ function withoutOwnUse(
   });
   const [made, sent] = [of('generation'), of('export')];
   if (!isUse || isOfDegrees(unit) || !(own || made)) return column;
-  if (choices.ownUse === undefined)
+  const { ownUse } = choicesFor(choices, columnName(sheet, column.index));
+  if (ownUse === undefined)
     book.add('own-use-asked', 'question', {
       column: columnName(sheet, column.index),
       found: columnName(sheet, (own ?? made)!.index),
     });
-  if (choices.ownUse !== 'within') return column;
+  if (ownUse !== 'within') return column;
   if (own) return { ...column, less: [own.index] };
   // Made and not sent out was used at home.
   return { ...column, less: [made!.index], ...(sent ? { phases: [...(column.phases ?? []), sent.index] } : {}) };

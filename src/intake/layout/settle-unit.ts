@@ -10,7 +10,7 @@ import {
   unitsOf,
 } from '../../model/shapes/heating.ts';
 import { type Told, tell } from '../../model/shapes/told.ts';
-import type { EnergyUnit, IntakeChoices, IntakeContext } from '../terms/choices.ts';
+import { choicesFor, type EnergyUnit, type IntakeChoices, type IntakeContext } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import {
   isOfDegrees,
@@ -22,7 +22,7 @@ import {
   MOST_KWH_A_DAY,
 } from '../terms/units.ts';
 import type { ColumnFacts } from './column-facts.ts';
-import { statedCarrier, statedUnit, unitsByRow } from './energy-columns.ts';
+import { namesItself, statedCarrier, statedUnit, unitsByRow } from './energy-columns.ts';
 import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
@@ -52,15 +52,17 @@ export function settleUnit(
   column: ColumnFacts,
   perDay: number,
   hours: number | undefined,
-  choices: IntakeChoices,
+  ofFile: IntakeChoices,
   context: IntakeContext,
   book: RemarkBook,
 ): Quantity {
   const name = columnName(sheet, column.index);
+  const choices = choicesFor(ofFile, name);
   const stated = choices.unit ?? statedUnit(sheet, column);
   const said = statedCarrier(sheet, column);
   const carrier = choices.carrier ?? carrierFor(stated, said?.carrier);
-  if (carrier === undefined && !book.has('carrier-guessed'))
+  // The rates of one meter are of one energy.
+  if (carrier === undefined && !(namesItself(column) && book.has('carrier-guessed')))
     book.add('carrier-guessed', 'question', { column: name, expected: 'electricity' });
   else if (choices.carrier === undefined && isVolumeOfGas(stated) && !saysGas(sheet, column) && !hasCalorific(sheet))
     // Water is metered by volume too.

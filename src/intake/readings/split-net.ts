@@ -5,7 +5,7 @@ import { statedCarrier } from '../layout/energy-columns.ts';
 import { plainWords } from '../layout/headings.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { columnName } from '../layout/value-cells.ts';
-import type { IntakeChoices } from '../terms/choices.ts';
+import { choicesFor, type IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees } from '../terms/units.ts';
 
@@ -26,8 +26,9 @@ export const isSentBelowNought = (role: SeriesRole | undefined, values: Float64A
   !values.some((value) => value > 0);
 
 /** The column as it is, or two of it; asks where nothing says that the readings are net. */
-export function splitNet<T extends OfColumn>(sheet: Sheet, one: T, choices: IntakeChoices, book: RemarkBook): T[] {
+export function splitNet<T extends OfColumn>(sheet: Sheet, one: T, ofFile: IntakeChoices, book: RemarkBook): T[] {
   const { column, values } = one;
+  const choices = choicesFor(ofFile, columnName(sheet, column.index));
   const said = statedCarrier(sheet, column);
   if (isSentBelowNought(choices.role ?? said?.seriesRole, values)) {
     book.add('sent-below-nought', 'note', { column: columnName(sheet, column.index) });

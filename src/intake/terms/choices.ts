@@ -28,6 +28,17 @@ export const EnergyUnit = z.enum([
 ]);
 export type EnergyUnit = z.infer<typeof EnergyUnit>;
 
+/** What may be said of one record of several in a file. */
+const ChoicesOfColumn = z.object({
+  unit: EnergyUnit.optional(),
+  carrier: Carrier.optional(),
+  role: SeriesRole.optional(),
+  pulsesPerKWh: z.number().positive().max(1_000_000).optional(),
+  net: z.boolean().optional(),
+  ownUse: z.enum(['within', 'apart']).optional(),
+});
+export type ChoicesOfColumn = z.infer<typeof ChoicesOfColumn>;
+
 /** What the installer may correct in the preview. Absent means: decide from the file. */
 export const IntakeChoices = z.object({
   shape: z.string().optional(),
@@ -71,13 +82,21 @@ export const IntakeChoices = z.object({
   /** Whether readings below nought are what was sent out, so that the record is use less export. */
   net: z.boolean().optional(),
   /** Whether a use holds what the home used of its own making, which is then taken off it. */
-  ownUse: z.enum(['within', 'apart']).optional(),
+  ownUse: ChoicesOfColumn.shape.ownUse,
+  /** What holds for one column only, by its name in the preview; of a file that has several. */
+  ofColumns: z.record(z.string().max(200), ChoicesOfColumn).optional(),
   /** Whether temperatures are a record of the days that they bear, rather than means or a typical year. */
   weatherMeasured: z.boolean().optional(),
   /** Sets aside what was chosen for an earlier file with the same headings. */
   anew: z.boolean().optional(),
 });
 export type IntakeChoices = z.infer<typeof IntakeChoices>;
+
+/** What was chosen for a column, by itself or with the whole file. */
+export const choicesFor = (choices: IntakeChoices, column: string): IntakeChoices => ({
+  ...choices,
+  ...choices.ofColumns?.[column],
+});
 
 export interface IntakeContext {
   /** IANA zone of the household. */

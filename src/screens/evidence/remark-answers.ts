@@ -1,8 +1,9 @@
 /** What can be answered to a question of intake: each answer is a choice with which the file is read again. */
 
-import type { EnergyUnit, IntakeChoices, IntakePreview } from '../../intake/intake.ts';
+import type { ChoicesOfColumn, EnergyUnit, IntakeChoices, IntakePreview } from '../../intake/intake.ts';
 import type { Remark } from '../../model/shapes/evidence.ts';
 import { PRICED_CARRIERS, SALE_UNIT_IDS } from '../../model/shapes/heating.ts';
+import { isOfOneColumn } from '../../words/answers.ts';
 import { say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { formatPlain } from '../shared/number-text.ts';
@@ -40,7 +41,19 @@ const ofPaper = ({ paper }: IntakeChoices, part: NonNullable<IntakeChoices['pape
   holds: false,
 });
 
+/** Of one record of several the answer is kept with its column. */
 export function answersTo(remark: Remark, preview: IntakePreview): readonly Answer[] {
+  const answers = answersOf(remark, preview);
+  const { column } = remark;
+  if (column === undefined || !isOfOneColumn(remark, preview)) return answers;
+  const known = preview.choices.ofColumns;
+  return answers.map((answer) => ({
+    ...answer,
+    choice: { ofColumns: { ...known, [column]: { ...known?.[column], ...(answer.choice as ChoicesOfColumn) } } },
+  }));
+}
+
+function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
   const { choices } = preview;
   switch (remark.code) {
     case 'date-order-asked':

@@ -147,4 +147,5 @@ export const COST: Catalogue = {
   'the last day belongs to the bill': 'der letzte Tag gehört zur Rechnung',
   'the last day begins the next bill': 'mit dem letzten Tag beginnt die nächste Rechnung',
   'your columns': 'Ihre Spalten',
+  'what you said of single columns': 'was Sie zu einzelnen Spalten gesagt haben',
 };

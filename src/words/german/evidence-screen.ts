@@ -318,6 +318,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'Pulses for one kWh': 'Impulse für eine kWh',
   Bought: 'Gekauft',
   'Sent out': 'Eingespeist',
+  'All of it was bought': 'Alles wurde bezogen',
+  'Own use is within': 'Eigenverbrauch ist enthalten',
   Faults: 'Fehler',
   'Measured on these days': 'An diesen Tagen gemessen',
   'used as the time of each reading': 'als Zeit jedes Messwerts genommen',

@@ -76,6 +76,8 @@ export const HOST: Catalogue = {
   'Clock of the home: {zone}.': 'Uhr des Hauses: {zone}.',
   'Answer with “zone”: "{zone}" in the household file, or with --zone {zone}.':
     'Antworten Sie mit “zone”: "{zone}" in der Haushaltsdatei oder mit --zone {zone}.',
+  'Answer with “choices”: {open} "ofColumns": {json} {close} at this file in the household file, or with --choose {option} beside --read{others, select, none {} other { (possible: {others})}}.':
+    'Antworten Sie mit “choices”: {open} "ofColumns": {json} {close} bei dieser Datei in der Haushaltsdatei, oder mit --choose {option} neben --read{others, select, none {} other { (möglich: {others})}}.',
   'Answer with “choices”: {open} "{name}": {json} {close} at this file in the household file, or with --choose {option} beside --read{others, select, none {} other { (possible: {others})}}.':
     'Antworten Sie mit “choices”: {open} "{name}": {json} {close} bei dieser Datei in der Haushaltsdatei oder mit --choose {option} neben --read{others, select, none {} other { (möglich: {others})}}.',
   Records: 'Messreihen',

@@ -1,11 +1,15 @@
 /** Shapes of loggers, portals and open data that name, number or nest things in ways of their own; one case a class. */
+import { zipSync } from 'fflate';
 import { expect, test } from 'vitest';
 import type { IntakeChoices } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
 import { kWhPerUnit } from '../../../src/reference/fuels.ts';
 
-const read = (text: string, { zone = 'Europe/London', choices = {} as IntakeChoices, fileName = 'a.csv' } = {}) => {
-  const { preview } = readFile(fileName, new TextEncoder().encode(text), choices, {
+const read = (text: string, { zone = 'Europe/London', choices = {} as IntakeChoices, fileName = 'a.csv' } = {}) =>
+  readBytes(new TextEncoder().encode(text), choices, zone, fileName);
+
+function readBytes(bytes: Uint8Array, choices: IntakeChoices = {}, zone = 'Europe/London', fileName = 'a.csv') {
+  const { preview } = readFile(fileName, bytes, choices, {
     zone,
     today: '2026-11-25',
     kWhPerUnit,
@@ -17,7 +21,7 @@ const read = (text: string, { zone = 'Europe/London', choices = {} as IntakeChoi
     noted: preview.remarks.filter((r) => r.weight === 'note').map(({ code }) => code),
     series: preview.series.map((s) => `${s.carrier} ${s.role} ${s.total.toFixed(1)}`),
   };
-};
+}
 
 const START = Date.UTC(2025, 0, 1);
 const at = (hour: number) => new Date(START + hour * 3_600_000).toISOString().slice(0, 16).replace('T', ' ');
@@ -134,4 +138,52 @@ test.each<[string, string]>([
 ])('programs write %s', (_, text) => {
   const { series } = read(text, { fileName: 'electricity.json' });
   expect(series).toEqual([`electricity import ${TOTAL}`]);
+});
+
+test('each record of a file has its own answers', () => {
+  const rows = HOURS.flatMap((i) => [`${at(i)},Meter A,${used(i)}`, `${at(i)},Meter B,${used(i) * 3}`]);
+  const text = ['Time,Register,Value (kWh)', ...rows].join('\n');
+  expect(read(text).asked).toEqual(['carrier-guessed']);
+  const ofColumns = {
+    'Value (kWh), Meter A': { carrier: 'electricity', role: 'heat-pump' },
+    'Value (kWh), Meter B': { carrier: 'gas' },
+  } as const;
+  const { asked, series } = read(text, { choices: { ofColumns } });
+  expect(asked).toEqual([]);
+  expect(series).toEqual([`electricity heat-pump ${TOTAL}`, 'gas import 1008.0']);
+});
+
+test('what the home used of its own making is asked about, and taken off where the use holds it', () => {
+  const own = (i: number) => (i % 24 === 12 ? 0.2 : 0);
+  const text = table(
+    'Time,Consumption (kWh),Production (kWh),Feed-in (kWh)',
+    (i) => `${at(i)},${(used(i) + own(i)).toFixed(3)},${(own(i) * 2).toFixed(3)},${own(i).toFixed(3)}`,
+  );
+  expect(read(text).asked).toEqual(['own-use-asked']);
+  expect(read(text, { choices: { ownUse: 'within' } }).series).toContain(`electricity import ${TOTAL}`);
+});
+
+test('months across under names, and a counter that begins anew', () => {
+  const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+  const wide = [
+    `Meter,Unit,${months.map((month) => `${month}-24`).join(',')},Total`,
+    `Electricity,kWh,${months.map(() => '300.5').join(',')},3606`,
+    `Gas,kWh,${months.map(() => '900.5').join(',')},10806`,
+  ].join('\n');
+  expect(read(wide).series.toSorted()).toEqual(['electricity import 3606.0', 'gas import 10806.0']);
+  const counter = Array.from(
+    { length: 120 },
+    (_, i) => `${day(i)},${(i < 70 ? 4000 + i * 9.5 : (i - 70) * 9.5).toFixed(1)}`,
+  );
+  const { series } = read(['Date,Electricity total (kWh)', ...counter].join('\n'));
+  expect(series).toEqual([`electricity import ${(118 * 9.5).toFixed(1)}`]);
+});
+
+test('a packed file is read as by itself; of several each in its turn', () => {
+  const csv = new TextEncoder().encode(table('Time,Electricity (kWh)', (i) => `${at(i)},${used(i)}`));
+  const one = readBytes(zipSync({ 'my/use.csv': csv, 'readme.txt': new TextEncoder().encode('Hello') }));
+  expect(one.series).toEqual([`electricity import ${TOTAL}`]);
+  const two = zipSync({ 'use.csv': csv, 'other.csv': csv });
+  expect(readBytes(two).asked).toEqual(['sheet-packed-asked']);
+  expect(readBytes(two, { sheet: 'other.csv' }).asked).toEqual([]);
 });
