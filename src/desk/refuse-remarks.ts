@@ -23,9 +23,9 @@ const ANSWERS: Readonly<Record<string, readonly string[]>> = {
   'paper-several-asked': ['choices.paper.bills'],
   'paper-no-bill-asked': ['choices.paper.isBill'],
   'paper-left-out-asked': ['choices.paper.leftOut', 'choices.paper.words'],
-  'paper-fuel-left-asked': ['choices.paper.leftOut', 'choices.paper.words'],
-  'paper-total-asked': ['choices.paper.looked', 'choices.paper.words'],
-  'paper-meaning-asked': ['choices.paper.looked'],
+  'paper-fuel-left-asked': ['choices.paper.leftOver', 'choices.paper.words'],
+  'paper-total-asked': ['choices.paper.complete', 'choices.paper.words'],
+  'paper-meaning-asked': ['choices.paper.meant'],
   'paper-contradicted-asked': ['choices.paper.asPrinted', 'choices.paper.words'],
 };
 

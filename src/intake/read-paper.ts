@@ -177,10 +177,7 @@ export function readPages(
   const isOpen = book.list().some(({ weight }) => weight !== 'note');
   const isWhole =
     !isOpen &&
-    !said.looked &&
-    !said.leftOut &&
-    !said.isBill &&
-    !said.asPrinted &&
+    CONFIRMED.every((answer) => !said[answer]) &&
     values.every(({ kind, state, meaning }) => KEPT_APART.has(kind) || (state === 'proved' && meaning === 'said'));
   return {
     preview: {
@@ -196,6 +193,9 @@ export function readPages(
     intervals: [],
   };
 }
+
+/** What a person confirmed instead of a sum. */
+const CONFIRMED = ['looked', 'complete', 'meant', 'leftOut', 'leftOver', 'isBill', 'asPrinted'] as const;
 
 /** Days that were typed are those of one bill. */
 const withoutDays = ({ from: _, to: __, ...said }: PaperChoices): PaperChoices => said;
@@ -281,7 +281,7 @@ function ask(
     book.add('paper-vat-asked', 'question', isSaid ? { found: 'included' } : {});
   }
   const lonely = sections.filter(({ section }) => !section.totals && !together);
-  if (lonely.length > 0 && !said.looked)
+  if (lonely.length > 0 && !said.complete)
     book.add('paper-total-asked', 'question', {
       found: lonely.flatMap(({ section }) => section.lines.map(({ amount }) => amount.text)).join(' + '),
     });
@@ -301,7 +301,7 @@ function ask(
       .slice(0, 6)
       .map((one) => textOfLeft(one, understood))
       .join('; ');
-  if (over.open.length > 0 && !said.leftOut)
+  if (over.open.length > 0 && !said.leftOver)
     book.add('paper-fuel-left-asked', 'question', { found: namesOf(over.open) });
   if (over.money.length > 0)
     book.add('paper-money-left-out', 'note', { count: over.money.length, found: namesOf(over.money) });
@@ -313,7 +313,7 @@ function ask(
       found: fewOf(open),
     });
   const guessed = values.filter(({ meaning }) => meaning === 'guessed');
-  if (guessed.length > 0 && !said.looked)
+  if (guessed.length > 0 && !said.meant)
     book.add('paper-meaning-asked', 'question', {
       count: guessed.length,
       found: fewOf(guessed),

@@ -128,10 +128,16 @@ export const PaperChoices = z.object({
   bills: z.enum(['one', 'several']).optional(),
   /** What is only read was looked at and is right. */
   looked: z.boolean().optional(),
+  /** All charges are there, though no sum says so. */
+  complete: z.boolean().optional(),
+  /** What was guessed of what a value stands for is right. */
+  meant: z.boolean().optional(),
   /** It is a bill, though a word on it or its days say otherwise. */
   isBill: z.boolean().optional(),
-  /** What belongs to no charge that was read is left out. */
+  /** Charges that no total of the paper holds are left out. */
   leftOut: z.boolean().optional(),
+  /** What belongs to no charge that was read is left out. */
+  leftOver: z.boolean().optional(),
   /** What contradicts itself is kept as it is printed. */
   asPrinted: z.boolean().optional(),
   /** Answer after the first look at a picture. */

@@ -108,14 +108,24 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
         { label: say('Several bills'), ...ofPaper(choices, { bills: 'several' }) },
       ];
     case 'paper-total-asked':
+      return [{ label: say('All its charges are here'), ...ofPaper(choices, { complete: true }) }];
     case 'paper-unproved-asked':
+      return [
+        {
+          label: say('{count, plural, one {The value is right} other {These values are right}}', {
+            count: remark.count ?? 1,
+          }),
+          ...ofPaper(choices, { looked: true }),
+        },
+      ];
     case 'paper-meaning-asked':
-      return [{ label: say('They are right'), ...ofPaper(choices, { looked: true }) }];
+      return [{ label: say('The guess is right'), ...ofPaper(choices, { meant: true }) }];
     case 'paper-no-bill-asked':
       return [{ label: say('It is a bill'), ...ofPaper(choices, { isBill: true }) }];
     case 'paper-left-out-asked':
-    case 'paper-fuel-left-asked':
       return [{ label: say('Save without it'), ...ofPaper(choices, { leftOut: true }) }];
+    case 'paper-fuel-left-asked':
+      return [{ label: say('Save without it'), ...ofPaper(choices, { leftOver: true }) }];
     case 'paper-contradicted-asked':
       return [{ label: say('Save it as printed'), ...ofPaper(choices, { asPrinted: true }) }];
     case 'carrier-guessed':

@@ -275,7 +275,10 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'Several bills': 'Mehrere Rechnungen',
   'The prices hold VAT': 'Die Preise enthalten sie',
   'No VAT is in them': 'Sie ist nicht darin',
-  'They are right': 'Sie stimmen',
+  'All its charges are here': 'Alle Posten sind da',
+  '{count, plural, one {The value is right} other {These values are right}}':
+    '{count, plural, one {Der Wert stimmt} other {Diese Werte stimmen}}',
+  'The guess is right': 'Die Vermutung stimmt',
   'Save it as printed': 'Wie gedruckt speichern',
   'The tariff is saved. The bill does not say when the night rate applies, so we used 00:00 to 07:00. Correct it under Prices.':
     'Der Tarif ist gespeichert. Die Rechnung sagt nicht, wann der Nachttarif gilt; wir nahmen 00:00 bis 07:00. Berichtigen Sie es unter „Preise“.',

@@ -346,6 +346,22 @@ describe('bills in many layouts', () => {
   });
 });
 
+test('each question about a bill has its own answer', async () => {
+  const lines: readonly Line[] = [
+    ...HEAD,
+    ['Sunlit hours 412 kWh at 30.20 p', '£124.42'],
+    ['Quiet hours 233 kWh at 14.10 p', '£32.85'],
+  ];
+  const left = async (paper: IntakeChoices['paper']) => codesOf(await readLines(lines, { paper }), 'question');
+  const asked = await left({ vat: 'included', leftOver: true });
+  const answers = { 'paper-total-asked': 'complete', 'paper-unproved-asked': 'looked', 'paper-meaning-asked': 'meant' };
+  expect(asked).toEqual(expect.arrayContaining(Object.keys(answers)));
+  for (const [code, answer] of Object.entries(answers))
+    expect(await left({ vat: 'included', leftOver: true, [answer]: true })).toEqual(
+      asked.filter((one) => one !== code),
+    );
+});
+
 describe('letters set by themselves', () => {
   const spaced = (text: string, x: number, y: number, step: number) =>
     Array.from(text, (letter, i) => ({ text: letter, x: x + i * step, y, size: 10 }));
