@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { yearSlots } from '../../../src/model/calendar/zone.ts';
 import { heatAndMachine } from '../../../src/model/choices/best-hours.ts';
 import { heatOfHousehold } from '../../../src/model/heat-of-household.ts';
-import { findBestHours } from '../../../src/model/hours/best-hours.ts';
+import { findBestHours, type HoursInput } from '../../../src/model/hours/best-hours.ts';
 import { LEVELS, penceOfHeat, shiftHeat } from '../../../src/model/hours/shift-heat.ts';
 import { homeWarmth } from '../../../src/model/hours/warmth.ts';
 import { CYLINDER_WINDOWS, DRAWN_WATER } from '../../../src/model/year/day-profiles.ts';
@@ -167,7 +167,7 @@ describe('a machine of the same COP at all hours, hot water alone', () => {
     outputKW: year.outputKW.map(() => 80),
   };
   const night = Float64Array.from(slots.minute, (minute) => (minute < 420 ? 10 : 30));
-  const find = (change: { cylinderKWh?: number; movesWater?: boolean; pencePerKWh?: Float64Array } = {}) =>
+  const find = (change: Partial<HoursInput> = {}) =>
     findBestHours({
       year: water,
       pencePerKWh: night,
@@ -190,6 +190,29 @@ describe('a machine of the same COP at all hours, hot water alone', () => {
     expect(waterSaved).toBeCloseTo(Math.min(1, heat) - heat / 2, 3);
     expect(spaceSaved).toBe(0);
     expect(new Set(roomC)).toEqual(new Set([20]));
+  });
+  test('no more than the machine gives in a half-hour: in the last half-hours of the night that are free', () => {
+    const keep = 1 - 1.5 / 9 / 48;
+    const [made, drawn] = [CYLINDER_WINDOWS, DRAWN_WATER].map((weights) => weights.map((one) => one / sum(weights)));
+    const share = sum(made!.map((one, i) => one * keep ** -i)) / sum(drawn!.map((one, i) => one * keep ** -i));
+    let [usual, found] = [0, 0];
+    for (const kWh of water.waterByDayKWh) {
+      usual += kWh;
+      // 3.2 kW give 1.6 kWh; each kWh drawn by day is made as late in the night as there is room.
+      const room = new Array<number>(14).fill(1.6);
+      drawn!.forEach((weight, half) => {
+        let left = share * kWh * weight;
+        for (let slot = Math.min(half, 13); left > 1e-12; slot--) {
+          const heat = Math.min(room[slot]!, left * keep ** -(half - slot));
+          room[slot]! -= heat;
+          found += heat;
+          left -= heat * keep ** (half - slot);
+        }
+      });
+    }
+    const outputKW = year.outputKW.map(() => 3.2);
+    const { waterSaved } = find({ year: { ...water, outputKW } });
+    expect(waterSaved).toBeCloseTo(Math.min(1, found / usual) - found / usual / 2, 3);
   });
   test('stays where it is made in cheap hours as it is, where one price holds, and where it is paid for', () => {
     expect(find({ movesWater: false }).waterSaved).toBe(0);
