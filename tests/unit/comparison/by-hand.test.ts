@@ -143,6 +143,15 @@ describe('the gas boiler that is there, 90 %', () => {
     expect(gas.carbonKg.working.inputs[0]!.value).toBeCloseTo(mainKWh, 6);
     expect(gas.coldYearPence - gas.cost.value).toBeCloseTo((8 * 12_000 * winter) / 0.9, 3);
   });
+  test('what is paid whatever is used: 365 days of 25 p and the service, none of it moved by the winter', () => {
+    const { terms } = compareBy(home(change), demand).priced.find(({ plan }) => plan.id === 'present')!;
+    expect([terms.fixedPence, terms.servicePence]).toEqual([expect.closeTo(9125, 9), expect.closeTo(9000, 9)]);
+    expect([terms.spaceKWh, terms.waterKWh]).toEqual(near([12_000 / 0.9, 2100 / waterEfficiency]));
+    expect(terms.spacePence + terms.waterPence).toBeCloseTo(8 * mainKWh, 5);
+    expect([terms.backupPence, terms.steadyPence, terms.electricWaterPence, terms.ownElectricityPence]).toEqual(
+      near([0, 0, 0, 4800]),
+    );
+  });
   test('its pump runs in proportion below 5,000 kWh of heat', () => {
     const little = (heatKWh: number) => resultOf('present', change, makeDemand(heatKWh - 500, 500)).ownElectricityKWh;
     expect([5000, 2500, 6000].map(little)).toEqual(near([160, 80, 160]));
