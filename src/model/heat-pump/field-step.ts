@@ -13,7 +13,7 @@ import { type SettledFactor, type SettledFactors, settleFactors } from './settle
 /** A usual home, for the share of pumps and standby alone: it hardly changes with the heat. kWh a year and kW. */
 const USUAL = { spaceKWh: 12_000, waterKWh: 2500, capacityKW: 7 } as const;
 /** How much of a design's distance from the usual design comes true in the home: half of it, between none and all. */
-const COMES_TRUE = 0.5;
+export const COMES_TRUE = 0.5;
 
 export interface FieldStep {
   /** What both typed factors are multiplied by, at most 1. */

@@ -127,7 +127,7 @@ export interface ToldMachine {
   'less-compressor': null;
   compressor: null;
   'sized-to-loss': null;
-  'none-typed': null;
+  'curve-left-high': null;
   'fan-in-cop': null;
   typed: null;
   usual: null;

@@ -166,7 +166,7 @@ function MoreFields(props: FinerProps) {
         given={full.curveShiftK}
         limits={{ min: -10, max: 25, unit: 'K' }}
         today={today}
-        fallback={{ text: '0', source: say('just what the rooms need') }}
+        fallback={usually('curve-shift')}
         onChange={(curveShiftK) => patch({ curveShiftK })}
       />
       {full.control === 'variable' || (machine.source === 'air' && full.control === undefined) ? (

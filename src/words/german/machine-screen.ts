@@ -67,7 +67,6 @@ export const MACHINE_SCREEN: Catalogue = {
   'Hot water temperature': 'Warmwassertemperatur',
   'Flow less return, coldest day': 'Vorlauf minus Rücklauf, kältester Tag',
   'Curve set too high by': 'Heizkurve zu hoch um',
-  'just what the rooms need': 'genau nach Bedarf der Räume',
   'Lowest output without stopping': 'Kleinste Heizleistung ohne Takten',
   'Installed, compared with tested': 'Eingebaut im Vergleich zur Prüfung',
   'How much of the tested COP is reached in homes.':

@@ -424,10 +424,10 @@ describe('the figures of a worked-out year', () => {
       { sourceC: 0, flowC: 55, cop: 3 },
     ]),
   };
-  // Φ(z) from printed tables of the normal distribution: 0.2258 at −0.7526, 0.1690 at −0.9578.
+  // √(0.175² − 0.065²) = 0.16248. Φ(z) from printed tables of the normal distribution: 0.2736 at −0.6021, 0.2584 at −0.6484.
   test.each<[string, FullMachine, number, number]>([
-    ['with a usual machine', {}, 0.14, 0.2258],
-    ['with a data sheet', sheet, 0.11, 0.169],
+    ['with a usual machine', {}, 0.175, 0.2736],
+    ['with a data sheet', sheet, Math.sqrt(0.175 ** 2 - 0.065 ** 2), 0.2584],
   ])('%s a deviation of %d, and nine tenths are reached by %d', (_, full, deviation, reachedShare) => {
     const { machine, full: year, extras, spaceKWh, waterKWh, spaceSpread, waterSpread } = reckonFull(full);
     const { spaceHeatKWh, waterHeatKWh, resistanceHeatKWh, electricityKWh } = year.year;

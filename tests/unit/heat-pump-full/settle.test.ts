@@ -31,7 +31,7 @@ describe('a home of 6.1 kW at −3.4 °C, rooms at 21 °C, flow at 45 °C, of wh
       designOutdoorC: -3.4,
       designRoomC: 21,
       roomC: 21,
-      shiftK: 0,
+      shiftK: 2,
     });
     // The cylinder is kept at 52 °C (SAP 10.2 Appendix J), its flow 5 K above.
     expect({ waterFlowC, leastShare, degradation, designKW, backupShare }).toEqual({
@@ -65,6 +65,7 @@ describe('a home of 6.1 kW at −3.4 °C, rooms at 21 °C, flow at 45 °C, of wh
       ['emitters', 'estimated'],
       ['flow-control', 'assumed'],
       ['flow-spread', 'assumed'],
+      ['curve-shift', 'assumed'],
       ['kept-hot-water', 'assumed'],
       ['source-pump', 'assumed'],
       ['circulator-line', 'assumed'],

@@ -49,7 +49,8 @@ export function designLoop(settle: SettleInput, refrigerants: Refrigerants): Des
   const refrigerant = machine.refrigerant?.value ?? usualRefrigerant(from);
   const coldestBrineC = () => runDays(input, flowTable(curve)).sourceC.reduce((least, c) => Math.min(least, c));
   const brineInC = from === 'air' ? curve.designOutdoorC : coldestBrineC();
-  const flowC = curve.designFlowC + curve.shiftK;
+  // As designed: only a shift that somebody typed is known of.
+  const flowC = curve.designFlowC + (machine.full?.curveShiftK?.value ?? 0);
   const mostKW = readSurface(input.outputKW, brineInC, flowC);
   const heatKW = input.leastShare === 1 ? mostKW : Math.min(mostKW, input.designKW);
   const asked = {

@@ -50,6 +50,12 @@ export const CYLINDER_RISE_K = 5;
 /** Least share of its output that a variable machine runs at. Common practice, no source. */
 const USUAL_LEAST_SHARE = 0.3;
 const SMALLEST_KW = 3;
+/**
+ * Curves stood too high in 168 of 410 Swiss homes visited, all of which had asked for a visit (HEAPO, open data set, as
+ * transcribed); at 5 K each, a judgement, that is 2 K over all. With it homes of which only heat loss, data sheet, emitters
+ * and flow are typed come out within 6 % of the middle of metered ones, ground and air, which the proofs hold.
+ */
+const USUAL_SHIFT_K = 2;
 
 /** A value that was given, else the usual one; either way with its line for the working. */
 function take(name: Told, unit: Wording, given: Given<number> | undefined, usual: number, origin: Wording) {
@@ -88,7 +94,7 @@ function settleValues({ household, demand, reference, year, whatIf }: SettleInpu
     tell('custom'),
   );
   const spread = take(tell('flow-spread'), 'K', full.spreadK, USUAL_SPREAD_K, tell('custom'));
-  const shift = take(tell('curve-shift'), 'K', full.curveShiftK, 0, tell('none-typed'));
+  const shift = take(tell('curve-shift'), 'K', full.curveShiftK, USUAL_SHIFT_K, tell('curve-left-high'));
   const hot = take(tell('kept-hot-water'), '°C', hotWater.hotC, HOT_C, tell('water-temperature-source'));
   const litres = take(tell('cylinder'), tell('litres'), hotWater.cylinderLitres, CYLINDER_LITRES, tell('custom'));
   const usualPumpW = source === 'ground' ? SOURCE_PUMP_W_PER_KW * capacity.value : 0;
@@ -208,7 +214,7 @@ function listInputs(
     said(tell('emitters'), tell(curve.emitters), machine.emitters !== undefined, tell('usual')),
     said(tell('flow-control'), tell(curve.control), full.flow !== undefined, tell('usual-of-pump')),
     values.spread.line,
-    ...(values.shift.value === 0 ? [] : [values.shift.line]),
+    values.shift.line,
     values.hot.line,
     values.sourcePump.line,
     values.circulator.line,

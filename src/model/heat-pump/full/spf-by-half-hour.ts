@@ -4,8 +4,10 @@ import { evenSpread, type Spread } from '../../chance/multiplier.ts';
 import { normalShare } from '../../chance/normal-share.ts';
 import type { Figure, MachineResult, Question } from '../../shapes/appraisal.ts';
 import type { Household } from '../../shapes/household.ts';
+import type { FieldFactor } from '../../shapes/reference.ts';
 import { type Grade, weakestGrade } from '../../shapes/working.ts';
 import { describeField, factorFigure } from '../factor-spread.ts';
+import { COMES_TRUE } from '../field-step.ts';
 import type { ReckonedMachine } from '../spf-from-factors.ts';
 import { askAboutFull } from './full-questions.ts';
 import { extraLines, factorWorking, wholeWorking } from './full-working.ts';
@@ -18,12 +20,22 @@ export interface FullReckoned extends ReckonedMachine {
 }
 
 /**
- * Relative standard deviation of a real machine's factor about the one worked out, where its data sheet and its curve
- * are known, and where the machine itself is assumed. Judgements; the whole spread of metered homes is 0.17.
+ * Relative standard deviation of a real machine's COP about the one worked out for the same source and flow, where its
+ * data sheet is known, and where the machine itself is assumed. Judgements.
  */
 const DEVIATION = { sheet: 0.11, assumed: 0.14 };
 export const fullWaySpread = ({ full }: Household['machine']): Spread =>
   evenSpread(full?.ratedPoints ? DEVIATION.sheet : DEVIATION.assumed);
+
+/**
+ * The same of a year, in which the settings of the home are not known: what metered homes spread by, less half of what
+ * sheet, emitters and flow make of it among typical homes worked out so (0.13), since of a design half comes true.
+ */
+function yearSpread({ full }: Household['machine'], { deviation }: FieldFactor): Spread {
+  const told = full?.ratedPoints ? COMES_TRUE * TOLD_DEVIATION : 0;
+  return evenSpread(Math.sqrt(deviation ** 2 - told ** 2));
+}
+const TOLD_DEVIATION = 0.13;
 
 /**
  * Seasonal factors [1] and electricity [kWh a year, and by the half-hour] of a machine worked out from its data sheet.
@@ -38,7 +50,7 @@ export function reckonFullMachine(settle: SettleInput): FullReckoned {
   const { year } = full;
   const field = reference.fieldFactor[machine.source];
   const grade: Grade = weakestGrade(['estimated', ...settled.inputs.slice(0, 1).map((input) => input.grade)]);
-  const spread = fullWaySpread(machine);
+  const spread = yearSpread(machine, field);
   const parts = { settled, full };
   const spaceValue = year.spaceHeatKWh > 0 ? year.spaceHeatKWh / year.electricityKWh.space : 1;
   const waterValue = year.waterHeatKWh > 0 ? year.waterHeatKWh / year.electricityKWh.water : 1;
