@@ -5,7 +5,6 @@
  */
 import { z } from 'zod';
 import { type AppraisedYears, appraiseYears, USUAL_DRAWS } from '../model/appraise.ts';
-import type { Spread } from '../model/chance/multiplier.ts';
 import { SEED } from '../model/chance/normals.ts';
 import { quantileOf } from '../model/chance/quantiles.ts';
 import type { PricedPlan } from '../model/comparison/price-plan.ts';
@@ -17,22 +16,19 @@ import { Appraisal, SystemId, Verdict } from '../model/shapes/appraisal.ts';
 import { BillCheck } from '../model/shapes/bill-check.ts';
 import { FileAccount } from '../model/shapes/evidence.ts';
 import { GuidedSearch } from '../model/shapes/guided-search.ts';
-import { DELIVERED_FUELS } from '../model/shapes/heating.ts';
 import { Household } from '../model/shapes/household.ts';
 import { Lifetime } from '../model/shapes/lifetime.ts';
 import { OfferResult } from '../model/shapes/offer-result.ts';
-import type { Reference, Value } from '../model/shapes/reference.ts';
 import { TariffChoice } from '../model/shapes/tariff-choice.ts';
-import { tell, Wording } from '../model/shapes/told.ts';
+import { Wording } from '../model/shapes/told.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { referenceOf } from '../reference/index.ts';
 import { siteTables } from '../reference/site-tables.ts';
+import { AuditInput, inputsOf } from './audit-inputs.ts';
 import { BrineOverVisits, PlantVisit } from './plant.ts';
 
 /** 10, 50 and 90 % points over the homes like this one; `reckoned` is the sum at the middles of the inputs, which is shown. */
 const Points = z.object({ low: z.number(), reckoned: z.number(), middle: z.number(), high: z.number() });
-/** Slopes of ln(multiplier) by a standard normal draw, below and above the middle. */
-const Slopes = z.object({ below: z.number(), above: z.number() });
 const Bought = z.object({ kWh: z.number(), pence: z.number() });
 
 const Audit = z.object({
@@ -41,16 +37,7 @@ const Audit = z.object({
   /** Pence a year. */
   costs: z.array(Points.extend({ system: SystemId })),
   savings: z.array(Points.extend({ against: SystemId, chanceLess: z.number(), verdict: Verdict.optional() })),
-  inputs: z.array(
-    z.object({
-      input: z.string(),
-      system: SystemId.optional(),
-      middle: z.number().optional(),
-      unit: z.string().optional(),
-      spread: Slopes,
-      source: Wording,
-    }),
-  ),
+  inputs: z.array(AuditInput),
   systems: z.array(
     z.object({
       system: SystemId,
@@ -125,7 +112,7 @@ export function auditOf({ household, evidence, appraisal }: WrittenEstimate): Au
     seed: SEED,
     costs: costsOf(years),
     savings: savingsOfYears(years),
-    inputs: inputsOf(years, reference),
+    inputs: inputsOf(household, years, reference),
     systems: priced.map(systemOf),
     ...('full' in machine
       ? {
@@ -184,83 +171,4 @@ function systemOf({ plan, terms, waterHours, uses }: PricedPlan): Audit['systems
       pencePerKWh,
     })),
   };
-}
-
-const even = (deviation: number): Spread => ({ below: deviation, above: deviation });
-
-/** Every input that is drawn, its middle where it has one of its own, how far it strays and where that is from. */
-function inputsOf({ appraisal, priced, shared }: AppraisedYears, { spread }: Reference): Audit['inputs'] {
-  const { demand, prices } = appraisal;
-  const ways = demand.estimates.map(({ way }) => tell(`from-${way}`));
-  const relative = (input: string, value: Value): Audit['inputs'][number] => ({
-    input,
-    spread: even(value.value),
-    source: value.source,
-  });
-  return [
-    {
-      input: 'space-heat',
-      middle: demand.space.value,
-      unit: 'kWh',
-      spread: shared.spaceHeat,
-      source: demand.space.working.source ?? tell('mean-of-ways', { shares: ways }),
-    },
-    {
-      input: 'water-heat',
-      middle: demand.water.value,
-      unit: 'kWh',
-      spread: shared.waterHeat,
-      source: demand.water.working.source ?? tell('from-water-method'),
-    },
-    ...(shared.waterFollows > 0
-      ? [
-          {
-            input: 'water-follows-rooms',
-            spread: even(shared.waterFollows),
-            source: tell('water-follows', { share: shared.waterFollows }),
-          },
-        ]
-      : []),
-    relative('winter', { ...spread.winter, value: shared.winter }),
-    relative('habits', spread.habits),
-    { ...relative('electricity-price', spread.electricityPrice), middle: prices.electricityPencePerKWh, unit: 'p/kWh' },
-    { ...relative('gas-price', spread.gasPrice), middle: prices.gasPencePerKWh, unit: 'p/kWh' },
-    relative('price-correlation', spread.priceCorrelation),
-    ...DELIVERED_FUELS.flatMap((fuel): Audit['inputs'] => {
-      const [basis, middle] = [prices[fuel], prices[`${fuel}PencePerKWh`]];
-      if (!basis || middle === undefined) return [];
-      const drawn = even(shared.deliveredPrice[fuel]);
-      return [{ input: `${fuel}-price`, middle, unit: 'p/kWh', spread: drawn, source: basis.origin }];
-    }),
-    relative('pumps-and-standby', spread.machineExtras),
-    relative('boiler-electricity', spread.boilerElectricity),
-    ...priced.flatMap(({ plan }): Audit['inputs'] => {
-      const [rooms, water] = plan.inputs;
-      const own = { system: plan.id, unit: '' };
-      return [
-        {
-          ...own,
-          input: 'space-factor',
-          middle: plan.spaceEfficiency,
-          spread: plan.spaceSpread,
-          source: rooms!.origin,
-        },
-        {
-          ...own,
-          input: 'water-factor',
-          middle: plan.waterEfficiency,
-          spread: plan.waterSpread,
-          source: water!.origin,
-        },
-        {
-          system: plan.id,
-          input: 'service',
-          middle: plan.serviceGBP.value,
-          unit: 'GBP',
-          spread: even(plan.serviceSpread),
-          source: plan.serviceGBP.origin,
-        },
-      ];
-    }),
-  ];
 }

@@ -137,4 +137,14 @@ export interface ToldCost extends ToldName {
   'green-book': null;
   'no-trend': null;
   'growth-judgement': null;
+  'factors-go-together': { share: number };
+  'heat-rests-on-record': { share: number };
+  'spread-of-yearly-means': null;
+  'spread-of-no-price': null;
+  'spread-none-agreed': null;
+  'spread-of-typed-efficiency': null;
+  'spread-of-table': null;
+  'spread-of-worked-out': { source: 'words' };
+  'spread-of-metered': null;
+  'spread-of-derived': { source: 'words' };
 }

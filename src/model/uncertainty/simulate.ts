@@ -82,7 +82,7 @@ export interface Years {
 const ENOUGH_YEARS = 1024;
 
 /** How far the hot-water factor follows the room factor of the same machine: one fitter, one ground array. A judgement. */
-const FACTOR_CORRELATION = 0.7;
+export const FACTOR_CORRELATION = 0.7;
 
 /** Possible years of each system, in the order given; `count` draws, the same ones for the same count. */
 export function simulateYears(systems: readonly YearTerms[], shared: SharedSpreads, count: number): Years[] {

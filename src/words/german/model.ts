@@ -639,4 +639,23 @@ export const MODEL: Catalogue = {
   'middle of Germany; a degree moves the sun by 4 minutes':
     'Mitte Deutschlands; ein Grad verschiebt die Sonne um 4 Minuten',
   '99.6 %': '99,6 %',
+  'our own assumption: one fitter and one array, so that the hot-water factor of a machine follows the one for rooms (correlation {share, number, ::.0})':
+    'eigene Annahme: ein Monteur und eine Anlage, darum folgt die JAZ für Warmwasser der für die Räume (Korrelation {share, number, ::.0})',
+  'share of the heat for rooms that rests on the record of the present system, by inverse variance: {share, number, ::.00}':
+    'Anteil der Raumwärme, der auf den Ablesungen des jetzigen Systems ruht, nach umgekehrter Varianz: {share, number, ::.00}',
+  'yearly means of the oil price from 2022 on, each over the one before':
+    'Jahresmittel des Ölpreises ab 2022, je gegen das Vorjahr',
+  'nobody publishes this price, so that it is taken to stray widely; a judgement':
+    'diesen Preis veröffentlicht niemand, darum eine weite Streuung; eine Einschätzung',
+  'typed, so that it is agreed and stays': 'eingegeben, also vereinbart, und bleibt',
+  'how surely a typed efficiency is known; a judgement':
+    'wie sicher ein eingegebener Nutzungsgrad ist; eine Einschätzung',
+  'low and high of the same table, as 10 and 90 % points':
+    'untere und obere Angabe derselben Tabelle als 10- und 90-%-Punkt',
+  'metered homes, less half of what sheet, emitters and flow make of it; {source}':
+    'gemessene Häuser, weniger die Hälfte dessen, was Datenblatt, Heizflächen und Vorlauf davon ausmachen; {source}',
+  'how far a metered year differs from the next; a judgement':
+    'wie weit ein gemessenes Jahr vom nächsten abweicht; eine Einschätzung',
+  'wider than that of the rooms, since it is worked out from it, a judgement; {source}':
+    'weiter als für die Räume, weil daraus berechnet, eine Einschätzung; {source}',
 };

@@ -143,4 +143,17 @@ export const COST = sentences<ToldCost>()({
   'green-book': 'UK Treasury Green Book, real rate, from memory',
   'no-trend': 'no trend assumed beyond general inflation; common practice, no source',
   'growth-judgement': 'one standard deviation; a judgement, common practice, no source',
+  // Inputs that are drawn, for the audit: where their spread is from
+  'factors-go-together':
+    'our own assumption: one fitter and one array, so that the hot-water factor of a machine follows the one for rooms (correlation {share, number, ::.0})',
+  'heat-rests-on-record':
+    'share of the heat for rooms that rests on the record of the present system, by inverse variance: {share, number, ::.00}',
+  'spread-of-yearly-means': 'yearly means of the oil price from 2022 on, each over the one before',
+  'spread-of-no-price': 'nobody publishes this price, so that it is taken to stray widely; a judgement',
+  'spread-none-agreed': 'typed, so that it is agreed and stays',
+  'spread-of-typed-efficiency': 'how surely a typed efficiency is known; a judgement',
+  'spread-of-table': 'low and high of the same table, as 10 and 90 % points',
+  'spread-of-worked-out': 'metered homes, less half of what sheet, emitters and flow make of it; {source}',
+  'spread-of-metered': 'how far a metered year differs from the next; a judgement',
+  'spread-of-derived': 'wider than that of the rooms, since it is worked out from it, a judgement; {source}',
 });

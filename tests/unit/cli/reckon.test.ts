@@ -156,7 +156,14 @@ describe('a household file', () => {
       expect(middle).toBeLessThanOrEqual(high);
       expect(Math.abs(reckoned - middle)).toBeLessThanOrEqual(Math.max(200, 0.06 * (high - low)));
     }
-    for (const { input, source } of audit.inputs) expect(source, input).not.toBe('');
+    for (const { input, source, spreadSource, middle } of audit.inputs) {
+      expect(source, input).toMatch(/\w{4}/);
+      // What has a middle of its own is from one place, and how far it strays often from another.
+      if (middle !== undefined && !input.endsWith('-heat')) expect(spreadSource, input).toMatch(/\w{4}/);
+    }
+    const ofPump = audit.inputs.find(({ input, system }) => input === 'space-factor' && system === 'heat-pump')!;
+    expect(ofPump.source).toContain('rated points of EN 14511');
+    expect(ofPump.spreadSource).toMatch(/^metered homes, less half .*In-situ heat pump performance/);
     for (const { system, months, fixedPence, servicePence, waterHours: _, ...uses } of audit.systems) {
       const { cost, bought } = appraisal.systems.find(({ id }) => id === system)!;
       const used = Object.values(uses);
