@@ -294,7 +294,7 @@ export function unknownSentences({ input, parts }: Pick<BillCheck, 'input' | 'pa
   if (input.readings === 'unknown' && input.readKWh === undefined) {
     sentences.push(say('The bill does not say whether the meter was read.'));
   }
-  if (input.meter === 'whole-house' && input.heatPumpKWh === undefined) {
+  if (input.meter === 'whole-house' && input.heatPumpKWh === undefined && input.otherKWh !== undefined) {
     sentences.push(say('How much of the bill went into other things was told, not metered.'));
   }
   return sentences;

@@ -64,10 +64,15 @@ export function likelyForHome({ causes }: GuidedSearch): string[] {
   const said = ours.slice(0, MOST_SAID).filter(({ twentieths }) => twentieths > 0);
   const home = causes.filter(({ cause }) => isAtHome(cause)).reduce((sum, { twentieths }) => sum + twentieths, 0);
   const rest = 20 - home - said.reduce((sum, { twentieths }) => sum + twentieths, 0);
+  const isMore = rest > (causes.find(({ cause }) => cause === 'something-else')?.twentieths ?? 0);
   return [
     ...said.map(({ cause, twentieths }) => ({ name: likelyCauseName(cause), twentieths })),
     { name: say('how the home is used, which only you can tell us'), twentieths: home },
-    { name: likelyCauseName('something-else'), twentieths: rest },
+    // Under its own name it is what the installer's sheet says it is.
+    {
+      name: isMore ? say('less likely causes and anything else') : likelyCauseName('something-else'),
+      twentieths: rest,
+    },
   ]
     .filter(({ twentieths }) => twentieths > 0)
     .map(({ name, twentieths }) => say('{name}: {chance}.', { name: capitalised(name), chance: inTwenty(twentieths) }));

@@ -65,7 +65,10 @@ export function knownSentences(check: BillCheck, room: SentenceRoom): string[] {
   return [
     ...seasonSentences(check),
     ...(shown.length > 0 ? [shown.join(' ')] : []),
-    ...leftSentences(parts.filter((part) => !isShown(part)).reduce((sum, { pence }) => sum + pence, 0)),
+    ...leftSentences(
+      parts.filter((part) => !isShown(part)).reduce((sum, { pence }) => sum + pence, 0),
+      check,
+    ),
     ...(check.findings ?? []).slice(0, room.findings).map(findingLine),
   ];
 }
@@ -85,8 +88,16 @@ function seasonSentences({ estimatedPence, seasonPence }: BillCheck): string[] {
   ];
 }
 
-function leftSentences(leftPence: number): string[] {
+function leftSentences(leftPence: number, { verdict }: Pick<BillCheck, 'verdict'>): string[] {
   if (!(Math.abs(leftPence) >= LEAST_PENCE)) return [];
+  // Where nobody has said what else the bill holds, nothing is more or less than expected.
+  if (verdict === 'unknown') {
+    return [
+      say('About {amount} is left for what else the home used, and for any difference of the heating.', {
+        amount: spokenPounds(Math.max(0, leftPence)),
+      }),
+    ];
+  }
   return [
     say(
       'After that the bill is about {amount} {way, select, more {more} other {less}} than expected. We do not know yet why.',
@@ -110,10 +121,19 @@ export function letterUnknowns(check: BillCheck): string[] {
   return [
     ...(search.direction === null
       ? joined.map((part) => say('We cannot tell apart yet: {parts}.', { parts: insideOf(part) }))
-      : [[say('The causes that we think of, with 20 chances in all:'), ...likely].join(' ')]),
+      : [[say('Where most of the difference may come from, with 20 chances in all:'), ...likely].join(' ')]),
     ...unknownSentences({ input, parts: parts.filter((part) => !joined.includes(part)) }),
   ];
 }
+
+/** What a finding makes one ask and a question of the search says as well. */
+const SAME_QUESTION: Readonly<Partial<Record<string, readonly string[]>>> = {
+  'days-away': ['away'],
+  panels: ['panels'],
+  'heating-off': ['heating-in-summer'],
+  'people-and-water': ['more-people', 'baths'],
+  'other-loads': ['new-appliance'],
+};
 
 /** One line of what happens next. */
 export interface LetterStep {
@@ -135,7 +155,14 @@ export function letterSteps(check: BillCheck, writtenOn: CivilDate, room: Senten
   const findings = check.findings ?? [];
   const words = (isHome: boolean) =>
     next.filter(({ who }) => (who === 'household') === isHome).map(({ question }) => customerWords(question));
-  const asks = [...new Set(findings.flatMap(({ ask }) => ask.map(askSentence)))].slice(0, room.asks);
+  const isAsked = (code: string) => next.some(({ question }) => SAME_QUESTION[question]?.includes(code));
+  const open = findings.flatMap(({ ask }) => ask.filter((code) => !isAsked(code)));
+  const asks = [...new Set(open.map(askSentence))].slice(0, room.asks);
+  const meter = (check.doubts ?? []).some(
+    ({ code }) => code === 'bill-above-readings' || code === 'bill-below-readings',
+  )
+    ? [say('Please read all figures on the meter, write down the day, and ask your supplier to check the bill.')]
+    : [];
   const heater = findings.some(({ code }) => code === 'heater-running')
     ? [say('We see why the electric heater came on, and correct it if you wish.')]
     : [];
@@ -146,10 +173,10 @@ export function letterSteps(check: BillCheck, writtenOn: CivilDate, room: Senten
     by: addDays(writtenOn, DUE_DAYS[who]),
   });
   return [
-    ...words(true).map((what) => step('you', what)),
+    ...[...meter, ...words(true)].map((what) => step('you', what)),
     ...(asks.length > 0 ? [step('you', say('Please tell us: {questions}', { questions: asks.join(' ') }))] : []),
     ...ours.map((what) => step('we', what)),
-    ...(next.length + asks.length + ours.length > 0
+    ...(meter.length + next.length + asks.length + ours.length > 0
       ? [step('both', say('We write again, with what we have learned by then.'))]
       : [{ who: 'you' as const, what: say('Nothing needs to be done. Please read the meter each month.'), by: null }]),
   ];

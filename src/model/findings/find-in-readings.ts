@@ -86,7 +86,8 @@ function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Findin
   // What rose all night on the heat pump's own meter may as well be heating: the whole change is told, as one question.
   const changed = heats && days.meter === 'heat-pump' ? findBehaviour(mild, meanPrices) : [];
   const baseLoad = changed.length > 0 ? [] : findBaseLoad(mild, meanPrices, heats);
-  const behaviour = changed.length > 0 || !heats ? changed : findBehaviour(lessBase(mild, baseLoad), meanPrices);
+  const told = changed.length > 0 || !heats ? changed : findBehaviour(lessBase(mild, baseLoad), meanPrices);
+  const behaviour = told.map((change) => besideLoads(change, [...heaters, ...large]));
   const doubted = behaviour.find(({ may }) => may?.includes('meter-wrong'));
   const findings = [
     ...scale,
@@ -107,11 +108,31 @@ function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Findin
 const withPeople = (days: MeterDays, empty: readonly Spell[]): MeterDays =>
   livedInDays(days, [...empty, ...holidays(days)]);
 
+/** Days within which a load and a change begin together. */
+const TOGETHER_DAYS = 21;
+
+/** A change that begins with a load may be what was not caught of it: the load's causes and questions come first. */
+function besideLoads(change: Finding, loads: readonly Finding[]): Finding {
+  const begun = loads.filter(
+    ({ code, from }) =>
+      code !== 'weekly-pasteurisation' && Math.abs(toDayNumber(from) - toDayNumber(change.from)) <= TOGETHER_DAYS,
+  );
+  if (begun.length === 0 || change.kWh <= 0) return change;
+  const own = begun.flatMap(loadCauses);
+  return {
+    ...change,
+    may: [...new Set([...own, ...(change.may ?? [])])],
+    ask: [...new Set([...begun.flatMap(({ ask }) => ask), ...change.ask])],
+  };
+}
+
+const loadCauses = ({ may, code }: Finding) =>
+  may ?? [code === 'large-load' ? ('large-load' as const) : ('heater' as const)];
+
 /** A load that begins when the meter may have begun to count otherwise may be another load at its true power; once a week is once a week. */
 function atDoubtedPower(load: Finding, { from }: Finding): Finding {
   if (toDayNumber(load.to) <= toDayNumber(from) || load.code === 'weekly-pasteurisation') return load;
-  const own = load.may ?? [load.code === 'large-load' ? ('large-load' as const) : ('heater' as const)];
-  return { ...load, may: [...own, 'meter-wrong'] };
+  return { ...load, may: [...loadCauses(load), 'meter-wrong'] };
 }
 
 /** Readings since the meter counts otherwise, at what it counted before. */

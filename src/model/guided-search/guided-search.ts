@@ -10,7 +10,7 @@ import {
   type SearchQuestion,
 } from '../shapes/guided-search.ts';
 import { chancesOf, QUESTIONS } from './questions.ts';
-import { type Direction, type Weights, weighCauses } from './weigh-causes.ts';
+import { asSureAsSeen, type Direction, type Weights, weighCauses } from './weigh-causes.ts';
 
 /** From this share of the expected cost on a difference inside the range is looked into. Common practice, no source. */
 const LARGE_SHARE = 0.15;
@@ -54,15 +54,18 @@ export function guidedSearch(check: BillCheck): GuidedSearch {
     const state = check.verdict === 'unknown' ? 'not-judged' : 'no-need';
     return { direction, state, causes: [], next: withoutCauses(check, answers) };
   }
-  const weights = answers.reduce((now, answer) => afterAnswer(now, answer, direction), weighCauses(check, direction));
+  const seen = asSureAsSeen(weighCauses(check, direction), check, direction);
+  const weights = answers.reduce((now, answer) => afterAnswer(now, answer, direction), seen);
   const counted = inTwentieths(weights);
   const causes = [...counted]
     .map(([cause, twentieths]) => ({ cause, twentieths }))
     .toSorted((a, b) => b.twentieths - a.twentieths || weights.get(b.cause)! - weights.get(a.cause)!);
   const first = causes.find(({ cause }) => cause !== 'something-else');
-  if (first && first.twentieths >= STANDS_OUT) return { direction, state: 'one-likely', causes, next: [] };
+  const standsOut = first !== undefined && first.twentieths >= STANDS_OUT;
+  // What only readings have shown is asked about once before it is left at that.
+  if (standsOut && answers.length > 0) return { direction, state: 'one-likely', causes, next: [] };
   const next = questionsFor(check, weights, direction, answers);
-  return { direction, state: next.length > 0 ? 'open' : 'nothing-more', causes, next };
+  return { direction, state: standsOut ? 'one-likely' : next.length > 0 ? 'open' : 'nothing-more', causes, next };
 }
 
 /** The check with the codes of what to find out next. */

@@ -161,6 +161,51 @@ export function weighCauses(check: BillCheck, direction: Direction): Weights {
   return new Map([...weights].map(([cause, weight]) => [cause, weight / whole]));
 }
 
+/** A finding of so much of the difference is its main cause if it is true; of less, so much less likely. Common practice, no source. */
+const MOST_OF_IT = 2 / 3;
+
+/**
+ * The weights with what findings show of the amount: a cause that makes up most of the difference is as likely its main one as
+ * its finding is sure, in whole twentieths, so that nobody reads two numbers for one thing. The smaller findings come first.
+ */
+export function asSureAsSeen(weights: Weights, check: BillCheck, direction: Direction): Weights {
+  const sign = direction === 'more' ? 1 : -1;
+  const unsettled = check.parts.filter(({ cause }) => !SETTLED.includes(cause));
+  const wholePence = sum(unsettled.map(({ pence }) => Math.max(0, sign * pence)));
+  if (wholePence === 0) return weights;
+  return (check.findings ?? [])
+    .filter(({ code, meter, pence }) => sign * pence > 0 && isInDifference(code, meter, check))
+    .map((finding) => {
+      const share = Math.min(1, Math.abs(finding.pence) / wholePence / MOST_OF_IT);
+      return {
+        causes: causesOf(finding, direction),
+        chance: (share * Math.min(19, Math.round(20 * finding.sure))) / 20,
+      };
+    })
+    .toSorted((a, b) => a.chance - b.chance)
+    .reduce((now, { causes, chance }) => raised(now, causes, chance), weights);
+}
+
+/** The estimate has the weekly heating of the tank, and what the house uses is not on the bill of the heat pump's own meter. */
+const isInDifference = (code: CheckFinding['code'], meter: CheckFinding['meter'], { input }: BillCheck): boolean =>
+  code !== 'weekly-pasteurisation' && !(meter === 'whole-house' && input.meter === 'heat-pump');
+
+/** These causes together at least so likely, the others less, "something else" never below a twentieth. */
+function raised(weights: Weights, causes: readonly SearchCause[], chance: number): Weights {
+  const isNamed = (cause: SearchCause) => causes.includes(cause);
+  const named = sum([...weights].flatMap(([cause, weight]) => (isNamed(cause) ? [weight] : [])));
+  if (named === 0 || named >= chance) return weights;
+  const other = weights.get('something-else') ?? 0;
+  const left = Math.max(1 / 20, (other * (1 - chance)) / (1 - named));
+  const rest = (1 - chance - left) / (1 - named - other);
+  return new Map(
+    [...weights].map(([cause, weight]) => [
+      cause,
+      cause === 'something-else' ? left : weight * (isNamed(cause) ? chance / named : Math.max(0, rest)),
+    ]),
+  );
+}
+
 function isConsidered(cause: SearchCause, { input, parts }: BillCheck): boolean {
   const isShared = input.meter === 'whole-house' && input.heatPumpKWh === undefined;
   switch (cause) {

@@ -21,7 +21,9 @@ export const GUIDED_SEARCH: Catalogue = {
   'something else': 'etwas anderes',
   'how the home is used, which only you can tell us': 'wie das Haus genutzt wird, was nur Sie uns sagen können',
   '{name}: {chance}.': '{name}: {chance}.',
-  'The causes that we think of, with 20 chances in all:': 'Woran wir denken, mit Wahrscheinlichkeiten von zusammen 20:',
+  'Where most of the difference may come from, with 20 chances in all:':
+    'Woher das meiste des Unterschieds kommen kann, mit Wahrscheinlichkeiten von zusammen 20:',
+  'less likely causes and anything else': 'weniger Wahrscheinliches und alles andere',
   'less than 1 in 20': 'weniger als 1 von 20',
   '{count} in 20': '{count} von 20',
   'Nobody knows yet whether there is a difference that needs a cause.':

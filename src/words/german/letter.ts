@@ -15,6 +15,10 @@ export const LETTER: Catalogue = {
   'We see why the electric heater came on, and correct it if you wish.':
     'Wir sehen nach, warum der Heizstab anging, und stellen es richtig, wenn Sie möchten.',
   'We write again, with what we have learned by then.': 'Wir schreiben wieder, mit dem, was wir bis dahin wissen.',
+  'Please read all figures on the meter, write down the day, and ask your supplier to check the bill.':
+    'Bitte lesen Sie alle Zahlen am Zähler ab, schreiben Sie den Tag dazu und bitten Sie Ihren Versorger, die Rechnung zu prüfen.',
+  'About {amount} is left for what else the home used, and for any difference of the heating.':
+    'Etwa {amount} bleiben für den übrigen Strom des Haushalts und für einen Unterschied der Heizung.',
   'Nothing needs to be done. Please read the meter each month.':
     'Es ist nichts zu tun. Bitte lesen Sie jeden Monat den Zähler ab.',
   You: 'Sie',

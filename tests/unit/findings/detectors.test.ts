@@ -50,6 +50,18 @@ describe('a vehicle on the house’s meter', () => {
   });
 });
 
+test('a change that begins with a load may be the rest of it, and the load is asked about first', () => {
+  // Two hours of a heater at its own time, and as much again at times of no pattern.
+  const on = (d: number) => d >= 110;
+  const heater = (d: number, h: number) => (on(d) && h >= 2 && h < 4 ? 2.9 : 0);
+  const stray = (d: number, h: number) => (on(d) && Math.floor(h) === Math.floor(12 + 8 * noise(d)) ? 6 : 0);
+  const readings = readingsOf(DAYS, (d, h) => heating(d, h) + heater(d, h) + stray(d, h));
+  expect(found('heater-running', [readings], DAYS)[0]!.from).toBe(addDays(FIRST, 110));
+  const [change] = found('behaviour-changed', [readings], DAYS);
+  expect(change!.may![0]).toBe('heater');
+  expect(change!.ask[0]).toBe('heater-switch');
+});
+
 describe('hot water', () => {
   const cycles = (hours: readonly number[]) => (_: number, hour: number) =>
     hours.some((start) => hour >= start && hour < start + 1) ? 1.6 : 0;

@@ -7,7 +7,7 @@ import {
   isReadingDoubtful,
   searchDirection,
 } from '../../../src/model/guided-search/guided-search.ts';
-import { type Direction, weighCauses } from '../../../src/model/guided-search/weigh-causes.ts';
+import { asSureAsSeen, type Direction, weighCauses } from '../../../src/model/guided-search/weigh-causes.ts';
 import type { BillCheck } from '../../../src/model/shapes/bill-check.ts';
 import { OUTCOMES, type SearchCause } from '../../../src/model/shapes/guided-search.ts';
 
@@ -381,6 +381,36 @@ describe('whether to search at all', () => {
     expect(asked([{ question: 'meter-reading', outcome: 'fits' }]).map(({ question }) => question)).toEqual([
       'machine-meter',
     ]);
+  });
+});
+
+describe('what findings show of the amount', () => {
+  const parts = [{ cause: 'rest', pence: 9000 }];
+  const found = (pence: number, more: object = {}) =>
+    [{ code: 'meter-scale', meter: 'heat-pump', pence, sure: 0.9, seen: {}, ...more }] as const;
+  const chances = (findings: readonly object[], input: object = {}) => {
+    const one = check({ input, parts, findings });
+    return inTwentieths(asSureAsSeen(weighCauses(one, 'more'), one, 'more'));
+  };
+  test('most of it: as likely as the finding is sure, so that both numbers are one', () => {
+    expect(chances(found(8000)).get('meter-wrong')).toBe(18);
+    expect(chances(found(6000)).get('meter-wrong')).toBe(18);
+    expect(chances(found(8000, { sure: 0.99 })).get('meter-wrong')).toBe(19);
+    expect(chances(found(8000, { sure: 0.99 })).get('something-else')).toBe(1);
+  });
+  test('a third of it: half as likely; on another meter, the other way or in the estimate: not at all', () => {
+    expect(chances(found(3000)).get('meter-wrong')).toBe(9);
+    const machineOnly = { meter: 'heat-pump' };
+    const least = chances([], machineOnly).get('meter-wrong')!;
+    expect(chances(found(8000, { meter: 'whole-house', code: 'large-load' }), machineOnly).get('meter-wrong')).toBe(
+      least,
+    );
+    expect(chances(found(-8000)).get('meter-wrong')).toBe(chances([]).get('meter-wrong'));
+  });
+  test('a sum without a difference is left as it is', () => {
+    const one = check({ parts: [], findings: found(8000) });
+    const weights = weighCauses(one, 'more');
+    expect(asSureAsSeen(weights, one, 'more')).toBe(weights);
   });
 });
 

@@ -48,6 +48,13 @@ describe('the letter', () => {
     expect(text).toContain('Dear Mrs Miller,');
     expect(text).toContain('ring Anna Hill on 01632 960 123.');
   });
+  test('where bill and readings differ the first step is at the meter and the supplier, never nothing', () => {
+    const doubt = { code: 'bill-above-readings' as const, meterName: 'House', billKWh: 465, readKWh: 265, pence: 5000 };
+    const contradicted = { ...check({ boughtKWh: 465 }), doubts: [doubt] };
+    const text = textOf(renderLetter({ ...input({}), check: contradicted }, names));
+    expect(text).toContain('ask your supplier to check the bill.');
+    expect(text).not.toContain('Nothing needs to be done.');
+  });
   test.each(['What we know', 'What we do not know yet', 'What happens next'])('has the heading "%s"', (heading) =>
     expect(render({ boughtKWh: 465 })).toContain(`<h3>${heading}</h3>`),
   );
