@@ -1,5 +1,6 @@
 /** Every code that the model tells has its sentence in both languages, its gaps filled. */
 import { afterEach, expect, test } from 'vitest';
+import { SALE_UNITS } from '../../../src/model/shapes/heating.ts';
 import type { Told, ToldCode } from '../../../src/model/shapes/told.ts';
 import { german } from '../../../src/words/german/german.ts';
 import { speak } from '../../../src/words/say.ts';
@@ -32,4 +33,9 @@ test('a code of another version is said in one plain sentence', () => {
   expect(sayTold({ code: 'heat-of-the-moon' as ToldCode })).toBe(
     'Another version of Plainwarmth noted this, which is not known here: heat-of-the-moon.',
   );
+});
+
+test('every unit in which a fuel is sold has its German', () => {
+  const names = Object.entries(SALE_UNITS).flatMap(([one, { many }]) => [one, many]);
+  expect(names.filter((name) => name !== 'kg' && german[name] === undefined)).toEqual([]);
 });
