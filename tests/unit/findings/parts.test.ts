@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { addDays } from '../../../src/model/calendar/civil.ts';
 import { meterDays } from '../../../src/model/findings/meter-days.ts';
 import { findSteps } from '../../../src/model/findings/steps.ts';
-import { changeKind, findLineChange, findTwoLines } from '../../../src/model/findings/two-lines.ts';
+import { cameAtOnce, changeKind, findLineChange, findTwoLines } from '../../../src/model/findings/two-lines.ts';
 import { FIRST, noise, textbook } from './made-days.ts';
 
 /** Two days without use but for these powers [kW] from reading `start` on; the second day `gap` days after the first. */
@@ -247,5 +247,58 @@ describe('against every day tried one by one', () => {
       typeof changeKind
     >[0];
     expect(changeKind(none, [0, 0, 0], [1, 1, 1.2], [0, 0, 0])).toBe('steady');
+  });
+});
+
+describe('whether it came on a day', () => {
+  /** y = a + b x + d from a day on, by the normal equations of three unknowns; d and its standard error. */
+  function stepOf(rows: readonly (readonly [x: number, since: number, y: number])[]) {
+    const design = rows.map(([x, since]) => [1, x, since]);
+    const normal = [0, 1, 2].map((i) => [0, 1, 2].map((k) => design.reduce((sum, row) => sum + row[i]! * row[k]!, 0)));
+    const right = [0, 1, 2].map((i) => design.reduce((sum, row, place) => sum + row[i]! * rows[place]![2], 0));
+    const det = (m: readonly (readonly number[])[]) =>
+      m[0]![0]! * (m[1]![1]! * m[2]![2]! - m[1]![2]! * m[2]![1]!) -
+      m[0]![1]! * (m[1]![0]! * m[2]![2]! - m[1]![2]! * m[2]![0]!) +
+      m[0]![2]! * (m[1]![0]! * m[2]![1]! - m[1]![1]! * m[2]![0]!);
+    const whole = det(normal);
+    const solved = [0, 1, 2].map((column) => det(normal.map((row, i) => row.with(column, right[i]!))) / whole);
+    const left = rows.reduce(
+      (sum, [x, since, y]) => sum + (y - solved[0]! - solved[1]! * x - solved[2]! * since) ** 2,
+      0,
+    );
+    const variance = (left / (rows.length - 3)) * ((normal[0]![0]! * normal[1]![1]! - normal[0]![1]! ** 2) / whole);
+    return { d: solved[2]!, error: Math.sqrt(variance) };
+  }
+  test.each([
+    ['of 160', 160, 80, 0.3, false],
+    ['with few before it', 110, 20, 0.3, false],
+    ['with so few after it that nobody can tell', 110, 90, 0.3, true],
+    ['unsteady', 120, 60, 4, false],
+  ])('beside the sum written out: a day %s', (_, count, at, rough, last) => {
+    const answers = Array.from({ length: 21 }, (_, k) => {
+      // From all on the day to all little by little over the 120 days about it.
+      const little = (i: number) => Math.min(1, Math.max(0, (i - at + 60) / 120));
+      const x = Array.from({ length: count }, (_, i) => 6 + 5 * noise(i));
+      const y = x.map(
+        (value, i) =>
+          2 + value + rough * noise(i + 0.4) + 4 * ((1 - k / 20) * (i >= at ? 1 : 0) + (k / 20) * little(i)),
+      );
+      const lines = [x.slice(0, at), x.slice(at)].map((part, side) => {
+        const line = textbook(part, side === 0 ? y.slice(0, at) : y.slice(at));
+        return { intercept: line.at(0), slope: line.at(1) - line.at(0) };
+      });
+      const [from, to] = [Math.max(0, at - 30), Math.min(count, at + 30)];
+      const rows = x.slice(from, to).map((value, i) => [value, from + i >= at ? 1 : 0, y[from + i]!] as const);
+      const { d, error } = stepOf(rows);
+      const meanX = rows.reduce((sum, [value]) => sum + value, 0) / rows.length;
+      const [before, after] = lines;
+      const differ = after!.intercept - before!.intercept + (after!.slope - before!.slope) * meanX;
+      const expected = d / differ >= 0.5 && Math.abs(d) >= 3 * error;
+      const found = cameAtOnce({ at, before, after } as unknown as Parameters<typeof cameAtOnce>[0], x, y);
+      expect(found, `${k}`).toBe(expected);
+      return found;
+    });
+    expect(answers[0]).toBe(true);
+    expect(answers[20]).toBe(last);
   });
 });
