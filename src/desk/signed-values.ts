@@ -36,10 +36,11 @@ const refuse = (code: string, message: string, where: string, remedy: string) =>
   new DeskError({ code, message, where, remedy });
 
 /**
- * The values of a file that `publicKey` (SPKI, base64) vouches for and that are newer than the program's own.
- * Throws DeskError: no such file, another signer or a changed byte, a value without its form, older values.
+ * The values of a file that `publicKey` (SPKI, base64) vouches for, newer than the program's own and not older than those
+ * in use, of the day `inUse`. Throws DeskError: no such file, another signer or a changed byte, a value without its form,
+ * older values.
  */
-export function readSignedValues(fileName: string, text: string, publicKey: string): Values {
+export function readSignedValues(fileName: string, text: string, publicKey: string, inUse = builtIn.edition): Values {
   const { success, data: file } = SignedFile.safeParse(parse(text));
   const again = say('Get the file again from where you got Plainwarmth.');
   if (!success) {
@@ -72,13 +73,13 @@ export function readSignedValues(fileName: string, text: string, publicKey: stri
       say('Install the newest Plainwarmth, which brings its own values.'),
     );
   }
-  if (values.edition <= builtIn.edition) {
+  if (values.edition <= builtIn.edition || values.edition < inUse) {
     throw refuse(
       'values-old',
-      say('The values of {fileName} are of {edition}; those of this program, of {own}, are as new or newer.', {
+      say('The values of {fileName} are of {edition}; those in use, of {own}, are as new or newer.', {
         fileName,
         edition: longDate(values.edition),
-        own: longDate(builtIn.edition),
+        own: longDate(inUse),
       }),
       fileName,
       say('Nothing has to be done.'),

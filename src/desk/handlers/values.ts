@@ -15,10 +15,11 @@ export function valuesHandlers({
     builtInEdition: builtIn.edition,
     laidOver: broughtInValues(store, ports.valuesKey),
   });
+  /** An older file is refused though it is genuine: a price of last year is none of today. */
   function readOffered(fileId: string) {
     const { fileName, bytes } = files.take(fileId);
     const text = new TextDecoder().decode(bytes);
-    return { text, values: readSignedValues(fileName, text, ports.valuesKey) };
+    return { text, values: readSignedValues(fileName, text, ports.valuesKey, reference.edition) };
   }
 
   return {

@@ -30,8 +30,8 @@ export const DESK: Catalogue = {
     'Dieses Programm kann die Werte von {fileName} nicht übernehmen: „{place}“ hat nicht die Form, die es kennt.',
   'Install the newest Plainwarmth, which brings its own values.':
     'Installieren Sie das neueste Plainwarmth; es bringt eigene Werte mit.',
-  'The values of {fileName} are of {edition}; those of this program, of {own}, are as new or newer.':
-    'Die Werte von {fileName} sind vom {edition}; die dieses Programms, vom {own}, sind ebenso neu oder neuer.',
+  'The values of {fileName} are of {edition}; those in use, of {own}, are as new or newer.':
+    'Die Werte von {fileName} sind vom {edition}; die benutzten, vom {own}, sind ebenso neu oder neuer.',
   'Nothing has to be done.': 'Es ist nichts zu tun.',
   // Fields
   'Below 1 a heat pump would give less heat than a plain electric heater; above 8 is far beyond what field trials have measured.':

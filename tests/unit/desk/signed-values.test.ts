@@ -48,6 +48,9 @@ test('a file is looked at, used, outlives the program and is given back', async 
   expect(reference).toEqual(builtIn);
   expect(await call('values.use', { fileId })).toMatchObject({ edition: '2030-01-05', laidOver: NEWER });
   expect(reference).toEqual({ ...builtIn, ...NEWER });
+  const older = await offer(signed({ ...NEWER, edition: '2030-01-04' }));
+  for (const name of ['values.look', 'values.use'] as const)
+    await expect(call(name, { fileId: older })).rejects.toMatchObject({ code: 'values-old' });
   // Another start: the kept file is verified again.
   layOver(null);
   expect(await call('values.read', {})).toMatchObject({ edition: '2030-01-05', builtInEdition: builtIn.edition });
