@@ -3,6 +3,7 @@ import { tenAndNinety } from '../chance/quantiles.ts';
 import type { PricesInUse } from '../comparison/prices-of.ts';
 import { type Settled, type SettleInput, settleFull } from '../heat-pump/full/settle.ts';
 import { type BestHours, findBestHours, type HoursInput } from '../hours/best-hours.ts';
+import { coldDay } from '../hours/cold-day.ts';
 import { homeWarmth, shareCooled } from '../hours/warmth.ts';
 import type { BestHoursCost } from '../shapes/tariff-choice.ts';
 import { CYLINDER_LITRES, HOT_C } from '../shapes/usual-home.ts';
@@ -52,7 +53,6 @@ export function hoursOn({ settle, year }: HeatAndMachine, prices: PricesInUse, t
     cylinderKWh: litres * KWH_PER_LITRE_K * Math.max(0, hotC - COLD_C) * USABLE_SHARE,
     movesWater: hotWater.hours !== 'night',
   });
-  const outdoorC = meanOfColdestMonth(year);
   return {
     terms: {
       ...terms,
@@ -67,8 +67,9 @@ export function hoursOn({ settle, year }: HeatAndMachine, prices: PricesInUse, t
     },
     shown: {
       warmth: { known: warmth.known, timeConstantHours: warmth.timeConstantHours },
-      coolsIn3HoursK: (demand.roomC - outdoorC) * shareCooled(COOLING_HOURS, warmth.timeConstantHours),
+      coolsIn3HoursK: (demand.roomC - coldDay(year).meanC) * shareCooled(COOLING_HOURS, warmth.timeConstantHours),
       leastRoomC: best.roomC.reduce((least, one) => Math.min(least, one)),
+      day: best.day,
       mostRoomC: best.roomC.reduce((most, one) => Math.max(most, one)),
     },
   };
@@ -101,14 +102,4 @@ export function savingOf({ terms }: HoursOn, shared: SharedSpreads, draws: numbe
   if (draws === 0) return { value, low: value, high: value };
   const [years] = simulateYears([terms], shared, draws);
   return { value, ...tenAndNinety(years!.costPence) };
-}
-
-function meanOfColdestMonth({ slots, outdoorC }: HeatAndMachine['year']): number {
-  const sums = new Float64Array(12);
-  const counts = new Float64Array(12);
-  for (let slot = 0; slot < slots.count; slot++) {
-    sums[slots.month[slot]!]! += outdoorC[slot]!;
-    counts[slots.month[slot]!]! += 1;
-  }
-  return Math.min(...sums.map((sum, month) => sum / counts[month]!));
 }

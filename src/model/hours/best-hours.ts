@@ -4,8 +4,10 @@ import { runDays } from '../heat-pump/full/run-days.ts';
 import { readSurface } from '../heat-pump/full/surface.ts';
 import type { YearInput } from '../heat-pump/full/year.ts';
 import type { Comfort } from '../shapes/choices.ts';
+import type { ColdDay } from '../shapes/tariff-choice.ts';
 import { DRAWN_WATER, STEADY_HEATING } from '../year/day-profiles.ts';
 import { overSlots } from '../year/share-out.ts';
+import { coldDay } from './cold-day.ts';
 import { type HeatStore, LEVELS, penceOfHeat, type Shifted, shiftHeat } from './shift-heat.ts';
 import { type HomeWarmth, shareCooled } from './warmth.ts';
 
@@ -36,6 +38,8 @@ export interface BestHours {
   readonly waterSaved: number;
   /** Room temperature at the end of each half-hour with the best hours, °C. */
   readonly roomC: Float64Array;
+  /** A cold day, half-hour by half-hour. */
+  readonly day: ColdDay;
 }
 
 /**
@@ -52,7 +56,19 @@ export function findBestHours(input: HoursInput): BestHours {
     year.source.kind === 'air' ? year.outdoorC[slot]! : days.sourceC[day]!;
   const water = moveWater(input, usual.water, sourceC);
   const room = moveRooms(input, usual.space, flow, sourceC, water.runShare);
-  return { spaceSaved: room.saved, waterSaved: water.saved, roomC: room.roomC };
+  const { start } = coldDay(year);
+  const ofDay = (at: (slot: number) => number) => Array.from({ length: 48 }, (_, half) => at(start + half));
+  return {
+    spaceSaved: room.saved,
+    waterSaved: water.saved,
+    roomC: room.roomC,
+    day: {
+      pencePerKWh: ofDay((slot) => input.pencePerKWh[slot]!),
+      usualKW: ofDay((slot) => (usual.space[slot]! + usual.water[slot]!) / HOURS),
+      bestKW: ofDay((slot) => (room.heat[slot]! + water.heat[slot]!) / HOURS),
+      roomC: ofDay((slot) => room.roomC[slot]!),
+    },
+  };
 }
 
 type SourceAt = (slot: number, day: number) => number;
@@ -103,7 +119,7 @@ function moveWater({ year, pencePerKWh, cylinderKWh, movesWater }: HoursInput, u
     fullKWh: most,
   };
   const { saved, heat } = cheaper(store, usual, movesWater ? shiftHeat(store) : null);
-  return { saved, runShare: heat.map((kWh, slot) => (mostKWh[slot]! > 0 ? kWh / mostKWh[slot]! : 0)) };
+  return { saved, heat, runShare: heat.map((kWh, slot) => (mostKWh[slot]! > 0 ? kWh / mostKWh[slot]! : 0)) };
 }
 
 function moveRooms(
@@ -146,8 +162,8 @@ function moveRooms(
     fullKWh: upK * warmth.kWhPerK,
   };
   const moves = (downK > 0 || upK > 0) && warmth.kWhPerK > 0;
-  const { saved, held } = cheaper(store, usual, moves ? shiftHeat(store) : null);
-  return { saved, roomC: held.map((kWh) => roomC + (warmth.kWhPerK > 0 ? kWh / warmth.kWhPerK : 0)) };
+  const { saved, heat, held } = cheaper(store, usual, moves ? shiftHeat(store) : null);
+  return { saved, heat, roomC: held.map((kWh) => roomC + (warmth.kWhPerK > 0 ? kWh / warmth.kWhPerK : 0)) };
 }
 
 /** Cost [pence] at each level of heat, as the search takes it. */

@@ -26,6 +26,15 @@ export const OwnChange = z.object({
 });
 export type OwnChange = z.infer<typeof OwnChange>;
 
+/** A cold day in 48 half-hours: price, heat that the machine gives at its usual hours and in the best, and the rooms. */
+export const ColdDay = z.object({
+  pencePerKWh: z.array(z.number()),
+  usualKW: z.array(z.number()),
+  bestKW: z.array(z.number()),
+  roomC: z.array(z.number()),
+});
+export type ColdDay = z.infer<typeof ColdDay>;
+
 /** Running a heat pump in the best hours of a tariff: what it earns, and what the rooms do. */
 export const BestHoursCost = z.object({
   /** What it saves against the usual hours, pence a year. */
@@ -39,6 +48,7 @@ export const BestHoursCost = z.object({
   /** Between which temperatures the rooms then lie, °C. */
   leastRoomC: z.number(),
   mostRoomC: z.number(),
+  day: ColdDay,
 });
 export type BestHoursCost = z.infer<typeof BestHoursCost>;
 

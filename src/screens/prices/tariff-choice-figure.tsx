@@ -6,6 +6,7 @@ import { referenceOf } from '../../reference/index.ts';
 import { tariffWorkings } from '../../words/explained/tariffs.ts';
 import { tariffNotes, waysTable } from '../../words/tariff-choice.ts';
 import { useHousehold } from '../household-context.tsx';
+import { BestDayFigure } from '../shared/best-day-figure.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { TariffBars, tariffBarsName } from '../shared/tariff-bars.tsx';
 
@@ -28,6 +29,7 @@ export function TariffChoiceFigure() {
         note={tariffNotes(choice).join(' ')}
       />
       <ChartTableView table={waysTable(choice)} />
+      <BestDayFigure choice={choice} size="desk" />
     </section>
   );
 }

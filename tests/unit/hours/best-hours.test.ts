@@ -64,6 +64,21 @@ describe('the best hours of a tariff', () => {
     expect(cases.toReversed().map((of) => of())).toEqual(first.toReversed());
   });
 
+  test('show a cold day: more heat than usual in its cheap hours, less in its dear ones, the rooms within the band', () => {
+    const { day } = best.two.bestHours!;
+    const kWhAt = (kW: readonly number[], pence: number) =>
+      kW.reduce((sum, one, i) => sum + (day.pencePerKWh[i] === pence ? one / 2 : 0), 0);
+    expect(day.pencePerKWh.filter((pence) => pence === 10)).toHaveLength(14);
+    expect(kWhAt(day.bestKW, 10)).toBeGreaterThan(kWhAt(day.usualKW, 10) + 1);
+    expect(kWhAt(day.bestKW, 30)).toBeLessThan(kWhAt(day.usualKW, 30) - 1);
+    expect(Math.min(...day.roomC)).toBeGreaterThanOrEqual(20 - 1e-6);
+    expect(Math.max(...day.roomC)).toBeLessThanOrEqual(21.5 + 1e-6);
+    // Warmest when the cheap hours end.
+    const warmest = day.roomC.indexOf(Math.max(...day.roomC));
+    expect(warmest).toBeGreaterThanOrEqual(2);
+    expect(warmest).toBeLessThanOrEqual(15);
+  });
+
   test('save what they say, once they are chosen; a range stands about it', () => {
     const { saving, counted } = usual.two.bestHours!;
     expect(counted).toBe(false);

@@ -5,6 +5,7 @@ import { say } from '../../../words/say.ts';
 import { chooseSay, chooseSentence } from '../../../words/tariff-choice.ts';
 import { useHousehold } from '../../household-context.tsx';
 import { pickTariff } from '../../prices/use-tariffs.ts';
+import { BestDayFigure } from '../../shared/best-day-figure.tsx';
 import { ChoiceField } from '../../shared/choice-field.tsx';
 import { Glossed } from '../../shared/glossary-page.tsx';
 import { HowWeKnow } from '../../shared/how-we-know.tsx';
@@ -49,13 +50,16 @@ export function ChooseHalf() {
       </div>
       <div className="walk-fill" ref={place} aria-busy={isOld}>
         {choice ? (
-          <TariffBars
-            choice={choice}
-            size={sizeAtTable()}
-            height={Math.min(height, 60 + 84 * choice.costs.length)}
-            atTable
-            known={<HowWeKnow find={() => tariffWorkings(choice)} about={tariffBarsName()} plain />}
-          />
+          <div className={choice.costs[0]?.bestHours ? 'walk-beside' : undefined}>
+            <TariffBars
+              choice={choice}
+              size={sizeAtTable()}
+              height={Math.min(height, 60 + 84 * choice.costs.length)}
+              atTable
+              known={<HowWeKnow find={() => tariffWorkings(choice)} about={tariffBarsName()} plain />}
+            />
+            <BestDayFigure choice={choice} size={sizeAtTable()} height={Math.min(height, 380)} atTable />
+          </div>
         ) : null}
       </div>
       <p className="walk-say voice">
