@@ -1,8 +1,10 @@
 /** Prices and reference values of a newer file: seen before they are used, and given back. */
 import { useEffect, useState } from 'react';
 import type { Output, ValuesState } from '../../desk/contract.ts';
+import { isFuel } from '../../model/shapes/heating.ts';
 import { longDate } from '../../words/numbers.ts';
-import { phrase, say } from '../../words/say.ts';
+import { language, phrase, say } from '../../words/say.ts';
+import { carrierName } from '../../words/systems.ts';
 import { call } from '../desk.ts';
 import { FileButton } from '../shared/file-button.tsx';
 import { Refused } from '../shared/refused.tsx';
@@ -92,10 +94,20 @@ const PART_NAMES: Readonly<Record<string, string>> = {
   from: phrase('first day'),
   to: phrase('last day'),
 };
-const partName = (part: string): string => (PART_NAMES[part] === undefined ? part : say(PART_NAMES[part]));
+const IS_DAY = /^\d{4}-\d{2}-\d{2}$/;
+/** A row is named by its fuel and its first day, as in "gas 2026-10-01". */
+function wordOfRow(word: string): string {
+  if (IS_DAY.test(word)) return longDate(word);
+  return isFuel(word) || word === 'electricity' ? carrierName(word) : word;
+}
+const partName = (part: string): string =>
+  PART_NAMES[part] === undefined ? part.split(' ').map(wordOfRow).join(' ') : say(PART_NAMES[part]);
 
-const shown = (value: string | number | undefined): string =>
-  value === undefined ? '–' : typeof value === 'number' ? String(value) : value;
+function shown(value: string | number | undefined): string {
+  if (value === undefined) return '–';
+  if (typeof value === 'number') return value.toLocaleString(language(), { maximumSignificantDigits: 12 });
+  return IS_DAY.test(value) ? longDate(value) : value;
+}
 
 function Changes({ looked: { edition, changes } }: { readonly looked: Looked }) {
   return (
