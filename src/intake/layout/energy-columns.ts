@@ -8,7 +8,7 @@ import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings
 import type { Sheet } from './sheet.ts';
 import { carrierOfTitles, unitOfTitles } from './titles.ts';
 import { columnName } from './value-cells.ts';
-import { A_DAY, DRAWN, IDENTIFIER, OWN_USE, RATE_REGISTER, withoutBrackets } from './vocabulary.ts';
+import { A_DAY, DRAWN, ELECTRIC, IDENTIFIER, OWN_USE, RATE_REGISTER, withoutBrackets } from './vocabulary.ts';
 
 /** Number columns that may hold quantities, best first. Costs, rates, counters, numbers of customers and hours are none. */
 export function quantityColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {
@@ -121,6 +121,12 @@ export function joinPhases(columns: readonly ColumnFacts[], found: readonly Colu
 export const indicesOf = (columns: readonly ColumnFacts[]): number[] =>
   columns.flatMap((c) => [c.index, ...(c.phases ?? [])]);
 
+/** What has a sign or a word of the grid is no use of the home. */
+function isOfGrid({ heading, smallest }: ColumnFacts): boolean {
+  const words = plainWords(heading);
+  return smallest < 0 || DRAWN.test(words) || /grid|netz|\bred\b|reseau|rete\b/.test(words);
+}
+
 /** A use beside what the home made may hold what it used of that: asked, and taken off where it does. */
 function withoutOwnUse(
   sheet: Sheet,
@@ -130,11 +136,12 @@ function withoutOwnUse(
   book: RemarkBook,
 ): ColumnFacts {
   const { seriesRole, carrier = 'electricity', unit } = column.meaning;
-  const isUse = seriesRole === undefined && carrier === 'electricity' && !DRAWN.test(plainWords(column.heading));
+  const isCoded = column.meaning.carrier !== undefined && !ELECTRIC.test(plainWords(column.heading));
+  const isUse = seriesRole === undefined && carrier === 'electricity' && !isOfGrid(column) && !isCoded;
   const of = (role: string) => all.find((c) => c.meaning.seriesRole === role && c.meaning.unit === unit);
   const own = sheet.columns.find((c) => {
-    const words = plainWords(c.heading);
-    return isNumberColumn(c) && OWN_USE.test(words) && unitOfWords(words) === unit;
+    const said = plainWords(c.heading);
+    return isNumberColumn(c) && OWN_USE.test(said) && unitOfWords(said) === unit;
   });
   const [made, sent] = [of('generation'), of('export')];
   if (!isUse || isOfDegrees(unit) || !(own || made)) return column;
@@ -219,7 +226,12 @@ function ofEachKind(found: readonly ColumnFacts[]): ColumnFacts[] {
   const unnamed = several.filter((c) => !namesItself(c));
   const isOutside = (c: ColumnFacts) => c.meaning.seriesRole === 'export' || c.meaning.seriesRole === 'generation';
   // What the home uses in all is no purchase where what it draws stands beside it; beside what it sends out it is one.
-  if (telling.length > 0 && telling.every(isOutside)) return [...unnamed.slice(0, 1), ...telling, ...temperatures];
+  if (telling.length > 0 && telling.every(isOutside))
+    return [
+      ...firstOf(unnamed.toSorted((a, b) => Number(isOfGrid(b)) - Number(isOfGrid(a)))),
+      ...telling,
+      ...temperatures,
+    ];
   // Gas by volume beside its energy without a name is one use in two units; the energy is taken.
   const energy = unnamed.find((c) => unitRank(c) < BEST_UNITS.length);
   if (energy && telling.every(({ meaning: { unit } }) => isVolumeOfGas(unit))) return [energy];

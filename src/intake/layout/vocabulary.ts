@@ -155,7 +155,7 @@ export const TO_COMPARE = any(
 
 /** Of each day on the mean, whatever the row's length. */
 export const A_DAY = any(
-  words('(\\/|per|pro|par|por|al|pr\\.?|je|a) ?(day|d|tag|jour|dia|giorno|dag)(?![a-z])'),
+  words('(\\/|(?<![a-z])(per|pro|par|por|al|pr\\.?|je|a)) ?(day|d|tag|jour|dia|giorno|dag)(?![a-z])'),
   words('(average|mean) daily|daily (average|mean)|tagesdurchschnitt|tagesmittel|moyenne (par jour|journaliere)'),
   words('media (diaria|giornaliera)|(consumo|promedio) diario medio|daggemiddelde|dognmiddel|dagligt gennemsnit'),
 );

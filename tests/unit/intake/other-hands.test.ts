@@ -187,3 +187,12 @@ test('a packed file is read as by itself; of several each in its turn', () => {
   expect(readBytes(two).asked).toEqual(['sheet-packed-asked']);
   expect(readBytes(two, { sheet: 'other.csv' }).asked).toEqual([]);
 });
+
+test('a load is no "a day", and one beside another column is no copy of it', () => {
+  const text = table('Time,Electricity imported (W),Load sent to grid (W)', (i) => `${at(i)},${used(i) * 1000},100`);
+  expect(read(text).series).toEqual([`electricity import ${TOTAL}`, 'electricity export 48.0']);
+  const months = ['Fecha;Consumo de electricidad (kWh)', '2025-01;380,21', '2025-02;333,05', '2025-03;340,5'].join(
+    '\n',
+  );
+  expect(read(months, { zone: 'Europe/Madrid' }).series).toEqual(['electricity import 1053.8']);
+});
