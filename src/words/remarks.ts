@@ -315,7 +315,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file}: {column} and {names} are of one kind and tell of the same days ({count} of them), but differ by {energy}. If both are meters of this home, they are added; if one repeats or holds the other, keep one aside. Choose.',
   ),
   'to-inclusive-asked': phrase(
-    '{at}: does the bill include its last day, {names}? We took it as {expected}. Choose the other if bills overlap by a day.',
+    '{at}: does the bill include its last day, {names}? We counted it in. Choose the other if bills overlap by a day.',
   ),
   'period-overlap': phrase(
     '{at} overlaps the bill before it from {from} to {to}, {count, plural, one {# day} other {# days}}{effect, select, none {} other {, about {energy}}}. Correct a date, or leave one of the bills out.',

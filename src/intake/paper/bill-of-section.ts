@@ -12,7 +12,7 @@ import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { PaperChoices } from '../terms/paper-reading.ts';
 import { KWH_PER_THERM } from '../terms/units.ts';
 import type { Figure, RowFacts } from './figures.ts';
-import { type DatePair, isAround, type PaperLine } from './lines.ts';
+import { type DatePair, isAround, type PaperLine, registerNamed } from './lines.ts';
 import { type Difference, penceOf } from './relations.ts';
 import type { Totals } from './totals.ts';
 import { registersOf, type Section, sumQuantity } from './understand.ts';
@@ -56,11 +56,15 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
     const name = meterName(own[0]!, fuel);
     const units = sumQuantity(own);
     const kWh = exact(units * kWhPerUnit(own[0]!));
-    const found = section.differences.find(({ used }) =>
+    const fitting = section.differences.filter(({ used }) =>
       gas
         ? gas.volume.value === used.value
         : Math.abs(used.value - units) < 1e-6 || own.some(({ quantity }) => quantity === used),
     );
+    // Two registers may have used as much: the words beside the readings part them, or nothing does.
+    const isOf = ({ used }: Difference) =>
+      registerNamed(rows[used.row]!.words.split('\t').join(' ')) === own[0]!.register;
+    const found = fitting.length > 1 && !gas ? fitting.find(isOf) : fitting[0];
     if (found) readings.set(name, found);
     // A counter of therms or of cubic feet that a factor turns into them is no counter of kWh.
     const isCounter = kWhPerUnit(own[0]!) === 1;

@@ -158,11 +158,14 @@ export function fuelFinder(rows: readonly RowFacts[]): (figure: Figure) => Paper
 const titleOf = (rows: readonly RowFacts[], at: number): RowFacts[] =>
   rows.slice(Math.max(0, at - 1), at).filter(({ figures, dates }) => figures.length + dates.length === 0);
 
+/** The known register that some words name. */
+export const registerNamed = (text: string): string | undefined =>
+  REGISTERS.find(([pattern]) => pattern.test(text.replaceAll(/\b(?:per|a|each|pro|je) (?:day|tag)\b/gi, '')))?.[1];
+
 const CARD = 4;
 /** The register that the words of a charge name; in a card, whose numbers stand below each other, the words above it too. */
 function registerOf(quantity: Figure, amount: Figure, rows: readonly RowFacts[], isOther: (row: number) => boolean) {
-  const named = (text: string) =>
-    REGISTERS.find(([pattern]) => pattern.test(text.replaceAll(/\b(?:per|a|each|pro|je) (?:day|tag)\b/gi, '')))?.[1];
+  const named = registerNamed;
   const own = named(rows[quantity.row]!.words.split('\t').join(' '));
   if (own || quantity.row === amount.row) return own;
   const over = named(quantity.heading);

@@ -94,7 +94,6 @@ function decideInclusive(
     row: sheet.table.lineOfRow[row]!,
     column: columnName(sheet, toColumn),
     found: cellText(sheet.table, row, toColumn),
-    expected: 'included',
   });
   return true;
 }

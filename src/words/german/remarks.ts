@@ -170,8 +170,8 @@ export const REMARKS: Catalogue = {
     '{file} wiederholt {count, plural, one {# Tag} other {# Tage}} aus {names}, {days}, mit denselben Werten. Sie zählen einmal.',
   '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. The newer import counts. Remove it if the older is right.':
     '{file} sagt über {count, plural, one {# Tag} other {# Tage}} etwas anderes als {names}, {days}{effect, select, none {} less {: {energy} weniger} other {: {energy} mehr}}. Der neuere Import zählt. Nehmen Sie ihn zurück, wenn der ältere stimmt.',
-  '{at}: does the bill include its last day, {names}? We took it as {expected}. Choose the other if bills overlap by a day.':
-    '{at}: Gehört der letzte Tag, {names}, zur Rechnung? Wir nehmen an: {expected}. Wählen Sie das andere, wenn sich Rechnungen um einen Tag überschneiden.',
+  '{at}: does the bill include its last day, {names}? We counted it in. Choose the other if bills overlap by a day.':
+    '{at}: Gehört der letzte Tag, {names}, zur Rechnung? Wir haben ihn mitgezählt. Wählen Sie das andere, wenn sich Rechnungen um einen Tag überschneiden.',
   '{at} overlaps the bill before it from {from} to {to}, {count, plural, one {# day} other {# days}}{effect, select, none {} other {, about {energy}}}. Correct a date, or leave one of the bills out.':
     '{at} überschneidet sich mit der Rechnung davor vom {from} bis {to}, {count, plural, one {# Tag} other {# Tage}}{effect, select, none {} other {, etwa {energy}}}. Berichtigen Sie ein Datum, oder lassen Sie eine der Rechnungen weg.',
   '{file} has no bill from {from} to {to}, {count, plural, one {# day} other {# days}}{effect, select, none {} other {, about {energy}}}. Add the missing bill if you have it.':

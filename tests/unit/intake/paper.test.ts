@@ -346,6 +346,17 @@ describe('bills in many layouts', () => {
   });
 });
 
+test('of two registers that used as much each has its own readings', async () => {
+  const charges = { Day: ['30.40 p', '£126.46'], Night: ['14.10 p', '£58.66'] };
+  const registers = Object.entries(charges).flatMap(([name, [price, amount]], i): Line[] => [
+    [`${name}, earlier reading ${i + 1}1,000 later reading ${i + 1}1,416`, '416 kWh'],
+    [`${name} units 416 kWh at ${price}`, amount],
+  ]);
+  const { series } = await readLines([...HEAD.slice(0, 4), ...registers.toReversed()]);
+  const meters = series[0]!.bills![0]!.bill.meters.map(({ name, opening }) => [name, opening]);
+  expect(Object.fromEntries(meters)).toEqual({ day: 11_000, night: 21_000 });
+});
+
 test('each question about a bill has its own answer', async () => {
   const lines: readonly Line[] = [
     ...HEAD,
