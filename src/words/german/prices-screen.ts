@@ -24,7 +24,7 @@ export const PRICES_SCREEN: Catalogue = {
   'how often the cheapest': 'wie oft der günstigste',
   'hardly ever the cheapest': 'kaum je der günstigste',
   'cheapest in {atLeast, select, true {at least {count}} other {{count}}} of 20':
-    'günstigster in {atLeast, select, true {mindestens {count}} other {{count}}} von 20',
+    'vorn in {atLeast, select, true {mindestens {count}} other {{count}}} von 20',
   'Share of futures in which it is the cheapest': 'Anteil der Fälle, in denen er der günstigste ist',
   'the possible years in which no other of these tariffs costs less':
     'die möglichen Jahre, in denen kein anderer dieser Tarife weniger kostet',
