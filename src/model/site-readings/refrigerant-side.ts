@@ -105,7 +105,12 @@ export function readCircuit(readings: SiteReadings, { refrigerants, bands }: Cir
   if (boiling && suctionC !== undefined) add('superheat', suctionC - boiling.dewC, 'K');
   if (condensing && liquidC !== undefined) add('subcooling', condensing.bubbleC - liquidC, 'K');
   if (boiling && brineOutC !== undefined) add('evaporator-approach', brineOutC - boiling.meanC, 'K');
-  if (condensing && flowC !== undefined) add('condenser-approach', condensing.meanC - flowC, 'K');
+  if (condensing && flowC !== undefined) {
+    // Water leaves past the hot end of a blend, which condenses half its glide above the middle.
+    const usual = bands.fixed['condenser-approach'];
+    const low = usual.low === null ? null : usual.low - (condensing.dewC - condensing.meanC);
+    add('condenser-approach', condensing.meanC - flowC, 'K', { ...usual, low });
+  }
   if (dischargeC !== undefined)
     add('discharge', dischargeC, '°C', dischargeBand(refrigerant, boiling, condensing, suctionC, bands));
   if (restBubbleC !== null && restC !== undefined)

@@ -34,7 +34,10 @@ test.each([
   ['the same, hot gas 70 °C', { suction: psi(50), discharge: psi(250), dischargeC: 70 }],
 ] as [string, SiteReadings][])('no flag: %s', (_, pressures) => {
   // Common practice, no source: usual for an older ground-source machine on R407C.
-  for (const around of [{}, { brineInC: 5, brineOutC: 2, flowC: 42, returnC: 36, suctionC: 5, liquidC: 37 }]) {
+  const brine = { brineInC: 5, brineOutC: 2 };
+  const readBeside = { ...brine, flowC: 42, returnC: 36, suctionC: 5, liquidC: 37 };
+  // Water at 45 °C is warmer than the middle of the glide, and still colder than its hot end.
+  for (const around of [{}, readBeside, { ...brine, flowC: 45, returnC: 39 }]) {
     const check = checkSite({ refrigerant: 'R407C', ...around, ...pressures }, siteTables);
     expect(check.values.filter(({ standing }) => standing === 'above' || standing === 'below')).toEqual([]);
     expect([check.causes, check.remarks]).toEqual([[], []]);
