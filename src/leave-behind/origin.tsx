@@ -1,6 +1,6 @@
 /** Where a value comes from, as both papers say it: a source by its name, else plainly that it is our own assumption. */
 import { Fragment } from 'react';
-import { IN_SITU_TITLE } from '../reference/field-trials.ts';
+import { MarkTitles } from '../charts/reworded.tsx';
 import { language, say } from '../words/say.ts';
 import { type Shown, sayTold, sayToldParts } from '../words/say-told.ts';
 
@@ -28,19 +28,6 @@ export const titleOf = (said: string): string =>
     '',
   );
 
-/** A German text with the title of a British publication in it marked as English. */
-function MarkTitle({ said }: { readonly said: string }) {
-  const [before = '', ...after] = said.split(IN_SITU_TITLE);
-  if (language() === 'en-GB' || after.length === 0) return said;
-  return (
-    <>
-      {before}
-      <span lang="en">{IN_SITU_TITLE}</span>
-      {after.join(IN_SITU_TITLE)}
-    </>
-  );
-}
-
 /** The text of a source; a title that stays English is marked so, for whoever has the paper read aloud. */
 export function Origin({ text, short = false }: { readonly text: Shown; readonly short?: boolean }) {
   const shape = short ? titleOf : plainOrigin;
@@ -48,11 +35,11 @@ export function Origin({ text, short = false }: { readonly text: Shown; readonly
   if (typeof text !== 'string' && !('said' in text)) {
     const parts = sayToldParts(text, (english) => title(english));
     return parts.map((part, i) => {
-      const shown = typeof part === 'string' ? <MarkTitle said={plainOrigin(part)} /> : part;
+      const shown = typeof part === 'string' ? <MarkTitles said={plainOrigin(part)} /> : part;
       // biome-ignore lint/suspicious/noArrayIndexKey: the parts of one sentence neither move nor change their number.
       return <Fragment key={i}>{shown}</Fragment>;
     });
   }
   const said = sayTold(text);
-  return said === text && language() !== 'en-GB' ? title(said) : <MarkTitle said={shape(said)} />;
+  return said === text && language() !== 'en-GB' ? title(said) : <MarkTitles said={shape(said)} />;
 }

@@ -22,7 +22,7 @@ export const designDeviation: Reference['designDeviation'] = {
 };
 
 /** A British publication, whose title stays English in every language. */
-export const IN_SITU_TITLE = 'In-situ heat pump performance: analysis of Ofgem data 2017-2022';
+const IN_SITU_TITLE = 'In-situ heat pump performance: analysis of Ofgem data 2017-2022';
 
 /**
  * Ground: the mean is published. The 10 and 90 % points are worked out from the published shares: 67 % of the sites

@@ -42,6 +42,13 @@ export function sayToldParts<T>(told: Told, mark: (english: string) => T): reado
   return sayParts<T>(sentence, Object.fromEntries(filled));
 }
 
+/** Titles of British publications that stand inside German sentences as they are. */
+const ENGLISH_TITLES =
+  /(In-situ heat pump performance: analysis of Ofgem data 2017-2022|Electrification of Heat(?: demonstration, final performance analysis)?)/;
+
+/** A German text cut at such titles: every second part is one. */
+export const cutAtTitles = (said: string): readonly string[] => said.split(ENGLISH_TITLES);
+
 const sentenceOf = ({ code }: Told): string | undefined => (Object.hasOwn(TOLD, code) ? TOLD[code] : undefined);
 
 /** A code that has its sentence, and nothing else. */
