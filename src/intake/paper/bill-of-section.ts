@@ -52,7 +52,9 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
   const energies = lines.filter(({ kind }) => kind === 'energy');
   const gas = fuel === 'gas' && section.gas.length === 1 ? section.gas[0] : undefined;
   const readings = new Map<string, Difference>();
-  const meters = registersOf(lines).map((own): BillMeter => {
+  const registers = registersOf(lines);
+  const several = registers.length > 1;
+  const meters = registers.map((own): BillMeter => {
     const name = meterName(own[0]!, fuel);
     const units = sumQuantity(own);
     const kWh = exact(units * kWhPerUnit(own[0]!));
@@ -61,10 +63,11 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
         ? gas.volume.value === used.value
         : Math.abs(used.value - units) < 1e-6 || own.some(({ quantity }) => quantity === used),
     );
-    // Two registers may have used as much: the words beside the readings part them, or nothing does.
-    const isOf = ({ used }: Difference) =>
-      registerNamed(rows[used.row]!.words.split('\t').join(' ')) === own[0]!.register;
-    const found = fitting.length > 1 && !gas ? fitting.find(isOf) : fitting[0];
+    // Two registers may have used as much: readings beside words for another register are that one's.
+    const namedBy = ({ used }: Difference) => registerNamed(rows[used.row]!.words.split('\t').join(' '));
+    const mine = several ? fitting.filter((one) => [undefined, own[0]!.register].includes(namedBy(one))) : fitting;
+    const found =
+      mine.find((one) => namedBy(one) === own[0]!.register) ?? (mine.length === 1 || !several ? mine[0] : undefined);
     if (found) readings.set(name, found);
     // A counter of therms or of cubic feet that a factor turns into them is no counter of kWh.
     const isCounter = kWhPerUnit(own[0]!) === 1;

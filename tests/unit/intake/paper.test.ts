@@ -355,6 +355,9 @@ test('of two registers that used as much each has its own readings', async () =>
   const { series } = await readLines([...HEAD.slice(0, 4), ...registers.toReversed()]);
   const meters = series[0]!.bills![0]!.bill.meters.map(({ name, opening }) => [name, opening]);
   expect(Object.fromEntries(meters)).toEqual({ day: 11_000, night: 21_000 });
+  const lost = registers.filter(([label]) => !label.startsWith('Night, earlier'));
+  const rest = (await readLines([...HEAD.slice(0, 4), ...lost])).series[0]!.bills![0]!.bill.meters;
+  expect(rest.find(({ name }) => name === 'night')).not.toHaveProperty('opening');
 });
 
 test('each question about a bill has its own answer', async () => {
