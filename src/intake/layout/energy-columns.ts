@@ -351,7 +351,8 @@ export const mayBeMoney = (c: ColumnFacts, quantity: ColumnFacts): boolean =>
 export const namesItself = (c: ColumnFacts): boolean => c.meaning.carrier !== undefined || namesRegister(c);
 
 const registerOf = (c: ColumnFacts): string => RATE_REGISTER.exec(plainWords(c.heading))?.[0] ?? '';
-const namesRegister = (c: ColumnFacts): boolean => registerOf(c) !== '';
+export const isRegisterName = (heading: string): boolean => RATE_REGISTER.test(plainWords(heading));
+const namesRegister = (c: ColumnFacts): boolean => isRegisterName(c.heading);
 
 /** Unit as written: above the column, behind the numbers, in the title lines, in the file's name. */
 export function statedUnit(sheet: Sheet, column: ColumnFacts): EnergyUnit | undefined {

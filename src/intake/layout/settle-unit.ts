@@ -22,7 +22,7 @@ import {
   MOST_KWH_A_DAY,
 } from '../terms/units.ts';
 import type { ColumnFacts } from './column-facts.ts';
-import { namesItself, statedCarrier, statedUnit, unitsByRow } from './energy-columns.ts';
+import { isRegisterName, namesItself, statedCarrier, statedUnit, unitsByRow } from './energy-columns.ts';
 import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
@@ -60,8 +60,9 @@ export function settleUnit(
   const choices = choicesFor(ofFile, name);
   const stated = choices.unit ?? statedUnit(sheet, column);
   const said = statedCarrier(sheet, column);
-  const carrier = choices.carrier ?? carrierFor(stated, said?.carrier);
   // The rates of one meter are of one energy.
+  const ofRates = isRegisterName(column.heading) ? answeredOfRates(ofFile) : undefined;
+  const carrier = choices.carrier ?? carrierFor(stated, said?.carrier) ?? ofRates;
   if (carrier === undefined && !(namesItself(column) && book.has('carrier-guessed')))
     book.add('carrier-guessed', 'question', { column: name, expected: 'electricity' });
   else if (choices.carrier === undefined && isVolumeOfGas(stated) && !saysGas(sheet, column) && !hasCalorific(sheet))
@@ -115,6 +116,14 @@ export function settleUnit(
 }
 
 /** A unit may settle the carrier, or contradict what the words said. */
+/** What was answered of the registers of a file, where that is one thing. */
+function answeredOfRates({ ofColumns = {} }: IntakeChoices): Carrier | undefined {
+  const answered = Object.entries(ofColumns).flatMap(([name, { carrier }]) =>
+    carrier !== undefined && isRegisterName(name) ? [carrier] : [],
+  );
+  return new Set(answered).size === 1 ? answered[0] : undefined;
+}
+
 function carrierFor(unit: EnergyUnit | undefined, said: Carrier | undefined): Carrier | undefined {
   if (isOfDegrees(unit)) return said !== undefined && isTemperature(said) ? said : 'outdoor-temperature';
   if (unit === 'US gallon' || (said === 'water' && (unit === undefined || isUnitOf('water', unit)))) return 'water';

@@ -125,9 +125,9 @@ describe('a bad file is refused in words and changes nothing', () => {
 const DOUBTED: readonly { name: string; text: string; code: string; words: RegExp }[] = [
   {
     name: 'units mixed in one column',
-    text: rows(96, (slot) => (slot === 50 ? '410 Wh' : '0.41 kWh'), 'Start,Electricity'),
+    text: rows(96, (slot) => (slot === 50 ? '0.41 m³' : '0.41 kWh'), 'Start,Electricity'),
     code: 'unit-mixed',
-    words: /Line 52 of doubt\.csv.*410 Wh/,
+    words: /Line 52 of doubt\.csv.*0\.41 m³/,
   },
   {
     name: 'an impossible date among good ones',

@@ -60,7 +60,7 @@ describe('registers of one import', () => {
       { name: 'Shed import (kWh)', leftOut: ['House import (kWh)', 'Barn import (kWh)'], days: DAYS, firstKWh: 0.1 },
     ]);
   });
-  test('where one counts all hours beside two of some, it is taken alone, for it holds them', async () => {
+  test('where one counts all hours beside two of some, the two are added and their sum is not counted again', async () => {
     const found = await look(
       csv({
         'Total import (kWh)': { kWh: 0.75 },
@@ -68,7 +68,7 @@ describe('registers of one import', () => {
         'Night import (kWh)': { kWh: 0.25 },
       }),
     );
-    expect(found).toMatchObject([{ name: 'Total import (kWh)', leftOut: [], firstKWh: 0.75 }]);
+    expect(found).toMatchObject([{ name: 'Day import (kWh) and Night import (kWh)', leftOut: [], firstKWh: 0.75 }]);
   });
   test('one that does not come to the sum of the two is another meter, and is named', async () => {
     const found = await look(
