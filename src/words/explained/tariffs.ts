@@ -10,9 +10,16 @@ import { rangedWorking } from './ranged.ts';
 
 type BestHours = NonNullable<TariffCost['bestHours']>;
 
-function inputsOfHours({ saving, leastRoomC, mostRoomC, coolsIn3HoursK }: BestHours, grade: Grade): ShownInput[] {
+function inputsOfHours({ saving, leastRoomC, mostRoomC, coolsIn3HoursK, day }: BestHours, grade: Grade): ShownInput[] {
   const moved = inWords('heat moved half-hour by half-hour within the room temperatures accepted');
   const cooling = inWords('the home as one store of heat, at the mean outdoor temperature of the coldest month');
+  const price = (name: string, value: number): ShownInput => ({
+    name: inWords(name),
+    value,
+    unit: 'p/kWh',
+    grade,
+    origin: inWords('this tariff'),
+  });
   return [
     { name: inWords('Saved by the best hours'), value: saving.value, unit: 'p', grade, origin: moved },
     { name: inWords('The least of 8 in 10 homes'), value: saving.low, unit: 'p', grade, origin: moved },
@@ -20,6 +27,9 @@ function inputsOfHours({ saving, leastRoomC, mostRoomC, coolsIn3HoursK }: BestHo
     { name: inWords('Coldest room in the best hours'), value: leastRoomC, unit: '°C', grade, origin: moved },
     { name: inWords('Warmest room in the best hours'), value: mostRoomC, unit: '°C', grade, origin: moved },
     { name: inWords('Cooling in three hours without heat'), value: coolsIn3HoursK, unit: 'K', grade, origin: cooling },
+    price(phrase('Cheapest half-hour of the cold day'), Math.min(...day.pencePerKWh)),
+    price(phrase('Most expensive half-hour of the cold day'), Math.max(...day.pencePerKWh)),
+    { name: inWords('Most heat at once on it'), value: Math.max(...day.bestKW), unit: 'kW', grade, origin: moved },
   ];
 }
 

@@ -93,6 +93,9 @@ export const PRICES_SCREEN: Catalogue = {
   'The least of 8 in 10 homes': 'Die kleinste in 8 von 10 Häusern',
   'The most of 8 in 10 homes': 'Die größte in 8 von 10 Häusern',
   'Coldest room in the best hours': 'Kühlster Raum in den besten Stunden',
+  'Cheapest half-hour of the cold day': 'Günstigste halbe Stunde des kalten Tages',
+  'Most expensive half-hour of the cold day': 'Teuerste halbe Stunde des kalten Tages',
+  'Most heat at once on it': 'Meiste Wärme auf einmal an diesem Tag',
   'Warmest room in the best hours': 'Wärmster Raum in den besten Stunden',
   'Cooling in three hours without heat': 'Abkühlung in drei Stunden ohne Heizung',
   'the home as one store of heat, at the mean outdoor temperature of the coldest month':
