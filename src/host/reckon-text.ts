@@ -11,6 +11,7 @@ import {
 } from '../model/shapes/appraisal.ts';
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
+import { mayLead } from '../model/shapes/lifetime.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { siteTables } from '../reference/site-tables.ts';
 import { causeName, checkSentence, doubtSentences, fairSentence, insideOf, insidePart } from '../words/check.ts';
@@ -60,6 +61,7 @@ import {
   wayName,
   yearsAheadSentence,
 } from '../words/heat.ts';
+import { purchaseSentences } from '../words/lifetime.ts';
 import { boundaryName, designedSentence } from '../words/machine.ts';
 import {
   capitalised,
@@ -341,6 +343,10 @@ function tariffLines({ tariffs: choice }: WrittenEstimate): string[] {
   ];
 }
 
+/** Of several offers this is the one in hand: the table beside it has the prices of all. */
+const purchaseLines = ({ lifetime }: WrittenEstimate): string[] =>
+  lifetime && mayLead(lifetime) ? purchaseSentences(lifetime) : [];
+
 export function reckonText({ whole, estimate, check, plant }: Reckoned): string {
   const { appraisal } = estimate;
   const remarks: Remark[] = whole.evidence.flatMap((part) => part.import.remarks);
@@ -376,6 +382,7 @@ export function reckonText({ whole, estimate, check, plant }: Reckoned): string 
           ]
         : [],
     ),
+    ...section(say('Putting it in, and the years to come'), purchaseLines(estimate)),
     ...section(say('Which tariff'), tariffLines(estimate)),
     ...section(say('Where both cost the same'), evenLines(appraisal)),
     ...(check ? section(say('First of all'), dangerLines(plant)) : []),

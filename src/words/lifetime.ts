@@ -268,6 +268,16 @@ export function lifetimeCautions(): string[] {
   ];
 }
 
+/** What a paper and a terminal say of putting it in and of the years to come, once price and grant are typed. */
+export const purchaseSentences = (lifetime: Lifetime): string[] =>
+  [
+    lifetimeSentence(lifetime),
+    savedRangeSentence(lifetime),
+    paybackRangeSentence(lifetime),
+    instalmentSentence(lifetime),
+    ...lifetimeCautions(),
+  ].filter((sentence) => sentence !== '');
+
 const NOTES: Readonly<Record<LifetimeNote, string>> = {
   'no-purchase': phrase('The installation price is not counted, as none was given.'),
   'no-grant': phrase('No grant is counted.'),

@@ -3,13 +3,7 @@ import { twentySentence } from '../../charts/twenty/sentence.ts';
 import { pickForPicture } from '../../model/comparison/beside.ts';
 import { mayLead } from '../../model/shapes/lifetime.ts';
 import { breakEvenSentence, gasStandingSentence, winterSentence, yearToYearSentence } from '../../words/cost.ts';
-import {
-  instalmentSentence,
-  lifetimeCautions,
-  lifetimeSentence,
-  paybackRangeSentence,
-  savedRangeSentence,
-} from '../../words/lifetime.ts';
+import { purchaseSentences } from '../../words/lifetime.ts';
 import { factor, poundsRange, spokenCount } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { dotsSentence, driversSentence } from '../../words/sure.ts';
@@ -87,13 +81,10 @@ function PurchasePart({ parts }: { readonly parts: EstimateParts }) {
   const { lifetime, offers } = parts.estimate;
   // Each of several offers has its own price, and they stand in their own table.
   if (!lifetime || !mayLead(lifetime) || offers) return null;
-  const said = [lifetimeSentence, savedRangeSentence, paybackRangeSentence, instalmentSentence].map((tell) =>
-    tell(lifetime),
-  );
   return (
     <>
       <h3>{say('Putting it in, and the years to come')}</h3>
-      <p className="plain">{[...said, ...lifetimeCautions()].filter(Boolean).join(' ')}</p>
+      <p className="plain">{purchaseSentences(lifetime).join(' ')}</p>
     </>
   );
 }

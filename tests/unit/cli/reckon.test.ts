@@ -249,6 +249,17 @@ describe('a household file', () => {
     ]);
   });
 
+  test('says payback with its range and the month with instalments, once price and grant are both typed', async () => {
+    const gbp = { heatPumpGBP: 14_000, grantGBP: 7500, replacementGBP: 3000, presentYearsLeft: 4, loanYears: 10 };
+    const typed = await run(write({ ...HOUSEHOLD, purchase: gbp }));
+    const years = typed.out.split('Putting it in, and the years to come\n')[1]!.split('\n\n')[0]!;
+    expect(years).toMatch(/paid back|pay that back/);
+    expect(years).toMatch(/In instalments over 10 years, without interest, it is £54 a month. With running it that is £/);
+    expect(years).toContain('8 in 10 homes like yours');
+    const { grantGBP: _, ...withoutGrant } = gbp;
+    expect((await run(write({ ...HOUSEHOLD, purchase: withoutGrant }))).out).not.toContain('In instalments');
+  });
+
   test('of which nothing is known is reckoned with a question, but gives no document', async () => {
     const path = write({ name: 'Unknown' });
     expect((await run(path)).code).toBe(0);
