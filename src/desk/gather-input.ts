@@ -9,6 +9,7 @@ import type { InputCheck } from './household-input.ts';
 import { type HouseholdInput, toHousehold } from './household-input.ts';
 import { remarkRivals } from './join/remark-rivals.ts';
 import { seriesInMemory } from './join/stored-series.ts';
+import { refuseTakenLater } from './parse-household.ts';
 import type { ReadEvidence } from './ports.ts';
 import { refuseQuestions } from './refuse-remarks.ts';
 import { heatPumpUnits } from './run-check.ts';
@@ -29,6 +30,7 @@ export interface GatherInput {
 export async function gatherInput(given: GatherInput): Promise<WholeHousehold> {
   const { input, readBeside, today, now, newId, readEvidence } = given;
   const household = toHousehold(input, newId());
+  refuseTakenLater(input.taken, today, 'taken.on');
   refuseFaultyTariffs(household.tariffs);
   const seen: Evidence[] = [];
   const fromFiles: WholeHousehold['evidence'][number][] = [];

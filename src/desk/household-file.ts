@@ -13,6 +13,7 @@ import { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import type { OnDamage } from '../store/sealed.ts';
 import type { Store } from '../store/store.ts';
 import { orDamage } from './damage-notes.ts';
+import { strictly } from './loose-section.ts';
 
 /** Readings by local day; null where one is missing. */
 const FileReadings = z.object({
@@ -21,22 +22,25 @@ const FileReadings = z.object({
   days: z.array(z.object({ date: CivilDate, values: z.array(z.number().nullable()) })),
 });
 
-export const HouseholdFile = z.object({
-  format: z.literal('plainwarmth.household-file'),
-  /** 1 was before a promise was called a written estimate; `old-names.ts` reads it. */
-  version: z.literal(2),
-  household: Household,
-  evidence: z.array(
-    z.object({
-      import: Evidence,
-      /** The file as it was imported, base64; null for what was typed. */
-      rawFile: z.base64().nullable(),
-      readings: z.array(FileReadings),
-    }),
-  ),
-  estimates: z.array(WrittenEstimate),
-  checks: z.array(BillCheck),
-});
+/** Every field that any version has written is known here; what is not known was misspelt and would be left out in silence. */
+export const HouseholdFile = strictly(
+  z.object({
+    format: z.literal('plainwarmth.household-file'),
+    /** 1 was before a promise was called a written estimate; `old-names.ts` reads it. */
+    version: z.literal(2),
+    household: Household,
+    evidence: z.array(
+      z.object({
+        import: Evidence,
+        /** The file as it was imported, base64; null for what was typed. */
+        rawFile: z.base64().nullable(),
+        readings: z.array(FileReadings),
+      }),
+    ),
+    estimates: z.array(WrittenEstimate),
+    checks: z.array(BillCheck),
+  }),
+);
 export type HouseholdFile = z.infer<typeof HouseholdFile>;
 
 /** Everything kept of one household; imports that were taken back stay behind. */

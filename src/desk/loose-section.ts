@@ -53,10 +53,19 @@ export function tighten(section: z.ZodObject, written: object): Record<string, u
 /** How a complaint about an unknown field carries the known one that is spelt most like it. */
 export const NEAREST = 'nearest: ';
 
+/** One strict form of each schema: what holds itself would never end, and what is used twice is published once. */
+const strictForms = new WeakMap<z.ZodType, z.ZodType>();
+
 /** The schema with every object in it, however deep, refusing fields that it does not know. */
 export function strictly<S extends z.ZodType>(schema: S): S {
+  const strict = strictForms.get(schema) ?? makeStrict(schema);
+  strictForms.set(schema, strict);
+  return strict as S;
+}
+
+function makeStrict(schema: z.ZodType): z.ZodType {
   const inside = (part: unknown) => strictly(part as z.ZodType);
-  const again = (def: object): S => z.core.clone(schema, { ...schema.def, ...def } as S['_zod']['def']);
+  const again = (def: object) => z.core.clone(schema, { ...schema.def, ...def } as z.ZodType['_zod']['def']);
   if (schema instanceof z.ZodObject) {
     const known = Object.keys(schema.shape);
     const shape = Object.fromEntries(known.map((name) => [name, inside(schema.shape[name])]));
@@ -64,6 +73,8 @@ export function strictly<S extends z.ZodType>(schema: S): S {
       issue.code === 'unrecognized_keys' ? `${NEAREST}${nearestOf(issue.keys[0]!, known)}` : undefined;
     return again({ shape, catchall: z.never(), error });
   }
+  if (schema instanceof z.ZodLazy) return z.lazy(() => inside(schema.unwrap()));
+  if (schema instanceof z.ZodRecord) return again({ valueType: inside(schema.valueType) });
   if (schema instanceof z.ZodArray) return again({ element: inside(schema.element) });
   if (schema instanceof z.ZodUnion) return again({ options: schema.options.map(inside) });
   if (schema instanceof z.ZodOptional || schema instanceof z.ZodNullable || schema instanceof z.ZodDefault)

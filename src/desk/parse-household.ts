@@ -1,11 +1,13 @@
 /** Reads the JSON of a household file, ours or one written by hand, or refuses it naming the place in it. */
 import type { z } from 'zod';
+import { longDate } from '../words/numbers.ts';
 import { say } from '../words/say.ts';
 import { DeskError, type DeskRefusal } from './desk-error.ts';
 import { hashOf } from './hash.ts';
 import { HouseholdFile, readHouseholdFile, type WholeHousehold } from './household-file.ts';
 import { HouseholdInput, toHousehold } from './household-input.ts';
 import { toNamesOfToday } from './old-names.ts';
+import type { DeskPorts } from './ports.ts';
 import { explainIssues } from './refusal.ts';
 import { isSamePart } from './same-part.ts';
 
@@ -79,15 +81,33 @@ export function parseHouseholdInput(bytes: Uint8Array, fileName: string): Househ
   return parseWith(HouseholdInput, value, fileName);
 }
 
+/** Nobody has taken an offer on a day that has not come. */
+export function refuseTakenLater(taken: { readonly on: string } | undefined, today: string, where: string): void {
+  if (!taken || taken.on <= today) return;
+  throw new DeskError({
+    code: 'taken-later',
+    message: say('The offer was taken on {date}, and that day has not come yet.', { date: longDate(taken.on) }),
+    where,
+    remedy: say('Correct the date.'),
+  });
+}
+
 /** A household file of either kind; the raw files that a written one names are not read here. */
-export function parseWholeHousehold(bytes: Uint8Array, fileName: string, newId: () => string): WholeHousehold {
+export function parseWholeHousehold(
+  bytes: Uint8Array,
+  fileName: string,
+  { newId, today }: Pick<DeskPorts, 'newId' | 'today'>,
+): WholeHousehold {
   const value = toNamesOfToday(parseJson(bytes, fileName));
   refuseNewer(value, fileName);
   if (!isExported(value)) {
-    const household = toHousehold(parseWith(HouseholdInput, value, fileName), newId());
+    const input = parseWith(HouseholdInput, value, fileName);
+    refuseTakenLater(input.taken, today(), `${fileName}, taken.on`);
+    const household = toHousehold(input, newId());
     return { household, evidence: [], estimates: [], checks: [] };
   }
   const whole = readHouseholdFile(parseWith(HouseholdFile, value, fileName));
+  refuseTakenLater(whole.household.taken, today(), `${fileName}, household.taken.on`);
   refuseChanged(whole, fileName);
   refuseLoose(whole, fileName);
   return whole;

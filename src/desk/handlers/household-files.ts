@@ -40,7 +40,7 @@ export function householdFileHandlers({ ports, store, files }: DeskContext): Hou
     },
     'household.import'({ fileId }) {
       const { fileName, bytes } = files.take(fileId);
-      const whole = parseWholeHousehold(bytes, fileName, ports.newId);
+      const whole = parseWholeHousehold(bytes, fileName, ports);
       refuseFaultyTariffs(whole.household.tariffs);
       const fresh = renewIfKnown(store, whole, ports.newId);
       storeHousehold(store, fresh, ports.now());

@@ -154,6 +154,9 @@ export const DESK: Catalogue = {
   'Correct one of the two dates.': 'Berichtigen Sie eines der beiden Daten.',
   'The days from {from} on would count twice: they are in the period from {earlier} to {earlierEnd} and in the one from {from} to {to}.':
     'Die Tage ab {from} würden doppelt zählen: Sie liegen in der Zeit von {earlier} bis {earlierEnd} und in der von {from} bis {to}.',
+  'The offer was taken on {date}, and that day has not come yet.':
+    'Das Angebot wurde laut Datei am {date} angenommen; dieser Tag liegt noch in der Zukunft.',
+  'Correct the date.': 'Berichtigen Sie das Datum.',
   'Correct the dates. The end of a period is the first day after it.':
     'Berichtigen Sie die Daten. Das Ende einer Zeit ist der erste Tag danach.',
   '{file} and {count} others': '{file} und {count} andere',

@@ -254,7 +254,9 @@ describe('a household file', () => {
     const typed = await run(write({ ...HOUSEHOLD, purchase: gbp }));
     const years = typed.out.split('Putting it in, and the years to come\n')[1]!.split('\n\n')[0]!;
     expect(years).toMatch(/paid back|pay that back/);
-    expect(years).toMatch(/In instalments over 10 years, without interest, it is £54 a month. With running it that is £/);
+    expect(years).toMatch(
+      /In instalments over 10 years, without interest, it is £54 a month. With running it that is £/,
+    );
     expect(years).toContain('8 in 10 homes like yours');
     const { grantGBP: _, ...withoutGrant } = gbp;
     expect((await run(write({ ...HOUSEHOLD, purchase: withoutGrant }))).out).not.toContain('In instalments');
@@ -412,6 +414,16 @@ describe('what is refused, with exit code 2', () => {
       says: ['heat.heatLossKW', 'present.efficiency', 'machine.spaceFactor'],
     },
     { name: 'a misspelt field', file: { ...HOUSEHOLD, hotwater: {} }, says: ['“hotwater” is not a field'] },
+    {
+      name: 'an offer taken on a day to come',
+      file: {
+        ...HOUSEHOLD,
+        offer: 'Ground',
+        offers: [{ name: 'Air', machine: {} }],
+        taken: { offer: 'Air', on: '2199-01-01' },
+      },
+      says: ['taken.on', 'that day has not come yet'],
+    },
     { name: 'no name', file: {}, says: ['the name of the household is missing'] },
     { name: 'no JSON', file: '{"name": "x"', says: ['household.json', 'not a whole JSON file'] },
     { name: 'a newer version', file: { ...HOUSEHOLD, version: 3 }, says: ['newer Plainwarmth', 'version 3'] },

@@ -83,11 +83,41 @@ describe('a household file', () => {
       refusal: { code: 'file-does-not-fit' },
     },
     {
+      name: 'whose offer was taken on a day to come',
+      change: (text) => text.replace('"tariffs":', '"taken":{"estimateId":"e","on":"2199-01-01"},"tariffs":'),
+      refusal: { code: 'taken-later', where: 'household.json, household.taken.on' },
+    },
+    {
       name: 'with a misspelt field, written by hand',
       change: () => '{"name":"W","heat":{"heatLoss":6}}',
       refusal: { code: 'unknown-field', where: 'household.json, heat.heatLoss' },
     },
   ];
+  test.each([
+    {
+      where: 'heats',
+      change: (text: string) => text.replace('"heat":{', '"heats":{},"heat":{'),
+      nearest: 'heat',
+    },
+    {
+      where: 'heat.heatLosKW',
+      change: (text: string) => text.replace('"heat":{', '"heat":{"heatLosKW":6'),
+      nearest: 'heatLossKW',
+    },
+    {
+      where: 'evidence.0.import.series.0.totals',
+      change: (text: string) => text.replace('"total":', '"totals":1,"total":'),
+      nearest: 'total',
+    },
+  ])('with $where, which it does not know, is refused with the nearest', async ({ where, change, nearest }) => {
+    const { text } = await exported();
+    await expect(importing(change(text))).rejects.toMatchObject({
+      code: 'unknown-field',
+      where: `household.json, ${where}`,
+      message: expect.stringContaining(`Is “${nearest}” meant?`),
+    });
+  });
+
   test.each(CASES)('$name is refused and nothing is stored', async ({ change, refusal }) => {
     const { text } = await exported();
     await expect(importing(change(text))).rejects.toMatchObject(refusal);
