@@ -60,6 +60,7 @@ export function layOutMonthParts(
   // The two names never lie on each other nor below the base, however thin the parts of December are.
   const { lower, upper } = bars[11]!;
   const middle = ({ y: from, height: tall }: { y: number; height: number }) => from + tall / 2 + font * 0.35;
+  const hasUpper = parts.upper.values.some((value) => value !== 0);
   const upperY = Math.min(middle(upper), baseY - font * 1.3);
   return {
     width,
@@ -71,9 +72,12 @@ export function layOutMonthParts(
     baseY,
     ticks: axis.ticks.map((value, index) => ({ y: y(value), label: labels[index]! })),
     bars,
-    names: [
-      { text: parts.upper.name, x: right + 8, y: upperY },
-      { text: parts.lower.name, x: right + 8, y: Math.max(middle(lower), upperY + font * 1.2) },
-    ],
+    // Electric heating has nothing fixed: what is not there is not named.
+    names: hasUpper
+      ? [
+          { text: parts.upper.name, x: right + 8, y: upperY },
+          { text: parts.lower.name, x: right + 8, y: Math.max(middle(lower), upperY + font * 1.2) },
+        ]
+      : [{ text: parts.lower.name, x: right + 8, y: middle(lower) }],
   };
 }
