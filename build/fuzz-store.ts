@@ -5,6 +5,7 @@ import { DeskError } from '../src/desk/desk-error.ts';
 import { evidenceHandlers } from '../src/desk/handlers/evidence.ts';
 import { householdHandlers } from '../src/desk/handlers/households.ts';
 import { keepOfferedFiles } from '../src/desk/offered-files.ts';
+import { parseWholeHousehold } from '../src/desk/parse-household.ts';
 import type { DeskPorts } from '../src/desk/ports.ts';
 import { VALUES_KEY } from '../src/desk/values-key.ts';
 import { readFile } from '../src/intake/read-file.ts';
@@ -41,6 +42,7 @@ export async function fuzzStore(count: number, seed: number): Promise<StoreFuzzR
     newId: () => `id-${++last}`,
     printPdf: null,
     readEvidence: readFile,
+    readHousehold: parseWholeHousehold,
     host: 'loopback',
     dataFolder: tmpdir(),
     valuesKey: VALUES_KEY,

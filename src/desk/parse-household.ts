@@ -1,5 +1,6 @@
 /** Reads the JSON of a household file, ours or one written by hand, or refuses it naming the place in it. */
 import type { z } from 'zod';
+import { DEEPEST, nestsTooDeep } from '../intake/text/nesting.ts';
 import { longDate } from '../words/numbers.ts';
 import { say } from '../words/say.ts';
 import { DeskError, type DeskRefusal } from './desk-error.ts';
@@ -7,7 +8,7 @@ import { hashOf } from './hash.ts';
 import { HouseholdFile, readHouseholdFile, type WholeHousehold } from './household-file.ts';
 import { HouseholdInput, toHousehold } from './household-input.ts';
 import { toNamesOfToday } from './old-names.ts';
-import type { DeskPorts } from './ports.ts';
+import type { OnItsWayIn } from './ports.ts';
 import { explainIssues } from './refusal.ts';
 import { isSamePart } from './same-part.ts';
 
@@ -19,6 +20,17 @@ export function parseJson(bytes: Uint8Array, fileName: string): unknown {
     throw new DeskError({
       code: 'not-text',
       message: say('{fileName} is not a text file, so it cannot be a household file.', { fileName }),
+      where: fileName,
+      remedy: say('Choose the JSON file that was exported or written for the household.'),
+    });
+  }
+  if (nestsTooDeep(text)) {
+    throw new DeskError({
+      code: 'too-deep',
+      message: say('{fileName} has lists or groups in more than {most} others, so it cannot be a household file.', {
+        fileName,
+        most: String(DEEPEST),
+      }),
       where: fileName,
       remedy: say('Choose the JSON file that was exported or written for the household.'),
     });
@@ -93,21 +105,17 @@ export function refuseTakenLater(taken: { readonly on: string } | undefined, tod
 }
 
 /** A household file of either kind; the raw files that a written one names are not read here. */
-export function parseWholeHousehold(
-  bytes: Uint8Array,
-  fileName: string,
-  { newId, today }: Pick<DeskPorts, 'newId' | 'today'>,
-): WholeHousehold {
+export function parseWholeHousehold(fileName: string, bytes: Uint8Array, { id, today }: OnItsWayIn): WholeHousehold {
   const value = toNamesOfToday(parseJson(bytes, fileName));
   refuseNewer(value, fileName);
   if (!isExported(value)) {
     const input = parseWith(HouseholdInput, value, fileName);
-    refuseTakenLater(input.taken, today(), `${fileName}, taken.on`);
-    const household = toHousehold(input, newId());
+    refuseTakenLater(input.taken, today, `${fileName}, taken.on`);
+    const household = toHousehold(input, id);
     return { household, evidence: [], estimates: [], checks: [] };
   }
   const whole = readHouseholdFile(parseWith(HouseholdFile, value, fileName));
-  refuseTakenLater(whole.household.taken, today(), `${fileName}, household.taken.on`);
+  refuseTakenLater(whole.household.taken, today, `${fileName}, household.taken.on`);
   refuseChanged(whole, fileName);
   refuseLoose(whole, fileName);
   return whole;

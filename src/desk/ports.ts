@@ -5,6 +5,7 @@ import type { IntakeChoices, IntakeContext, IntakeResult } from '../intake/intak
 import type { CivilDate } from '../model/shapes/dates.ts';
 import type { Store } from '../store/store.ts';
 import type { Contract, Output, RequestName } from './contract.ts';
+import type { WholeHousehold } from './household-file.ts';
 import type { OfferedFiles } from './offered-files.ts';
 
 /** Prints a document with whichever Chromium is at hand; null where there is none. */
@@ -19,6 +20,20 @@ export type ReadEvidence = (
   signal?: AbortSignal,
 ) => IntakeResult | Promise<IntakeResult>;
 
+/** What a household file cannot say: the identifier for one written by hand, and the day. */
+export interface OnItsWayIn {
+  readonly id: string;
+  readonly today: CivilDate;
+}
+
+/** Reads a household file, here or in a thread of its own. Throws DeskError. */
+export type ReadHousehold = (
+  fileName: string,
+  bytes: Uint8Array,
+  own: OnItsWayIn,
+  work: Work,
+) => WholeHousehold | Promise<WholeHousehold>;
+
 export interface DeskPorts {
   readonly store: Store;
   today(): CivilDate;
@@ -27,6 +42,7 @@ export interface DeskPorts {
   newId(): string;
   readonly printPdf: PrintPdf | null;
   readonly readEvidence: ReadEvidence;
+  readonly readHousehold: ReadHousehold;
   readonly host: 'electron' | 'loopback';
   readonly dataFolder: string;
   /** Public key (Ed25519, SPKI, base64) that newer prices and reference values must be signed with. */

@@ -4,6 +4,7 @@
  */
 import { createPublicKey, verify } from 'node:crypto';
 import { z } from 'zod';
+import { nestsTooDeep } from '../intake/text/nesting.ts';
 import { CivilDate } from '../model/shapes/dates.ts';
 import type { Reference } from '../model/shapes/reference.ts';
 import { misfit } from '../reference/fit-values.ts';
@@ -26,7 +27,7 @@ export type Values = Partial<Reference> & Pick<Reference, 'edition'>;
 
 function parse(text: string): unknown {
   try {
-    return JSON.parse(text);
+    return nestsTooDeep(text) ? undefined : JSON.parse(text);
   } catch {
     return undefined;
   }

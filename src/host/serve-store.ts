@@ -2,7 +2,6 @@
 import { randomUUID } from 'node:crypto';
 import type { MessagePort } from 'node:worker_threads';
 import { createDesk } from '../desk/desk.ts';
-import type { ReadEvidence } from '../desk/ports.ts';
 import { toRefusal } from '../desk/refusal.ts';
 import { readSettings, speakAsSet } from '../desk/settings.ts';
 import { VALUES_KEY } from '../desk/values-key.ts';
@@ -14,6 +13,7 @@ import { localToday } from './local-today.ts';
 import { describeOpening } from './opening-notice.ts';
 import { printWithChromium } from './print-pdf.ts';
 import { askToPrint, serveDesk } from './serve-desk.ts';
+import type { FileReader } from './start-reader.ts';
 
 const clock = { today: localToday, now: () => new Date().toISOString(), newId: () => randomUUID() };
 
@@ -35,12 +35,15 @@ async function putSample(store: SqliteStore, sample: string | null): Promise<str
 }
 
 /** What reads files is loaded with the first file. */
-function readerOf(readerFile: string): ReadEvidence {
-  let reader: Promise<ReadEvidence> | null = null;
-  return async (...file) => {
+function readerOf(readerFile: string): FileReader {
+  let reader: Promise<FileReader> | null = null;
+  const load = () => {
     reader ??= import('./start-reader.ts').then(({ startReader }) => startReader(readerFile));
-    const read = await reader;
-    return read(...file);
+    return reader;
+  };
+  return {
+    readEvidence: async (...file) => (await load()).readEvidence(...file),
+    readHousehold: async (...file) => (await load()).readHousehold(...file),
   };
 }
 
@@ -58,7 +61,7 @@ export async function serveStore(
     store,
     ...clock,
     printPdf: printer?.printPdf ?? printWithChromium,
-    readEvidence: readerOf(readerFile),
+    ...readerOf(readerFile),
     host,
     dataFolder,
     valuesKey: VALUES_KEY,

@@ -1,20 +1,38 @@
 /** Reads files for the desk: small ones where it stands, large ones in a thread that ends when nothing more comes. */
 import { Worker } from 'node:worker_threads';
-import { DeskError } from '../desk/desk-error.ts';
-import type { ReadEvidence } from '../desk/ports.ts';
+import { DeskError, type DeskRefusal } from '../desk/desk-error.ts';
+import type { WholeHousehold } from '../desk/household-file.ts';
+import { parseWholeHousehold } from '../desk/parse-household.ts';
+import type { DeskPorts, OnItsWayIn, Work } from '../desk/ports.ts';
 import type { IntakeChoices, IntakeContext, IntakeResult } from '../intake/intake.ts';
 import { isPaper } from '../intake/paper/gather-sheets.ts';
 import { readFile } from '../intake/read-file.ts';
 import type { Page } from '../intake/terms/paper-reading.ts';
-import { say } from '../words/say.ts';
+import { currency, language, type Speech, say } from '../words/say.ts';
 
-export interface ToReader {
+export interface EvidenceToRead {
+  readonly kind: 'evidence';
   readonly fileName: string;
   readonly bytes: Uint8Array;
   readonly choices: IntakeChoices;
   readonly context: Omit<IntakeContext, 'onProgress' | 'recognise' | 'unpackHeic'>;
 }
-export type FromReader = { readonly share: number } | { readonly result: IntakeResult } | { readonly failure: string };
+export interface HouseholdToRead {
+  readonly kind: 'household';
+  readonly fileName: string;
+  readonly bytes: Uint8Array;
+  readonly own: OnItsWayIn;
+  /** What is refused is said in the thread. */
+  readonly speech: Speech;
+}
+export type ToReader = EvidenceToRead | HouseholdToRead;
+export type FromReader =
+  | { readonly share: number }
+  | { readonly result: IntakeResult | WholeHousehold }
+  | { readonly refusal: DeskRefusal }
+  | { readonly failure: string };
+
+export type FileReader = Pick<DeskPorts, 'readEvidence' | 'readHousehold'>;
 
 /** Reading this much takes some 50 ms, as long as starting a thread. */
 const LARGE_BYTES = 512 * 1024;
@@ -37,7 +55,7 @@ const tooSlow = (fileName: string) =>
     remedy: say('Ask the supplier for the bill again, or type the figures.'),
   });
 
-export function startReader(readerFile: string): ReadEvidence {
+export function startReader(readerFile: string): FileReader {
   let waiting: Worker | null = null;
   let idle: NodeJS.Timeout | undefined;
   /** What was recognised in pictures that are still held, so that a choice about one does not wait for it again. */
@@ -64,20 +82,20 @@ export function startReader(readerFile: string): ReadEvidence {
     }, IDLE_MS).unref();
   }
 
-  function readApart({ onProgress, ...context }: IntakeContext, file: Omit<ToReader, 'context'>, signal?: AbortSignal) {
+  function readApart(file: EvidenceToRead, work: Work): Promise<IntakeResult>;
+  function readApart(file: HouseholdToRead, work: Work): Promise<WholeHousehold>;
+  function readApart(file: ToReader, { signal, onProgress }: Work) {
     const worker = takeWorker();
-    return new Promise<IntakeResult>((resolve, reject) => {
+    return new Promise<IntakeResult | WholeHousehold>((resolve, reject) => {
       const hear = (message: FromReader) => {
         if ('share' in message) {
           silence?.refresh();
           return tell(message.share);
         }
-        settle(() => layAside(worker));
-        if ('result' in message) {
-          const { paper } = message.result.preview;
-          if (paper && !paper.isGlance) seenPages.set(file.bytes, paper.pages);
-          resolve(message.result);
-        } else reject(new Error(message.failure));
+        // A household is brought in once, and takes the most memory.
+        settle(() => (file.kind === 'household' ? void worker.terminate() : layAside(worker)));
+        if ('result' in message) resolve(message.result);
+        else reject('refusal' in message ? new DeskError(message.refusal) : new Error(message.failure));
       };
       /** Whoever throws wants no more: the thread is in the middle of the file and only ends as a whole. */
       const tell = (share: number) => {
@@ -106,13 +124,25 @@ export function startReader(readerFile: string): ReadEvidence {
       worker.on('message', hear).on('error', giveUp).on('exit', leave);
       signal?.addEventListener('abort', stop);
       worker.ref();
-      const seen = seenPages.get(file.bytes);
-      worker.postMessage({ ...file, context: { ...context, ...(seen ? { seen } : {}) } } satisfies ToReader);
+      worker.postMessage(file);
     });
   }
 
-  return (fileName, bytes, choices, context, signal) =>
-    bytes.byteLength < LARGE_BYTES && !isPaper(bytes)
-      ? readFile(fileName, bytes, choices, context)
-      : readApart(context, { fileName, bytes, choices }, signal);
+  return {
+    async readEvidence(fileName, bytes, choices, { onProgress, ...given }, signal) {
+      if (bytes.byteLength < LARGE_BYTES && !isPaper(bytes))
+        return readFile(fileName, bytes, choices, { onProgress, ...given });
+      const seen = seenPages.get(bytes);
+      const context = { ...given, ...(seen ? { seen } : {}) };
+      const result = await readApart({ kind: 'evidence', fileName, bytes, choices, context }, { signal, onProgress });
+      const { paper } = result.preview;
+      if (paper && !paper.isGlance) seenPages.set(bytes, paper.pages);
+      return result;
+    },
+    async readHousehold(fileName, bytes, own, work) {
+      if (bytes.byteLength < LARGE_BYTES) return parseWholeHousehold(fileName, bytes, own);
+      const speech = { language: language(), currency: currency() };
+      return readApart({ kind: 'household', fileName, bytes, own, speech }, work);
+    },
+  };
 }

@@ -12,6 +12,7 @@ import { readTariffCsv } from './tariff/tariff-csv.ts';
 import { openRemarkBook, type RemarkBook } from './terms/remark-book.ts';
 import { decodeText } from './text/decode.ts';
 import { recogniseForeign } from './text/foreign.ts';
+import { nestsTooDeep } from './text/nesting.ts';
 
 export interface TariffReading {
   readonly tariff: Tariff | null;
@@ -49,6 +50,10 @@ function readText(fileName: string, bytes: Uint8Array, book: RemarkBook): Tariff
 }
 
 function readJson(fileName: string, text: string, book: RemarkBook): Tariff | null {
+  if (nestsTooDeep(text)) {
+    book.add('tariff-not-json', 'refusal', { row: 1, found: text.trim().slice(0, 60) });
+    return null;
+  }
   let parsed: unknown;
   try {
     parsed = JSON.parse(text);

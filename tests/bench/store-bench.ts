@@ -3,6 +3,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createDesk } from '../../src/desk/desk.ts';
+import { parseWholeHousehold } from '../../src/desk/parse-household.ts';
 import { VALUES_KEY } from '../../src/desk/values-key.ts';
 import { readFile } from '../../src/intake/read-file.ts';
 import { emptyHousehold } from '../../src/model/shapes/household.ts';
@@ -28,6 +29,7 @@ function openDesk(folder: string) {
     newId: () => `id-${++last}`,
     printPdf: null,
     readEvidence: readFile,
+    readHousehold: parseWholeHousehold,
     host: 'loopback',
     dataFolder: folder,
     valuesKey: VALUES_KEY,

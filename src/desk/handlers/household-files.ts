@@ -6,7 +6,6 @@ import { fileNameOf, toFileOut } from '../file-out.ts';
 import { findHousehold } from '../find.ts';
 import { gatherHousehold, writeHouseholdFile } from '../household-file.ts';
 import { openHousehold } from '../open-household.ts';
-import { parseWholeHousehold } from '../parse-household.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
 import { renewIds } from '../renew-ids.ts';
 import { storeHousehold } from '../store-household.ts';
@@ -38,9 +37,11 @@ export function householdFileHandlers({ ports, store, files }: DeskContext): Hou
               .join(' '),
           };
     },
-    'household.import'({ fileId }) {
+    async 'household.import'({ fileId }, work) {
       const { fileName, bytes } = files.take(fileId);
-      const whole = parseWholeHousehold(bytes, fileName, ports);
+      const whole = await ports.readHousehold(fileName, bytes, { id: ports.newId(), today: ports.today() }, work);
+      // Others had their turn meanwhile: another call may have brought it in.
+      files.take(fileId);
       refuseFaultyTariffs(whole.household.tariffs);
       const fresh = renewIfKnown(store, whole, ports.newId);
       storeHousehold(store, fresh, ports.now());

@@ -2,6 +2,7 @@
  * Records in JSON, or in any tree of names and values, as lines of a table: one line a record, one column a name. Lists of
  * records, lists of pairs, lists side by side, values by date, and lists of such lists are what programs write.
  */
+import { nestsTooDeep } from './nesting.ts';
 
 const MOST_NAMES = 60;
 type Value = string | number | boolean | null;
@@ -23,7 +24,7 @@ export function linesOfJson(text: string): string | undefined {
 
 function parsed(text: string): unknown {
   try {
-    return JSON.parse(text);
+    return nestsTooDeep(text) ? undefined : JSON.parse(text);
   } catch {
     return undefined;
   }

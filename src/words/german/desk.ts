@@ -122,6 +122,8 @@ export const DESK: Catalogue = {
     '{fileName} ist keine Textdatei und kann darum keine Haushaltsdatei sein.',
   'Choose the JSON file that was exported or written for the household.':
     'Wählen Sie die JSON-Datei, die für den Haushalt exportiert oder geschrieben wurde.',
+  '{fileName} has lists or groups in more than {most} others, so it cannot be a household file.':
+    'In {fileName} stecken Listen oder Gruppen in mehr als {most} anderen, es kann also keine Haushaltsdatei sein.',
   '{fileName} is not a whole JSON file: {message}.': '{fileName} ist keine vollständige JSON-Datei: {message}.',
   'It may have been cut off on the way. Export it again, or correct it at the place named.':
     'Vielleicht wurde sie unterwegs abgeschnitten. Exportieren Sie sie neu, oder berichtigen Sie die genannte Stelle.',

@@ -8,6 +8,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { OpenHousehold } from '../../../src/desk/contract.ts';
 import { createDesk, type Desk } from '../../../src/desk/desk.ts';
 import { DeskError } from '../../../src/desk/desk-error.ts';
+import { parseWholeHousehold } from '../../../src/desk/parse-household.ts';
 import { VALUES_KEY } from '../../../src/desk/values-key.ts';
 import type { IntakePreview } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
@@ -32,6 +33,7 @@ beforeAll(async () => {
     newId: () => `id-${++last}`,
     printPdf: null,
     readEvidence: readFile,
+    readHousehold: parseWholeHousehold,
   };
   desk = createDesk({ ...ports, host: 'loopback', dataFolder: folder, valuesKey: VALUES_KEY, quit: () => undefined });
   householdId = ((await desk.handle('household.create', { name: 'Larch Rise' }, {})) as OpenHousehold).household.id;

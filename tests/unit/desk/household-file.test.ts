@@ -46,6 +46,13 @@ describe('a household file', () => {
     expect(copy.evidence[0]!.series[0]!.total).toBe(original.evidence[0]!.series[0]!.total);
   });
 
+  test('chosen twice at once comes in once', async () => {
+    const fileId = await offer(JSON.stringify({ name: 'Twice' }));
+    const both = await Promise.allSettled([1, 2].map(() => ask('household.import', { fileId })));
+    expect(both).toMatchObject([{ status: 'fulfilled' }, { reason: { code: 'file-gone' } }]);
+    expect(opened.store.listHouseholds({ archived: false })).toHaveLength(1);
+  });
+
   test('that a person wrote comes in without its raw files', async () => {
     const written = { name: 'Written', heat: { heatLossKW: 5 }, files: [{ file: 'gas.csv' }] };
     const { household, evidence } = await importing(JSON.stringify(written));

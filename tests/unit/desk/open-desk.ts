@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createDesk, type Desk, type DeskPorts } from '../../../src/desk/desk.ts';
+import { parseWholeHousehold } from '../../../src/desk/parse-household.ts';
 import { VALUES_KEY } from '../../../src/desk/values-key.ts';
 import { readEvidence } from '../../../src/intake/read-evidence.ts';
 import { openSqliteStore, type SqliteStore } from '../../../src/store/sqlite-store.ts';
@@ -32,6 +33,7 @@ export function openDesk(patch: Partial<DeskPorts> = {}): OpenedDesk {
     newId: () => `id-${++last}`,
     printPdf: async (html) => printedAs(html),
     readEvidence,
+    readHousehold: parseWholeHousehold,
     host: 'loopback',
     dataFolder,
     valuesKey: VALUES_KEY,

@@ -6,6 +6,7 @@ import type { Call } from '../../../src/desk/contract.ts';
 import { createDesk } from '../../../src/desk/desk.ts';
 import type { DeskError } from '../../../src/desk/desk-error.ts';
 import { loadSample } from '../../../src/desk/load-sample.ts';
+import { parseWholeHousehold } from '../../../src/desk/parse-household.ts';
 import type { DeskPorts } from '../../../src/desk/ports.ts';
 import { VALUES_KEY } from '../../../src/desk/values-key.ts';
 import { readEvidence } from '../../../src/intake/read-evidence.ts';
@@ -41,6 +42,7 @@ export function makeMachines(name: string) {
       newId: () => `${machine}-${++last}`,
       printPdf: null,
       readEvidence,
+      readHousehold: parseWholeHousehold,
       host: 'loopback',
       dataFolder,
       valuesKey: VALUES_KEY,

@@ -2,7 +2,9 @@ import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { readFile } from '../../../src/intake/read-file.ts';
+import { readTariff } from '../../../src/intake/read-tariff.ts';
 import { decodeText } from '../../../src/intake/text/decode.ts';
+import { DEEPEST, nestsTooDeep } from '../../../src/intake/text/nesting.ts';
 import { findSeparator } from '../../../src/intake/text/separator.ts';
 import { rowTexts, splitTable } from '../../../src/intake/text/table.ts';
 import { kWhPerUnit } from '../../../src/reference/fuels.ts';
@@ -12,6 +14,30 @@ const rowsOf = (text: string, separator = ',') => {
   const table = splitTable(text, separator, 0)!;
   return Array.from({ length: table.rowCount }, (_, row) => rowTexts(table, row));
 };
+
+describe('JSON too deep to be read', () => {
+  const deep = (levels: number, inmost = '') => '[{"a":'.repeat(levels / 2) + inmost + '}]'.repeat(levels / 2);
+  test.each<[string, string, boolean]>([
+    ['as deep as is taken', deep(DEEPEST, '1'), false],
+    ['one deeper', deep(DEEPEST, '[]'), true],
+    ['brackets in texts', deep(DEEPEST, JSON.stringify('[[{{"[\\')), false],
+    ['behind a text that ends in backslashes', `["\\\\",${deep(DEEPEST, '1')}]`, true],
+    ['side by side', `[${'[],'.repeat(1000)}{}]`, false],
+    ['a text that never ends', `["${'['.repeat(1000)}`, false],
+  ])('%s', (_, text, expected) => {
+    expect(nestsTooDeep(text)).toBe(expected);
+  });
+
+  test('a tariff of brackets alone is refused before it is parsed', () => {
+    const text = '['.repeat(2_000_000);
+    const before = cpuMs();
+    expect(() => JSON.parse(text)).toThrow(SyntaxError);
+    const parsing = cpuMs() - before;
+    const { remarks } = readTariff('deep.json', new TextEncoder().encode(text));
+    expect(remarks.map(({ code }) => code)).toEqual(['tariff-not-json']);
+    expect(cpuMs() - before - parsing).toBeLessThan(parsing / 2);
+  });
+});
 
 describe('rows and cells', () => {
   test('of a file of quotation marks alone, one cell of millions, no more is looked at than any cell has', () => {
