@@ -99,7 +99,9 @@ export function appraiseYears({
             : [];
         }),
       ),
-      ...(prices.storage?.basis.kind === 'assumed' && compared.systems.some(({ kind }) => kind === 'storage')
+      ...(prices.storage &&
+      prices.storage.tariff !== prices.electricity.tariff &&
+      compared.systems.some(({ kind }) => kind === 'storage')
         ? { 'two-rate': prices.storage.basis }
         : {}),
     },

@@ -2,17 +2,20 @@ import type { ReactNode } from 'react';
 import { GradeMark } from '../../charts/grade-mark.tsx';
 import { Said } from '../../charts/said.tsx';
 import { addDays } from '../../model/calendar/civil.ts';
-import { type PriceBasis, priceOf } from '../../model/shapes/appraisal.ts';
+import { pickForPicture } from '../../model/comparison/beside.ts';
+import { type Appraisal, type PriceBasis, priceOf, pricesUsed } from '../../model/shapes/appraisal.ts';
+import type { PricedCarrier } from '../../model/shapes/heating.ts';
 import type { Grade } from '../../model/shapes/working.ts';
 import { customerFacts } from '../../reference/customer-facts.ts';
 import { answerQuestions, factAge } from '../../words/asked.ts';
 import { limitsSentences } from '../../words/estimate.ts';
 import { wayName } from '../../words/heat.ts';
 import { capitalised, exactPounds, factor, listed, longDate, pence, spokenCount } from '../../words/numbers.ts';
-import { priceNotes } from '../../words/prices.ts';
+import { priceInShort, priceName, priceNotes, standsSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { carrierName } from '../../words/systems.ts';
 import { Origin } from '../origin.tsx';
+import { ROWS_IN_PICTURE } from '../paper.ts';
 import type { EstimateParts } from '../parts.ts';
 
 interface Ground {
@@ -160,14 +163,35 @@ function machine({ appraisal, estimate }: EstimateParts): Ground {
   };
 }
 
-/** Electricity, and what is burnt now or beside it. */
-function prices({ appraisal, beside }: EstimateParts): Ground[] {
+/** Electricity, what is burnt now or beside it, and in short every other price behind the ways of heating that are shown. */
+function prices({ appraisal, estimate, beside }: EstimateParts): Ground[] {
   const { electricity, electricityPencePerKWh } = appraisal.prices;
   const fuel = beside && beside.carrier !== 'electricity' ? priceOf(appraisal.prices, beside.carrier) : undefined;
+  const systems = pickForPicture(appraisal, estimate.household, ROWS_IN_PICTURE);
+  const others = [...pricesUsed({ ...appraisal, systems })].filter(
+    ([used, basis]) => used !== 'electricity' && basis !== fuel?.basis,
+  );
   return [
     price(say('Electricity'), electricity, electricityPencePerKWh),
     ...(fuel && beside ? [price(capitalised(carrierName(beside.carrier)), fuel.basis, fuel.pencePerKWh)] : []),
+    ...others.map(([used, basis]) => priceShort(used, basis, appraisal)),
   ];
+}
+
+function priceShort(used: PricedCarrier | 'two-rate', basis: PriceBasis, appraisal: Appraisal): Ground {
+  const paid =
+    used === 'two-rate'
+      ? appraisal.systems.find(({ kind }) => kind === 'storage')?.rates.map(({ pencePerKWh }) => pencePerKWh)
+      : [priceOf(appraisal.prices, used)?.pencePerKWh ?? Number.NaN];
+  const perKWh = say('{price} per kWh: {short}.', {
+    price: listed([...new Set(paid?.toSorted((a, b) => a - b).map((one) => pence(one)))]),
+    short: priceInShort(basis),
+  });
+  return {
+    grade: basis.grade,
+    what: capitalised(priceName(used)),
+    says: [perKWh, standsSentence(basis)].filter(Boolean).join(' '),
+  };
 }
 
 function price(what: string, basis: PriceBasis, pencePerKWh: number): Ground {

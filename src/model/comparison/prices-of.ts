@@ -84,7 +84,7 @@ export function choosePrices({ household, reference, asOf, whatIf }: PricesInput
   return {
     electricity,
     storage: nightTariff
-      ? use(nightTariff, 'electricity', 'own')
+      ? use(nightTariff, ownStorage ? 'two-rate' : 'electricity', 'own')
       : reference.twoRate && use(keptTwoRate(reference.twoRate), 'two-rate', 'assumed'),
     gas: ownOr(ownGas, 'gas'),
     ...forDelivered((fuel) => chooseDelivered(fuel, prices, reference, asOf)),

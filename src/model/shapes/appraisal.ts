@@ -359,7 +359,7 @@ export const Appraisal = z.object({
     electricity: PriceBasis,
     gas: PriceBasis,
     ...deliveredBases,
-    /** Day and night prices of storage heaters, where those are compared and have none of the household's own. */
+    /** Day and night prices of storage heaters, where those are compared and are not on the household's own electricity tariff. */
     'two-rate': PriceBasis.optional(),
     /** Yearly mean over the heat pump's own hours, p/kWh. */
     electricityPencePerKWh: z.number(),

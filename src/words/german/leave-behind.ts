@@ -230,6 +230,7 @@ export const LEAVE_BEHIND: Catalogue = {
     'Von der Wärmepumpe ist kein Wert bekannt. Wir nehmen, was gemessene Häuser erreichen.',
   'Measured homes: {source}.': 'Gemessene Häuser: {source}.',
   '{price} per kWh.': '{price} je kWh.',
+  '{price} per kWh: {short}.': '{price} je kWh: {short}.',
   'These prices hold from {from} to {to}.': 'Die Preise gelten vom {from} bis {to}.',
   'These prices hold from {from} on.': 'Die Preise gelten ab {from}.',
   'Yearly service': 'Wartung',

@@ -131,6 +131,16 @@ describe('with tariffs of its own', () => {
       pence,
     ),
   );
+  test('a tariff named for them that has ended is said to be old, and may be let stand by its own name', () => {
+    const ended = {
+      ...other,
+      until: '2026-01-31',
+      versions: other.versions.map((one) => ({ ...one, from: '2025-01-01' })),
+    };
+    const prices = { storageTariffId: 'other', stand: [{ price: 'two-rate' as const, on: '2026-11-20' }] };
+    const { basis } = choose(household(prices, [ended])).storage!;
+    expect([basis.kind, basis.staleDays! > 0, basis.stands?.on]).toEqual(['own', true, '2026-11-20']);
+  });
   test('each is asked about where it stands', () => {
     const ids = { electricityTariffId: 'a', gasTariffId: 'b', storageTariffId: 'c' };
     expect(choose(household(ids, [])).questions.map(({ field, data }) => [field, data])).toEqual([

@@ -170,6 +170,39 @@ test('a heat pump that costs more is said on the first page', () => {
   expect(textOf(render({ electricityShare: 2 }))).toContain('So the heat pump costs about £650 a year more to run.');
 });
 
+test('every price of a way that is shown stands under what the paper rests on, with what was said of it', () => {
+  const estimate = larchRiseEstimate();
+  const { appraisal } = estimate;
+  const stands = { on: '2026-11-20', said: 'shown for comparison' };
+  const basis = { from: '2026-01-01', to: '2026-12-31', grade: 'assumed', origin: 'table', kind: 'assumed' } as const;
+  const storage = {
+    ...appraisal.systems.find(({ id }) => id === 'direct-electric')!,
+    id: 'storage' as const,
+    kind: 'storage',
+    rates: [
+      { name: 'Day', kWh: 1000, pencePerKWh: 31 },
+      { name: 'Night', kWh: 9000, pencePerKWh: 15.2 },
+    ],
+  };
+  const systems = appraisal.systems.filter(({ id }) => ['heat-pump', 'present', 'oil'].includes(id));
+  const shown = renderLeaveBehind(
+    {
+      ...estimate,
+      appraisal: {
+        ...appraisal,
+        leftOut: [],
+        systems: [...systems, storage],
+        prices: { ...appraisal.prices, oil: { ...basis, name: 'Oil', stands }, 'two-rate': { ...basis, name: 'Pair' } },
+      },
+    },
+    settings,
+  );
+  const rests = textOf(shown.split('<h2>What this rests on</h2>')[1]!);
+  expect(rests).toContain('Oil 8.4 p per kWh: assumed price. It is used as assumed, as confirmed on 20 November 2026.');
+  expect(rests).toContain('“shown for comparison”');
+  expect(rests).toContain('Electricity by day and night 15.2 p and 31.0 p per kWh: assumed price.');
+});
+
 test('without a present heating the cheapest other is named and nothing is said of today', () => {
   const text = textOf(render({ withoutPresent: true, withoutRecord: true }));
   expect(text).toContain('With an oil boiler it would be about £1,480.');
