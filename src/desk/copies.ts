@@ -59,7 +59,7 @@ export async function saveCopyInto(order: SaveOrder): Promise<SavedCopy> {
   const ending = lock === undefined ? PLAIN_ENDING : LOCKED_ENDING;
   const path = freePath(join(folder, `${stem} ${today}`), ending);
   const part = `${path}.part`;
-  rmSync(part, { force: true });
+  clearParts(folder, stem);
   try {
     const damage = await (lock === undefined
       ? writePlain(store, part)
@@ -70,6 +70,13 @@ export async function saveCopyInto(order: SaveOrder): Promise<SavedCopy> {
   } finally {
     rmSync(part, { force: true });
   }
+}
+
+/** What a kill left half written goes before the next copy of its kind, of whatever day; nothing of another name is touched. */
+function clearParts(folder: string, stem: string): void {
+  for (const name of readdirSync(folder))
+    if (name.startsWith(`${stem} `) && /\.(sqlite|locked)\.part(-journal)?$/.test(name))
+      rmSync(join(folder, name), { force: true });
 }
 
 /** A name too is only kept once the disk has it: a stick may be pulled out the moment "saved" is said. Windows has no such call. */

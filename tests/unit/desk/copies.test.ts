@@ -1,4 +1,4 @@
-import {
+import fs, {
   copyFileSync,
   mkdirSync,
   readdirSync,
@@ -8,7 +8,8 @@ import {
   unlinkSync,
   writeFileSync,
 } from 'node:fs';
-import { join } from 'node:path';
+import { syncBuiltinESMExports } from 'node:module';
+import { basename, join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
@@ -62,6 +63,36 @@ describe('a machine is lost, and a new one has everything from the stick, to the
     const again = machines.open('new');
     expect([everyRow(again, 'again'), again.store.opening.incident]).toEqual([before, null]);
     expect(readdirSync(again.dataFolder).filter((name) => name.includes('work'))).toEqual([]);
+  });
+});
+
+describe('a copy on a stick', () => {
+  // Windows has no call that brings a folder to the disk.
+  test.skipIf(process.platform === 'win32')('has its name on the disk before it is said to be saved', async () => {
+    const one = await machines.openWithSample('one');
+    const real = fs.fsyncSync;
+    const namesSynced: string[][] = [];
+    fs.fsyncSync = (handle) => {
+      if (fs.fstatSync(handle).ino === statSync(stick).ino) namesSynced.push(readdirSync(stick));
+      real(handle);
+    };
+    syncBuiltinESMExports();
+    try {
+      const { path } = await one.call('data.save', { folder: stick });
+      expect(namesSynced).toEqual([[basename(path)]]);
+    } finally {
+      fs.fsyncSync = real;
+      syncBuiltinESMExports();
+    }
+  });
+
+  test('takes away what a kill left half written of its kind, and nothing else', async () => {
+    const one = await machines.openWithSample('one');
+    const others = ['plainwarmth-daily 2026-11-20.sqlite.part', 'Letters 2026-11-20.sqlite.part', 'film.mp4.part'];
+    const left = ['Plainwarmth 2026-11-20.sqlite.part', 'Plainwarmth 2026-11-21 (2).locked.part'];
+    for (const name of [...others, ...left]) writeFileSync(join(stick, name), 'half');
+    const { path } = await one.call('data.save', { folder: stick });
+    expect(readdirSync(stick).sort()).toEqual([...others, basename(path)].sort());
   });
 });
 
