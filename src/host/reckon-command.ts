@@ -90,8 +90,8 @@ async function writePdf(path: string, document: string, option: string, { err }:
 }
 
 /** What was read is never written over, by whatever name it is reached; and a pipe that nobody reads takes nothing. */
-function refuseTargets({ file, values, html, pdf, working, letter, sheet }: ReckonOptions, { whole }: Reckoned): void {
-  const beside = whole.evidence.map(({ import: { fileName } }) => join(dirname(file), fileName));
+function refuseTargets(options: ReckonOptions, beside: readonly string[]): void {
+  const { file, values, html, pdf, working, letter, sheet } = options;
   const known = (path: string) => statSync(path, { throwIfNoEntry: false, bigint: true });
   const inputs = [file, ...(values === null ? [] : [values]), ...beside].map(known);
   for (const target of [html, pdf, working, letter, sheet]) {
@@ -108,9 +108,12 @@ function refuseTargets({ file, values, html, pdf, working, letter, sheet }: Reck
 }
 
 async function writeDocuments(options: ReckonOptions, reckoned: Reckoned, terminal: Terminal) {
-  refuseTargets(options, reckoned);
   const { html, pdf, working, letter, sheet } = options;
   const { estimate, check, whole } = reckoned;
+  refuseTargets(
+    options,
+    whole.evidence.map(({ import: { fileName } }) => join(dirname(options.file), fileName)),
+  );
   const settings = Settings.parse({});
   const names = letter === null ? null : letterNames(whole.household, `${basename(options.file)}, `);
   const writeHtml = (path: string, document: string) => {
@@ -159,6 +162,7 @@ export const reckon = (
       return 0;
     }
     speak({ language: options.language, currency: 'GBP' }, await catalogueOf(options.language));
+    refuseTargets(options, []);
     if (options.values !== null) {
       const text = new TextDecoder().decode(readRegularFile(options.values));
       layOver(readSignedValues(basename(options.values), text, VALUES_KEY));

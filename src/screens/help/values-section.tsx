@@ -1,10 +1,9 @@
 /** Prices and reference values of a newer file: seen before they are used, and given back. */
 import { useEffect, useState } from 'react';
 import type { Output, ValuesState } from '../../desk/contract.ts';
-import { isFuel } from '../../model/shapes/heating.ts';
 import { longDate } from '../../words/numbers.ts';
-import { language, phrase, say } from '../../words/say.ts';
-import { carrierName } from '../../words/systems.ts';
+import { say } from '../../words/say.ts';
+import { valuePlace, valueShown } from '../../words/values.ts';
 import { call } from '../desk.ts';
 import { FileButton } from '../shared/file-button.tsx';
 import { Refused } from '../shared/refused.tsx';
@@ -81,34 +80,6 @@ export function ValuesSection() {
   );
 }
 
-/** The names that prices have; what else may change keeps the name that it has in the file. */
-const PART_NAMES: Readonly<Record<string, string>> = {
-  edition: phrase('Valid from'),
-  quarters: phrase('Gas and electricity'),
-  deliveredPrices: phrase('Fuels by delivery'),
-  twoRate: phrase('Day and night'),
-  pencePerKWh: phrase('pence a kWh'),
-  standingPencePerDay: phrase('pence a day'),
-  pencePerUnit: phrase('pence a sales unit'),
-  fuel: phrase('fuel'),
-  from: phrase('first day'),
-  to: phrase('last day'),
-};
-const IS_DAY = /^\d{4}-\d{2}-\d{2}$/;
-/** A row is named by its fuel and its first day, as in "gas 2026-10-01". */
-function wordOfRow(word: string): string {
-  if (IS_DAY.test(word)) return longDate(word);
-  return isFuel(word) || word === 'electricity' ? carrierName(word) : word;
-}
-const partName = (part: string): string =>
-  PART_NAMES[part] === undefined ? part.split(' ').map(wordOfRow).join(' ') : say(PART_NAMES[part]);
-
-function shown(value: string | number | undefined): string {
-  if (value === undefined) return '–';
-  if (typeof value === 'number') return value.toLocaleString(language(), { maximumSignificantDigits: 12 });
-  return IS_DAY.test(value) ? longDate(value) : value;
-}
-
 function Changes({ looked: { edition, changes } }: { readonly looked: Looked }) {
   return (
     <>
@@ -130,9 +101,9 @@ function Changes({ looked: { edition, changes } }: { readonly looked: Looked }) 
           <tbody>
             {changes.map(({ path, before, after }) => (
               <tr key={path.join()}>
-                <th scope="row">{path.map(partName).join(' › ')}</th>
-                <td>{shown(before)}</td>
-                <td>{shown(after)}</td>
+                <th scope="row">{valuePlace(path)}</th>
+                <td>{valueShown(before)}</td>
+                <td>{valueShown(after)}</td>
               </tr>
             ))}
           </tbody>

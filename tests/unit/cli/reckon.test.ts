@@ -518,6 +518,14 @@ describe('what is refused, with exit code 2', () => {
     expect(err).not.toContain('at ');
   });
 
+  test('the file of values to write the document to, before it is read', async () => {
+    const path = join(folder, 'values.json');
+    writeFileSync(path, 'signed');
+    const { code, err } = await run(write(HOUSEHOLD), '--values', path, '--html', path);
+    expect([code, err]).toEqual([2, expect.stringContaining('would be written over')]);
+    expect(readFileSync(path, 'utf8')).toBe('signed');
+  });
+
   test('its own input to write the document to, by whatever name', async () => {
     const path = write(HOUSEHOLD);
     const link = join(folder, 'other.html');

@@ -96,4 +96,8 @@ test('the installer hears of a damaged file and of a copy made, and of nothing e
   );
   expect(new Set(said).size).toBe(KINDS.length);
   for (const sentence of said) expect(sentence).toContain('/d/found.sqlite');
+  const foreign = { kind: 'foreign', setAside: '/d/found.sqlite', households: 1 } as const;
+  expect(describeOpening({ created: false, backup: null, incident: foreign })).toMatch(
+    /belonged to another program.* 1 household had been saved here before\. Restore your last copy in the settings\.$/,
+  );
 });

@@ -3,8 +3,9 @@ import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { toRefusal } from '../../../src/desk/refusal.ts';
+import { noteRunning } from '../../../src/host/running.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
 import { openSqliteStore } from '../../../src/store/sqlite-store.ts';
 import { makeMachines, refusalOf } from '../desk/open-file-desk.ts';
@@ -69,6 +70,18 @@ describe.skipIf(!canMount)('a disk', () => {
     mount('-t', 'tmpfs', '-o', 'size=64k', 'tmpfs', disk);
     writeFileSync(join(disk, 'filler'), Buffer.alloc(60 * 1024));
     expect(refusalFrom(() => openSqliteStore(join(disk, 'plainwarmth.sqlite'))).code).toBe('disk-full');
+  });
+
+  test('that has no room for the note of a running host: it is said, and the host goes on', () => {
+    mount('-t', 'tmpfs', '-o', 'size=64k', 'tmpfs', disk);
+    writeFileSync(join(disk, 'filler'), Buffer.alloc(64 * 1024));
+    const said = vi.spyOn(console, 'error').mockReturnValue();
+    try {
+      noteRunning(disk, { port: 1, token: 't' });
+      expect(said.mock.calls).toEqual([[expect.objectContaining({ code: 'ENOSPC' })]]);
+    } finally {
+      said.mockRestore();
+    }
   });
 
   test('that can only be read, empty or with data on it', () => {

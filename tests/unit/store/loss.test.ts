@@ -147,6 +147,15 @@ describe('changes that had been kept and are no longer there are noticed, and wh
     expect(readFileSync(incident!.setAside!)).toEqual(bytes);
   });
 
+  test('a database of another program in the place of ours: how many households were here is known', () => {
+    fillAndKill();
+    for (const ending of ['', '-wal', '-shm']) rmSync(path + ending, { force: true });
+    const other = new Database(path);
+    other.exec('CREATE TABLE songs (title TEXT)');
+    other.close();
+    expect(open().incident).toMatchObject({ kind: 'foreign', households: 6 });
+  });
+
   test('a damaged file with a log is set aside with it, both untouched', () => {
     runApart(`
       const store = openSqliteStore(${JSON.stringify(path)});
