@@ -60,6 +60,8 @@ export const DataState = z.object({
   damage: z.array(DamageNote),
   /** Files beside the data in which something older may stand. */
   olderFiles: z.array(z.object({ name: z.string(), size: z.int() })),
+  /** What the browser of our own window keeps lies there; absent where none was opened, or where the host does not know. */
+  windowFolder: z.string().optional(),
 });
 export type DataState = z.infer<typeof DataState>;
 

@@ -11,7 +11,7 @@ export interface Place {
 }
 
 const MOST = 500;
-const isFolder = (path: string): boolean => statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
+export const isFolder = (path: string): boolean => statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
 
 /** Where each system shows sticks and other disks. */
 function mounted(): Place[] {

@@ -45,6 +45,8 @@ export interface DeskPorts {
   readonly readHousehold: ReadHousehold;
   readonly host: 'electron' | 'loopback';
   readonly dataFolder: string;
+  /** Where the browser of our own window keeps its things, once it was opened. */
+  readonly windowFolder?: string | undefined;
   /** Public key (Ed25519, SPKI, base64) that newer prices and reference values must be signed with. */
   readonly valuesKey: string;
   /** Said to the installer at the start, such as a damaged file set aside. */

@@ -7,6 +7,7 @@ import { readSettings, speakAsSet } from '../desk/settings.ts';
 import { VALUES_KEY } from '../desk/values-key.ts';
 import type { SqliteStore } from '../store/sqlite-store.ts';
 import { say } from '../words/say.ts';
+import { cacheFolder } from './data-folder.ts';
 import type { DeskWorkerData, FromDesk } from './desk-messages.ts';
 import { createGiveBack } from './give-back.ts';
 import { localToday } from './local-today.ts';
@@ -64,6 +65,8 @@ export async function serveStore(
     ...readerOf(readerFile),
     host,
     dataFolder,
+    // Electron has a place of its own for its windows.
+    windowFolder: host === 'loopback' ? cacheFolder('window') : undefined,
     valuesKey: VALUES_KEY,
     notice: notice || undefined,
     // After the answer, so that the window hears that it will be done.

@@ -5,7 +5,7 @@ import { countHouseholds, type OpenedCopy, openCopy, restoreCopy, saveCopyInto }
 import { setDailyLock } from '../daily-lock.ts';
 import { listDamage } from '../damage-notes.ts';
 import { findHousehold } from '../find.ts';
-import { lookIntoFolder, olderFilesIn } from '../folders.ts';
+import { isFolder, lookIntoFolder, olderFilesIn } from '../folders.ts';
 import { gatherHousehold } from '../household-file.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
 import { storeHousehold } from '../store-household.ts';
@@ -24,7 +24,7 @@ type DataHandlers = Pick<
 >;
 
 export function dataHandlers({ ports, store }: DeskContext): DataHandlers {
-  const { dataFolder } = ports;
+  const { dataFolder, windowFolder } = ports;
 
   function state(): DataState {
     const { lastCopyOn, lastCopyPath, folder, daily, dailyLocked, failure, lastCheckOn, damage, ...upkeep } =
@@ -44,6 +44,7 @@ export function dataHandlers({ ports, store }: DeskContext): DataHandlers {
       ),
       damage: listDamage(damage),
       olderFiles: olderFilesIn(dataFolder),
+      ...(windowFolder !== undefined && isFolder(windowFolder) ? { windowFolder } : {}),
     };
   }
 

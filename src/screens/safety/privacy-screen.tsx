@@ -71,6 +71,11 @@ export function PrivacyScreen({ app }: { readonly app: Output<'app.read'> }) {
           </li>
           <li>
             {say('Files that the browser downloaded, and what this window’s browser keeps of pages it has shown.')}
+            {state?.windowFolder === undefined
+              ? null
+              : ` ${say('The latter lies in {path}. To erase it too, close Plainwarmth and delete that folder.', {
+                  path: state.windowFolder,
+                })}`}
           </li>
           {state && state.olderFiles.length > 0 ? (
             <li>

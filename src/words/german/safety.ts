@@ -99,6 +99,8 @@ export const SAFETY: Catalogue = {
     'Zellen einer SSD, die sie selbst beiseitegelegt hat, und Sicherungen des Systems.',
   'Files that the browser downloaded, and what this window’s browser keeps of pages it has shown.':
     'Dateien, die der Browser heruntergeladen hat, und was der Browser dieses Fensters von gezeigten Seiten behält.',
+  'The latter lies in {path}. To erase it too, close Plainwarmth and delete that folder.':
+    'Letzteres liegt in {path}. Um auch das zu löschen, schließen Sie Plainwarmth und löschen Sie diesen Ordner.',
   'These older files beside the data; delete them in the folder when they are no longer wanted:':
     'Diese älteren Dateien neben den Daten; löschen Sie sie im Ordner, wenn sie nicht mehr gebraucht werden:',
   'Restored: {count, plural, one {# household} other {# households}}.':

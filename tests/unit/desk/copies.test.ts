@@ -66,6 +66,14 @@ describe('a machine is lost, and a new one has everything from the stick, to the
   });
 });
 
+test('the folder of the window’s browser is named once it is there', async () => {
+  const windowFolder = join(stick, 'window');
+  const one = machines.open('one', { windowFolder });
+  expect(await one.call('data.read', {})).not.toHaveProperty('windowFolder');
+  mkdirSync(windowFolder);
+  expect(await one.call('data.read', {})).toMatchObject({ windowFolder });
+});
+
 describe('a copy on a stick', () => {
   // Windows has no call that brings a folder to the disk.
   test.skipIf(process.platform === 'win32')('has its name on the disk before it is said to be saved', async () => {
