@@ -72,7 +72,7 @@ export function fairSentence(check: Verdict): string {
       { weather, range },
     );
   return say(
-    'For {weather, select, known {these days, this price and this weather} other {these days and this price}} our estimate is {range}; the bill is {amount}.',
+    'For {weather, select, known {these days, this price and this weather} other {these days and this price}} our estimate is {range} for 8 in 10 homes like yours. The bill is {amount}.',
     { weather, range, amount: spokenPounds(check.actualPence) },
   );
 }

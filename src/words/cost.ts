@@ -98,7 +98,8 @@ export function paymentSentence({ cost, monthly }: Pick<SystemResult, 'cost' | '
       amount: exactPounds(dearest),
     }),
     say('For the first year put {amount} a month aside: that is enough for 9 in 10 homes like yours.', {
-      amount: exactPounds(cost.high / 12),
+      // Rounded up, or it would not be enough.
+      amount: exactPounds(100 * Math.ceil(cost.high / 1200)),
     }),
   ].join(' ');
 }
@@ -134,12 +135,15 @@ export function differenceSentence(appraisal: Compared): string {
   const range = savingRange(low, high);
   const side = standing(appraisal, beside.id);
   if (side === 'about-same')
-    return say('Compared with {other}, the heat pump costs about the same. It could be {range} a year.', {
-      other,
-      range,
-    });
+    return say(
+      'Compared with {other}, the heat pump costs about the same. For 8 in 10 homes like yours it is {range} a year.',
+      {
+        other,
+        range,
+      },
+    );
   return say(
-    'Compared with {other}, the heat pump should cost about {amount} a year {way, select, less {less} other {more}}. It could be {range}.',
+    'Compared with {other}, the heat pump should cost about {amount} a year {way, select, less {less} other {more}}. For 8 in 10 homes like yours it is {range}.',
     { other, amount: spokenPounds(Math.abs(value)), way: side, range },
   );
 }

@@ -10,11 +10,12 @@ import { systemInSentence } from './systems.ts';
 const SAME_PENCE_A_YEAR = 2000;
 const TENTHS = 10;
 
-/** Sums of many years to two leading digits: 12,345 pounds to 12,000, 870 to 870. */
+/** Sums of many years to two leading digits, and halves between them below 2: 12,345 pounds to 12,500, 23,456 to 23,000, 870 to 870. No more than 2.5 % goes. */
 export function roughPence(pence: number): number {
   const pounds = Math.abs(pence) / 100;
   if (!(pounds >= 1000)) return pence;
-  return Math.sign(pence) * 100 * roundTo(pounds, 10 ** (Math.floor(Math.log10(pounds)) - 1));
+  const first = 10 ** Math.floor(Math.log10(pounds));
+  return Math.sign(pence) * 100 * roundTo(pounds, pounds < 2 * first ? first / 20 : first / 10);
 }
 const rough = (pence: number) => spokenPounds(roughPence(pence));
 
@@ -163,15 +164,15 @@ export function paybackRangeSentence(lifetime: Lifetime): string {
 }
 
 function paybackRange({ low, high }: Payback, years: number): string {
-  if (low === null) return say('Hardly any of the futures we tried changes that.');
+  if (low === null) return say('Fewer than 1 in 10 homes like yours would get there.');
   const from = sayYears(low);
   if (high === null)
-    return say('It could be {from}, or not within {years, plural, one {one year} other {# years}} at all.', {
-      from,
-      years: Math.round(years),
-    });
+    return say(
+      'For 8 in 10 homes like yours it is {from} or more, perhaps not within {years, plural, one {one year} other {# years}} at all.',
+      { from, years: Math.round(years) },
+    );
   const to = sayYears(high);
-  return from === to ? '' : say('It could be {from} or as many as {to}.', { from, to });
+  return from === to ? '' : say('For 8 in 10 homes like yours it is {from} to {to}.', { from, to });
 }
 
 /** Payback is not worth: what the sums come to once money later counts less. */

@@ -39,7 +39,7 @@ export function boundaryName(boundary: Boundary): string {
 export function factorSentence({ whole }: Pick<MachineResult, 'whole'>): string {
   if (!Number.isFinite(whole.value)) return '';
   return say(
-    'We expect a seasonal factor of {factor} for rooms and hot water, with all pumps (H4). It could be {low} to {high}.',
+    'We expect a seasonal factor of {factor} for rooms and hot water, with all pumps (H4). 8 in 10 homes like yours reach {low} to {high}.',
     { factor: factor(whole.value), low: factor(whole.low), high: factor(whole.high) },
   );
 }

@@ -67,11 +67,15 @@ export function roundTo(value: number, step: number): number {
 
 const money = (pounds: number, decimals = 0): string => signed(pounds, formatOf(decimals, currency()));
 
-/** Money in speech: to the nearest £10 from £100 on, below that to the nearest £1. */
+/** Rounds from 100 on so that no more than 2.5 % goes: to 5 below 200, to 10 above; whole numbers below 100. */
+const roundSpoken = (value: number): number => {
+  const size = Math.abs(value);
+  return roundTo(value, size >= 200 ? 10 : size >= 100 ? 5 : 1);
+};
+
+/** Money in speech: to the nearest £10 from £200 on, £5 from £100 on, below that to the nearest £1. */
 export function spokenPounds(pence: number): string {
-  if (!Number.isFinite(pence)) return unknownAmount();
-  const pounds = pence / 100;
-  return money(roundTo(pounds, Math.abs(pounds) >= 100 ? 10 : 1));
+  return Number.isFinite(pence) ? money(roundSpoken(pence / 100)) : unknownAmount();
 }
 
 /** Money in a table of yearly costs, and of one month in speech, so that twelve of them make the year: to the pound. */
@@ -98,11 +102,11 @@ export function poundsRange(lowPence: number, highPence: number): string {
   return low === high ? low : say('{low} to {high}', { low, high });
 }
 
-/** Three leading digits from 1,000 on, tens from 100 on, whole numbers below. */
+/** Three leading digits from 1,000 on; below as money in speech. */
 export function roundedUnits(kWh: number): number {
   const size = Math.abs(kWh);
   if (size >= 1000) return roundTo(kWh, 10 ** (Math.floor(Math.log10(size)) - 2));
-  return roundTo(kWh, size >= 100 ? 10 : 1);
+  return roundSpoken(kWh);
 }
 
 /** Energy without its word, rounded as it is said: "13,900". */

@@ -89,8 +89,9 @@ export function findAmounts(page: Page, root = 'body'): Promise<Places> {
         // Speech rounds to two or three leading digits; a round figure may be as far off as that.
         const power = 10 ** Math.floor(Math.log10(Math.max(1, size)));
         if (size >= 1000)
-          return size % (power / 10) === 0 ? power / 20 : size % (power / 100) === 0 ? power / 200 : 0.5;
+          return size % (power / 20) === 0 ? power / 20 : size % (power / 100) === 0 ? power / 200 : 0.5;
         if (size >= 100 && size % 10 === 0) return 5;
+        if (size >= 100 && size < 200 && size % 5 === 0) return 2.5;
         return 0.5;
       };
       const shown: Shown[] = [];

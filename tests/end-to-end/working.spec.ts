@@ -25,13 +25,14 @@ function amountsIn(text: string, isSpoken = false): Amount[] {
   });
 }
 
-/** Speech rounds pounds to tens from £100 on, sums of many years to two leading digits, units to three from 1,000 on. */
+/** Speech rounds pounds and units to fives from 100 on and tens from 200 on, units to three leading digits from 1,000 on, sums of many years to two and a half. */
 function slackOf(size: number, decimals: string | undefined, isMoney: boolean, isSpoken: boolean): number {
   if (decimals) return 0.5 * 10 ** (1 - decimals.length);
   const power = 10 ** Math.floor(Math.log10(Math.max(1, size)));
-  if (isMoney && isSpoken && size >= 1000 && size % 100 === 0) return power / 20;
-  if (isMoney) return size >= 100 && size % 10 === 0 ? 5 : 0.5;
-  const step = size >= 1000 ? power / 100 : size >= 100 ? 10 : 1;
+  if (isMoney && isSpoken && size >= 1000 && size % 50 === 0) return power / 20;
+  const five = size >= 100 && size < 200;
+  if (isMoney) return size >= 100 && size % 10 === 0 ? 5 : five && size % 5 === 0 ? 2.5 : 0.5;
+  const step = size >= 1000 ? power / 100 : size >= 100 && size % 10 === 0 ? 10 : five ? 5 : 1;
   return size % step === 0 ? step / 2 : 0.5;
 }
 

@@ -40,7 +40,9 @@ export function YearsPart({ parts }: { readonly parts: EstimateParts }) {
             ? say(
                 'Paid in total, purchase and running costs, in today’s money. 8 in 10 homes like yours lie inside the bands.',
               )
-            : say('Paid in total, running costs alone, in today’s money. 8 cases in 10 lie inside the bands.')}
+            : say(
+                'Paid in total, running costs alone, in today’s money. 8 in 10 homes like yours lie inside the bands.',
+              )}
         </figcaption>
       </figure>
       <p className="plain">

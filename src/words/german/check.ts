@@ -14,8 +14,8 @@ export const CHECK: Catalogue = {
     'Die Rechnung verlangt etwa {amount} {way, select, more {mehr} other {weniger}}, als der Zähler an denselben Tagen zeigt.',
   'For {weather, select, known {these days, this price and this weather} other {these days and this price}} our estimate for heating and hot water alone is {range}.':
     'Für {weather, select, known {diese Tage, diesen Preis und dieses Wetter} other {diese Tage und diesen Preis}} liegt unsere Kostenschätzung allein für Heizung und Warmwasser bei {range}.',
-  'For {weather, select, known {these days, this price and this weather} other {these days and this price}} our estimate is {range}; the bill is {amount}.':
-    'Für {weather, select, known {diese Tage, diesen Preis und dieses Wetter} other {diese Tage und diesen Preis}} liegt unsere Kostenschätzung bei {range}; die Rechnung beträgt {amount}.',
+  'For {weather, select, known {these days, this price and this weather} other {these days and this price}} our estimate is {range} for 8 in 10 homes like yours. The bill is {amount}.':
+    'Für {weather, select, known {diese Tage, diesen Preis und dieses Wetter} other {diese Tage und diesen Preis}} schätzen wir {range} bei 8 von 10 solchen Häusern. Die Rechnung beträgt {amount}.',
   'The bill has {bill}. For the same days “{meter}” shows {read}.':
     'Auf der Rechnung stehen {bill}. Für dieselben Tage zeigt „{meter}“ {read}.',
   'The kWh given for heating are all that “{meter}” shows, so other things are still in them.':

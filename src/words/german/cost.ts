@@ -40,10 +40,10 @@ export const COST: Catalogue = {
   'That is about {amount} a month, compared with {otherAmount} for {other}.':
     'Das sind etwa {amount} im Monat, verglichen mit {otherAmount} für {other}.',
   'We cannot compare the heat pump with {other} yet.': 'Die Wärmepumpe lässt sich noch nicht vergleichen ({other}).',
-  'Compared with {other}, the heat pump costs about the same. It could be {range} a year.':
-    'Im Vergleich ({other}) kostet die Wärmepumpe etwa gleich viel. Möglich sind {range} im Jahr.',
-  'Compared with {other}, the heat pump should cost about {amount} a year {way, select, less {less} other {more}}. It could be {range}.':
-    'Im Vergleich ({other}) dürfte die Wärmepumpe etwa {amount} im Jahr {way, select, less {weniger} other {mehr}} kosten. Möglich sind {range}.',
+  'Compared with {other}, the heat pump costs about the same. For 8 in 10 homes like yours it is {range} a year.':
+    'Im Vergleich ({other}) kostet die Wärmepumpe etwa gleich viel. Bei 8 von 10 Häusern wie Ihrem sind es im Jahr {range}.',
+  'Compared with {other}, the heat pump should cost about {amount} a year {way, select, less {less} other {more}}. For 8 in 10 homes like yours it is {range}.':
+    'Im Vergleich ({other}) dürfte die Wärmepumpe etwa {amount} im Jahr {way, select, less {weniger} other {mehr}} kosten. Bei 8 von 10 Häusern wie Ihrem sind es {range}.',
   '{amount} for energy': '{amount} für Energie',
   '{amount} for the standing charge': '{amount} für den Grundpreis',
   '{amount} for the yearly service': '{amount} für die jährliche Wartung',

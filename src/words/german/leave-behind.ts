@@ -4,8 +4,8 @@ import type { Catalogue } from '../say.ts';
 export const LEAVE_BEHIND: Catalogue = {
   'Paid in total, purchase and running costs, in today’s money. 8 in 10 homes like yours lie inside the bands.':
     'Insgesamt bezahlt, Anschaffung und Betrieb, in heutigem Geld. 8 von 10 Häusern wie Ihrem liegen in den Bändern.',
-  'Paid in total, running costs alone, in today’s money. 8 cases in 10 lie inside the bands.':
-    'Insgesamt bezahlt, nur der Betrieb, in heutigem Geld. 8 von 10 Fällen liegen in den Bändern.',
+  'Paid in total, running costs alone, in today’s money. 8 in 10 homes like yours lie inside the bands.':
+    'Insgesamt bezahlt, nur der Betrieb, in heutigem Geld. 8 von 10 Häusern wie Ihrem liegen in den Bändern.',
   'Paid in all after': 'Insgesamt bezahlt nach',
   '8 in 10 homes inside': '8 von 10 Häusern darin',
   'putting it in': 'dem Einbau',

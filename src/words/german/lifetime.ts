@@ -46,11 +46,10 @@ export const LIFETIME: Catalogue = {
     'Der Einbaupreis gleicht sich in {years, plural, one {einem Jahr} other {# Jahren}} nicht aus.',
   'The installation price might be paid back after about {years, plural, one {one year} other {# years}}.':
     'Der Einbaupreis könnte sich nach etwa {years, plural, one {einem Jahr} other {# Jahren}} ausgeglichen haben.',
-  'Hardly any of the futures we tried changes that.':
-    'Kaum einer der Verläufe, die wir durchgerechnet haben, ändert das.',
-  'It could be {from}, or not within {years, plural, one {one year} other {# years}} at all.':
-    'Es kann {from} dauern, oder in {years, plural, one {einem Jahr} other {# Jahren}} gar nicht gelingen.',
-  'It could be {from} or as many as {to}.': 'Es kann {from} dauern oder auch {to}.',
+  'Fewer than 1 in 10 homes like yours would get there.': 'Weniger als 1 von 10 Häusern wie Ihrem käme dahin.',
+  'For 8 in 10 homes like yours it is {from} or more, perhaps not within {years, plural, one {one year} other {# years}} at all.':
+    'Bei 8 von 10 Häusern wie Ihrem dauert es {from} oder länger, vielleicht gelingt es in {years, plural, one {einem Jahr} other {# Jahren}} gar nicht.',
+  'For 8 in 10 homes like yours it is {from} to {to}.': 'Bei 8 von 10 Häusern wie Ihrem dauert es {from} bis {to}.',
   'Money later is worth less than money now, here by {rate} a year.':
     'Geld später ist weniger wert als Geld heute, hier um {rate} im Jahr.',
   'Counted that way, both come out about the same.': 'So gerechnet liegen beide etwa gleich.',

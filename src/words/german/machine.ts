@@ -13,8 +13,8 @@ export const MACHINE: Catalogue = {
   'the heat pump with its brine pump or fan and the backup heater':
     'die Wärmepumpe mit Solepumpe oder Ventilator und Heizstab',
   'the heat pump with all pumps and the backup heater': 'die Wärmepumpe mit allen Pumpen und Heizstab',
-  'We expect a seasonal factor of {factor} for rooms and hot water, with all pumps (H4). It could be {low} to {high}.':
-    'Wir erwarten eine Jahresarbeitszahl (JAZ) von {factor} für Räume und Warmwasser, mit allen Pumpen (H4). Möglich sind {low} bis {high}.',
+  'We expect a seasonal factor of {factor} for rooms and hot water, with all pumps (H4). 8 in 10 homes like yours reach {low} to {high}.':
+    'Wir erwarten eine Jahresarbeitszahl (JAZ) von {factor} für Räume und Warmwasser, mit allen Pumpen (H4). 8 von 10 Häusern wie Ihrem erreichen {low} bis {high}.',
   'Hot water, pumps and standby are included.': 'Warmwasser, Pumpen und Stand-by sind enthalten.',
   'For the rooms alone it is {factor}, counting {boundary}. Hot water, pumps and standby take their share.':
     'Für die Räume allein ist sie {factor}; gezählt ist {boundary}. Warmwasser, Pumpen und Stand-by brauchen ihren Teil.',

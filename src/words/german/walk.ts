@@ -175,8 +175,8 @@ export const WALK: Catalogue = {
     'Ihre eigenen Rechnungen machen das sicherer. Haben Sie die eines Jahres?',
   'Ask for a year of bills or meter readings before any figure goes into writing.':
     'Bitten Sie um Rechnungen oder Zählerstände eines Jahres, bevor Sie eine Zahl aufschreiben.',
-  'It could be {range}. Your own bills would make that more certain.':
-    'Es können {range} sein. Ihre eigenen Rechnungen machen das sicherer.',
+  'For 8 in 10 homes like it, it is {range}. Your own bills would make that more certain.':
+    'Bei 8 von 10 solchen Häusern sind es {range}. Ihre eigenen Rechnungen machen das sicherer.',
   'In a typical year that is {bought} through {now}.': 'In einem normalen Jahr braucht {now} dafür {bought}.',
   'Nothing is known of this home yet, so a typical one is used instead.':
     'Von diesem Haus ist noch nichts bekannt. Wir rechnen mit einem normalen Haus.',

@@ -71,9 +71,9 @@ describe.each(Object.entries(cases))('%s', (name, lifetime) => {
   test('cautions stand whatever is said', () => expect(text).toContain('not advice'));
 });
 
-test('sums of many years have two leading digits', () => {
-  expect([1_234_567, -1_234_567, 87_000, 99_900, 0].map(words.roughPence)).toEqual([
-    1_200_000, -1_200_000, 87_000, 99_900, 0,
+test('sums of many years have two leading digits, below 2 the halves between too', () => {
+  expect([1_234_567, -1_234_567, 2_345_678, 104_900, 87_000, 99_900, 0].map(words.roughPence)).toEqual([
+    1_250_000, -1_250_000, 2_300_000, 105_000, 87_000, 99_900, 0,
   ]);
 });
 

@@ -101,9 +101,9 @@ test('what a month costs is said to the pound, so that twelve months make the ye
   const unitsPence = [17, 15, 12, 8, 5, 3, 2, 3, 5, 9, 9, 12].map((share) => (share / 100) * 148_400);
   const monthly = { boughtKWh: unitsPence, unitsPence, standingPence: unitsPence.map(() => 0) };
   const paid = { ...monthly, servicePence: monthly.standingPence };
-  // 1,484 / 12 = 123.67; 17 % of 1,484 = 252.28; 1,900 / 12 = 158.33.
+  // 1,484 / 12 = 123.67; 17 % of 1,484 = 252.28; 1,900 / 12 = 158.33, rounded up to be enough.
   expect(cost.paymentSentence({ cost: figure(148_400, 118_000, 190_000, 'pence'), monthly: paid })).toBe(
-    'An even payment is about £124 a month. The most expensive month is January, at about £252. For the first year put £158 a month aside: that is enough for 9 in 10 homes like yours.',
+    'An even payment is about £124 a month. The most expensive month is January, at about £252. For the first year put £159 a month aside: that is enough for 9 in 10 homes like yours.',
   );
   expect(cost.monthSentence({ systems: [pump!] })).toBe('That is about £124 a month.');
 });
@@ -117,9 +117,9 @@ test('one share of homes is said of a design, beside its cost and beside its fac
 
 describe('around it', () => {
   test.each([
-    [119_000, 160_000, 'should cost about £410 a year less. It could be £110 to £710 less.'],
-    [160_000, 119_000, 'should cost about £410 a year more. It could be £110 to £710 more.'],
-    [160_000, 160_000, 'costs about the same. It could be from £300 more to £300 less a year.'],
+    [119_000, 160_000, 'should cost about £410 a year less. For 8 in 10 homes like yours it is £110 to £710 less.'],
+    [160_000, 119_000, 'should cost about £410 a year more. For 8 in 10 homes like yours it is £110 to £710 more.'],
+    [160_000, 160_000, 'costs about the same. For 8 in 10 homes like yours it is from £300 more to £300 less a year.'],
   ])('the difference of %d and %d always has its range', (pump, present, said) =>
     expect(cost.differenceSentence(pair(pump, present))).toBe(
       `Compared with the gas boiler you have now, the heat pump ${said}`,

@@ -11,7 +11,7 @@ import {
 import { leavingGasWorking } from '../../../words/explained/balance.ts';
 import { costByMonth } from '../../../words/explained/months.ts';
 import { rangedWorking } from '../../../words/explained/ranged.ts';
-import { spokenPounds } from '../../../words/numbers.ts';
+import { exactPounds, spokenPounds } from '../../../words/numbers.ts';
 import { datesInShort } from '../../../words/prices.ts';
 import { say } from '../../../words/say.ts';
 import { inWords, sayTold } from '../../../words/say-told.ts';
@@ -37,10 +37,10 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
   const apart = spokenPounds(Math.abs(more));
   const byMonth = beside
     ? say('By the month: about {amount}, compared with {otherAmount}.', {
-        amount: spokenPounds(pump.cost.value / 12),
-        otherAmount: spokenPounds(beside.cost.value / 12),
+        amount: exactPounds(pump.cost.value / 12),
+        otherAmount: exactPounds(beside.cost.value / 12),
       })
-    : say('By the month: about {amount}.', { amount: spokenPounds(pump.cost.value / 12) });
+    : say('By the month: about {amount}.', { amount: exactPounds(pump.cost.value / 12) });
   return {
     name: 'cost',
     sentence: [first, ...second].join(' '),

@@ -71,7 +71,7 @@ export function homePage(input: WalkInput): WalkPage {
               to: longDate(addDays(record.to, -1)),
             })
           : say('It comes from your own records.')
-        : say('It could be {range}. Your own bills would make that more certain.', {
+        : say('For 8 in 10 homes like it, it is {range}. Your own bills would make that more certain.', {
             range: poundsRange(present.cost.low, present.cost.high),
           }),
       hasRecord
