@@ -8,7 +8,7 @@ import { typicalYear } from '../../src/model/year/typical-year.ts';
 import { reference } from '../../src/reference/index.ts';
 import { chanceOf } from './chance.ts';
 import { byMonth, fitDays, held } from './demand/hold.ts';
-import { KINDS, type Kind, type MadeDay, madeHome } from './demand/home.ts';
+import { KINDS, type Kind, type MadeDay, madeHome, YEARS_FROM } from './demand/home.ts';
 import { HOME_A_THERE, readHomeA } from './demand/home-a.ts';
 import { byDay } from './demand/record.ts';
 
@@ -74,7 +74,7 @@ export function proveCalibration(count: number): CalibrationTable {
   const rows = tallies.map((t) => [t.name, t.count, t.held, percentOf(t), verdictOf(t)]);
   const missing = HOME_A_THERE ? [] : [['NOT RUN: the real home’s record is not beside this checkout', 0, 0, '', '']];
   return {
-    title: 'How often the 80 % range held the truth (limit 70 to 90 %)',
+    title: `How often the 80 % range held the truth (limit 70 to 90 %). Made homes share the model's ideas of homes.\n${YEARS_FROM}`,
     columns: ['what', 'cases', 'held', 'share', ''],
     rows: [...rows, ...missing],
     within: tallies.every((t) => verdictOf(t) !== 'OUTSIDE'),
