@@ -7,7 +7,7 @@ const known = (months: readonly FollowedMonth[]) => months.filter(({ actualKWh }
 const plainMonth = ({ from }: FollowedMonth): string => monthSpan(from, from);
 
 /** Less than this share of the expected units is not spoken of. Common practice, no source. */
-const LITTLE_SHARE = 0.05;
+const LITTLE_SHARE = 0.03;
 /** From this share on the next bill is called high or low, though inside. Common practice, no source. */
 const LARGE_SHARE = 0.15;
 /** Months that the next bill is likely to hold. */

@@ -119,12 +119,12 @@ export function chanceSentence({ chanceLess, years, kind }: Lifetime): string {
   const values = { years: Math.round(years), kind };
   if (less === TENTHS)
     return say(
-      'After {years, plural, one {one year} other {# years}} it has cost less {kind, select, whole {in all} other {to run}} in nearly all futures. Nobody can be certain.',
+      'After {years, plural, one {one year} other {# years}} it has cost less {kind, select, whole {in all} other {to run}} in at least 19 futures out of 20. Nobody can be certain.',
       values,
     );
   if (less === 0)
     return say(
-      'After {years, plural, one {one year} other {# years}} it has cost less {kind, select, whole {in all} other {to run}} in hardly any future.',
+      'After {years, plural, one {one year} other {# years}} it has cost less {kind, select, whole {in all} other {to run}} in fewer than 1 future out of 20.',
       values,
     );
   return say(

@@ -84,11 +84,11 @@ export function fieldSentence({
   const spread =
     count === undefined
       ? say(
-          'In homes that were metered, most {source, select, ground {ground-source} other {air-source}} heat pumps reached {low} to {high}, with {middle} in the middle ({boundary}).',
+          'In homes that were metered, 8 in 10 {source, select, ground {ground-source} other {air-source}} heat pumps reached {low} to {high}, with {middle} in the middle ({boundary}).',
           values,
         )
       : say(
-          'In {homes} homes that were metered, most {source, select, ground {ground-source} other {air-source}} heat pumps reached {low} to {high}, with {middle} in the middle ({boundary}).',
+          'In {homes} homes that were metered, 8 in 10 {source, select, ground {ground-source} other {air-source}} heat pumps reached {low} to {high}, with {middle} in the middle ({boundary}).',
           { ...values, homes: grouped(count) },
         );
   if (!Number.isFinite(whole.value)) return spread;

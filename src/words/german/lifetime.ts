@@ -32,10 +32,10 @@ export const LIFETIME: Catalogue = {
   '{range} less': '{range} weniger',
   '{range} more': '{range} mehr',
   '{more} more to {less} less': '{more} mehr bis {less} weniger',
-  'After {years, plural, one {one year} other {# years}} it has cost less {kind, select, whole {in all} other {to run}} in nearly all futures. Nobody can be certain.':
-    'Nach {years, plural, one {einem Jahr} other {# Jahren}} hat sie in fast allen möglichen Verläufen {kind, select, whole {insgesamt} other {im Betrieb}} weniger gekostet. Sicher sein kann niemand.',
-  'After {years, plural, one {one year} other {# years}} it has cost less {kind, select, whole {in all} other {to run}} in hardly any future.':
-    'Nach {years, plural, one {einem Jahr} other {# Jahren}} hat sie in kaum einem möglichen Verlauf {kind, select, whole {insgesamt} other {im Betrieb}} weniger gekostet.',
+  'After {years, plural, one {one year} other {# years}} it has cost less {kind, select, whole {in all} other {to run}} in at least 19 futures out of 20. Nobody can be certain.':
+    'Nach {years, plural, one {einem Jahr} other {# Jahren}} hat sie in mindestens 19 von 20 möglichen Verläufen {kind, select, whole {insgesamt} other {im Betrieb}} weniger gekostet. Sicher sein kann niemand.',
+  'After {years, plural, one {one year} other {# years}} it has cost less {kind, select, whole {in all} other {to run}} in fewer than 1 future out of 20.':
+    'Nach {years, plural, one {einem Jahr} other {# Jahren}} hat sie in weniger als 1 von 20 möglichen Verläufen {kind, select, whole {insgesamt} other {im Betrieb}} weniger gekostet.',
   'After {years, plural, one {one year} other {# years}} it has cost less {kind, select, whole {in all} other {to run}} in {less, plural, one {# future} other {# futures}} out of {all}, and more in {more}.':
     'Nach {years, plural, one {einem Jahr} other {# Jahren}} hat sie in {less, plural, other {#}} von {all} möglichen Verläufen {kind, select, whole {insgesamt} other {im Betrieb}} weniger gekostet, in {more} mehr.',
   'It costs less to install, but after about {years, plural, one {one year} other {# years}} it has cost more in total.':

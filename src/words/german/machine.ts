@@ -21,10 +21,10 @@ export const MACHINE: Catalogue = {
   'Pumps, standby and the like take {units} a year.': 'Pumpen, Stand-by und Ähnliches brauchen {units} im Jahr.',
   'By design it would be {design}. In practice {homes} get there. So we use {factor}, the middle of what homes get.':
     'Nach der Auslegung wären es {design}. Das erreichen {homes}. Darum rechnen wir mit {factor}, der Mitte der gemessenen Häuser.',
-  'In homes that were metered, most {source, select, ground {ground-source} other {air-source}} heat pumps reached {low} to {high}, with {middle} in the middle ({boundary}).':
-    'In Häusern mit Messung erreichten die meisten {source, select, ground {Sole/Wasser-Wärmepumpen} other {Luft/Wasser-Wärmepumpen}} {low} bis {high}, in der Mitte {middle} ({boundary}).',
-  'In {homes} homes that were metered, most {source, select, ground {ground-source} other {air-source}} heat pumps reached {low} to {high}, with {middle} in the middle ({boundary}).':
-    'In {homes} Häusern mit Messung erreichten die meisten {source, select, ground {Sole/Wasser-Wärmepumpen} other {Luft/Wasser-Wärmepumpen}} {low} bis {high}, in der Mitte {middle} ({boundary}).',
+  'In homes that were metered, 8 in 10 {source, select, ground {ground-source} other {air-source}} heat pumps reached {low} to {high}, with {middle} in the middle ({boundary}).':
+    'In Häusern mit Messung erreichten 8 von 10 {source, select, ground {Sole/Wasser-Wärmepumpen} other {Luft/Wasser-Wärmepumpen}} {low} bis {high}, in der Mitte {middle} ({boundary}).',
+  'In {homes} homes that were metered, 8 in 10 {source, select, ground {ground-source} other {air-source}} heat pumps reached {low} to {high}, with {middle} in the middle ({boundary}).':
+    'In {homes} Häusern mit Messung erreichten 8 von 10 {source, select, ground {Sole/Wasser-Wärmepumpen} other {Luft/Wasser-Wärmepumpen}} {low} bis {high}, in der Mitte {middle} ({boundary}).',
   'The figure used here is above that, so ask what makes this home better.':
     'Der Wert hier liegt darüber. Fragen Sie also, was dieses Haus besser macht.',
   'The figure used here is below that, so it is cautious.': 'Der Wert hier liegt darunter, ist also vorsichtig.',
