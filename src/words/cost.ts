@@ -98,8 +98,7 @@ export function paymentSentence({ cost, monthly }: Pick<SystemResult, 'cost' | '
       amount: exactPounds(dearest),
     }),
     say('For the first year put {amount} a month aside: that is enough for 9 in 10 homes like yours.', {
-      // Rounded up, or it would not be enough.
-      amount: exactPounds(100 * Math.ceil(cost.high / 1200)),
+      amount: exactPounds(cost.high / 12),
     }),
   ].join(' ');
 }

@@ -101,9 +101,9 @@ test('what a month costs is said to the pound, so that twelve months make the ye
   const unitsPence = [17, 15, 12, 8, 5, 3, 2, 3, 5, 9, 9, 12].map((share) => (share / 100) * 148_400);
   const monthly = { boughtKWh: unitsPence, unitsPence, standingPence: unitsPence.map(() => 0) };
   const paid = { ...monthly, servicePence: monthly.standingPence };
-  // 1,484 / 12 = 123.67; 17 % of 1,484 = 252.28; 1,900 / 12 = 158.33, rounded up to be enough.
+  // 1,484 / 12 = 123.67; 17 % of 1,484 = 252.28; 1,900 / 12 = 158.33.
   expect(cost.paymentSentence({ cost: figure(148_400, 118_000, 190_000, 'pence'), monthly: paid })).toBe(
-    'An even payment is about £124 a month. The most expensive month is January, at about £252. For the first year put £159 a month aside: that is enough for 9 in 10 homes like yours.',
+    'An even payment is about £124 a month. The most expensive month is January, at about £252. For the first year put £158 a month aside: that is enough for 9 in 10 homes like yours.',
   );
   expect(cost.monthSentence({ systems: [pump!] })).toBe('That is about £124 a month.');
 });
