@@ -11,7 +11,7 @@ import { describeFailure } from '../state/describe-failure.ts';
 import { tariffInShort } from './tariff-in-short.ts';
 import { placeTariff } from './use-tariffs.ts';
 
-/** Tariffs kept for other households; a copy is taken, so that a change here changes no promise there. */
+/** Tariffs kept for other households; a copy is taken, so that a change here changes no estimate there. */
 export function TariffShelf() {
   const { household, today, change, tell } = useHousehold();
   const [shelf, setShelf] = useState<readonly Tariff[] | null>(null);
