@@ -1,6 +1,6 @@
 /** What readings show, in words: what was seen, when, how sure, what it costs, what to ask and what to check. */
 
-import { addDays, daysBetween } from '../model/calendar/civil.ts';
+import { addDays, clockTimeOf, daysBetween } from '../model/calendar/civil.ts';
 import { NEARLY_A_YEAR_DAYS } from '../model/findings/behaviour.ts';
 import type { CheckFinding } from '../model/shapes/bill-check.ts';
 import type { AskCode, CautionCode, Finding, FindingCheckCode, LikelyCause } from '../model/shapes/finding.ts';
@@ -23,7 +23,7 @@ const numberOf = ({ seen }: Seen, name: string): number => {
 /** "02:00" from 2, "13:30" from 13.5. */
 const clock = (hour: number): string => {
   const minutes = Math.round((((hour % 24) + 24) % 24) * 60) % 1440;
-  return `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
+  return clockTimeOf(minutes);
 };
 /** For a gap at the end of a sentence: when in the day, if that is known. */
 const about = (hour: number): string =>

@@ -1,4 +1,5 @@
 /** Three strips over one day: the price as bars, the heat as a filled step beside the usual hours, the rooms as a line. */
+import { clockTimeOf } from '../../model/calendar/civil.ts';
 import { grouped, pence } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { axisFor, placeOn } from '../frame/scale.ts';
@@ -81,7 +82,7 @@ export function layOutBestDay(
     },
     hours: Array.from({ length: 24 / EVERY_HOURS + 1 }, (_, i) => ({
       x: x(i * EVERY_HOURS * 2),
-      label: `${String(i * EVERY_HOURS).padStart(2, '0')}:00`,
+      label: clockTimeOf(i * EVERY_HOURS * 60),
     })),
   };
 }

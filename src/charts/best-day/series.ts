@@ -12,7 +12,3 @@ export function bestDaySeries({ costs }: Pick<TariffChoice, 'costs'>): BestDaySe
   const [first] = costs;
   return first?.bestHours ? { ...first.bestHours.day, name: tariffName(first) } : null;
 }
-
-/** Half-hours of the day, as its clock reads them: "16:30". */
-export const clockOf = (half: number): string =>
-  `${String(Math.floor(half / 2)).padStart(2, '0')}:${half % 2 === 0 ? '00' : '30'}`;

@@ -1,7 +1,8 @@
+import { clockTimeOf } from '../../model/calendar/civil.ts';
 import { grouped, pence } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import type { ChartTable } from '../frame/chart-table.tsx';
-import { type BestDaySeries, clockOf } from './series.ts';
+import type { BestDaySeries } from './series.ts';
 
 export function bestDayTable({ name, pencePerKWh, usualKW, bestKW, roomC }: BestDaySeries): ChartTable {
   return {
@@ -14,7 +15,13 @@ export function bestDayTable({ name, pencePerKWh, usualKW, bestKW, roomC }: Best
       { name: say('Rooms, °C'), number: true },
     ],
     rows: pencePerKWh.map((price, i) => ({
-      cells: [clockOf(i), pence(price), grouped(usualKW[i]!, 2), grouped(bestKW[i]!, 2), grouped(roomC[i]!, 2)],
+      cells: [
+        clockTimeOf(i * 30),
+        pence(price),
+        grouped(usualKW[i]!, 2),
+        grouped(bestKW[i]!, 2),
+        grouped(roomC[i]!, 2),
+      ],
     })),
   };
 }

@@ -1,4 +1,5 @@
 /** Two stepped lines over the 24 hours: the day with the finding filled, the other dashed. */
+import { clockTimeOf } from '../../model/calendar/civil.ts';
 import { grouped, uncapitalised } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { axisFor, decimalsOf, placeOn } from '../frame/scale.ts';
@@ -60,7 +61,7 @@ export function layOutDay(
     ticks: axis.ticks.map((value, i) => ({ y: y(value), label: labels[i]! })),
     hours: Array.from({ length: 24 / EVERY_HOURS + 1 }, (_, i) => ({
       x: left + ((right - left) * i * EVERY_HOURS) / 24,
-      label: `${String(i * EVERY_HOURS).padStart(2, '0')}:00`,
+      label: clockTimeOf(i * EVERY_HOURS * 60),
     })),
     seenPath: `${steps(series.seenKW)}L${round(right)} ${round(baseY)}L${round(left)} ${round(baseY)}Z`,
     otherwisePath: series.otherwiseKW ? steps(series.otherwiseKW) : null,

@@ -1,3 +1,4 @@
+import { clockTimeOf } from '../../model/calendar/civil.ts';
 import { grouped, uncapitalised } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { type DaySeries, mostDifferent } from './series.ts';
@@ -5,15 +6,9 @@ import { type DaySeries, mostDifferent } from './series.ts';
 /** Name of the figure of one finding. */
 export const dayName = (finding: string) => say('The day by the clock: {finding}', { finding: uncapitalised(finding) });
 
-/** "02:00" for the reading that begins at two. */
-export const clockOf = (reading: number, minutes: number): string => {
-  const at = reading * minutes;
-  return `${String(Math.floor(at / 60)).padStart(2, '0')}:${String(at % 60).padStart(2, '0')}`;
-};
-
 export function daySentence(series: DaySeries): string {
   const place = mostDifferent(series);
-  const at = clockOf(place, series.minutes);
+  const at = clockTimeOf(place * series.minutes);
   const values = {
     days: series.seenDays,
     power: grouped(series.seenKW[place] ?? Number.NaN, 1),

@@ -1,7 +1,7 @@
+import { clockTimeOf } from '../../model/calendar/civil.ts';
 import { grouped, uncapitalised, unknown } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import type { ChartTable } from '../frame/chart-table.tsx';
-import { clockOf } from './sentence.ts';
 import type { DaySeries } from './series.ts';
 
 const kW = (value: number): string => (Number.isFinite(value) ? `${grouped(value, 2)} kW` : unknown());
@@ -16,7 +16,7 @@ export function dayTable(series: DaySeries): ChartTable {
       ...(otherwiseKW ? [{ name: say('Days as cold'), number: true }] : []),
     ],
     rows: series.seenKW.map((seen, i) => ({
-      cells: [clockOf(i, series.minutes), kW(seen), ...(otherwiseKW ? [kW(otherwiseKW[i]!)] : [])],
+      cells: [clockTimeOf(i * series.minutes), kW(seen), ...(otherwiseKW ? [kW(otherwiseKW[i]!)] : [])],
     })),
   };
 }

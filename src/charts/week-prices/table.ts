@@ -1,11 +1,9 @@
+import { clockTimeOf } from '../../model/calendar/civil.ts';
 import { pence, percent, shortWeekdayNames } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import type { ChartTable } from '../frame/chart-table.tsx';
 import { HALVES_A_DAY, type WeekPrices } from './series.ts';
-
-const clock = (half: number): string =>
-  `${String(Math.floor(half / 2)).padStart(2, '0')}:${half % 2 === 0 ? '00' : '30'}`;
 
 /** Stretches of one price, day by day; days that are alike stand together. */
 export function weekPricesTable({ steps, bands }: WeekPrices): ChartTable {
@@ -16,7 +14,7 @@ export function weekPricesTable({ steps, bands }: WeekPrices): ChartTable {
       const here = steps[index * HALVES_A_DAY + from]!;
       const next = half < HALVES_A_DAY ? steps[index * HALVES_A_DAY + half] : undefined;
       if (next?.band === here.band && next.pence === here.pence) continue;
-      const key = `${say('{low} to {high}', { low: clock(from), high: clock(half) })}|${sayTold(here.band)}`;
+      const key = `${say('{low} to {high}', { low: clockTimeOf(from * 30), high: clockTimeOf(half * 30) })}|${sayTold(here.band)}`;
       const price = here.pence === null ? say('no price') : pence(here.pence);
       const known = stretches.get(key) ?? { days: [], price };
       known.days.push(day);

@@ -1,5 +1,5 @@
 /** Times, days and months of a tariff row in words or numbers. */
-import { WEEKDAYS } from '../../model/calendar/civil.ts';
+import { clockTimeOf, WEEKDAYS } from '../../model/calendar/civil.ts';
 import type { Weekday } from '../../model/shapes/dates.ts';
 import { monthOfName } from '../dates/month-names.ts';
 import { readClock } from '../dates/read-clock.ts';
@@ -8,7 +8,7 @@ import { readClock } from '../dates/read-clock.ts';
 export function readTime(text: string): string | undefined {
   const minutes = readClock(text, 0, text.length);
   if (minutes < 0 || minutes > 1440) return undefined;
-  return `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
+  return clockTimeOf(minutes);
 }
 
 /** "mon-fri", "sat sun", "weekdays", "weekend"; empty is every day; undefined where a word is no day. */

@@ -59,3 +59,8 @@ export const COMMON_MONTH_DAYS: readonly number[] = [31, 28, 31, 30, 31, 30, 31,
 export function minuteOf(time: string): number {
   return Number(time.slice(0, 2)) * 60 + Number(time.slice(3));
 }
+
+/** Clock time of a minute after midnight; "24:00" for 1,440. */
+export function clockTimeOf(minute: number): string {
+  return `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
+}

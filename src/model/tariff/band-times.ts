@@ -8,11 +8,6 @@ export const MINUTES_PER_DAY = 1440;
 export const DAY_KINDS: readonly DayKind[] = [...WEEKDAYS, 'bank-holiday'];
 export const BANK_HOLIDAY = 7;
 
-/** Clock time of a minute after midnight; "24:00" for 1,440. */
-export function clockTimeOf(minute: number): string {
-  return `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
-}
-
 /** How many kinds of day the version tells apart: seven, or eight where bank holidays are days of their own. */
 export const dayKindsOf = (version: PricedVersion): number => (version.bankHolidays ? 8 : 7);
 

@@ -1,8 +1,8 @@
 /** What is wrong with a tariff, as data: hours without a price or with two, versions out of order, odd prices. */
 
-import { minuteOf } from '../calendar/civil.ts';
+import { clockTimeOf, minuteOf } from '../calendar/civil.ts';
 import type { Tariff, TariffBand, TariffVersion } from '../shapes/tariff.ts';
-import { bandNames, clockTimeOf, DAY_KINDS, dayKindsOf, MINUTES_PER_DAY } from './band-times.ts';
+import { bandNames, DAY_KINDS, dayKindsOf, MINUTES_PER_DAY } from './band-times.ts';
 import { type ChargeFault, findChargeFaults } from './charge-faults.ts';
 import { findSeriesFaults, type SeriesFault } from './series-faults.ts';
 import { inclVat } from './slot-price.ts';

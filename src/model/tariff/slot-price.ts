@@ -1,12 +1,12 @@
 /** The price of every half-hour of a year, from one version of a tariff. */
 import { isBankHoliday } from '../calendar/bank-holidays.ts';
-import { toDayNumber } from '../calendar/civil.ts';
+import { clockTimeOf, toDayNumber } from '../calendar/civil.ts';
 import { offsetMinutes, startOfDay, winterOffsetMinutes, type YearSlots } from '../calendar/zone.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { PricedVersion } from '../shapes/tariff.ts';
 import { withoutVat, withVat } from '../units/money.ts';
 import type { RateBuckets } from '../year/share-out.ts';
-import { BANK_HOLIDAY, bandAt, clockTimeOf, DAY_KINDS, dayKindsOf } from './band-times.ts';
+import { BANK_HOLIDAY, bandAt, DAY_KINDS, dayKindsOf } from './band-times.ts';
 import { sortIntoClasses } from './price-classes.ts';
 import { seriesOverYear } from './series-prices.ts';
 

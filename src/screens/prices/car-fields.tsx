@@ -8,12 +8,9 @@ import { ChoiceField, TickField } from '../shared/choice-field.tsx';
 import { GivenField } from '../shared/given-field.tsx';
 import { formatPlain } from '../shared/number-text.ts';
 import { PER_CENT, putEquipment, usual, withField } from './equipment.ts';
+import { HALF_HOURS } from './window-editor.tsx';
 
 const KM_PER_MILE = 1.609344;
-const HALF_HOURS = Array.from(
-  { length: 48 },
-  (_, half) => `${String(half >> 1).padStart(2, '0')}:${half % 2 === 0 ? '00' : '30'}`,
-);
 const halfHours = (now: string) =>
   [...new Set([now, ...HALF_HOURS])].toSorted().map((value) => ({ value, label: value }));
 

@@ -1,6 +1,6 @@
 import { useState } from 'react';
+import { clockTimeOf } from '../../model/calendar/civil.ts';
 import type { DayKind } from '../../model/shapes/tariff.ts';
-import { clockTimeOf } from '../../model/tariff/band-times.ts';
 import { monthNames, shortMonthNames, weekdayNames } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import type { WindowDraft } from './tariff-draft.ts';
@@ -72,7 +72,8 @@ export function WindowEditor(props: {
   );
 }
 
-const HALF_HOURS = Array.from({ length: 48 }, (_, half) => clockTimeOf(half * 30));
+/** Every half-hour of the clock: "00:00" to "23:30". */
+export const HALF_HOURS = Array.from({ length: 48 }, (_, half) => clockTimeOf(half * 30));
 
 /** Every half-hour, since prices change at none but these; a time that a tariff brought with it stays choosable. */
 function clockChoices(now: string, end: 'from' | 'to'): readonly string[] {

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { WEEKDAYS } from '../../../src/model/calendar/civil.ts';
+import { clockTimeOf, WEEKDAYS } from '../../../src/model/calendar/civil.ts';
 import type { TariffBand, TariffVersion, TariffWindow } from '../../../src/model/shapes/tariff.ts';
-import { clockTimeOf } from '../../../src/model/tariff/band-times.ts';
 import { findTariffFaults } from '../../../src/model/tariff/check-tariff.ts';
 import { allHours, nightAndDay, priceSeries, tariff, version } from './tariffs.ts';
 
