@@ -2,7 +2,7 @@ import { SpreadPicture } from '../../charts/spread/picture.tsx';
 import { tariffRows } from '../../charts/spread/series.ts';
 import { say } from '../../words/say.ts';
 import { choiceCountedWith, tariffHeadline, tariffPaperNotes, waysTable } from '../../words/tariff-choice.ts';
-import { NumberHead } from '../number-head.tsx';
+import { NumberTable } from '../number-table.tsx';
 import { PAPER_WIDTH } from '../paper.ts';
 import type { EstimateParts } from '../parts.ts';
 
@@ -16,7 +16,6 @@ export function ChoicePart({ parts: { estimate } }: { readonly parts: EstimatePa
   if (!tariffs) return null;
   const headline = tariffHeadline(tariffs);
   const { caption, columns, rows } = waysTable(tariffs);
-  const [name, ...heads] = columns;
   return (
     <section>
       <h2>{say('What you can choose')}</h2>
@@ -43,30 +42,10 @@ export function ChoicePart({ parts: { estimate } }: { readonly parts: EstimatePa
         </tbody>
       </table>
       <h3>{caption}</h3>
-      <div className="wide">
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{name?.name}</th>
-              {heads.map((head) => (
-                <NumberHead key={head.name}>{head.name}</NumberHead>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(({ cells: [label, ...cells], ours }) => (
-              <tr key={label} className={ours ? 'ours' : undefined}>
-                <th scope="row">{label}</th>
-                {cells.map((cell, i) => (
-                  <td key={heads[i]?.name} className="number">
-                    {cell}
-                  </td>
-                ))}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <NumberTable
+        heads={columns.map(({ name }) => name)}
+        rows={rows.map(({ cells, ours }) => ({ key: cells[0]!, cells, ours: ours === true }))}
+      />
       <ul className="steps small">
         {tariffPaperNotes(tariffs).map((sentence) => (
           <li key={sentence}>{sentence}</li>

@@ -15,7 +15,7 @@ import {
 } from '../../words/lifetime.ts';
 import { exactPounds, poundsRange } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
-import { NumberHead } from '../number-head.tsx';
+import { NumberTable } from '../number-table.tsx';
 import { PAPER_WIDTH } from '../paper.ts';
 import type { EstimateParts } from '../parts.ts';
 
@@ -70,34 +70,19 @@ export function printedYears({ kind, pump, beside, years }: Lifetime): number[] 
 function YearsTable({ lifetime, series }: { readonly lifetime: Lifetime; readonly series: YearsSeries }) {
   const { pump, beside } = series;
   const cells = ({ value, low, high }: YearPoint) => [exactPounds(value), poundsRange(low, high)];
+  const inside = say('8 in 10 homes inside');
   return (
-    <div className="wide">
-      <table className="years">
-        <thead>
-          <tr>
-            <th scope="col">{say('Paid in all after')}</th>
-            <NumberHead>{pump.name}</NumberHead>
-            <NumberHead>{say('8 in 10 homes inside')}</NumberHead>
-            <NumberHead>{beside.name}</NumberHead>
-            <NumberHead>{say('8 in 10 homes inside')}</NumberHead>
-          </tr>
-        </thead>
-        <tbody>
-          {printedYears(lifetime).map((year) => (
-            <tr key={year}>
-              <th scope="row">
-                {year === 0 ? say('putting it in') : say('{year, plural, one {# year} other {# years}}', { year })}
-              </th>
-              {[...cells(pump.points[year]!), ...cells(beside.points[year]!)].map((cell, column) => (
-                // biome-ignore lint/suspicious/noArrayIndexKey: the columns are fixed, and cells may be alike.
-                <td key={column} className="number">
-                  {cell}
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+    <NumberTable
+      className="years"
+      heads={[say('Paid in all after'), pump.name, inside, beside.name, inside]}
+      rows={printedYears(lifetime).map((year) => ({
+        key: year,
+        cells: [
+          year === 0 ? say('putting it in') : say('{year, plural, one {# year} other {# years}}', { year }),
+          ...cells(pump.points[year]!),
+          ...cells(beside.points[year]!),
+        ],
+      }))}
+    />
   );
 }
