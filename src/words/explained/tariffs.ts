@@ -37,20 +37,16 @@ function inputsOfHours({ saving, leastRoomC, mostRoomC, coolsIn3HoursK, day }: B
 function inputsOfEquipment({ own }: TariffCost, { roof }: Pick<TariffChoice, 'roof'>, grade: Grade): ShownInput[] {
   if (!own) return [];
   const balanced = inWords('what is made, needed and stored, half-hour by half-hour');
-  const kWh = (name: string, value: number, origin: ShownInput['origin'] = balanced): ShownInput => ({
-    name: inWords(name),
-    value,
-    unit: 'kWh',
-    grade,
-    origin,
-  });
-  const share = (name: string, value: number, origin: ShownInput['origin'] = balanced): ShownInput => ({
-    name: inWords(name),
-    value,
-    unit: 'share',
-    grade,
-    origin,
-  });
+  const figure =
+    (unit: string) =>
+    (name: string, value: number, origin: ShownInput['origin'] = balanced): ShownInput => ({
+      name: inWords(name),
+      value,
+      unit,
+      grade,
+      origin,
+    });
+  const [kWh, share] = [figure('kWh'), figure('share')];
   const paid = { name: inWords('Paid for a kWh sent out'), unit: 'p/kWh' };
   return [
     ...(roof
