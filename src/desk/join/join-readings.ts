@@ -69,7 +69,7 @@ function summariseLayer(newest: Series, minutes: number, layer: Layer, zone: str
   const { id, name, carrier, role, beside, evidenceId } = newest;
   const none = { count: 0, row: -1, at: 0, effect: 0 };
   const filled = days.flatMap(([day, { values, filled: marks }]) => filledRuns(day, marks, values));
-  const { dayShape, dayPeaks, ...series } = summariseReadings(
+  const { dayShape, weekShape, dayPeaks, ...series } = summariseReadings(
     { id, name, carrier, role, estimatedCount: 0 },
     {
       intervalMinutes: minutes,
@@ -85,7 +85,12 @@ function summariseLayer(newest: Series, minutes: number, layer: Layer, zone: str
   );
   const withFill = { ...series, ...(beside ? { beside } : {}), evidenceId, ...(filled.length > 0 ? { filled } : {}) };
   if (minutes < DAY_MINUTES)
-    return { ...withFill, ...(dayShape ? { dayShape } : {}), ...(dayPeaks ? { dayPeaks } : {}) };
+    return {
+      ...withFill,
+      ...(dayShape ? { dayShape } : {}),
+      ...(weekShape ? { weekShape } : {}),
+      ...(dayPeaks ? { dayPeaks } : {}),
+    };
   const { intervalMinutes: _, ...daily } = withFill;
   return { ...daily, resolution: 'day' };
 }
@@ -136,6 +141,7 @@ function mixLayers(newest: Series, layers: readonly Summed[], estimatedCount: nu
       total: inDegrees ? sum / Math.max(1, whole.length) : sum,
       days: { first: toCivilDate(firstDay), values },
       ...(finest?.series.dayShape ? { dayShape: finest.series.dayShape } : {}),
+      ...(finest?.series.weekShape ? { weekShape: finest.series.weekShape } : {}),
       ...(finest?.series.dayPeaks ? { dayPeaks: finest.series.dayPeaks } : {}),
       present: whole.length,
       expected: values.length,

@@ -1,5 +1,5 @@
 /** Placed readings as the model's series: daily totals, the mean shape of a day by month, and how much of it is there. */
-import { monthOf, toCivilDate } from '../../model/calendar/civil.ts';
+import { monthOf, toCivilDate, weekdayIndex } from '../../model/calendar/civil.ts';
 import { localStamp } from '../../model/calendar/zone.ts';
 import { type Carrier, isTemperature, type Series, type SeriesRole } from '../../model/shapes/evidence.ts';
 import type { ZoneTable } from '../clock/zone-table.ts';
@@ -49,7 +49,7 @@ export function summariseReadings(title: SeriesTitle, placed: Placed): Series {
     to: toCivilDate(lastDay + 1),
     total: inDegrees ? sum / Math.max(1, placed.present) : sum,
     days: { first: toCivilDate(firstDay), values },
-    ...(inDegrees ? {} : { dayShape: meanDayShape(placed), ...peaksOf(placed) }),
+    ...(inDegrees ? {} : { ...meanDays(placed), ...peaksOf(placed) }),
     present: placed.present,
     expected: placed.expected,
     estimatedCount: title.estimatedCount,
@@ -57,16 +57,18 @@ export function summariseReadings(title: SeriesTitle, placed: Placed): Series {
 }
 
 /**
- * Mean kWh of each of 48 half-hours by month. Days of another length than 24 hours are left out, since their slots
- * stand at other clock times. A month without readings takes the mean of the months that have some.
+ * Mean kWh of each of 48 half-hours by month: of all days, and of weekdays and weekends apart. Days of another length than
+ * 24 hours are left out, since their slots stand at other clock times. A month without readings takes the mean of the
+ * months that have some.
  */
-export function meanDayShape(placed: Placed): number[][] {
+function meanDays(placed: Placed): Required<Pick<Series, 'dayShape' | 'weekShape'>> {
   const slotsADay = 1440 / placed.intervalMinutes;
-  const sums = new Float64Array(12 * slotsADay);
-  const counts = new Float64Array(12 * slotsADay);
+  const weekday = newMeans(slotsADay);
+  const weekend = newMeans(slotsADay);
   for (const { day, values } of placed.days) {
     if (values.length !== slotsADay) continue;
     const base = (monthOf(toCivilDate(day)) - 1) * slotsADay;
+    const { sums, counts } = weekdayIndex(day) < 5 ? weekday : weekend;
     for (let s = 0; s < slotsADay; s++) {
       const value = values[s]!;
       if (Number.isNaN(value)) continue;
@@ -74,6 +76,24 @@ export function meanDayShape(placed: Placed): number[][] {
       counts[base + s]! += 1;
     }
   }
+  const all = {
+    sums: weekday.sums.map((sum, at) => sum + weekend.sums[at]!),
+    counts: weekday.counts.map((count, at) => count + weekend.counts[at]!),
+  };
+  return { dayShape: byMonth(all), weekShape: [byMonth(weekday), byMonth(weekend)] };
+}
+
+interface Means {
+  readonly sums: Float64Array;
+  readonly counts: Float64Array;
+}
+const newMeans = (slotsADay: number): Means => ({
+  sums: new Float64Array(12 * slotsADay),
+  counts: new Float64Array(12 * slotsADay),
+});
+
+function byMonth({ sums, counts }: Means): number[][] {
+  const slotsADay = sums.length / 12;
   const overall = Array.from({ length: slotsADay }, (_, s) => {
     let sum = 0;
     let count = 0;

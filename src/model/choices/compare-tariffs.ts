@@ -7,7 +7,7 @@ import { withRange } from '../comparison/cost-figures.ts';
 import { layHours } from '../comparison/lay-hours.ts';
 import type { Plan, SystemName } from '../comparison/plan.ts';
 import { choosePrices, type PricesInUse } from '../comparison/prices-of.ts';
-import { type RestOfHome, restOfHome } from '../comparison/rest-of-home.ts';
+import { type RestOfHome, restBySlot, restOfHome } from '../comparison/rest-of-home.ts';
 import { type Rates, totalOf } from '../comparison/uses.ts';
 import { commonYear, heatOfHousehold } from '../heat-of-household.ts';
 import type { Household } from '../shapes/household.ts';
@@ -19,15 +19,7 @@ import { type Grade, type Working, weakestGrade } from '../shapes/working.ts';
 import { inclVat, penceBySlot, rateBuckets, standingPencePerDayInclVat } from '../tariff/slot-price.ts';
 import { simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
 import { findRegion } from '../weather/region.ts';
-import {
-  cheapestHours,
-  daysFromMonths,
-  overSlots,
-  type RateBuckets,
-  shareOutByMonth,
-  sharesByMonth,
-  sharesOfSlots,
-} from '../year/share-out.ts';
+import { cheapestHours, daysFromMonths, sharesOfSlots } from '../year/share-out.ts';
 import { typicalYear } from '../year/typical-year.ts';
 import { type HeatAndMachine, type HoursOn, heatAndMachine, hoursOn, savingOf } from './best-hours.ts';
 import { changeByEquipment, factsOfRoof, layEquipment, type OwnEquipment } from './roof-battery-car.ts';
@@ -52,13 +44,10 @@ interface Home {
   readonly input: AppraiseInput;
   readonly rest: RestOfHome;
   readonly restKWh: number;
-  /** Share of each day in it, and weights of the half-hours of each month. */
-  readonly restShare: Float64Array;
-  readonly restHours: readonly (readonly number[])[];
   readonly slots: YearSlots;
   readonly own: OwnEquipment | null;
   /** What it uses beside heating by half-hour, kWh. */
-  readonly restBySlot: () => Float64Array;
+  readonly restBySlot: Float64Array;
   readonly heat: () => HeatAndMachine;
 }
 
@@ -77,17 +66,12 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
   const rest = restOfHome(household, series);
   const { region } = findRegion(household.home, reference);
   const { slots } = typicalYear(region, commonYear(asOf), household.zone);
-  const restOverYear = {
-    restKWh: rest.monthlyKWh.reduce((sum, kWh) => sum + kWh, 0),
-    restShare: shareOfDays(rest, slots),
-    restHours: rest.hours ? withEveryMonth(rest.hours) : reference.homeHours.byMonth,
-    slots,
-  };
   const home: Home = {
     input,
     rest,
-    ...restOverYear,
-    restBySlot: keepOne(() => restBySlot(restOverYear)),
+    restKWh: rest.monthlyKWh.reduce((sum, kWh) => sum + kWh, 0),
+    restBySlot: restBySlot(rest, slots, reference.homeHours.byMonth),
+    slots,
     own: layEquipment(household, region, slots, reference, asOf),
     heat: keepOne(() => heatAndMachine(heatOfHousehold(input))),
   };
@@ -114,18 +98,6 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
     source: household.machine.source,
     inUse: household.prices.electricityTariffId ?? null,
   };
-}
-
-/** Share of each day in the year of a home's other use: its months are kept, its weekdays differ as its record shows. */
-function shareOfDays({ monthlyKWh, weekdays }: RestOfHome, slots: YearSlots): Float64Array {
-  const even = daysFromMonths(monthlyKWh, slots);
-  if (!weekdays) return even;
-  const monthOf = (day: number) => slots.month[slots.dayStart[day]!]!;
-  const weighted = even.map((share, day) => share * weekdays[slots.weekday[slots.dayStart[day]!]!]!);
-  const [whole, sums] = [sharesByMonth(even, slots), sharesByMonth(weighted, slots)];
-  return weighted.map((share, day) =>
-    sums[monthOf(day)]! > 0 ? (share * whole[monthOf(day)]!) / sums[monthOf(day)]! : 0,
-  );
 }
 
 /** The household on one of its tariffs; on the published average where that is null. */
@@ -177,7 +149,7 @@ function tryTariff(tariff: Tariff | null, home: Home): Priced | LeftOut {
     // Roof and battery would move the hours as well; that is not worked out together.
     hours: home.own?.sunKWh || home.own?.battery ? null : hoursOn(home.heat(), prices, pumpTerms(years)),
     ownWith: keepEach(years, (plan) => ownChange(plan, years, prices, home)),
-    restPence: priceRest(prices, home),
+    restPence: priceUnits(home.restBySlot, prices, home.slots),
     standingPence: 365 * standingPencePerDayInclVat(version) + powerOfHome(version, rest),
   };
 }
@@ -257,41 +229,23 @@ function wholeOf({ years, restPence, standingPence, ownWith, hours, household }:
 function loadWith(plan: Plan, { appraisal }: AppraisedYears, prices: PricesInUse, home: Home) {
   const { slots } = home;
   const { demand } = appraisal;
-  const rest = home.restBySlot();
   const spaceShare = daysFromMonths(demand.monthlySpaceKWh, slots);
   const heating = layHours({ slots, spaceShare, demand }).bySlot(plan, rateBuckets(prices.electricity.version, slots));
-  return rest.map((kWh, i) => kWh + heating[i]!);
+  return home.restBySlot.map((kWh, i) => kWh + heating[i]!);
 }
-
-type RestOverYear = Pick<Home, 'slots' | 'restKWh' | 'restShare' | 'restHours'>;
-const restBySlot = ({ slots, restKWh, restShare, restHours }: RestOverYear): Float64Array =>
-  overSlots(
-    restHours.map((weights, month) => ({
-      kWh: restKWh,
-      dayShare: restShare.map((share, day) => (slots.month[slots.dayStart[day]!] === month ? share : 0)),
-      weights,
-    })),
-    slots,
-  );
 
 function ownChange(plan: Plan, years: AppraisedYears, prices: PricesInUse, home: Home): OwnChange | null {
   if (!home.own) return null;
   const { slots } = home;
   const { electricity, electricityShare } = prices;
   const { version } = electricity;
-  const buckets = rateBuckets(version, slots);
-  const pence = penceBySlot(buckets).map((one) => one * electricityShare);
-  const rates = ratesOfRest(prices, buckets);
-  // Steps fill up over a month, so that what is bought in it is priced together; when to fill a battery goes by the bands.
-  const priceUnits = (kWh: Float64Array): number => {
-    const shares = sharesOfSlots(kWh, slots, buckets, true);
-    if (!shares) return 0;
-    const year = { kWh: kWh.reduce((sum, one) => sum + one, 0), shares, rates };
-    return totalOf(splitByBlocks([year], rates, version, slots)).pence;
-  };
+  const pence = penceBySlot(rateBuckets(version, slots)).map((one) => one * electricityShare);
   const exportPencePerKWh = home.own.sunKWh && version.exportPencePerKWh;
   const own = exportPencePerKWh === undefined ? home.own : { ...home.own, exportPence: exportPencePerKWh };
-  const change = changeByEquipment(own, loadWith(plan, years, prices, home), pence, priceUnits);
+  const change = changeByEquipment(own, loadWith(plan, years, prices, home), pence, (kWh) =>
+    // Steps fill up over a month, so that what is bought in it is priced together; when to fill a battery goes by the bands.
+    priceUnits(kWh, prices, slots),
+  );
   return exportPencePerKWh === undefined ? change : { ...change, exportPencePerKWh };
 }
 
@@ -306,35 +260,22 @@ function roofOf(
   return roof ? { roof } : {};
 }
 
-/** Weights of every month: one without readings takes the mean of the others, each of the same weight. */
-function withEveryMonth(hours: readonly (readonly number[])[]): readonly (readonly number[])[] {
-  const total = (weights: readonly number[]) => weights.reduce((sum, one) => sum + one, 0);
-  const known = hours.filter((weights) => total(weights) > 0);
-  const usual = Array.from({ length: 48 }, (_, half) =>
-    known.length > 0 ? known.reduce((sum, weights) => sum + weights[half]! / total(weights), 0) : 1,
-  );
-  return hours.map((weights) => (total(weights) > 0 ? weights : usual));
-}
-
-function ratesOfRest({ electricityShare }: Pick<PricesInUse, 'electricityShare'>, buckets: RateBuckets): Rates {
+/** Pence a year of units by half-hour [kWh] that are bought by themselves, from the first steps of a stepped price on. */
+function priceUnits(kWhBySlot: Float64Array, { electricity, electricityShare }: PricesInUse, slots: YearSlots): number {
+  const { version } = electricity;
+  const buckets = rateBuckets(version, slots);
+  const shares = sharesOfSlots(kWhBySlot, slots, buckets, true);
+  if (!shares) return 0;
   const what = tell('rest-of-home');
-  return {
+  const rates: Rates = {
     what,
     names: buckets.names.map((when) => tell('rate-at', { what, when })),
     pencePerKWh: buckets.pencePerKWh.map((pence) => pence * electricityShare),
     beside: false,
     times: electricityShare,
   };
-}
-
-/** What the home uses beside heating at the price of its own half-hours; it fills the first steps of a stepped price. */
-function priceRest({ electricity, electricityShare }: PricesInUse, home: Home): number {
-  const { restKWh, restShare, restHours, slots } = home;
-  const { version } = electricity;
-  const buckets = rateBuckets(version, slots);
-  const rates = ratesOfRest({ electricityShare }, buckets);
-  const shares = shareOutByMonth(restShare, restHours, slots, buckets);
-  return totalOf(splitByBlocks([{ kWh: restKWh, shares, rates }], rates, version, slots)).pence;
+  const year = { kWh: kWhBySlot.reduce((sum, one) => sum + one, 0), shares, rates };
+  return totalOf(splitByBlocks([year], rates, version, slots)).pence;
 }
 
 /** A charge on power for the home without its heating [pence a year]: on the kW agreed, else on each month's highest half-hour. */

@@ -3,15 +3,15 @@ import type { YearSlots } from '../calendar/zone.ts';
 import type { PricedVersion } from '../shapes/tariff.ts';
 import { tell } from '../shapes/told.ts';
 import { blocksOf, splitIntoBlocks } from '../tariff/blocks.ts';
-import { inclVat, rateBuckets } from '../tariff/slot-price.ts';
+import { inclVat, rateBuckets, sumByBucket } from '../tariff/slot-price.ts';
 import type { BandShares } from '../year/share-out.ts';
 import type { Rates, Use } from './uses.ts';
 
 /**
  * The uses with their units shared over the steps of a version's bands; the same uses where it has none.
  * A month's units in a band fill the steps from the first on [kWh], and every use has its part of each step, in
- * proportion. A threshold by the day counts as often as the month has days. Other use of the home [kWh by month] fills
- * the steps first, spread over the bands by their hours, so heating pays what comes on top. What a change of use does
+ * proportion. A threshold by the day counts as often as the month has days. Other use of the home [kWh by half-hour] fills
+ * the steps first, so heating pays what comes on top. What a change of use does
  * beyond that is reckoned at the mean price of the month.
  */
 export function splitByBlocks(
@@ -19,7 +19,7 @@ export function splitByBlocks(
   rates: Rates,
   version: PricedVersion,
   slots: YearSlots,
-  other: readonly number[] = NO_OTHER_USE,
+  otherKWh?: Float64Array,
 ): readonly Use[] {
   if (version.series || !version.bands.some(({ blocks }) => blocks)) return uses;
   const daysOf = new Float64Array(12);
@@ -31,12 +31,12 @@ export function splitByBlocks(
   /** Share of a month's units of a band in each of its steps, `byStep[month × width + step]`. */
   const byStep = new Float64Array(12 * width);
   const times = rates.times ?? 1;
-  const hours = hoursByBand(version, slots);
+  const other = otherKWh && sumByBucket(rateBuckets(version, slots), slots, otherKWh);
   for (let month = 0; month < 12; month++) {
     version.bands.forEach(({ blocks }, band) => {
       const kWh = own.reduce((sum, { kWh, shares }) => sum + kWh * shares.byMonthBand[month * shares.bands + band]!, 0);
       const count = blocks?.per === 'day' ? daysOf[month]! : 1;
-      const before = other[month]! * hours[month * version.bands.length + band]!;
+      const before = other?.[month * version.bands.length + band] ?? 0;
       const filled = splitIntoBlocks(before, steps[band]!, count);
       const parts = splitIntoBlocks(before + kWh, steps[band]!, count).map((part, step) => part - filled[step]!);
       parts.forEach((part, step) => {
@@ -65,20 +65,4 @@ export function splitByBlocks(
     return { bands: width, byMonthBand, byMonth: shares.byMonth, byBand };
   };
   return uses.map((use) => (use.rates === rates ? { ...use, shares: spread(use.shares), rates: stepped } : use));
-}
-
-const NO_OTHER_USE: readonly number[] = new Array<number>(12).fill(0);
-
-/** Share of a month's half-hours in each band, `[month × bands + band]`. */
-function hoursByBand(version: PricedVersion, slots: YearSlots): Float64Array {
-  const { bucketOfSlot } = rateBuckets(version, slots);
-  const bands = version.bands.length;
-  const counts = new Float64Array(12 * bands);
-  const ofMonth = new Float64Array(12);
-  for (let slot = 0; slot < slots.count; slot++) {
-    const month = slots.month[slot]!;
-    counts[month * bands + bucketOfSlot[slot]!]! += 1;
-    ofMonth[month]! += 1;
-  }
-  return counts.map((count, i) => count / ofMonth[Math.floor(i / bands)]!);
 }

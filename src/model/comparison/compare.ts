@@ -21,7 +21,7 @@ import type { SystemName } from './plan.ts';
 import { planSystems } from './plan-systems.ts';
 import { createPricer, type PricedPlan } from './price-plan.ts';
 import { forDelivered, type PricesInUse } from './prices-of.ts';
-import { restOfHome } from './rest-of-home.ts';
+import { restBySlot, restOfHome } from './rest-of-home.ts';
 import { holdAgainst, type Side, savingsOf } from './versus.ts';
 
 export interface CompareInput {
@@ -67,7 +67,8 @@ export function compare(input: CompareInput): Comparison {
     ({ version }) => version.demand || version.bands.some(({ blocks }) => blocks),
   );
   const home = hangsOnHome ? restOfHome(input.household, input.series ?? []) : null;
-  const price = createPricer({ ...input, home }, prices);
+  const homeKWh = home && restBySlot(home, input.slots, reference.homeHours.byMonth);
+  const price = createPricer({ ...input, home, homeKWh }, prices);
   const priced = plans.map(price);
   if (home) questions.push(...askAboutHome(electricity, home, priced[0]!.power));
   const shared = sharedSpreads(input, priced[1]);

@@ -43,11 +43,13 @@ export interface PricedPlan {
 export interface PricedYear extends BuyingYear {
   /** What the home uses beside heating, where its prices hang on that. */
   readonly home: RestOfHome | null;
+  /** The same by half-hour, kWh. */
+  readonly homeKWh: Float64Array | null;
 }
 
 /** Prices plans over one year. */
 export function createPricer(year: PricedYear, prices: PricesInUse) {
-  const { slots, home } = year;
+  const { slots, home, homeKWh } = year;
   const { sharesOf, waterHoursOf, heaviest } = layHours(year);
 
   function tariffUse(plan: Plan, hours: Hours, inUse: TariffInUse, share: number, what: Told, beside = false) {
@@ -102,7 +104,7 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
         : ((bySlot && sharesOfSlots(bySlot[name], slots, main.buckets, name === 'pasteurisation')) ?? otherwise);
     const use = (kWh: number, shares: BandShares, rates: Rates): Use => ({ kWh, shares, rates });
     const stepped = (list: readonly Use[]) => {
-      const other = home?.monthlyKWh;
+      const other = homeKWh ?? undefined;
       const ofMain = plan.carrier === 'electricity' ? other : undefined;
       const split = main.version ? splitByBlocks(list, main.rates, main.version, slots, ofMain) : list;
       return burns && beside.version ? splitByBlocks(split, beside.rates, beside.version, slots, other) : split;

@@ -1,5 +1,6 @@
 /** What the home uses beside heating and hot water: it fills the first steps of a stepped price, and sets its own highest half-hour. */
 import { COMMON_MONTH_DAYS, monthOf, toCivilDate, weekdayIndex } from '../calendar/civil.ts';
+import type { YearSlots } from '../calendar/zone.ts';
 import { otherElectricityKWh } from '../demand/known-base.ts';
 import { peopleOfFloorArea } from '../demand/occupancy.ts';
 import { findRecord } from '../demand/record.ts';
@@ -17,11 +18,14 @@ export interface RestOfHome {
   readonly grade: Grade;
   readonly origin: Told;
   readonly peaks: HomePeaks;
-  /** Mean kWh in each of its 48 half-hours by month (12 × 48), where its own record shows them; a month of zeros has none. */
-  readonly hours?: readonly (readonly number[])[];
+  /** Mean kWh in each of its 48 half-hours by month, of weekdays and of weekends (2 × 12 × 48), where its own record shows them; a month of zeros has none. */
+  readonly hours?: readonly HoursByMonth[];
   /** Use of a Monday to a Sunday over that of a mean day, where its own record shows days. */
   readonly weekdays?: readonly number[];
 }
+
+/** 48 half-hours of a day for each of twelve months. */
+type HoursByMonth = readonly (readonly number[])[];
 
 /** Most kWh met in each half-hour of the day, by month (12 × 48), without heating; or why nobody can know it. */
 export type HomePeaks =
@@ -46,7 +50,8 @@ export function restOfHome(household: Household, series: readonly Series[]): Res
 }
 
 function recorded(imports: readonly Series[]): Omit<RestOfHome, 'peaks'> | null {
-  const hours = sumRegisters(imports).find(({ dayShape }) => dayShape)?.dayShape;
+  const { dayShape, weekShape } = sumRegisters(imports).find((one) => one.dayShape) ?? {};
+  const hours = weekShape ?? (dayShape && [dayShape, dayShape]);
   const spans = findRecord('direct-electric', imports)?.spans ?? [];
   const end = Math.max(...spans.map(({ first, days }) => first + days));
   const kWh = new Float64Array(12);
@@ -106,4 +111,47 @@ function peaksOf(imports: readonly Series[]): HomePeaks {
   if (months.length === 0) return { known: false, why: 'no-half-hours' };
   const highest = Array.from({ length: 48 }, (_, half) => Math.max(...months.map((halves) => halves[half]!)));
   return { known: true, kWh: found!.map((halves) => (isKnown(halves) ? halves : highest)), months: months.length };
+}
+
+/**
+ * What the home uses beside heating in each half-hour of a year [kWh]: its months are kept, its weekdays and hours differ as
+ * its record shows, or as `usualHours` (12 × 48 weights) of a home without one.
+ */
+export function restBySlot(
+  { monthlyKWh, weekdays, hours }: RestOfHome,
+  slots: YearSlots,
+  usualHours: HoursByMonth,
+): Float64Array {
+  const [workdays, weekends] = (hours ?? [usualHours, usualHours]).map(withEveryMonth);
+  const days = slots.dayStart.length - 1;
+  const ofMonth = new Float64Array(12);
+  const dayKWh = new Float64Array(days);
+  for (let day = 0; day < days; day++) {
+    const first = slots.dayStart[day]!;
+    dayKWh[day] = weekdays ? weekdays[slots.weekday[first]!]! : 1;
+    ofMonth[slots.month[first]!]! += dayKWh[day]!;
+  }
+  const kWh = new Float64Array(slots.count);
+  for (let day = 0; day < days; day++) {
+    const [start, end] = [slots.dayStart[day]!, slots.dayStart[day + 1]!];
+    const month = slots.month[start]!;
+    const weights = (slots.weekday[start]! < SATURDAY ? workdays! : weekends!)[month]!;
+    let sum = 0;
+    for (let slot = start; slot < end; slot++) sum += weights[(slots.minute[slot]! / 30) | 0]!;
+    const scale = ofMonth[month]! > 0 ? (monthlyKWh[month]! * dayKWh[day]!) / ofMonth[month]! / sum : 0;
+    for (let slot = start; slot < end; slot++) kWh[slot] = scale * weights[(slots.minute[slot]! / 30) | 0]!;
+  }
+  return kWh;
+}
+
+const SATURDAY = 5;
+
+/** Weights of every month: one without readings takes the mean of the others, each of the same weight. */
+function withEveryMonth(hours: HoursByMonth): HoursByMonth {
+  const total = (weights: readonly number[]) => weights.reduce((sum, one) => sum + one, 0);
+  const known = hours.filter((weights) => total(weights) > 0);
+  const usual = Array.from({ length: 48 }, (_, half) =>
+    known.length > 0 ? known.reduce((sum, weights) => sum + weights[half]! / total(weights), 0) : 1,
+  );
+  return hours.map((weights) => (total(weights) > 0 ? weights : usual));
 }

@@ -62,7 +62,16 @@ export function settleBeside(series: readonly Series[]): Series[] {
 
 /** The use of two meters [kWh], on the days or in the periods of which both are known. */
 function addMeter(base: Series, further: Series): Series {
-  const { dayShape: _, dayPeaks: __, filled: ___, days: ____, periods: _____, bills: ______, ...rest } = base;
+  const {
+    dayShape: _,
+    weekShape: __,
+    dayPeaks: ___,
+    filled: ____,
+    days: _____,
+    periods: ______,
+    bills: _______,
+    ...rest
+  } = base;
   const name = `${base.name} and ${further.name}`;
   const frame = base.periods ? base : further.periods ? further : undefined;
   if (frame) {
@@ -80,7 +89,8 @@ function addMeter(base: Series, further: Series): Series {
     return a === undefined || b === undefined ? null : a + b;
   });
   const total = values.reduce<number>((sum, kWh) => sum + (kWh ?? 0), 0);
-  const shape = base.dayShape && further.dayShape;
+  const sumShapes = (one: number[][], other: number[][]) =>
+    one.map((halves, m) => halves.map((kWh, h) => kWh + other[m]![h]!));
   return {
     ...rest,
     name,
@@ -89,8 +99,9 @@ function addMeter(base: Series, further: Series): Series {
     to: toCivilDate(last + 1),
     total,
     days: { first: toCivilDate(first), values },
-    ...(shape
-      ? { dayShape: base.dayShape!.map((halves, m) => halves.map((kWh, h) => kWh + further.dayShape![m]![h]!)) }
+    ...(base.dayShape && further.dayShape ? { dayShape: sumShapes(base.dayShape, further.dayShape) } : {}),
+    ...(base.weekShape && further.weekShape
+      ? { weekShape: base.weekShape.map((shape, part) => sumShapes(shape, further.weekShape![part]!)) }
       : {}),
     present: both.length,
     expected: values.length,

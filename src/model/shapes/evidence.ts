@@ -73,6 +73,11 @@ export const Series = z.object({
   bills: z.array(FiledBill).optional(),
   /** Mean kWh in each of 48 half-hours of the day, by month (12 × 48), where readings are finer than a day. */
   dayShape: z.array(z.array(z.number())).optional(),
+  /** The same of Mondays to Fridays and of Saturdays and Sundays (2 × 12 × 48); absent in what was kept before. */
+  weekShape: z
+    .array(z.array(z.array(z.number())))
+    .length(2)
+    .optional(),
   /** Most kWh met in each of 48 half-hours of the day, by month (12 × 48; 0 where a month has none), where readings are by the half-hour or finer. */
   dayPeaks: z.array(z.array(z.number())).optional(),
   /** Readings there are, of readings there should be. */

@@ -48,22 +48,14 @@ export function daysFromMonths(monthly: readonly number[], slots: YearSlots): Fl
   });
 }
 
-/** The same day all year: shares of a use whose half-hours of the clock have these 48 weights in every month. */
-export const shareOut = (
+/**
+ * Shares by month and price band of a use with the given share of each day and 48 weights of the half-hours of the clock,
+ * the same all year. A day's share is laid over the half-hours that it has, 46, 48 or 50, so that nothing is lost at a
+ * clock change.
+ */
+export function shareOut(
   dayShare: ArrayLike<number>,
   weights: readonly number[],
-  slots: YearSlots,
-  buckets: RateBuckets,
-): BandShares => shareOutByMonth(dayShare, new Array<readonly number[]>(12).fill(weights), slots, buckets);
-
-/**
- * Shares by month and price band of a use with the given share of each day and, for each month, weights of the 48
- * half-hours of the clock (12 × 48). A day's share is laid over the half-hours that it has, 46, 48 or 50, so that nothing
- * is lost at a clock change.
- */
-export function shareOutByMonth(
-  dayShare: ArrayLike<number>,
-  weightsByMonth: readonly (readonly number[])[],
   slots: YearSlots,
   buckets: RateBuckets,
 ): BandShares {
@@ -82,7 +74,6 @@ export function shareOutByMonth(
     if (share === 0) continue;
     const start = slots.dayStart[day]!;
     const end = slots.dayStart[day + 1]!;
-    const weights = weightsByMonth[slots.month[start]!]!;
     ofDay.fill(0);
     penceOfDay.fill(0);
     let sum = 0;

@@ -62,6 +62,21 @@ describe('what the home uses beside heating', () => {
   test('lies by its own half-hours of each month', () => {
     expect(costOn(choose([two], [record()]), 'two').restPence).toBeCloseTo(byMonth, 6);
   });
+  test('at other hours on Saturdays and Sundays, where its readings show them apart', () => {
+    const evening: Tariff = makeTariff('evening', [
+      {
+        name: 'evening',
+        pencePerKWh: 50,
+        times: [{ from: '16:00', to: '20:00', days: ['mon', 'tue', 'wed', 'thu', 'fri'] }],
+      },
+      { name: 'other', pencePerKWh: 20, times: 'rest' },
+    ]);
+    const at = (half: number) =>
+      Array.from({ length: 12 }, () => Array.from({ length: 48 }, (_, i) => (i === half ? 10 : 0)));
+    // Mondays to Fridays at six in the evening, at weekends at noon: 261 days of 2026 against 104.
+    const one = record([], { weekShape: [at(36), at(24)] });
+    expect(costOn(choose([evening], [one]), 'evening').restPence).toBeCloseTo(10 * (261 * 50 + 104 * 20), 6);
+  });
   test('in a month of which nobody knows them as in the mean of all others', () => {
     // Of eleven others five lie in the day where January is unknown: (6 × 30 + 5 × 10) / 11.
     const january = 310 * ((6 * 30 + 5 * 10) / 11 - 10);

@@ -10,7 +10,7 @@ import { heaviestOf, heaviestOfSlots, powerCharge } from '../../../src/model/com
 import { createPricer } from '../../../src/model/comparison/price-plan.ts';
 import { choosePrices, type TariffInUse } from '../../../src/model/comparison/prices-of.ts';
 import type { RestOfHome } from '../../../src/model/comparison/rest-of-home.ts';
-import { restOfHome } from '../../../src/model/comparison/rest-of-home.ts';
+import { restBySlot, restOfHome } from '../../../src/model/comparison/rest-of-home.ts';
 import { monthsOf, type Rates, ratesOf, totalOf, type Use } from '../../../src/model/comparison/uses.ts';
 import { reckonMachine } from '../../../src/model/heat-pump/spf-from-factors.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
@@ -62,7 +62,8 @@ function comparePriced(household: Household, rest: RestOfHome, id: string) {
   const prices = choosePrices({ household, reference, asOf: '2026-11-25' });
   const machine = reckonMachine({ household, demand, reference });
   const { plans } = planSystems({ household, demand, machine, prices, reference }, []);
-  const price = createPricer({ slots: SLOTS_2026, spaceShare: SPACE_SHARE, demand, home: rest }, prices);
+  const homeKWh = restBySlot(rest, SLOTS_2026, reference.homeHours.byMonth);
+  const price = createPricer({ slots: SLOTS_2026, spaceShare: SPACE_SHARE, demand, home: rest, homeKWh }, prices);
   return price(plans.find((plan) => plan.id === id)!);
 }
 const bySystem = (household: Household, series: readonly Series[]) =>
@@ -246,7 +247,7 @@ describe('steps in the comparison', () => {
       );
     },
   );
-  test('steps in one of two bands: each band fills its own, other use first by its hours, two uses by their parts', () => {
+  test('steps in one of two bands: each band fills its own, other use first at its half-hours, two uses by their parts', () => {
     // Night from 0 to 6: a quarter of the hours. By day 60 kWh a month at 40 p, then 20 p; by night 10 p.
     const stepped = version(
       [
@@ -268,7 +269,7 @@ describe('steps in the comparison', () => {
     const shares = shareOut(SPACE_SHARE, STEADY_HEATING, SLOTS_2026, buckets);
     const elsewhere: Use = { kWh: 77, shares, rates: { ...rates } };
     const uses: Use[] = [{ kWh: 2000, shares, rates }, { kWh: 1000, shares, rates }, elsewhere];
-    const other = DAYS.map((days) => 2 * days);
+    const other = new Float64Array(SLOTS_2026.count).fill(2 / 48);
     const found = splitByBlocks(uses, rates, stepped, SLOTS_2026, other);
     expect(found[2]).toBe(elsewhere);
     const list = ratesOf(found.slice(0, 2));
@@ -284,13 +285,12 @@ describe('steps in the comparison', () => {
     const expected = [0, 0, 0];
     for (let month = 0; month < 12; month++) {
       const [ofNight, ofDay] = [0, 1].map((band) => 3000 * shares.byMonthBand[2 * month + band]!) as [number, number];
-      let [dayHalves, halves] = [0, 0];
+      let dayHalves = 0;
       for (let slot = 0; slot < SLOTS_2026.count; slot++) {
         if (SLOTS_2026.month[slot] !== month) continue;
-        halves++;
         if (SLOTS_2026.minute[slot]! >= 360) dayHalves++;
       }
-      const left = Math.max(0, 60 - (other[month]! * dayHalves) / halves);
+      const left = Math.max(0, 60 - (2 * dayHalves) / 48);
       expected[0]! += ofNight;
       expected[1]! += Math.min(ofDay, left);
       expected[2]! += Math.max(0, ofDay - left);

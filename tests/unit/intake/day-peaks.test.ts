@@ -55,3 +55,15 @@ describe('the highest half-hours', () => {
     ]);
   });
 });
+
+test('the mean half-hours of weekdays and weekends stand apart', () => {
+  // 2026-01-01 is a Thursday.
+  const { dayShape, weekShape } = seriesOf('2026-01-01', 7, 30, (day, half) =>
+    half === 36 && day % 7 < 2 ? 1.5 : 0.3,
+  );
+  expect(weekShape!.map((months) => months[0]![36]!.toFixed(6))).toEqual(['0.780000', '0.300000']);
+  expect(weekShape!.map((months) => months[0]![10]!.toFixed(6))).toEqual(['0.300000', '0.300000']);
+  expect(dayShape![0]![36]).toBeCloseTo((2 * 1.5 + 5 * 0.3) / 7, 9);
+  // A month without readings takes the mean of the others.
+  expect(weekShape![0]![5]).toEqual(weekShape![0]![0]);
+});
