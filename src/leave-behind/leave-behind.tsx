@@ -1,5 +1,5 @@
 /**
- * The paper that stays with the household, four pages and one more where it can choose tariff, roof, battery or car: one HTML text with everything in it and nothing to fetch or run.
+ * The paper that stays with the household, four pages: one HTML text with everything in it and nothing to fetch or run.
  * Dates come from the written estimate alone, so the same written estimate gives the same bytes.
  */
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';

@@ -7,6 +7,7 @@ import { estimateName, Letterhead } from './letterhead.tsx';
 import { type DocumentSettings, readEstimate } from './parts.ts';
 import { AboutPart } from './sections/about.tsx';
 import { AssumptionsPart } from './sections/assumptions.tsx';
+import { ChoiceInFull } from './sections/choice.tsx';
 import { ComparisonPart } from './sections/comparison.tsx';
 import { MonthsPart } from './sections/months.tsx';
 import { SourcesPart } from './sections/sources.tsx';
@@ -22,6 +23,7 @@ export function renderWorking(estimate: WrittenEstimate, settings: DocumentSetti
   const toRead = (
     <>
       <ComparisonPart parts={parts} />
+      <ChoiceInFull parts={parts} />
       <MonthsPart parts={parts} />
       <FuturesPart parts={parts} />
       <YearsPart parts={parts} />

@@ -414,17 +414,16 @@ export const tariffNotes = (choice: TariffChoice): string[] =>
     ...leftOutTariffSentences(choice),
   ].filter((sentence) => sentence !== '');
 
-/** What is said on the household's paper, where every way of heating and the equipment stand in tables of their own. */
+/** What is said on the household's paper, a line each; all of it stands in the working. */
 export const tariffPaperNotes = (choice: TariffChoice): string[] =>
   [
-    restOfHomeSentence(choice),
-    cheapestSentences(choice).join(' '),
-    ...(choice.roof ? equipmentSentences(choice).slice(0, 2) : []),
-    ...askedSentences(choice),
-    ...bestHoursSentences(choice).slice(0, 3),
-    ...(choice.costs[0]?.own ? [sameForAllSentence()] : []),
-    ...leftOutTariffSentences(choice),
-  ].filter((sentence) => sentence !== '');
+    [...bestOfEachSentences(choice).slice(0, 1), ...(choice.costs[0]?.own ? [sameForAllSentence()] : [])],
+    choice.roof ? equipmentSentences(choice).slice(0, 1) : [],
+    askedSentences({ costs: choice.costs.slice(0, 1) }),
+    bestHoursSentences(choice).slice(0, 2),
+  ]
+    .map((sentences) => sentences.join(' '))
+    .filter((sentences) => sentences !== '');
 
 /** Heads of the table of tariffs, in the order of `tariffCells`. */
 export const tariffHeads = ({ costs }: Pick<TariffChoice, 'costs'>): readonly string[] => [

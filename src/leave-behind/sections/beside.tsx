@@ -13,10 +13,17 @@ import type { EstimateParts } from '../parts.ts';
 import { CostTable } from './cost-table.tsx';
 import { OffersPart } from './offers.tsx';
 
-/** The second page: the heat pump beside what else this home could have, how often it comes out ahead, and what it costs to put in. */
+/** Where the choice of tariff stands on the same page: the heat pump, what there is now and one more. */
+const ROWS_BESIDE_CHOICE = 3;
+
+/**
+ * The second page: the heat pump beside what else this home could have, how often it comes out ahead, and what it costs to put in.
+ * Where it also holds the choice of tariff, roof, battery and car, dots, winters and, if need be, the table stand in the working alone.
+ */
 export function BesidePart({ parts }: { readonly parts: EstimateParts }) {
   const { appraisal, beside, pump, versus, estimate } = parts;
   const fuel = beside && beside.carrier !== 'electricity' ? beside : null;
+  const { tariffs } = estimate;
   return (
     <section>
       <h2>{say('Beside the other ways of heating')}</h2>
@@ -32,15 +39,18 @@ export function BesidePart({ parts }: { readonly parts: EstimateParts }) {
             })
           : ''}
       </p>
-      <CostTable
-        parts={parts}
-        systems={pickForPicture(appraisal, estimate.household, ROWS_IN_PICTURE)}
-        last={say('8 in 10 homes inside')}
-        lastOf={({ cost }) => poundsRange(cost.low, cost.high)}
-      />
+      {tariffs && isCrowded(parts) ? null : (
+        <CostTable
+          parts={parts}
+          systems={pickForPicture(appraisal, estimate.household, tariffs ? ROWS_BESIDE_CHOICE : ROWS_IN_PICTURE)}
+          last={say('8 in 10 homes inside')}
+          lastOf={({ cost }) => poundsRange(cost.low, cost.high)}
+        />
+      )}
       <p className="plain quiet">{gasStandingSentence(appraisal, estimate.household)}</p>
       <OffersPart parts={parts} />
-      {versus && beside ? (
+      {versus && beside && tariffs ? <p className="plain">{twentySentence(versus.twenty)}</p> : null}
+      {versus && beside && !tariffs ? (
         <>
           <h3>{say('How often it costs less')}</h3>
           <p className="plain">
@@ -57,30 +67,44 @@ export function BesidePart({ parts }: { readonly parts: EstimateParts }) {
           </figure>
         </>
       ) : null}
-      <h3>{say('In another winter, and where both cost the same')}</h3>
-      <ul className="steps">
-        {[
-          winterSentence(pump),
-          yearToYearSentence(pump),
-          versus && beside
-            ? `${breakEvenSentence(versus, beside.kind)} ${say('Here it is {factor}.', { factor: factor(appraisal.machine.whole.value) })}`
-            : '',
-        ]
-          .filter(Boolean)
-          .map((sentences) => (
-            <li key={sentences}>{sentences}</li>
-          ))}
-      </ul>
+      {tariffs ? null : <OtherWinter parts={parts} />}
       <PurchasePart parts={parts} />
     </section>
   );
 }
 
+function OtherWinter({ parts: { pump, versus, beside, appraisal } }: { readonly parts: EstimateParts }) {
+  const sentences = [
+    winterSentence(pump),
+    yearToYearSentence(pump),
+    versus && beside
+      ? `${breakEvenSentence(versus, beside.kind)} ${say('Here it is {factor}.', { factor: factor(appraisal.machine.whole.value) })}`
+      : '',
+  ].filter(Boolean);
+  return (
+    <>
+      <h3>{say('In another winter, and where both cost the same')}</h3>
+      <ul className="steps">
+        {sentences.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+/** Of several offers each has its own price, and they stand in their own table. */
+const purchaseOf = ({ estimate: { lifetime, offers } }: EstimateParts) =>
+  lifetime && mayLead(lifetime) && !offers ? lifetime : null;
+
+/** Whether offers or a purchase stand on the page of the comparison too. */
+export const isCrowded = (parts: EstimateParts): boolean =>
+  parts.estimate.offers !== undefined || purchaseOf(parts) !== null;
+
 /** Price, grant and payback, where they are known; the years one by one stand in the working. */
 function PurchasePart({ parts }: { readonly parts: EstimateParts }) {
-  const { lifetime, offers } = parts.estimate;
-  // Each of several offers has its own price, and they stand in their own table.
-  if (!lifetime || !mayLead(lifetime) || offers) return null;
+  const lifetime = purchaseOf(parts);
+  if (!lifetime) return null;
   return (
     <>
       <h3>{say('Putting it in, and the years to come')}</h3>

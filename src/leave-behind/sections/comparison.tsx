@@ -1,4 +1,4 @@
-import { breakEvenSentence, gasStandingSentence } from '../../words/cost.ts';
+import { breakEvenSentence, gasStandingSentence, yearToYearSentence } from '../../words/cost.ts';
 import { exactPounds, factor, grouped, pence, poundsRange } from '../../words/numbers.ts';
 import { ratioSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
@@ -52,7 +52,9 @@ export function ComparisonPart({ parts }: { readonly parts: EstimateParts }) {
           </tbody>
         </table>
       </div>
-      <p className="plain quiet">{say('Mild and cold are winters met about 1 year in 10.')}</p>
+      <p className="plain quiet">
+        {say('Mild and cold are winters met about 1 year in 10.')} {yearToYearSentence(parts.pump)}
+      </p>
       <BreakEven parts={parts} />
     </section>
   );

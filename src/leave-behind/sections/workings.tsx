@@ -1,26 +1,26 @@
 import { Said } from '../../charts/said.tsx';
 import type { FileAccount } from '../../model/shapes/evidence.ts';
-import type { Working } from '../../model/shapes/working.ts';
+import { tariffWorkings } from '../../words/explained/tariffs.ts';
 import { gradeName } from '../../words/grades.ts';
 import { fileAccountLines } from '../../words/record-uses.ts';
 import { say } from '../../words/say.ts';
 import { keyOf, sayTold } from '../../words/say-told.ts';
-import { inputKey, workingValue } from '../../words/working.ts';
+import { inputKey, type ShownWorking, workingValue } from '../../words/working.ts';
 import { listChapters } from '../list-assumptions.ts';
 import { Origin } from '../origin.tsx';
 import type { EstimateParts } from '../parts.ts';
 
 /** A sum that has stood already is named, not written out again. */
 interface Written {
-  readonly working: Working;
+  readonly working: ShownWorking;
   readonly before: boolean;
   readonly steps: readonly Written[];
 }
 
-const sumKey = ({ title, result }: Working) => `${keyOf(title)}|${result.value}|${keyOf(result.unit)}`;
+const sumKey = ({ title, result }: ShownWorking) => `${keyOf(title)}|${result.value}|${keyOf(result.unit)}`;
 
 /** Marks each sum that has been written out before, in the order of reading. */
-export function markRepeats(working: Working, seen: Set<string>): Written {
+export function markRepeats(working: ShownWorking, seen: Set<string>): Written {
   const before = seen.has(sumKey(working));
   seen.add(sumKey(working));
   return { working, before, steps: before ? [] : (working.steps ?? []).map((step) => markRepeats(step, seen)) };
@@ -29,9 +29,11 @@ export function markRepeats(working: Working, seen: Set<string>): Written {
 /** The sums as an appendix: heat, machine, then a year of the heat pump and of what stands beside it. */
 export function WorkingsPart({ parts }: { readonly parts: EstimateParts }) {
   const seen = new Set<string>();
-  const chapters = listChapters(parts).map(({ title, note, workings }) => ({
-    title,
-    note,
+  const { tariffs } = parts.estimate;
+  const choice = tariffs ? [{ title: say('What you can choose'), workings: tariffWorkings(tariffs) }] : [];
+  const chapters = [...listChapters(parts), ...choice].map(({ workings, ...chapter }) => ({
+    note: undefined,
+    ...chapter,
     written: workings.map((working) => markRepeats(working, seen)),
   }));
   return (

@@ -208,6 +208,8 @@ export const LEAVE_BEHIND: Catalogue = {
   'What this rests on': 'Worauf das beruht',
   'What it costs to put the heating in is not part of the yearly cost.':
     'Der Preis für den Einbau steckt nicht in den jährlichen Kosten.',
+  '{more, plural, one {One more stands} other {# more stand}} in the working.':
+    '{more, plural, one {Ein weiterer steht} other {# weitere stehen}} in der Berechnung.',
   'Every sum stands in a second paper, the working. Ask us for it.':
     'Jede Berechnung steht in einem zweiten Papier. Fragen Sie uns danach.',
   'Your own records of {from} to {to}, adjusted to a typical winter.':
