@@ -301,8 +301,7 @@ const leftOutTariffSentences = ({ leftOut }: Pick<TariffChoice, 'leftOut'>): str
 function bestHoursSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
   const moved = costs.flatMap((cost) => (cost.bestHours ? [{ name: tariffName(cost), ...cost.bestHours }] : []));
   const worth = moved.filter(({ saving }) => saving.value >= LEAST_PENCE);
-  if (moved.length === 0)
-    return [say('The heat pump runs at its usual hours on each. What moving its hours would save is not counted.')];
+  if (moved.length === 0) return [say('On one price all day, moving the hours of the heat pump saves nothing.')];
   const [first] = moved;
   return [
     first?.counted
@@ -327,6 +326,9 @@ function bestHoursSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
             'That needs a control that can choose the hours. Once a week the hot water is still heated through, against germs.',
           ),
         ]),
+    ...(worth.length > 0 && costs.some(({ own }) => own && own.batteryLossKWh > 0)
+      ? [say('The hours are chosen first and the battery after them. Both together could save a little more.')]
+      : []),
     ...(worth.length > 0 && first?.warmth.known === 'assumed'
       ? [
           say('How long the home stays warm is assumed: without heat it cools by {drop} K in three winter hours.', {

@@ -1,4 +1,6 @@
 /** What running in the best hours of a tariff earns a household's heat pump. */
+import { balanceHome } from '../balance/balance-home.ts';
+import type { YearSlots } from '../calendar/zone.ts';
 import { tenAndNinety } from '../chance/quantiles.ts';
 import type { PricesInUse } from '../comparison/prices-of.ts';
 import { type Settled, type SettleInput, settleFull } from '../heat-pump/full/settle.ts';
@@ -9,6 +11,7 @@ import type { BestHoursCost } from '../shapes/tariff-choice.ts';
 import { CYLINDER_LITRES, HOT_C } from '../shapes/usual-home.ts';
 import { penceBySlot, rateBuckets } from '../tariff/slot-price.ts';
 import { type SharedSpreads, simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
+import type { OwnEquipment } from './roof-battery-car.ts';
 
 /** Cold water, °C, and the share of a cylinder's heat that comes out hot. Common practice, no source. */
 const COLD_C = 10;
@@ -30,34 +33,51 @@ export interface HoursOn {
   readonly shown: Omit<BestHoursCost, 'saving' | 'counted'>;
 }
 
+/** A home whose roof or battery moves electricity too, on one tariff. */
+export interface OwnHome {
+  readonly own: OwnEquipment;
+  /** All that it needs beside the heat for rooms and hot water, kWh by half-hour. */
+  readonly otherKWh: Float64Array;
+  /** What a year of units by half-hour costs, pence. */
+  readonly priceUnits: (kWh: Float64Array) => number;
+}
+
 /**
  * What is saved [pence a year] by running in the best hours of a tariff, as terms of a possible year; null where its price is
- * the same at all hours or there is no heat to move. The share saved is that of the home's own half-hours; a machine known by
- * its factors alone takes the COP of a usual machine from one half-hour to the next.
+ * the same at all hours and no sun is made, or there is no heat to move. The share saved is that of the home's own
+ * half-hours; a machine known by its factors alone takes the COP of a usual machine from one half-hour to the next.
+ * With a roof or a battery the whole home is balanced with the hours found and with the usual ones. The hours are chosen
+ * first and the battery after them, so that both chosen together could save more and not less.
  */
-export function hoursOn({ settle, year }: HeatAndMachine, prices: PricesInUse, terms: YearTerms): HoursOn | null {
+export function hoursOn(
+  { settle, year }: HeatAndMachine,
+  prices: PricesInUse,
+  terms: YearTerms,
+  home: OwnHome | null,
+): HoursOn | null {
   const { household, demand } = settle;
-  const buckets = rateBuckets(prices.electricity.version, year.slots);
-  if (new Set(buckets.penceOfSlot ?? buckets.pencePerKWh).size < 2 || !(demand.heatLossWPerK > 0)) return null;
+  const pencePerKWh = penceBySlot(rateBuckets(prices.electricity.version, year.slots));
+  if (!(demand.heatLossWPerK > 0) || (!home?.own.sunKWh && isEvenEachDay(pencePerKWh, year.slots))) return null;
   const comfort = household.comfort ?? {};
-  const { hotWater, home } = household;
-  const warmth = homeWarmth(comfort, demand.heatLossWPerK, home.floorAreaM2?.value);
+  const { hotWater } = household;
+  const warmth = homeWarmth(comfort, demand.heatLossWPerK, household.home.floorAreaM2?.value);
   const litres = hotWater.cylinderLitres?.value ?? CYLINDER_LITRES;
   const hotC = hotWater.hotC?.value ?? HOT_C;
-  const best = bestHoursOf({
+  const input: HoursInput = {
     year,
-    pencePerKWh: penceBySlot(buckets),
+    pencePerKWh,
     warmth,
     roomC: demand.roomC,
     comfort,
     cylinderKWh: litres * KWH_PER_LITRE_K * Math.max(0, hotC - COLD_C) * USABLE_SHARE,
     movesWater: hotWater.hours !== 'night',
-  });
+  };
+  const cold = coldDay(year);
+  const { best, saved } = home ? bestAtHome(input, terms, home) : savedByShare(bestHoursOf(input), terms);
   return {
     terms: {
       ...terms,
-      spacePence: terms.spacePence * best.spaceSaved,
-      waterPence: terms.waterPence * best.waterSaved,
+      ...saved,
       backupPence: 0,
       steadyPence: 0,
       ownElectricityPence: 0,
@@ -67,12 +87,92 @@ export function hoursOn({ settle, year }: HeatAndMachine, prices: PricesInUse, t
     },
     shown: {
       warmth: { known: warmth.known, timeConstantHours: warmth.timeConstantHours },
-      coolsIn3HoursK: (demand.roomC - coldDay(year).meanC) * shareCooled(COOLING_HOURS, warmth.timeConstantHours),
+      coolsIn3HoursK: (demand.roomC - cold.meanC) * shareCooled(COOLING_HOURS, warmth.timeConstantHours),
       leastRoomC: best.roomC.reduce((least, one) => Math.min(least, one)),
-      day: best.day,
+      day: { ...best.day, pencePerKWh: [...pencePerKWh.subarray(cold.start, cold.start + 48)] },
       mostRoomC: best.roomC.reduce((most, one) => Math.max(most, one)),
     },
   };
+}
+
+interface Found {
+  readonly best: BestHours;
+  readonly saved: Pick<YearTerms, 'spacePence' | 'waterPence'>;
+}
+
+const savedByShare = (best: BestHours, { spacePence, waterPence }: YearTerms): Found => ({
+  best,
+  saved: { spacePence: spacePence * best.spaceSaved, waterPence: waterPence * best.waterSaved },
+});
+
+function isEvenEachDay(pence: Float64Array, { dayStart }: YearSlots): boolean {
+  for (let day = 0; day + 1 < dayStart.length; day++) {
+    for (let slot = dayStart[day]! + 1; slot < dayStart[day + 1]!; slot++)
+      if (pence[slot] !== pence[slot - 1]) return false;
+  }
+  return true;
+}
+
+/**
+ * What a kWh more costs by half-hour beside a battery that is filled from the grid: where it gives all that the home needs,
+ * no more than the day's cheapest and what the battery loses of it.
+ */
+function penceBehindBattery(
+  pencePerKWh: Float64Array,
+  loadKWh: Float64Array,
+  boughtKWh: Float64Array,
+  { dayStart }: YearSlots,
+  roundTripShare: number,
+): Float64Array {
+  const pence = pencePerKWh.slice();
+  for (let day = 0; day + 1 < dayStart.length; day++) {
+    const [start, end] = [dayStart[day]!, dayStart[day + 1]!];
+    const cheapest = pencePerKWh.subarray(start, end).reduce((least, one) => Math.min(least, one));
+    for (let slot = start; slot < end; slot++)
+      if (boughtKWh[slot]! < loadKWh[slot]! / 2)
+        pence[slot] = Math.min(pence[slot]!, cheapest > 0 ? cheapest / roundTripShare : cheapest);
+  }
+  return pence;
+}
+
+const sum = (values: Float64Array): number => values.reduce((total, one) => total + one, 0);
+
+/** The hours that cost the whole home least, of those searched for at several worths of the sun and with the battery's prices. */
+function bestAtHome(plain: HoursInput, terms: YearTerms, { own, otherKWh, priceUnits }: OwnHome): Found {
+  const { pencePerKWh } = plain;
+  const atHome = { otherKWh, ...(own.sunKWh ? { madeKWh: own.sunKWh } : {}), sunPence: own.exportPence };
+  const balanced = (loadKWh: Float64Array) => {
+    const balance = balanceHome({ ...own, loadKWh, pencePerKWh });
+    return { ...balance, pence: priceUnits(balance.boughtKWh) - sum(balance.soldKWh) * own.exportPence };
+  };
+  const { battery, sunKWh } = own;
+  const first = bestHoursOf({ ...plain, atHome });
+  const { space, water } = first.electricity!.usual;
+  const scale = { space: terms.spaceKWh / sum(space), water: terms.waterKWh / sum(water) };
+  const loadWith = (ofRooms: Float64Array, ofWater: Float64Array, times = { space: 1, water: 1 }) =>
+    otherKWh.map((kWh, i) => {
+      const heat = (ofRooms[i]! * scale.space || 0) * times.space + (ofWater[i]! * scale.water || 0) * times.water;
+      return kWh + heat;
+    });
+  const usualKWh = loadWith(space, water);
+  const usual = balanced(usualKWh);
+  const others: HoursInput[] = [];
+  if (battery && sunKWh) {
+    const storedPence = battery.roundTripShare * (sum(pencePerKWh) / pencePerKWh.length);
+    if (storedPence > own.exportPence) others.push({ ...plain, atHome: { ...atHome, sunPence: storedPence } });
+  }
+  if (battery?.fromNight) {
+    const behind = penceBehindBattery(pencePerKWh, usualKWh, usual.boughtKWh, plain.year.slots, battery.roundTripShare);
+    others.push({ ...plain, pencePerKWh: behind, atHome });
+  }
+  const found = [first, ...others.map(bestHoursOf)].map((best) => {
+    const { best: hours, heatShare } = best.electricity!;
+    // What cooler rooms save by themselves is no merit of the hours.
+    const same = balanced(loadWith(space, water, heatShare));
+    return { best, savedPence: same.pence - balanced(loadWith(hours.space, hours.water)).pence };
+  });
+  const { best, savedPence } = found.reduce((most, one) => (one.savedPence > most.savedPence ? one : most));
+  return { best, saved: { spacePence: Math.max(0, savedPence), waterPence: 0 } };
 }
 
 /** What was searched for last, the newest first: a change of the household mostly leaves the hours of its tariffs as they are. */

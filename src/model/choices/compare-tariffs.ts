@@ -1,5 +1,6 @@
 /** Which tariff suits this home: everything it would buy priced on each of its tariffs, in the same possible years. */
 import { type AppraisedYears, type AppraiseInput, appraiseYears, USUAL_DRAWS } from '../appraise.ts';
+import { carByHalfHour } from '../balance/car-by-half-hour.ts';
 import type { YearSlots } from '../calendar/zone.ts';
 import { tenAndNinety } from '../chance/quantiles.ts';
 import { splitByBlocks } from '../comparison/block-uses.ts';
@@ -49,6 +50,8 @@ interface Home {
   /** What it uses beside heating by half-hour, kWh. */
   readonly restBySlot: Float64Array;
   readonly heat: () => HeatAndMachine;
+  /** The other kind of machine at the same emitters, as the comparison has it. */
+  readonly otherHeat: () => HeatAndMachine;
 }
 
 /**
@@ -74,6 +77,7 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
     slots,
     own: layEquipment(household, region, slots, reference, asOf),
     heat: keepOne(() => heatAndMachine(heatOfHousehold(input))),
+    otherHeat: keepOne(() => heatAndMachine(heatOfHousehold({ ...input, household: withOtherSource(household) }))),
   };
   const tried = [null, ...own].map((tariff) => tryTariff(tariff, home));
   const priced = tried.filter((one): one is Priced => 'years' in one);
@@ -98,6 +102,13 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
     source: household.machine.source,
     inUse: household.prices.electricityTariffId ?? null,
   };
+}
+
+/** The household with the other kind of heat pump, of which no more is known than its emitters. */
+function withOtherSource({ machine, ...household }: Household): Household {
+  const { source, emitters, flowC } = machine;
+  const other = { source: source === 'ground' ? 'air' : 'ground', ...(emitters ? { emitters } : {}) } as const;
+  return { ...household, machine: { ...other, ...(flowC ? { flowC } : {}) } };
 }
 
 /** The household on one of its tariffs; on the published average where that is null. */
@@ -146,8 +157,7 @@ function tryTariff(tariff: Tariff | null, home: Home): Priced | LeftOut {
     household,
     prices,
     years,
-    // Roof and battery would move the hours as well; that is not worked out together.
-    hours: home.own?.sunKWh || home.own?.battery ? null : hoursOn(home.heat(), prices, pumpTerms(years)),
+    hours: hoursOf('heat-pump', home.heat(), years, prices, home),
     ownWith: keepEach(years, (plan) => ownChange(plan, years, prices, home)),
     restPence: priceUnits(home.restBySlot, prices, home.slots),
     standingPence: 365 * standingPencePerDayInclVat(version) + powerOfHome(version, rest),
@@ -189,12 +199,33 @@ function costOf(one: Priced, home: Home, years: Float64Array | null, share: numb
     restPence,
     standingPence,
     ...(own ? { own } : {}),
-    others: otherWays(one),
+    others: otherWays(one, home),
     cheapestShare: share,
     ...(night === null ? {} : { nightWaterPence: heatingOf(one.years).value - night }),
     ...(one.hours && saving ? { bestHours: { saving, counted, ...one.hours.shown } } : {}),
     followsMarket: version.series !== undefined,
   };
+}
+
+/** The best hours of one heat pump on a tariff, beside what else the home has. */
+function hoursOf(
+  system: SystemName,
+  heat: HeatAndMachine,
+  years: AppraisedYears,
+  prices: PricesInUse,
+  home: Home,
+): HoursOn | null {
+  const { terms } = years.priced.find(({ plan }) => plan.id === system)!;
+  const own = home.own && ownOn(prices, home.own);
+  if (!own?.sunKWh && !own?.battery) return hoursOn(heat, prices, terms, null);
+  const pence = penceOf(prices, home.slots);
+  const car = own.car && carByHalfHour(own.car, home.slots, pence);
+  const evenKWh = (terms.backupKWh + terms.steadyKWh) / home.slots.count;
+  return hoursOn(heat, prices, terms, {
+    own,
+    otherKWh: home.restBySlot.map((kWh, i) => kWh + evenKWh + (car?.[i] ?? 0)),
+    priceUnits: (kWh) => priceUnits(kWh, prices, home.slots),
+  });
 }
 
 const heatingOf = ({ appraisal }: AppraisedYears) => appraisal.systems.find(({ id }) => id === 'heat-pump')!.cost;
@@ -234,19 +265,27 @@ function loadWith(plan: Plan, { appraisal }: AppraisedYears, prices: PricesInUse
   return home.restBySlot.map((kWh, i) => kWh + heating[i]!);
 }
 
+/** The equipment where a tariff pays its own price for what is sent out. */
+function ownOn({ electricity }: PricesInUse, own: OwnEquipment): OwnEquipment {
+  const { exportPencePerKWh } = electricity.version;
+  return own.sunKWh && exportPencePerKWh !== undefined ? { ...own, exportPence: exportPencePerKWh } : own;
+}
+
+function penceOf({ electricity, electricityShare }: PricesInUse, slots: YearSlots): Float64Array {
+  const pence = penceBySlot(rateBuckets(electricity.version, slots));
+  return electricityShare === 1 ? pence : pence.map((one) => one * electricityShare);
+}
+
 function ownChange(plan: Plan, years: AppraisedYears, prices: PricesInUse, home: Home): OwnChange | null {
   if (!home.own) return null;
   const { slots } = home;
-  const { electricity, electricityShare } = prices;
-  const { version } = electricity;
-  const pence = penceBySlot(rateBuckets(version, slots)).map((one) => one * electricityShare);
-  const exportPencePerKWh = home.own.sunKWh && version.exportPencePerKWh;
-  const own = exportPencePerKWh === undefined ? home.own : { ...home.own, exportPence: exportPencePerKWh };
-  const change = changeByEquipment(own, loadWith(plan, years, prices, home), pence, (kWh) =>
+  const { exportPencePerKWh } = prices.electricity.version;
+  const own = ownOn(prices, home.own);
+  const change = changeByEquipment(own, loadWith(plan, years, prices, home), penceOf(prices, slots), (kWh) =>
     // Steps fill up over a month, so that what is bought in it is priced together; when to fill a battery goes by the bands.
     priceUnits(kWh, prices, slots),
   );
-  return exportPencePerKWh === undefined ? change : { ...change, exportPencePerKWh };
+  return own.sunKWh && exportPencePerKWh !== undefined ? { ...change, exportPencePerKWh } : change;
 }
 
 function roofOf(
@@ -288,7 +327,10 @@ function powerOfHome(version: PricedVersion, { peaks }: RestOfHome): number {
 }
 
 /** The whole home with each way of heating beside the heat pump; null for storage heaters that have a tariff of their own. */
-function otherWays({ years, prices, restPence, standingPence, ownWith }: Priced): TariffCost['others'] {
+function otherWays(
+  { years, prices, restPence, standingPence, ownWith, household }: Priced,
+  home: Home,
+): TariffCost['others'] {
   const others = years.appraisal.systems.filter(({ id }) => id !== 'heat-pump');
   return others.map(({ id, kind, cost }) => {
     const plan = planOf(years, id);
@@ -296,7 +338,13 @@ function otherWays({ years, prices, restPence, standingPence, ownWith }: Priced)
       return { id, kind, pence: null };
     const own = ownWith(id);
     const ownPence = own ? own.unitsPence - own.exportPence : 0;
-    return { id, kind, pence: cost.value + restPence + standingPence + ownPence };
+    // Another heat pump runs in its best hours where this one does.
+    const moved =
+      plan.hours === 'heat-pump' && household.comfort?.hours === 'best'
+        ? hoursOf(id, id === 'present' ? home.heat() : home.otherHeat(), years, prices, home)
+        : null;
+    const savedPence = moved ? moved.terms.spacePence + moved.terms.waterPence : 0;
+    return { id, kind, pence: cost.value - savedPence + restPence + standingPence + ownPence };
   });
 }
 

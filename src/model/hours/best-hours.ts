@@ -1,4 +1,6 @@
 /** At which half-hours a heat pump runs best on a tariff, while the rooms stay within what the household accepts. */
+
+import { usedAtOnceKWh } from '../balance/used-at-once.ts';
 import { flowTable, readFlow } from '../heat-pump/full/heating-curve.ts';
 import { runDays } from '../heat-pump/full/run-days.ts';
 import { readSurface } from '../heat-pump/full/surface.ts';
@@ -30,6 +32,22 @@ export interface HoursInput {
   readonly cylinderKWh: number;
   /** Whether hot water is to be moved, or is made in cheap hours as it is. */
   readonly movesWater: boolean;
+  readonly atHome?: AtHome;
+}
+
+/** What the electricity of the heat pump meets at home [kWh by half-hour]. */
+export interface AtHome {
+  readonly otherKWh: Float64Array;
+  /** Absent without panels. */
+  readonly madeKWh?: Float64Array;
+  /** What a kWh of sun is worth that is not used as it falls, pence. */
+  readonly sunPence: number;
+}
+
+/** Electricity of the machine for rooms and for hot water by half-hour, kWh. */
+export interface HeatElectricity {
+  readonly space: Float64Array;
+  readonly water: Float64Array;
 }
 
 export interface BestHours {
@@ -40,6 +58,13 @@ export interface BestHours {
   readonly roomC: Float64Array;
   /** A cold day, half-hour by half-hour. */
   readonly day: ColdDay;
+  /** What the usual and the best hours take; only where the search was told what else the home needs. */
+  readonly electricity?: {
+    readonly usual: HeatElectricity;
+    readonly best: HeatElectricity;
+    /** How much of the usual heat the best hours give, 1 at most. */
+    readonly heatShare: { readonly space: number; readonly water: number };
+  };
 }
 
 /**
@@ -55,8 +80,13 @@ export function findBestHours(input: HoursInput): BestHours {
   const sourceC = (slot: number, day: number) =>
     year.source.kind === 'air' ? year.outdoorC[slot]! : days.sourceC[day]!;
   const water = moveWater(input, usual.water, sourceC);
-  const room = moveRooms(input, usual.space, flow, sourceC, water.runShare);
+  const room = moveRooms(input, usual.space, flow, sourceC, water);
   const { start } = coldDay(year);
+  const electricity = input.atHome && {
+    usual: { space: room.usualKWh(), water: water.usualKWh() },
+    best: { space: room.bestKWh(), water: water.bestKWh() },
+    heatShare: { space: heatShare(usual.space, room.heat), water: heatShare(usual.water, water.heat) },
+  };
   const ofDay = (at: (slot: number) => number) => Array.from({ length: 48 }, (_, half) => at(start + half));
   return {
     spaceSaved: room.saved,
@@ -68,6 +98,7 @@ export function findBestHours(input: HoursInput): BestHours {
       bestKW: ofDay((slot) => (room.heat[slot]! + water.heat[slot]!) / HOURS),
       roomC: ofDay((slot) => room.roomC[slot]!),
     },
+    ...(electricity ? { electricity } : {}),
   };
 }
 
@@ -83,8 +114,38 @@ function usualHeat(
   return { space: ofMachine(spaceKWh, STEADY_HEATING), water: ofMachine(waterByDayKWh, waterHours) };
 }
 
-function moveWater({ year, pencePerKWh, cylinderKWh, movesWater }: HoursInput, usual: Float64Array, sourceC: SourceAt) {
+/** Pence for so much electricity in a half-hour, beside what else is needed there. */
+type Cost = (slot: number, kWh: number) => number;
+
+/**
+ * The cost of the heat pump's electricity: bought at the price of its half-hour, less what the sun gives in it at what that
+ * is worth otherwise. It grows with the kWh where buying costs more than that; where it does not, `isEven` asks for a
+ * straight line.
+ */
+function costIn(
+  { pencePerKWh, atHome }: HoursInput,
+  alsoKWh?: Float64Array,
+): { cost: Cost; isEven: (slot: number) => boolean } {
+  const made = atHome?.madeKWh;
+  const plain = (slot: number) => !made || made[slot]! <= 0;
+  const costWith = (slot: number, needed: number) => {
+    const used = usedAtOnceKWh(made![slot]!, needed);
+    return (needed - used) * pencePerKWh[slot]! + used * atHome!.sunPence;
+  };
+  return {
+    cost: (slot, kWh) => {
+      if (plain(slot)) return kWh * pencePerKWh[slot]!;
+      const other = atHome!.otherKWh[slot]! + (alsoKWh?.[slot] ?? 0);
+      return costWith(slot, other + kWh) - costWith(slot, other);
+    },
+    isEven: (slot) => pencePerKWh[slot]! < (plain(slot) ? 0 : Math.max(0, atHome!.sunPence)),
+  };
+}
+
+function moveWater(input: HoursInput, usual: Float64Array, sourceC: SourceAt) {
+  const { year, cylinderKWh, movesWater } = input;
   const { slots, waterFlowC } = year;
+  const { cost, isEven } = costIn(input);
   const byDayKWh = new Float64Array(slots.dayStart.length - 1);
   const perHeat = new Float64Array(slots.count);
   const mostKWh = new Float64Array(slots.count);
@@ -109,7 +170,11 @@ function moveWater({ year, pencePerKWh, cylinderKWh, movesWater }: HoursInput, u
     least = Math.min(least, held);
     most = Math.max(most, held);
   }
-  const pence = levels(mostKWh, (slot, heat) => heat * perHeat[slot]! * pencePerKWh[slot]!);
+  const pence = levels(mostKWh, (slot, heat) =>
+    isEven(slot)
+      ? (heat / mostKWh[slot]!) * cost(slot, mostKWh[slot]! * perHeat[slot]!)
+      : cost(slot, heat * perHeat[slot]!),
+  );
   const store: HeatStore = {
     drawnKWh: drawn,
     mostKWh,
@@ -119,17 +184,21 @@ function moveWater({ year, pencePerKWh, cylinderKWh, movesWater }: HoursInput, u
     fullKWh: most,
   };
   const { saved, heat } = cheaper(store, usual, movesWater ? shiftHeat(store) : null);
-  return { saved, heat, runShare: heat.map((kWh, slot) => (mostKWh[slot]! > 0 ? kWh / mostKWh[slot]! : 0)) };
+  const electricity = (heatKWh: Float64Array) => () => heatKWh.map((kWh, slot) => kWh * perHeat[slot]!);
+  const runShare = heat.map((kWh, slot) => (mostKWh[slot]! > 0 ? kWh / mostKWh[slot]! : 0));
+  return { saved, heat, runShare, usualKWh: electricity(usual), bestKWh: electricity(heat) };
 }
 
 function moveRooms(
-  { year, pencePerKWh, warmth, roomC, comfort }: HoursInput,
+  input: HoursInput,
   usual: Float64Array,
   flow: Float64Array,
   sourceC: SourceAt,
-  waterShare: Float64Array,
+  water: Pick<ReturnType<typeof moveWater>, 'runShare' | 'bestKWh'>,
 ) {
+  const { year, warmth, roomC, comfort } = input;
   const { slots, curve } = year;
+  const { cost, isEven } = costIn(input, input.atHome?.madeKWh && water.bestKWh());
   const mostKWh = new Float64Array(slots.count);
   const source = new Float64Array(slots.count);
   const outdoorLike = (heatKWh: number) =>
@@ -138,7 +207,7 @@ function moveRooms(
     source[slot] = sourceC(slot, slots.day[slot]!);
     if (usual[slot] === 0) continue;
     const output = readSurface(year.outputKW, source[slot]!, readFlow(flow, curve.designOutdoorC));
-    const left = Math.min(output, year.designKW) * HOURS * (1 - waterShare[slot]!);
+    const left = Math.min(output, year.designKW) * HOURS * (1 - water.runShare[slot]!);
     mostKWh[slot] = Math.max(usual[slot]!, left);
   }
   /** The flow that so much heat needs, or the one that the curve sets by the weather where that is hotter. */
@@ -153,9 +222,9 @@ function moveRooms(
     mostKWh,
     pence: levels(mostKWh, (slot, heat) =>
       // Paid to buy, hotter water would earn: it is counted at the usual flow, since costs may not fall by the kWh.
-      pencePerKWh[slot]! < 0
-        ? (heat * electricity(slot, usual[slot]!) * pencePerKWh[slot]!) / usual[slot]!
-        : electricity(slot, heat) * pencePerKWh[slot]!,
+      isEven(slot)
+        ? (heat * cost(slot, electricity(slot, usual[slot]!))) / usual[slot]!
+        : cost(slot, electricity(slot, heat)),
     ),
     keep: 1 - shareCooled(HOURS, warmth.timeConstantHours),
     leastKWh: -downK * warmth.kWhPerK,
@@ -163,7 +232,15 @@ function moveRooms(
   };
   const moves = (downK > 0 || upK > 0) && warmth.kWhPerK > 0;
   const { saved, heat, held } = cheaper(store, usual, moves ? shiftHeat(store) : null);
-  return { saved, heat, roomC: held.map((kWh) => roomC + (warmth.kWhPerK > 0 ? kWh / warmth.kWhPerK : 0)) };
+  const electricityOf = (heatKWh: Float64Array) => () =>
+    heatKWh.map((kWh, slot) => (kWh > 0 ? electricity(slot, kWh) : 0));
+  return {
+    saved,
+    heat,
+    roomC: held.map((kWh) => roomC + (warmth.kWhPerK > 0 ? kWh / warmth.kWhPerK : 0)),
+    usualKWh: electricityOf(usual),
+    bestKWh: electricityOf(heat),
+  };
 }
 
 /** Cost [pence] at each level of heat, as the search takes it. */
@@ -185,9 +262,14 @@ function cheaper(store: HeatStore, usual: Float64Array, found: Shifted | null) {
   const none = { saved: 0, heat: usual, held: new Float64Array(usual.length) };
   if (!found || !(usualPence > 0)) return none;
   // Cooler rooms need less heat, and a cylinder held longer more: neither is a merit of the hours.
-  const samePence = (usualPence * Math.min(sum(usual), sum(found.heatKWh))) / sum(usual);
+  const samePence = usualPence * heatShare(usual, found.heatKWh);
   const saved = (samePence - found.pence) / usualPence;
   return saved > 0 ? { saved, heat: found.heatKWh, held: found.heldKWh } : none;
+}
+
+function heatShare(usual: Float64Array, best: Float64Array): number {
+  const usualKWh = sum(usual);
+  return usualKWh > 0 ? Math.min(1, sum(best) / usualKWh) : 1;
 }
 
 function sum(values: Float64Array): number {

@@ -45,6 +45,9 @@ interface Pieces {
   readonly pencePerKWh: Float64Array;
 }
 
+/** Where the pieces of a search are laid; the next one takes the same room, since its making costs as much as the search. */
+let room: Pieces = { lengthKWh: new Float64Array(1024), pencePerKWh: new Float64Array(1024) };
+
 /**
  * The cheapest heat by half-hour [kWh] that keeps the store within its limits: held' = keep × held + heat − drawn.
  * Exact between the levels of heat: since heat never gets cheaper by the kWh, the cost ahead bends one way only, and its
@@ -54,16 +57,13 @@ export function shiftHeat(store: HeatStore): Shifted {
   const { drawnKWh, mostKWh, pence, keep, leastKWh: least, fullKWh: full } = store;
   const count = drawnKWh.length;
   const missedPence = MISSED_OVER_DEAREST * dearest(store);
-  let pieces: Pieces = {
-    lengthKWh: new Float64Array(40 * count + 999),
-    pencePerKWh: new Float64Array(40 * count + 999),
-  };
+  let pieces = room;
   const start = new Uint32Array(count + 1);
   const end = new Uint32Array(count + 1);
   let size = 0;
   const add = (lengthKWh: number, pencePerKWh: number) => {
     if (lengthKWh <= TINY_KWH) return;
-    if (size === pieces.lengthKWh.length) pieces = larger(pieces);
+    if (size === pieces.lengthKWh.length) pieces = room = larger(pieces);
     pieces.lengthKWh[size] = lengthKWh;
     pieces.pencePerKWh[size++] = pencePerKWh;
   };

@@ -69,13 +69,13 @@ export const TariffCost = z.object({
   standingPence: z.number(),
   /** Roof, battery and car, where the household has any: part of the whole. */
   own: OwnChange.optional(),
-  /** The whole home heated as now and in each other way of the comparison, with the same roof, battery and car. */
+  /** The whole home heated as now and in each other way of the comparison, with the same roof, battery and car; heat pumps in their best hours where this one is. */
   others: z.array(OtherWay),
   /** Share of the possible years in which no other of these tariffs costs less, 0 to 1. */
   cheapestShare: z.number(),
   /** What making hot water in its cheap hours would save, pence a year; absent where it has none or it is done already. */
   nightWaterPence: z.number().optional(),
-  /** Absent where its price does not change over the day, or where roof or battery would move the hours too. */
+  /** Absent where its price does not change over the day and no sun is made. */
   bestHours: BestHoursCost.optional(),
   /** Its price is another every half-hour, as a market makes it. */
   followsMarket: z.boolean(),

@@ -62,8 +62,12 @@ export function rateBuckets(version: PricedVersion, slots: YearSlots): RateBucke
 }
 
 /** The price of every half-hour [pence/kWh, VAT included]. */
-export const penceBySlot = ({ penceOfSlot, bucketOfSlot, pencePerKWh }: RateBuckets): Float64Array =>
-  penceOfSlot ?? Float64Array.from(bucketOfSlot, (bucket) => pencePerKWh[bucket]!);
+export function penceBySlot({ penceOfSlot, bucketOfSlot, pencePerKWh }: RateBuckets): Float64Array {
+  if (penceOfSlot) return penceOfSlot;
+  const pence = new Float64Array(bucketOfSlot.length);
+  for (let slot = 0; slot < pence.length; slot++) pence[slot] = pencePerKWh[bucketOfSlot[slot]!]!;
+  return pence;
+}
 
 /** Each half-hour at its dated price; at that of its band on days that the series does not reach. */
 function priceBySeries(version: PricedVersion, slots: YearSlots, byBand: RateBuckets): RateBuckets {

@@ -18,7 +18,7 @@ const MASSES: readonly Choice<NonNullable<Comfort['mass']>>[] = [
 export function ComfortFields() {
   const { household, change } = useHousehold();
   const { comfort } = household;
-  if (!household.tariffs.some(({ fuel }) => fuel === 'electricity')) return null;
+  if (!household.tariffs.some(({ fuel }) => fuel === 'electricity') && !household.roof) return null;
   const patch = (part: Partial<Comfort>) => change(patchSection('comfort', part));
   return (
     <section>

@@ -102,8 +102,10 @@ export const PRICES_SCREEN: Catalogue = {
     'das Haus als ein Wärmespeicher, bei der mittleren Außentemperatur des kältesten Monats',
   'heat moved half-hour by half-hour within the room temperatures accepted':
     'Wärme halbstundenweise verschoben, innerhalb der gewünschten Raumtemperaturen',
-  'The heat pump runs at its usual hours on each. What moving its hours would save is not counted.':
-    'Die Wärmepumpe läuft überall zu ihren üblichen Zeiten. Was ein Verschieben spart, ist nicht gezählt.',
+  'The hours are chosen first and the battery after them. Both together could save a little more.':
+    'Erst werden die Stunden gewählt, dann die Batterie. Beides zusammen könnte noch etwas mehr sparen.',
+  'On one price all day, moving the hours of the heat pump saves nothing.':
+    'Kostet der Strom den ganzen Tag gleich viel, spart es nichts, die Wärmepumpe zu anderen Zeiten laufen zu lassen.',
   Tariff: 'Tarif',
   'All electricity of the home in a year, heat pump included, on each tariff.':
     'Aller Strom des Hauses im Jahr, mit Wärmepumpe, in jedem Tarif.',

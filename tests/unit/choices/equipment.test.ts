@@ -110,7 +110,7 @@ test('the best hours take off shares of what rooms and hot water cost, and how f
       steadyPence: 7,
       fixedPence: 7,
     } as YearTerms;
-    return { hours: hoursOn(heat, choosePrices({ household, reference, asOf }), terms), heat };
+    return { hours: hoursOn(heat, choosePrices({ household, reference, asOf }), terms, null), heat };
   };
   const { hours, heat } = on();
   const { terms, shown } = hours!;

@@ -92,10 +92,43 @@ describe('the best hours of a tariff', () => {
   test('never cost less than every unit of the heating at the cheapest price', () => {
     expect(best.two.heatingPence).toBeGreaterThan((usual.flat.heatingPence * 10) / 25);
   });
-  test('do nothing on one price all day, nor beside a battery', () => {
+  test('do nothing on one price all day', () => {
     expect(best.flat.bestHours).toBeUndefined();
     expect(best.flat.whole.value).toBeCloseTo(usual.flat.whole.value, 6);
-    expect(compared({ hours: 'best' }, { battery: { usableKWh: 5 } }).two.bestHours).toBeUndefined();
+  });
+  test('save less the more a battery already moves by night, and never cost more', () => {
+    const savedBeside = (usableKWh: number) => {
+      const more = { battery: { usableKWh, fromNight: true } };
+      const [without, counted] = [undefined, 'best' as const].map(
+        (hours) => compared({ ...(hours ? { hours } : {}) }, more).two,
+      );
+      const { saving, day } = counted!.bestHours!;
+      expect(without!.whole.value - counted!.whole.value).toBeCloseTo(saving.value, 6);
+      // The price shown is that of the tariff, whatever the battery makes of it.
+      expect([...new Set(day.pencePerKWh)].toSorted()).toEqual([10, 30]);
+      return saving.value;
+    };
+    const [small, large] = [savedBeside(2), savedBeside(40)];
+    expect(small).toBeLessThan(usual.two.bestHours!.saving.value * 1.02);
+    expect(large).toBeLessThan(small);
+    expect(large).toBeGreaterThanOrEqual(0);
+  });
+  test('take the sun on one price all day: more heat at noon, and less than a kWh of sun earns otherwise is not saved', () => {
+    const roof = (exportPence: number) => ({
+      roof: {
+        panels: [{ kWp: 5, facing: 'S', pitchDegrees: 30, shading: 'little' } as const],
+        exportPencePerKWh: { value: exportPence, grade: 'measured', origin: 'typed' } as const,
+      },
+    });
+    const [low, high, same] = [5, 15, 25].map((pence) => compared(undefined, roof(pence)).flat.bestHours!.saving.value);
+    expect(low).toBeGreaterThan(1000);
+    expect(high).toBeLessThan(low!);
+    expect(Math.abs(same!)).toBeLessThan(150);
+  });
+  test('are those of the other heat pump too', () => {
+    const of = ({ two }: typeof best) => two.others.find(({ id }) => id === 'air-source')!.pence!;
+    expect(of(usual) - of(best)).toBeGreaterThan(5000);
+    expect(best.flat.others).toEqual(usual.flat.others);
   });
   test('keep the rooms within the band, and move more of a narrower one less', () => {
     const wide = usual.two.bestHours!;

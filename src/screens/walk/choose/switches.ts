@@ -32,8 +32,8 @@ const SWITCHES = {
   },
   'best-hours': {
     label: phrase('the best hours'),
-    // Beside a roof or a battery they are not worked out.
-    isThere: (household) => hasTariff(household) && household.roof === undefined && household.battery === undefined,
+    // On one price all day the sun alone makes hours that are better than others.
+    isThere: (household) => hasTariff(household) || household.roof !== undefined,
     isOn: ({ comfort }) => comfort?.hours === 'best',
     turn: (household) => {
       const { hours, ...comfort } = household.comfort ?? {};
