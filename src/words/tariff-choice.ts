@@ -13,6 +13,8 @@ const SAME_SHARE = 0.02;
 const LEAST_PENCE = 500;
 const LEAST_LEFT_KWH = 1;
 const TWENTY = 20;
+/** A home that uses less of its sun than this has more panels than one would believe. */
+const LEAST_USED_SHARE = 0.1;
 
 /** Of 20 futures those in which it is the cheapest: never all, since what moves one tariff alone is in none of them. */
 const ofTwenty = ({ cheapestShare }: Pick<TariffCost, 'cheapestShare'>) => {
@@ -228,6 +230,11 @@ function equipmentSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'
   const own = first?.own;
   if (!first || !own) return [];
   const name = tariffName(first);
+  const use = {
+    name,
+    used: percent((own.ownUseKWh - own.sunLossKWh) / (roof?.madeKWh ?? 1)),
+    rule: percent((roof?.standardUseKWh ?? 0) / (roof?.madeKWh ?? 1)),
+  };
   return [
     ...(roof
       ? [
@@ -238,11 +245,19 @@ function equipmentSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'
               share: percent(roof.coldShare),
             },
           ),
-          say('On “{name}” the home uses about {used} of it itself; the standard’s monthly rule says {rule}.', {
-            name,
-            used: percent((own.ownUseKWh - own.sunLossKWh) / roof.madeKWh),
-            rule: percent(roof.standardUseKWh / roof.madeKWh),
-          }),
+          own.filledKWh > 0
+            ? say(
+                'On “{name}” the home uses about {used} of it itself. The standard’s monthly rule says {rule}, but it knows no battery filled from the grid.',
+                use,
+              )
+            : say('On “{name}” the home uses about {used} of it itself; the standard’s monthly rule says {rule}.', use),
+          ...(own.ownUseKWh < LEAST_USED_SHARE * roof.madeKWh
+            ? [
+                say(
+                  'That is less than a tenth of what the panels make. Check their kWp: a home has seldom more than 20.',
+                ),
+              ]
+            : []),
           ...(own.batteryLossKWh > 0
             ? [
                 say(
@@ -261,6 +276,13 @@ function equipmentSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'
                   source: sayTold(roof.exportPay.origin),
                 })
               : say('Nobody has said what is paid for electricity sent out. It is counted as nothing: type it.'),
+          ...costs
+            .filter((cost) => cost.own?.exportAbovePrice)
+            .map((cost) =>
+              say('On “{name}” more is paid for a kWh sent out than any kWh costs. Check that price.', {
+                name: tariffName(cost),
+              }),
+            ),
           say('Months of sun are the standard’s; which days of them are sunny is made up, always the same.'),
         ]
       : []),

@@ -67,6 +67,7 @@ export function changeByEquipment(
   return {
     unitsPence: priceUnits(boughtKWh) - priceUnits(loadKWh),
     exportPence: sold * exportPence,
+    ...(sunKWh && pencePerKWh.every((pence) => pence < exportPence) ? { exportAbovePrice: true } : {}),
     carKWh: charged,
     carLeftKWh: car ? Math.max(0, car.kWhPerYear - charged) : 0,
     ownUseKWh,

@@ -12,6 +12,8 @@ export const OwnChange = z.object({
   /** Paid for what is sent out, and for a kWh of it where the tariff has a price of its own. */
   exportPence: z.number(),
   exportPencePerKWh: z.number().optional(),
+  /** True where more is paid for a kWh sent out than any half-hour's costs: mostly a slip of the pen. */
+  exportAbovePrice: z.boolean().optional(),
   carKWh: z.number(),
   /** What the car needs at home and its charger cannot give. */
   carLeftKWh: z.number(),

@@ -165,6 +165,12 @@ export const PRICES_SCREEN: Catalogue = {
     'Die Module liefern in einem üblichen Jahr etwa {kWh}, davon {share} von November bis Februar: Zum Heizen bleibt wenig.',
   'On “{name}” the home uses about {used} of it itself; the standard’s monthly rule says {rule}.':
     'Mit „{name}“ verbraucht das Haus etwa {used} davon selbst; nach der Monatsregel der Norm sind es {rule}.',
+  'On “{name}” the home uses about {used} of it itself. The standard’s monthly rule says {rule}, but it knows no battery filled from the grid.':
+    'Mit „{name}“ verbraucht das Haus etwa {used} davon selbst. Die Monatsregel der Norm sagt {rule}, kennt aber keinen Speicher, der aus dem Netz lädt.',
+  'That is less than a tenth of what the panels make. Check their kWp: a home has seldom more than 20.':
+    'Das ist weniger als ein Zehntel dessen, was die Module liefern. Prüfen Sie die kWp: Mehr als 20 hat ein Haus selten.',
+  'On “{name}” more is paid for a kWh sent out than any kWh costs. Check that price.':
+    'Mit „{name}“ bringt eine eingespeiste kWh mehr, als jede bezogene kostet. Prüfen Sie diesen Preis.',
   'Tariff of this estimate': 'Tarif dieser Schätzung',
   '“{name}”.': '„{name}“.',
   'The published average price.': 'Der veröffentlichte Durchschnittspreis.',

@@ -174,6 +174,17 @@ test('what is said: how much in the cold months, both figures of own use, what i
   expect(notes).toContainEqual(expect.stringMatching(/^The car takes 3,350 kWh a year/));
 });
 
+test('more panels than a home could use, and more paid for a kWh than any costs, are asked about by name', () => {
+  const notes = tariffNotes(
+    compare({ roof: { panels: [{ ...roof!.panels[0]!, kWp: 100 }], exportPencePerKWh: given(26) } }),
+  );
+  expect(notes.filter((note) => note.includes('Check'))).toEqual([
+    'That is less than a tenth of what the panels make. Check their kWp: a home has seldom more than 20.',
+    'On “Tariff flat” more is paid for a kWh sent out than any kWh costs. Check that price.',
+  ]);
+  expect(tariffNotes(compare({ roof })).join(' ')).not.toContain('Check');
+});
+
 test('on a stepped price the sun saves the last steps, not the first', () => {
   const stepped = makeTariff('stepped', [
     {

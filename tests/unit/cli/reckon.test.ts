@@ -382,6 +382,7 @@ describe('in German', () => {
 });
 
 describe('what is refused, with exit code 2', () => {
+  const PANELS = { kWp: 4, facing: 'S', pitchDegrees: 30, shading: 'little' };
   const CASES: readonly { name: string; file: unknown; args?: string[]; says: readonly string[] }[] = [
     {
       name: 'a seasonal factor of 0.5',
@@ -407,6 +408,24 @@ describe('what is refused, with exit code 2', () => {
       name: 'a heat loss of 0',
       file: { ...HOUSEHOLD, heat: { heatLossKW: 0 } },
       says: ['heat.heatLossKW', 'The heat loss is 0 kW; it must be more than 0 kW'],
+    },
+    {
+      name: 'panels of 0 kWp on the second slope, a battery and a room band that cannot be, each in words with its remedy',
+      file: {
+        ...HOUSEHOLD,
+        roof: { panels: [PANELS, { ...PANELS, kWp: 0, pitchDegrees: 120 }], exportPencePerKWh: -5 },
+        battery: { usableKWh: 0 },
+        car: { chargerKW: 0 },
+        comfort: { downK: -1 },
+      },
+      says: [
+        'roof.panels.1.kWp: The peak power of the solar panels is 0 kWp; it must be more than 0 kWp. A slope without',
+        'The slope of the solar panels is 120 °; it must be at most 90 °. 0° lies flat',
+        'The price of electricity sent out is -5 p/kWh; it must be at least 0 p/kWh. Where nothing is paid',
+        'The size of the battery is 0 kWh; it must be more than 0 kWh. A battery that holds nothing is left out.',
+        'The power of the charger is 0 kW; it must be at least 1 kW',
+        'How much cooler the rooms may be is -1 K; it must be at least 0 K. It is counted from the usual room',
+      ],
     },
     {
       name: 'several at once, each named',
