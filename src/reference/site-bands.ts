@@ -69,5 +69,5 @@ export const siteBands: SiteBands = {
   /** The upper end is a perfect compressor; the pipe with its clip lies below that by what is lost on the way. */
   compression: { ...customary(0.55, 1), low: 0.55, lostK: 10 },
   /** Alarms lie at 110 to 130 °C by compressor; R32 runs 20 to 50 K hotter than the others. From memory. */
-  hotGas: { R407C: 115, R410A: 115, R134a: 115, R290: 115, R32: 130 },
+  hotGas: { R407C: 115, R410A: 115, R134a: 115, R290: 115, R32: 130, R454B: 120 },
 };

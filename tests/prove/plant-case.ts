@@ -20,13 +20,20 @@ const BAR: Readonly<Record<RefrigerantName, readonly [bubble: readonly number[],
   ],
   R32: alike([4.88, 5.83, 6.91, 8.13, 9.51, 21.9, 24.78, 27.95, 31.41, 35.2, 39.33]),
   R290: alike([2.92, 3.45, 4.06, 4.74, 5.51, 12.18, 13.69, 15.34, 17.13, 19.07, 21.17]),
+  R454B: [
+    [4.62, 5.51, 6.53, 7.67, 8.97, 20.47, 23.14, 26.05, 29.23, 32.69, 36.46],
+    [4.4, 5.25, 6.22, 7.32, 8.57, 19.72, 22.33, 25.18, 28.32, 31.75, 35.5],
+  ],
   R134a: alike([1.64, 2.01, 2.43, 2.93, 3.5, 8.87, 10.17, 11.6, 13.18, 14.92, 16.82]),
 };
 function alike(bar: readonly number[]): readonly [readonly number[], readonly number[]] {
   return [bar, bar];
 }
 /** Glide at one pressure [K], boiling and condensing. */
-const GLIDE: Readonly<Partial<Record<RefrigerantName, readonly [number, number]>>> = { R407C: [6.3, 5] };
+const GLIDE: Readonly<Partial<Record<RefrigerantName, readonly [number, number]>>> = {
+  R407C: [6.3, 5],
+  R454B: [1.5, 1.5],
+};
 /** Hot gas [°C] boiling at −5 and condensing at 45 °C with 5 K of superheat; more for each K of either and of superheat. */
 const HOT_GAS: Readonly<
   Record<RefrigerantName, readonly [at: number, boiling: number, condensing: number, superheat: number]>
@@ -34,6 +41,7 @@ const HOT_GAS: Readonly<
   R407C: [79, -0.8, 1.45, 1.1],
   R410A: [85, -0.9, 1.55, 1.15],
   R32: [110, -1.6, 2.05, 1.33],
+  R454B: [96, -1.1, 1.67, 1.2],
   R290: [68, -0.5, 1.2, 1],
   R134a: [68, -0.5, 1.2, 1.05],
 };

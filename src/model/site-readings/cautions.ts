@@ -1,3 +1,4 @@
+import type { RefrigerantName } from '../shapes/refrigerant.ts';
 import type { SiteReadings } from '../shapes/site-readings.ts';
 import type { CauseId, LikelyCause } from './likely-causes.ts';
 
@@ -12,6 +13,9 @@ export const CAUTIONS = [
   'local-codes',
 ] as const;
 export type Caution = (typeof CAUTIONS)[number];
+
+/** Of class A2L and A3 in ISO 817. */
+const FLAMMABLE: readonly RefrigerantName[] = ['R32', 'R290', 'R454B'];
 
 /** Cautions that belong to what was read and to what may be looked into. Local codes always. */
 export function cautionsFor(readings: SiteReadings, causes: readonly LikelyCause[]): Caution[] {
@@ -28,7 +32,7 @@ export function cautionsFor(readings: SiteReadings, causes: readonly LikelyCause
   ];
   const wanted: Readonly<Record<Caution, boolean>> = {
     refrigerant: gauges || trades.has('refrigerant'),
-    flammable: readings.refrigerant === 'R290' || readings.refrigerant === 'R32',
+    flammable: readings.refrigerant !== undefined && FLAMMABLE.includes(readings.refrigerant),
     electric: readings.inputKW !== undefined || readings.currentA !== undefined || trades.has('electrician'),
     scald: (readings.flowC ?? 0) >= 45 || wet.some((cause) => ids.has(cause)),
     'hot-pipe': readings.dischargeC !== undefined || gauges,

@@ -135,6 +135,8 @@ export const SOURCES: Catalogue = {
     'gov.uk, Boiler Upgrade Scheme; Bekanntmachung vom 9. Juni 2026; 9.000 £ aus zweiter Hand',
   'Lemmon 2003 Int J Thermophys pseudo-pure equation of state; evaluated with the open library CoolProp 8.0.0':
     'Lemmon 2003 Int J Thermophys, Zustandsgleichung wie für einen reinen Stoff; ausgewertet mit der offenen Bibliothek CoolProp 8.0.0',
+  'R32 and R1234yf at 68.9 and 31.1 % by mass as one mixture; evaluated with the open library CoolProp 8.0.0':
+    'R32 und R1234yf zu 68,9 und 31,1 % der Masse als ein Gemisch; ausgewertet mit der offenen Bibliothek CoolProp 8.0.0',
   'Tillner-Roth and Baehr 1994 J Phys Chem Ref Data; evaluated with the open library CoolProp 8.0.0':
     'Tillner-Roth und Baehr 1994 J Phys Chem Ref Data; ausgewertet mit der offenen Bibliothek CoolProp 8.0.0',
   'Tillner-Roth and Yokozeki 1997 J Phys Chem Ref Data; evaluated with the open library CoolProp 8.0.0':

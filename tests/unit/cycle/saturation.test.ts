@@ -33,7 +33,7 @@ describe.each(RefrigerantName.options)('%s', (name) => {
     rows.forEach((row, index) => {
       expect(row.dewBar).toBeLessThanOrEqual(row.bubbleBar);
       if (index > 0) expect(row.dewBar).toBeGreaterThan(rows[index - 1]!.dewBar);
-      if (name === 'R410A' || name === 'R407C') return;
+      if (['R410A', 'R407C', 'R454B'].includes(name)) return;
       expect(row.dewBar).toBe(row.bubbleBar);
       expect(Math.abs(row.vapourKJPerKg - row.liquidKJPerKg - row.latentKJPerKg)).toBeLessThan(0.02);
     });
