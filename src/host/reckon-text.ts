@@ -84,7 +84,15 @@ import { fileAccountLines } from '../words/record-uses.ts';
 import { remarkSentence } from '../words/remarks.ts';
 import { say } from '../words/say.ts';
 import { sayTold } from '../words/say-told.ts';
-import { brineFallText, plantCauseText, siteRemarkSentence, siteSummary } from '../words/site-readings.ts';
+import {
+  brineFallText,
+  gapSentence,
+  plantCauseText,
+  siteRemarkSentence,
+  siteSummary,
+  standingSentence,
+  worthSaying,
+} from '../words/site-readings.ts';
 import { leftOutSentence, systemName } from '../words/systems.ts';
 import { tariffCells, tariffHeadline, tariffHeads, tariffNotes, waysTable } from '../words/tariff-choice.ts';
 import { inColumns } from './columns.ts';
@@ -326,7 +334,9 @@ const plantLines = (plant: Reckoned['plant']): string[] => [
   ...(plant?.visits ?? []).flatMap(({ visit, check }) => [
     `${longDate(visit.date)}: ${siteSummary(check)}`,
     ...check.remarks.map((remark) => `  ${siteRemarkSentence(remark)}`),
+    ...worthSaying(check).map((value) => `  ${standingSentence(value)}`),
     ...check.causes.slice(0, MOST_CAUSES).map((cause) => `  ${plantCauseText(cause)}`),
+    ...check.gaps.map((gap) => `  ${gapSentence(gap)}`),
   ]),
   ...(plant?.course.fall ? [brineFallText(plant.course.fall, siteTables.bands.fixed['brine-in'])] : []),
 ];

@@ -101,6 +101,10 @@ export function standingSentence(value: SiteValue): string {
   return `${stands} ${expectedSentence(value.expected, value)}`;
 }
 
+/** What is worth saying of a visit: the COP, and each result outside its usual band. */
+export const worthSaying = ({ values }: Pick<SiteCheck, 'values'>): SiteValue[] =>
+  values.filter(({ quantity, standing }) => quantity === 'cop' || standing === 'above' || standing === 'below');
+
 function expectedSentence(expected: number, { unit, expectedFrom }: SiteValue): string {
   const value = siteNumber(expected, unit);
   if (expectedFrom === 'rated-points')
@@ -140,7 +144,15 @@ export function siteSummary({ values, remarks, causes }: SiteCheck): string {
   const all = judged.length;
   if (all === 0) return say('There is too little to judge by yet. Read more at the plant.');
   if (outside === 0)
-    return say('All {all} results lie in their usual band. That does not rule out a fault at other times.', { all });
+    return say(
+      '{all, plural, one {The one result lies in its usual band} other {All # results lie in their usual band}}. That does not rule out a fault at other times.',
+      { all },
+    );
+  if (causes.length === 0)
+    return say(
+      '{outside} of {all} results {outside, plural, one {lies} other {lie}} outside the usual band, and no fault known here shows just this. Read again.',
+      { outside, all },
+    );
   return say(
     '{outside} of {all} results {outside, plural, one {lies} other {lie}} outside the usual band. These are hints, not a diagnosis.',
     { outside, all },
@@ -300,8 +312,10 @@ export const orElseSentences = ({ orElse }: LikelyCause): string[] =>
   orElse.map((one) => say('Or: {cause}', { cause: causeSentence(one) }));
 
 /** What would tell the causes of a question apart; an empty text where there is only one cause. */
-export function settlingSentence({ orElse, settling }: LikelyCause): string {
+export function settlingSentence({ cause, orElse, settling }: LikelyCause): string {
   if (orElse.length === 0) return '';
+  // How a gauge was read is told by looking at it, which is what is said first of a slip.
+  if (settling === null && [cause, ...orElse.map((one) => one.cause)].includes('misread')) return '';
   if (settling === null) return say('Nothing more to be read would tell these apart; it takes a look inside.');
   const { by, above, inside, below } = settling;
   const causes = (list: readonly NamedCause[]) => ({ causes: listed(list.map(causeName)) });

@@ -12,6 +12,7 @@ import {
   siteRemarkSentence,
   siteSummary,
   standingSentence,
+  worthSaying,
 } from '../../words/site-readings.ts';
 import type { LetterParts } from './letter-parts.ts';
 
@@ -33,15 +34,13 @@ export function PlantSection({ parts }: { readonly parts: LetterParts }) {
   const given = { household, series: estimate.evidence, reference: referenceOf(household), asOf: writtenOn };
   const { judge, course } = judgePlant(given, siteTables);
   const site = judge(visit);
-  const told = site.values.filter(
-    ({ quantity, standing }) => quantity === 'cop' || standing === 'above' || standing === 'below',
-  );
   return (
     <>
       <h3>{say('At the plant on {date}', { date: longDate(visit.date) })}</h3>
       <p>
-        {siteSummary(site)} {told.map(standingSentence).join(' ')} {site.remarks.map(siteRemarkSentence).join(' ')}{' '}
-        {visit.note} {course.fall ? brineFallText(course.fall, siteTables.bands.fixed['brine-in']) : null}
+        {siteSummary(site)} {worthSaying(site).map(standingSentence).join(' ')}{' '}
+        {site.remarks.map(siteRemarkSentence).join(' ')} {visit.note}{' '}
+        {course.fall ? brineFallText(course.fall, siteTables.bands.fixed['brine-in']) : null}
       </p>
       {site.causes.length > 0 ? (
         <div className="finding">

@@ -134,7 +134,8 @@ export function checkSite(readings: SiteReadings, tables: SiteTables, own: OwnMa
   const circuit = readCircuit(paired, tables);
   values.push(...circuit.values);
   const fits = circuit.remarks.length === 0 && outsideOf(circuit.values).length === 0;
-  const ways = fits ? [] : waysMeant(paired, tables);
+  // What cannot be needs less to speak for a slip than what only lies outside its band.
+  const ways = fits ? [] : waysMeant(paired, tables, circuit.remarks.length > 0 ? 1 : 2);
   const likely = likelyMeant(ways);
   const explained = circuit.remarks.findIndex(({ code }) => PRESSURES.test(code));
   remarks.push(...circuit.remarks.map((one, i) => (i === explained && likely.length > 0 ? { ...one, likely } : one)));

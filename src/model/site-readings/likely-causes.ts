@@ -148,6 +148,8 @@ function placeOf({ quantity, value, band, standing }: SiteValue): number | null 
 
 interface Scored extends NamedCause {
   readonly trade: Trade;
+  /** Whether one of its signs lies clearly outside, and one of those that it always has is seen. */
+  readonly shows: boolean;
   readonly patterns: Readonly<Partial<Record<SiteQuantity, Sign>>>;
   readonly signs: readonly SiteQuantity[];
   readonly against: readonly SiteQuantity[];
@@ -168,6 +170,9 @@ function scoreCause(cause: CircuitCause, places: ReadonlyMap<SiteQuantity, numbe
     cause,
     trade,
     patterns,
+    shows:
+      rows.some((row) => firm(row) && (weigh(row) ?? 0) > 0) &&
+      rows.some((row) => (weigh(row) ?? 0) > 0 && [0, 4].includes(places.get(row[0])!)),
     signs: names(rows.filter((row) => (weigh(row) ?? 0) > 0)),
     against: names(rows.filter((row) => firm(row) && (weigh(row) ?? 0) < 0)),
     unread: names(rows.filter((row) => firm(row) && weigh(row) === null)),
@@ -190,6 +195,7 @@ function scoreMeant({ misreading, values }: Meant, typed: readonly SiteValue[]):
     meant: misreading,
     trade: 'installer',
     patterns: {},
+    shows: mended.length > 0,
     signs: names(mended),
     against: names(spoilt),
     unread: [],
@@ -198,12 +204,19 @@ function scoreMeant({ misreading, values }: Meant, typed: readonly SiteValue[]):
   };
 }
 
+const disputeOf = (a: CauseId, b: CauseId) =>
+  DISPUTED.find(({ between: [one, other] }) => (a === one && b === other) || (a === other && b === one));
+
 /** How far behind the first a cause may lie to be asked with it, by whether the reading that tells them apart is there. */
 function reachOf(a: CauseId, b: CauseId, places: ReadonlyMap<SiteQuantity, number>): number {
   if (a === 'misread' || b === 'misread') return places.has('current') ? REACH.close : REACH.slip;
-  const disputed = DISPUTED.find(({ between }) => between.some((one) => one === a) && between.some((one) => one === b));
-  return disputed && a !== b && !(disputed.until && places.has(disputed.until)) ? REACH.open : REACH.close;
+  const disputed = disputeOf(a, b);
+  return disputed && !(disputed.until && places.has(disputed.until)) ? REACH.open : REACH.close;
 }
+
+/** Whether no reading at all tells the two apart, and what there is speaks clearly for neither. */
+const isAlike = (a: Scored, b: Scored): boolean =>
+  disputeOf(a.cause, b.cause)?.until === null && Math.abs(a.score - b.score) <= REACH.open;
 
 const named = ({ cause, meant }: NamedCause): NamedCause => ({ cause, ...(meant ? { meant } : {}) });
 
@@ -286,13 +299,18 @@ function competing(
     ...ways.map((way) => scoreMeant(way, values)),
     ...CIRCUIT_CAUSES.map((cause) => scoreCause(cause, places)),
   ]
-    .filter(({ score, signs }) => score > LEAST_SCORE && signs.length > 0)
+    .filter(({ score, shows }) => score > LEAST_SCORE && shows)
     .sort((a, b) => b.score - a.score);
   const first = scored[0];
   if (!first) return [];
   const competes = (one: Scored) => one.signs.some((sign) => first.signs.includes(sign));
   const reach = (one: Scored) => reachOf(one.cause, first.cause, places);
-  const near = scored.slice(1).filter((one) => competes(one) && one.score >= first.score - reach(one));
+  const isNear = (one: Scored) => competes(one) && one.score >= first.score - reach(one);
+  const close = scored.slice(1).filter(isNear);
+  // What no reading tells from one of them is asked with it.
+  const near = scored
+    .slice(1)
+    .filter((one) => isNear(one) || (competes(one) && close.some((other) => isAlike(one, other))));
   // What needs asking most comes first: a slip, then what sources dispute.
   const joined = [
     first,
@@ -300,7 +318,7 @@ function competing(
   ];
   const rest = scored.filter((one) => !joined.includes(one) && (!competes(one) || one.score >= first.score - FARTHEST));
   return [joined, ...rest.map((one) => [one])].map((group): LikelyCause => {
-    const { patterns: _patterns, ...lead } = group[0]!;
+    const { patterns: _patterns, shows: _shows, ...lead } = group[0]!;
     return {
       ...lead,
       level: 'cause',

@@ -4,7 +4,7 @@ import { type Misreading, PressureUnit, type SiteReadings, type SiteValue } from
 import { type CircuitTables, readCircuit } from './refrigerant-side.ts';
 
 /** A list longer than this says nothing any more. */
-const MOST_NAMED = 2;
+const MOST_NAMED = 3;
 
 /** Slips that are met, the commoner ones first. Common practice. */
 function misreadingsOf({ refrigerant, suction, discharge }: SiteReadings): Misreading[] {
@@ -42,12 +42,12 @@ export interface Meant {
 export const outsideOf = (values: readonly SiteValue[]): SiteValue[] =>
   values.filter(({ standing }) => standing === 'below' || standing === 'above');
 
-/** Ways to read the pressures under which nothing is impossible and at least two results can be judged. */
-export function waysMeant(readings: SiteReadings, tables: CircuitTables): Meant[] {
+/** Ways to read the pressures under which nothing is impossible and at least `leastJudged` results can be judged. */
+export function waysMeant(readings: SiteReadings, tables: CircuitTables, leastJudged: number): Meant[] {
   return misreadingsOf(readings).flatMap((misreading) => {
     const { values, remarks } = readCircuit(asMeant(readings, misreading), tables);
     const judged = values.filter(({ standing }) => standing !== 'no band').length;
-    return remarks.length === 0 && judged >= 2 ? [{ misreading, values }] : [];
+    return remarks.length === 0 && judged >= leastJudged ? [{ misreading, values }] : [];
   });
 }
 

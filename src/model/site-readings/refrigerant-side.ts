@@ -104,12 +104,18 @@ export function readCircuit(readings: SiteReadings, { refrigerants, bands }: Cir
   if (boiling && condensing) add('pressure-ratio', high! / low!, '', null);
   if (boiling && suctionC !== undefined) add('superheat', suctionC - boiling.dewC, 'K');
   if (condensing && liquidC !== undefined) add('subcooling', condensing.bubbleC - liquidC, 'K');
-  if (boiling && brineOutC !== undefined) add('evaporator-approach', brineOutC - boiling.meanC, 'K');
+  if (boiling && brineOutC !== undefined) {
+    const usual = bands.fixed['evaporator-approach'];
+    const error = meanErrorK(boiling);
+    const band = { ...usual, low: usual.low! - error, high: usual.high! + error };
+    add('evaporator-approach', brineOutC - boiling.meanC, 'K', band);
+  }
   if (condensing && flowC !== undefined) {
     // Water leaves past the hot end of a blend, which condenses half its glide above the middle.
     const usual = bands.fixed['condenser-approach'];
-    const low = usual.low === null ? null : usual.low - (condensing.dewC - condensing.meanC);
-    add('condenser-approach', condensing.meanC - flowC, 'K', { ...usual, low });
+    const error = meanErrorK(condensing);
+    const low = usual.low! - (condensing.dewC - condensing.meanC) - error;
+    add('condenser-approach', condensing.meanC - flowC, 'K', { ...usual, low, high: usual.high! + error });
   }
   if (dischargeC !== undefined)
     add('discharge', dischargeC, '°C', dischargeBand(refrigerant, boiling, condensing, suctionC, bands));
@@ -124,6 +130,9 @@ interface Change {
   readonly bubbleC: number;
   readonly meanC: number;
 }
+
+/** How far the mean may lie from where it is taken, by how much had flashed and how much is vapour yet [K]. A judgement. */
+const meanErrorK = ({ dewC, bubbleC }: Change): number => 0.1 * (dewC - bubbleC);
 
 function meansOf(refrigerant: Refrigerant, foundC: number | null, bar: number | null, side: Side): Change | null {
   if (foundC === null) return null;

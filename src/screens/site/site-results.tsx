@@ -140,7 +140,7 @@ function Causes(props: { readonly causes: readonly LikelyCause[]; readonly from:
   return (
     <ol className="site-causes" start={props.from}>
       {props.causes.map((cause) => (
-        <li key={cause.cause}>
+        <li key={cause.cause + JSON.stringify(cause.meant)}>
           <p>
             {cause.level === 'cause' ? null : <strong>{levelName(cause.level)} </strong>}
             {causeSentence(cause)}

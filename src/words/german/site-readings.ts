@@ -47,8 +47,10 @@ export const SITE_READINGS: Catalogue = {
   'we expect {value}, from a usual machine’s points': 'wir erwarten {value}, nach einer üblichen Wärmepumpe',
   'There is too little to judge by yet. Read more at the plant.':
     'Für ein Urteil ist es noch zu wenig. Lesen Sie an der Anlage mehr ab.',
-  'All {all} results lie in their usual band. That does not rule out a fault at other times.':
-    'Alle {all} Ergebnisse liegen im üblichen Bereich. Einen Fehler zu anderer Zeit schließt das nicht aus.',
+  '{all, plural, one {The one result lies in its usual band} other {All # results lie in their usual band}}. That does not rule out a fault at other times.':
+    '{all, plural, one {Das eine Ergebnis liegt im üblichen Bereich} other {Alle # Ergebnisse liegen im üblichen Bereich}}. Einen Fehler zu anderer Zeit schließt das nicht aus.',
+  '{outside} of {all} results {outside, plural, one {lies} other {lie}} outside the usual band, and no fault known here shows just this. Read again.':
+    '{outside} von {all} Ergebnissen {outside, plural, one {liegt} other {liegen}} außerhalb des üblichen Bereichs, und kein hier bekannter Fehler zeigt genau das. Lesen Sie noch einmal ab.',
   '{outside} of {all} results {outside, plural, one {lies} other {lie}} outside the usual band. These are hints, not a diagnosis.':
     '{outside} von {all} Ergebnissen {outside, plural, one {liegt} other {liegen}} außerhalb des üblichen Bereichs. Das sind Hinweise, keine Diagnose.',
   'Too little to judge by.': 'Zu wenig für ein Urteil.',

@@ -37,7 +37,10 @@ test.each([
   const brine = { brineInC: 5, brineOutC: 2 };
   const readBeside = { ...brine, flowC: 42, returnC: 36, suctionC: 5, liquidC: 37 };
   // Water at 45 °C is warmer than the middle of the glide, and still colder than its hot end.
-  for (const around of [{}, readBeside, { ...brine, flowC: 45, returnC: 39 }]) {
+  // A floor at 40 °C on such a machine; and autumn brine.
+  const floor = { brineInC: 5, brineOutC: 0, flowC: 40, returnC: 35 };
+  const autumn = { brineInC: 8, brineOutC: 5, flowC: 46, returnC: 40 };
+  for (const around of [{}, readBeside, { ...brine, flowC: 45, returnC: 39 }, floor, autumn]) {
     const check = checkSite({ refrigerant: 'R407C', ...around, ...pressures }, siteTables);
     expect(check.values.filter(({ standing }) => standing === 'above' || standing === 'below')).toEqual([]);
     expect([check.causes, check.remarks]).toEqual([[], []]);
@@ -68,6 +71,38 @@ test.each([
 ] as [string, Partial<SiteReadings>, string[] | undefined][])('%s', (_, change, causes) => {
   expect(firstOf(change)).toEqual(causes);
 });
+
+test('a low COP alone names nothing in the circuit, of which nothing was read', () => {
+  const check = checkSite(
+    { brineInC: 4, brineOutC: 1, flowC: 40, returnC: 35, waterFlowLPerMin: 18, inputKW: 3.2 },
+    siteTables,
+  );
+  expect(check.causes.map(({ cause, orElse }) => [cause, orElse])).toEqual([['heater-counted', []]]);
+});
+
+// Pressures by CoolProp 8.0.0: dew at −5 °C and bubble at 36 °C; then at 7 and 49 °C.
+test.each([
+  { refrigerant: 'R290', winter: [4.06, 12.47, 58], summer: [5.84, 16.76, 65] },
+  { refrigerant: 'R32', winter: [6.91, 22.45, 92], summer: [10.11, 30.69, 100] },
+  { refrigerant: 'R410A', winter: [6.78, 21.98, 72], summer: [9.91, 30.01, 77] },
+  { refrigerant: 'R134a', winter: [2.43, 9.12, 57], summer: [3.74, 12.85, 64] },
+  { refrigerant: 'R454B', winter: [6.22, 20.98, 84], summer: [9.11, 28.56, 90] },
+] as const)(
+  'a sound machine on $refrigerant, heating in winter and making hot water in summer',
+  ({ refrigerant, winter, summer }) => {
+    const absolute = (value: number) => ({ value, unit: 'bar', basis: 'absolute' }) as const;
+    const seen = (around: SiteReadings, [suction, discharge, dischargeC]: readonly [number, number, number]) => {
+      const pressures = { suction: absolute(suction), discharge: absolute(discharge) };
+      const check = checkSite({ refrigerant, ...around, ...pressures, dischargeC }, siteTables);
+      const outside = check.values.filter(({ standing }) => standing === 'above' || standing === 'below');
+      return [...outside, ...check.causes, ...check.remarks];
+    };
+    expect(seen({ brineInC: 2, brineOutC: -1, flowC: 35, returnC: 30, suctionC: 1, liquidC: 32 }, winter)).toEqual([]);
+    expect(seen({ brineInC: 14, brineOutC: 11, flowC: 48, returnC: 41, suctionC: 13, liquidC: 44 }, summer)).toEqual(
+      [],
+    );
+  },
+);
 
 describe('the order of what is said', () => {
   test('brine at its freezing point goes before sums that do not meet', () => {
@@ -121,6 +156,12 @@ describe('readings that cannot be, and the slip behind them', () => {
       'All would fit if suction and discharge were exchanged.',
     ],
     ['a pressure beyond the critical point', { discharge: gauge(60) }, 'above-critical', ''],
+    [
+      'psi typed as bar',
+      { suction: gauge(50), discharge: gauge(250) },
+      'above-critical',
+      'All would fit if the pressures are in psi.',
+    ],
     ['no pressure at all', { suction: { value: -1, unit: 'bar', basis: 'absolute' } }, 'no-pressure', ''],
     ['boiling above the brine', { suction: gauge(5), suctionC: 8 }, 'boiling-above-brine', ''],
     ['liquid too warm', { liquidC: 50 }, 'liquid-above-condensing', ''],
