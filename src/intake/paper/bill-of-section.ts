@@ -18,10 +18,13 @@ import type { Totals } from './totals.ts';
 import { registersOf, type Section, sumQuantity } from './understand.ts';
 import { ACTUAL, BY_CUSTOMER, ESTIMATED } from './vocabulary.ts';
 
+/** The first reading and the last. */
+export type Readings = Pick<Difference, 'earlier' | 'later'>;
+
 export interface SectionBill {
   readonly bill: Bill;
   /** Readings by the meter's name. */
-  readonly readings: ReadonlyMap<string, Difference>;
+  readonly readings: ReadonlyMap<string, Readings>;
   readonly vatRate: number;
 }
 
@@ -51,7 +54,7 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
   const { lines, totals } = section;
   const energies = lines.filter(({ kind }) => kind === 'energy');
   const gas = fuel === 'gas' && section.gas.length === 1 ? section.gas[0] : undefined;
-  const readings = new Map<string, Difference>();
+  const readings = new Map<string, Readings>();
   const registers = registersOf(lines);
   const several = registers.length > 1;
   const meters = registers.map((own): BillMeter => {
@@ -66,8 +69,11 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
     // Two registers may have used as much: readings beside words for another register are that one's.
     const namedBy = ({ used }: Difference) => registerNamed(rows[used.row]!.words.split('\t').join(' '));
     const mine = several ? fitting.filter((one) => [undefined, own[0]!.register].includes(namedBy(one))) : fitting;
+    const whole = mine.filter(({ used }) => gas || Math.abs(used.value - units) < 1e-6);
     const found =
-      mine.find((one) => namedBy(one) === own[0]!.register) ?? (mine.length === 1 || !several ? mine[0] : undefined);
+      whole.find((one) => namedBy(one) === own[0]!.register) ??
+      (whole.length === 1 || !several ? whole[0] : undefined) ??
+      joined(mine, units);
     if (found) readings.set(name, found);
     // A counter of therms or of cubic feet that a factor turns into them is no counter of kWh.
     const isCounter = kWhPerUnit(own[0]!) === 1;
@@ -140,6 +146,15 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
   };
   const bill = Bill.safeParse(draft);
   return bill.success ? { bill: bill.data, readings, vatRate: rate ?? 0 } : undefined;
+}
+
+/** Stretches that follow each other, such as those before and after a change of price, from the first reading to the last. */
+function joined(stretches: readonly Difference[], units: number): Readings | undefined {
+  const inOrder = stretches.toSorted((a, b) => a.earlier.value - b.earlier.value);
+  const [first, last] = [inOrder[0], inOrder.at(-1)];
+  const isChain = inOrder.every((one, i) => i === 0 || one.earlier.value === inOrder[i - 1]!.later.value);
+  if (!first || !last || !isChain || Math.abs(last.later.value - first.earlier.value - units) > 1e-6) return undefined;
+  return { earlier: first.earlier, later: last.later };
 }
 
 const levyName = ({ quantity, amount }: PaperLine): string =>

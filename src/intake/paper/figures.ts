@@ -5,7 +5,7 @@ import { civilDay } from '../dates/stamp-reader.ts';
 import { readAwkwardNumber } from '../numbers/read-number.ts';
 import type { Word } from '../terms/paper-reading.ts';
 import { type Row, textOfRow } from './page.ts';
-import { STANDING } from './vocabulary.ts';
+import { NET, STANDING, TOTAL, VAT } from './vocabulary.ts';
 
 /** What a number is of, as far as its own unit or its column says. `price` is money for one of something. */
 export type FigureKind =
@@ -68,7 +68,8 @@ export interface RowFacts {
 }
 
 type Decimal = '.' | ',';
-const MONTH = '[A-Za-zäÄ]{3,9}';
+/** Maart is a month, "12 maanden" are a count of them. */
+const MONTH = '(?!maand)[A-Za-zäÄ]{3,9}';
 type FoundDay = Pick<DateMark, 'day' | 'otherDay'>;
 const DATES: readonly (readonly [RegExp, (match: RegExpMatchArray) => FoundDay | undefined])[] = [
   // The first of two days whose year, or whose month too, stands behind the second.
@@ -91,7 +92,7 @@ const DATES: readonly (readonly [RegExp, (match: RegExpMatchArray) => FoundDay |
   // A date without its year takes that of the next one.
   [
     new RegExp(
-      `(?<![\\d.,])(\\d{1,2})(?:st|nd|rd|th|\\.)?[ -]?(${MONTH})\\.?,?(?:[ -](\\d{4}|\\d{2}(?=\\s|$|[,.;)–-])))?(?![\\d])`,
+      `(?<![\\d.,])(\\d{1,2})(?:st|nd|rd|th|\\.)?(?: (?:of|de))?[ -]?(${MONTH})\\.?,?(?:(?: de)?[ -]?(\\d{4}|\\d{2}(?=\\s|$|[,.;)–-])))?(?![\\d])`,
       'g',
     ),
     ([, day, month = '', year]) =>
@@ -121,16 +122,21 @@ const NO_NUMBERS: readonly RegExp[] = [
   /\p{L}[\p{L}\d]*-?\d[\p{L}\d-]*/gu,
 ];
 const UNITS =
-  /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|¢|£|€|\$|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>kWh|therms?|ccf|units?|einheit|days?|tag|jour|dag|months?|monat|mois|maand|years?|jahr|jaar|an|a\b)|(?<energy>kWh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<days>days?|tagen?|tage|nights?|jours?|dagen)|(?<months>months?|monaten?|monate|mois|maanden)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
+  /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|¢|£|€|\$|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>kWh|therms?|ccf|units?|einheit|days?|tag|jour|dag|giorno|día|months?|monat|mois|maand|mes[ei]?|years?|jahr|jaar|an|a\b)|(?<energy>kWh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<days>days?|tagen?|tage|nights?|jours?|dagen|giorni|días)|(?<months>months?|monaten?|monate|mois|maanden?|mes[ei]s?|mesi)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
 const NUMBER =
-  /(?<![\p{L}\d.,/])(?<open>[-−–+] ?|\()?(?<money>£|€|\$|EUR |GBP )? ?(?<minus>[-−–])?(?<body>\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€$]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+)?)(?![\d])/gu;
+  /(?<![\p{L}\d.,/])(?<open>[-−–+] ?|\()?(?<money>£|€|\$|EUR |GBP )? ?(?<minus>[-−–])?(?<body>\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€$]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+|(?<=\p{Ll} \d{1,3})(?:[ \u00a0\u202f]\d{3})+(?= ?kWh))?)(?![\d])/gu;
 
 /** Reads the rows under one decimal sign. */
 export function readRows(rows: readonly Row[], decimal: Decimal): RowFacts[] {
   const plain = rows.map((row, number) => readRow(row, number, decimal));
   return plain.map((facts, i) => ({
     ...facts,
-    figures: facts.figures.map((figure) => withHeading(withUnitBelow(figure, plain, i), plain, i)),
+    figures: facts.figures.map((figure) => {
+      const headed = withHeading(figure, plain, i);
+      return headed.kind === figure.kind || !isHeadingBelow(figure, plain, i)
+        ? withHeading(withUnitBelow(figure, plain, i), plain, i)
+        : headed;
+    }),
   }));
 }
 
@@ -246,7 +252,7 @@ function kindOf(money: string | undefined, unit: Record<string, string | undefin
 }
 
 const perOf = (word: string): NonNullable<Figure['per']> =>
-  /^(d|tag|jo)/i.test(word) ? 'day' : /^m/i.test(word) ? 'month' : /^(y|j|a)/i.test(word) ? 'year' : 'unit';
+  /^(d|tag|jo|gi)/i.test(word) ? 'day' : /^m/i.test(word) ? 'month' : /^(y|j|a)/i.test(word) ? 'year' : 'unit';
 
 function dayOfNumbers([, one, mark, three, four = '']: RegExpMatchArray): FoundDay | undefined {
   const year = fullYear(four);
@@ -293,6 +299,13 @@ function withUnitBelow(figure: Figure, rows: readonly RowFacts[], at: number): F
   return figure;
 }
 
+/** Whether the words under a number are no unit of it but the heading of another table, whose numbers stand as close. */
+function isHeadingBelow({ box: { page } }: Figure, rows: readonly RowFacts[], at: number): boolean {
+  const [own, words, next] = rows.slice(at, at + 3);
+  if (!words || next?.row.page !== page || next.figures.length < 2 || words.figures.length > 0) return false;
+  return next.row.y - words.row.y <= (words.row.y - own!.row.y) * GAP;
+}
+
 const LOOK_UP = 16;
 /** Times the distance of the rows below. */
 const GAP = 1.5;
@@ -326,8 +339,12 @@ function withHeading(figure: Figure, rows: readonly RowFacts[], at: number): Fig
   const kind = kindOfHeading(heading, figure);
   // In a column of units the days of a standing charge stand too.
   const isOfDays = kind.kind === 'energy' && STANDING.test(rows[at]!.words);
-  return { ...figure, heading, ...(isOfDays ? {} : kind) };
+  // A table of sums below one of prices has no heading of its own.
+  const isSum = kind.kind === 'price' && figure.decimals === 2 && SUMS.some((one) => one.test(rows[at]!.words));
+  return { ...figure, heading, ...(isOfDays || isSum ? {} : kind) };
 }
+
+const SUMS: readonly RegExp[] = [NET, VAT, TOTAL];
 
 /** The words of a heading that stand close to one of them. */
 function cellAround({ words, height }: Row, word: Word): string {

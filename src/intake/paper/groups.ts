@@ -91,7 +91,7 @@ export function grandTotal(groups: readonly ChargeGroup[], rows: readonly RowFac
   const pence = groups.reduce((sum, { totals: { totalPence } }) => sum + totalPence, 0);
   const printed = rows
     .flatMap(({ figures }) => figures)
-    .filter((one) => isMoney(one) && penceOf(one) === pence && !totals.includes(one));
+    .filter((one) => isMoney(one) && !one.negative && penceOf(one) === pence && !totals.includes(one));
   const [grand] = printed;
   if (!grand || groups.length < 2) return undefined;
   const sum = `${totals.map(({ text }) => text).join(' + ')} = ${grand.text}`;
@@ -107,17 +107,15 @@ export function areApart(a: ChargeGroup, b: ChargeGroup): boolean {
 }
 
 const ABOVE = 4;
-/** Whether the words beside or above some charges say that they are compared or foreseen. */
+/** Whether the words beside or above some charges say that they are compared or foreseen; of a list the words above it. */
 export function isCompared(
   lines: readonly Pick<PaperLine, 'amount' | 'quantity'>[],
   rows: readonly RowFacts[],
 ): boolean {
-  return lines.every(({ amount, quantity }) => {
-    const at = Math.min(amount.row, quantity?.row ?? amount.row);
-    if (COMPARED.test(rows[at]!.words)) return true;
-    for (let above = at - 1; above >= Math.max(0, at - ABOVE); above--) {
-      if (COMPARED.test(rows[above]!.words)) return true;
-    }
-    return false;
+  const starts = lines.map(({ amount, quantity }) => Math.min(amount.row, quantity?.row ?? amount.row));
+  return starts.every((start) => {
+    let at = start;
+    while (starts.includes(at - 1)) at--;
+    return rows.slice(Math.max(0, at - ABOVE), start + 1).some(({ words }) => COMPARED.test(words));
   });
 }

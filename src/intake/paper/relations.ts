@@ -82,7 +82,7 @@ export function findProducts(rows: readonly RowFacts[]): Product[] {
         );
     }
   });
-  return settle(found, ({ amount, price }) => [amount, price]);
+  return settle(found, ({ amount, price }) => [[amount], [price]]);
 }
 
 /** A price and an amount in one row whose quantity stands elsewhere: among the uses that are proved, and the days. */
@@ -105,7 +105,7 @@ export function findFarProducts(
         }),
       );
   });
-  return settle(more, ({ amount, price }) => [amount, price]);
+  return settle(more, ({ amount, price }) => [[amount], [price]]);
 }
 
 const near = (rows: readonly RowFacts[], at: number): Figure[] =>
@@ -124,13 +124,20 @@ function productsOf(
   const found: Product[] = [];
   let tried = 0;
   for (const quantity of quantities) {
-    if (quantity.value <= 1 || quantity.kind === 'price' || quantity.kind === 'heat' || quantity.kind === 'reading')
+    // One month at a price for a month is said twice, and is a charge all the same.
+    const isMonth = quantity.kind === 'months' && quantity.value === 1 && place === IN_ROW;
+    if (
+      (quantity.value <= 1 && !isMonth) ||
+      quantity.kind === 'price' ||
+      quantity.kind === 'heat' ||
+      quantity.kind === 'reading'
+    )
       continue;
     if (quantity.kind === 'money' && quantity.decimals > 0) continue;
     for (const price of prices) {
       if (price === quantity || price === amount || price.value === 0 || isQuantity(price) || price.kind === 'reading')
         continue;
-      if (price.kind === 'heat') continue;
+      if (price.kind === 'heat' || (isMonth && price.per !== 'month')) continue;
       for (const pence of penceWays(price)) {
         tried++;
         const product = makeProduct(quantity, price, amount, pence, target);
@@ -176,13 +183,16 @@ export function findDifferences(rows: readonly RowFacts[]): Difference[] {
       if (used.value <= 0 || !['energy', 'volume', 'plain'].includes(used.kind) || used.decimals > 3) continue;
       const inRow = figures.filter((one) => one !== used && isReading(one));
       const hasWords = READING.test(`${words} ${inRow.map(({ heading }) => heading).join(' ')}`);
+      // Net, tax and gross beside each other are no readings.
+      if (used.kind === 'plain' && used.decimals === 2 && !hasWords) continue;
       found.push(...differencesOf(used, inRow, IN_ROW + (hasWords ? 2 : 0)));
       if (used.kind === 'plain') continue;
       const about = near(rows, at).filter((one) => one !== used && isReading(one) && saysReading(one, rows));
       found.push(...differencesOf(used, about, 2));
     }
   });
-  return settle(found, ({ earlier, later, used }) => [earlier, later, used]);
+  // A reading between two others ends one stretch and begins the next.
+  return settle(found, ({ earlier, later, used }) => [[earlier, 'earlier'], [later, 'later'], [used]]);
 }
 
 const isReading = ({ kind, decimals }: Figure) =>
@@ -275,17 +285,23 @@ export function findGasSums(rows: readonly RowFacts[], differences: readonly Dif
       }
     }
   }
-  return settle(found, ({ energy }) => [energy]);
+  return settle(found, ({ energy }) => [[energy]]);
 }
 
 /** From the surest down, each number in one role of its kind. */
-function settle<P extends Proof>(found: readonly P[], rolesOf: (one: P) => readonly Figure[]): P[] {
-  const taken = new Set<Figure>();
+function settle<P extends Proof>(
+  found: readonly P[],
+  rolesOf: (one: P) => readonly (readonly [Figure, ('earlier' | 'later')?])[],
+): P[] {
+  const taken = new Map<Figure, 'earlier' | 'later' | undefined>();
   const kept: P[] = [];
   for (const one of found.toSorted((a, b) => b.bits - a.bits)) {
     const roles = rolesOf(one);
-    if (one.bits < LEAST_BITS || roles.some((figure) => taken.has(figure))) continue;
-    for (const figure of roles) taken.add(figure);
+    const isTaken = roles.some(
+      ([figure, role]) => taken.has(figure) && (!role || !taken.get(figure) || taken.get(figure) === role),
+    );
+    if (one.bits < LEAST_BITS || isTaken) continue;
+    for (const [figure, role] of roles) taken.set(figure, role);
     kept.push(one);
   }
   return kept;

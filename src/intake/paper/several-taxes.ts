@@ -42,7 +42,9 @@ function taxesOnAll(
       const totalPence = all + penceOf(one.tax) + penceOf(other.tax);
       const total = rows
         .flatMap(({ figures, words }) => figures.map((figure) => ({ figure, isNamed: TOTAL.test(words) })))
-        .filter(({ figure }) => isMoney(figure) && !taken.has(figure) && penceOf(figure) === totalPence)
+        .filter(
+          ({ figure }) => isMoney(figure) && !figure.negative && !taken.has(figure) && penceOf(figure) === totalPence,
+        )
         .toSorted((a, b) => Number(b.isNamed) - Number(a.isNamed))[0]?.figure;
       if (!total) continue;
       const parts = [...lines.map(({ amount }) => amount), ...before.map(({ figure }) => figure), one.tax, other.tax];

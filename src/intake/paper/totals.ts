@@ -1,6 +1,7 @@
 /** From the charges to the total: discounts, VAT on the sum or inside it, what was carried over and what is due. */
 import type { Figure, RowFacts } from './figures.ts';
 import { type Extra, extrasBetween, type PaperLine } from './lines.ts';
+import type { Row } from './page.ts';
 import { isMoney, LEAST_BITS, type Proof, penceOf } from './relations.ts';
 import { ADDED, BALANCE, DUE, INCLUDES_VAT, NET, NEXT_PAYMENT, PAYMENT, TOTAL, VAT } from './vocabulary.ts';
 
@@ -46,13 +47,38 @@ const isRate = ({ kind, value }: Figure): boolean => kind === 'percent' && value
 /** Points across. */
 const IN_CARD = 80;
 
+/** Rows of a table whose head names the tax. */
+const COLUMN_ROWS = 14;
+/** In the column of a number of the table's head: no other number is nearer to it from either side. */
+function isBelow(head: Figure, figure: Figure, { page, words }: Row): boolean {
+  const middle = ({ box }: Figure) => box.x + box.width / 2;
+  const away = Math.abs(middle(figure) - middle(head));
+  return page === head.box.page && words.every(({ x, width }) => Math.abs(x + width / 2 - middle(head)) >= away - 1);
+}
+
 /** VAT rows: a share in per cent and a sum of money, in one row or in two that follow each other. */
 export function vatRows(rows: readonly RowFacts[], taken: ReadonlySet<Figure>): VatFound[] {
   const elsewhere = rows.flatMap(({ figures, words }) => (VAT.test(words) ? figures.filter(isRate) : []));
   return rows.flatMap(({ figures, words }, at) => {
+    // In a table of rates the word stands above the column.
+    const headed = figures.filter(({ heading }) => VAT.test(heading));
+    if (!VAT.test(words) && headed.length === 1 && !taken.has(headed[0]!) && isMoney(headed[0]!))
+      return figures.filter(isRate).map((rate) => ({ rate, tax: headed[0]!, included: false }));
     if (!VAT.test(words)) return [];
     const included = INCLUDES_VAT.test(words) || INCLUDES_VAT.test(rows[at]!.text);
     const near = [...figures, ...(rows[at - 1]?.figures ?? [])].filter(isRate);
+    // At the head of a column of taxes.
+    const [headRate] = figures.filter(isRate);
+    if (headRate && !figures.some(isMoney) && words.split('\t').length > 1) {
+      const column = rows
+        .slice(at + 1, at + 1 + COLUMN_ROWS)
+        .flatMap((one) =>
+          one.figures.filter(
+            (tax) => isMoney(tax) && !taken.has(tax) && tax.value > 0 && isBelow(headRate, tax, one.row),
+          ),
+        );
+      if (column.length > 0) return column.map((tax) => ({ rate: headRate, tax, included: false }));
+    }
     const rates = near.length > 0 ? near : elsewhere;
     // In a card the sum stands under the words, with other cards' lines between.
     const under = rows
@@ -77,7 +103,8 @@ export function findTotals({ rows, lines, taken }: TotalsInput): Totals | undefi
   const bare = sumOf(lines.map(signedPence));
   const printed = rows
     .flatMap(({ figures }) => figures)
-    .filter((one) => isMoney(one) && !taken.has(one) && one.value > 0);
+    // Charges come to more than nothing: what is printed with a minus is no sum of them.
+    .filter((one) => isMoney(one) && !taken.has(one) && one.value > 0 && !one.negative);
   const vats = vatRows(rows, taken);
   const extras = extrasAbout({ rows, lines, taken }, vats);
   let best: Totals | undefined;
@@ -193,8 +220,10 @@ function settleNet(input: NetInput): Totals | undefined {
   const later =
     total || vat
       ? afterVat(
-          rest.filter(({ figure }) => figure !== vat?.tax),
+          rest,
           grossPence,
+          // A sum said again is no credit, nor what is left without it a total.
+          new Set([netPence, grossPence, sumOf(lines.map(signedPence)), ...(vat ? [penceOf(vat.tax)] : [])]),
           prefer,
         )
       : undefined;
@@ -225,12 +254,14 @@ function settleNet(input: NetInput): Totals | undefined {
 function afterVat(
   rest: readonly Extra[],
   grossPence: number,
+  known: ReadonlySet<number>,
   prefer: (pence: number, words: RegExp, not?: readonly (Figure | undefined)[]) => Figure | undefined,
 ) {
-  for (const after of subsetsOf(rest)) {
-    if (after.length === 0) continue;
+  for (const after of subsetsOf(rest.filter(({ figure }) => !known.has(penceOf(figure))))) {
+    const pence = grossPence + sumOf(after.map((one) => one.pence));
+    if (after.length === 0 || known.has(pence)) continue;
     const total = prefer(
-      grossPence + sumOf(after.map(({ pence }) => pence)),
+      pence,
       TOTAL,
       after.map(({ figure }) => figure),
     );

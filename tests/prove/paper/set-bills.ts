@@ -1527,5 +1527,91 @@ TO PAY...........................................................${en(use + year
     ['electricity', '2026-07-01', '2026-10-01', 1177, use + yearly + vat],
   );
 }
+{
+  const [use, standing] = [times(1204, 29.04), times(92, 46.5)];
+  const off = share(3, use + standing);
+  const net = use + standing - off;
+  add(
+    'a discount for paying soon, its sum said before and after',
+    UK,
+    `
+Sedge & Rush Energy
+Electricity, 1 April 2026 to 1 July 2026
+Units used                   1204 kWh at 29.04p        ${gb(use)}
+Standing charge              92 days at 46.50p         ${gb(standing)}
+Charges                                                ${gb(use + standing)}
+Prompt payment discount 3%                             -${gb(off)}
+Charges after discount                                 ${gb(net)}
+VAT 5% on ${gb(net)}                                      ${gb(share(5, net))}
+Total                                                  ${gb(net + share(5, net))}
+`,
+    ['electricity', '2026-04-01', '2026-07-02', 1204, net + share(5, net)],
+  );
+}
+{
+  const [before, after] = [times(388, 24.9), times(291, 27.35)];
+  const [days, more] = [times(41, 48.2), times(50, 51.9)];
+  const net = sum(before, after, days, more);
+  add(
+    'a reading estimated at the change of price, between two others',
+    UK,
+    `
+Electricity, 12 February 2026 to 13 May 2026
+Date           Reading    How
+12 Feb 2026    50 112     we read it
+25 Mar 2026    50 500     estimated
+13 May 2026    50 791     smart
+Until 24 March 2026
+388 kWh x 24.90p         ${gb(before)}
+41 days x 48.20p         ${gb(days)}
+From 25 March 2026
+291 kWh x 27.35p         ${gb(after)}
+50 days x 51.90p         ${gb(more)}
+Before VAT               ${gb(net)}
+VAT at 5%                ${gb(share(5, net))}
+Your electricity         ${gb(net + share(5, net))}
+`,
+    ['electricity', '2026-02-12', '2026-05-14', 679, net + share(5, net)],
+  );
+}
+{
+  const [energy, base, paid] = [times(3010, 30.2), times(12, 1100), 110_924];
+  const net = energy + base;
+  add(
+    'Netto, USt und Brutto als Spalten, auch der Abschläge',
+    DE,
+    `
+Stromabrechnung, Zeitraum 01.01.2025 bis 31.12.2025
+                   Netto €    USt 19 % €    Brutto €
+Rechnungsbetrag    ${de(net)}    ${de(share(19, net))}    ${de(net + share(19, net))}
+Abschläge          ${de(paid)}    ${de(share(19, paid))}    ${de(paid + share(19, paid))}
+Berechnung
+Arbeitspreis    3.010 kWh × 30,20 ct/kWh    ${de(energy)}
+Grundpreis      12 Monate × 11,00 €/Monat    ${de(base)}
+Summe                                       ${de(net)}
+`,
+    ['electricity', '2025-01-01', '2026-01-01', 3010, net + share(19, net)],
+  );
+}
+{
+  const [use, night, days] = [times(967, 27.31), times(418, 13.66), times(89, 52.71)];
+  const net = sum(use, night, days);
+  add(
+    'a second table right below the first, no signs of money',
+    UK,
+    `
+Whinchat Electric Ltd, account period 3 December 2025 to 1 March 2026
+                   kWh      pence per kWh      £
+Day                967      27.31              ${en(use)}
+Night              418      13.66              ${en(night)}
+                   days     pence per day      £
+Standing charge    89       52.71              ${en(days)}
+Charges excluding VAT       ${en(net)}
+VAT at 5.0%                 ${en(share(5, net))}
+Charges including VAT       ${en(net + share(5, net))}
+`,
+    ['electricity', '2025-12-03', '2026-03-02', 1385, net + share(5, net)],
+  );
+}
 
 export const SET_BILLS: readonly SetBill[] = bills;
