@@ -40,15 +40,22 @@ const encoded = (text: string): string =>
     .map((letter) => (/[\\()]/.test(letter) ? `\\${letter}` : letter))
     .join('');
 
-/** `turned` sets every page upside down. */
-export function writePdf(pages: readonly (readonly PlacedText[])[], turned = false): Uint8Array {
+function turnedAbout(degrees: number): string {
+  const [cos, sin] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+  const [x, y] = [A4.width / 2, A4.height / 2];
+  const matrix = [cos, sin, -sin, cos, x - x * cos + y * sin, y - x * sin - y * cos];
+  return matrix.map((value) => value.toFixed(5)).join(' ');
+}
+
+/** `degrees` turns every page about its middle. */
+export function writePdf(pages: readonly (readonly PlacedText[])[], degrees = 0): Uint8Array {
   const objects: string[] = ['<< /Type /Catalog /Pages 2 0 R >>', ''];
   const add = (body: string) => objects.push(body);
   const fonts = ['Helvetica', 'Helvetica-Bold'].map((name) =>
     add(`<< /Type /Font /Subtype /Type1 /BaseFont /${name} /Encoding /WinAnsiEncoding >>`),
   );
   const kids = pages.map((texts) => {
-    const turn = turned ? `-1 0 0 -1 ${A4.width} ${A4.height} cm\n` : '';
+    const turn = degrees === 0 ? '' : `${turnedAbout(degrees)} cm\n`;
     const body = texts
       .map(
         ({ text, x, y, size, bold }) =>

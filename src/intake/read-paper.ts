@@ -10,7 +10,7 @@ import type { Box } from './paper/figures.ts';
 import { gatherSheets, MOST_PICTURES, type PaperFault, type Sheet } from './paper/gather-sheets.ts';
 import { isCompared } from './paper/groups.ts';
 import { findLeftOver, saysNoBill, textOfLeft } from './paper/left-over.ts';
-import type { PaperLine } from './paper/lines.ts';
+import { isLeftOut, type PaperLine } from './paper/lines.ts';
 import { type Looks, lookAtSheets } from './paper/look-at-sheets.ts';
 import { MOST_PAGES } from './paper/pdf-words.ts';
 import { MOST_POINTS } from './paper/picture.ts';
@@ -136,9 +136,10 @@ export function readPages(
   const how = { decimal: choices.decimal, dayFirst: choices.dayFirst, monthFirst: writesMonthFirst(context.zone) };
   const { bills, doubt } = splitBills(corrected, said.bills, (some) => understand(some, how));
   const isWater = bills.some((one) => one.isWater);
+  const isHeat = bills.some((one) => one.isHeat);
   if (bills.every(({ sections }) => sections.length === 0)) {
     const none = pages.some(({ picture }) => picture) ? 'picture-no-bill' : 'paper-no-bill';
-    book.add(isWater ? 'paper-water-only' : none, 'refusal');
+    book.add(isHeat ? 'paper-heat-only' : isWater ? 'paper-water-only' : none, 'refusal');
     return resultOf(fileName, choices, book);
   }
   if (doubt !== undefined) book.add('paper-several-asked', 'question', { found: doubt });
@@ -172,6 +173,7 @@ export function readPages(
         : [],
     );
   if (isWater) book.add('paper-water-left-out', 'note');
+  if (isHeat) book.add('paper-heat-left-out', 'note');
   if (bills.some(({ isExport }) => isExport)) book.add('paper-export-left-out', 'note');
   book.add('paper-names-left-out', 'note');
   const isOpen = book.list().some(({ weight }) => weight !== 'note');
@@ -238,7 +240,7 @@ function readSection(
 ): ReadSection {
   const said = choices.paper ?? {};
   const chosen = choices.carrier === 'electricity' || choices.carrier === 'gas' ? choices.carrier : undefined;
-  const named = section.fuel === 'water' ? undefined : section.fuel;
+  const named = isLeftOut(section.fuel) ? undefined : section.fuel;
   const byUnit = section.gas.length > 0 ? ('gas' as const) : undefined;
   const fuel = named ?? byUnit ?? chosen;
   const faults = faultsOf(section, rows, together !== undefined);

@@ -460,8 +460,12 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} is a bill for water, and nothing of it is needed here. Choose the bill for electricity or gas.',
   ),
   'paper-water-left-out': phrase('{file} names water or sewage too. That was left out.'),
+  'paper-heat-only': phrase(
+    '{file} is a bill for heat from a network. Only bills for electricity or gas are read here.',
+  ),
+  'paper-heat-left-out': phrase('{file} names heat from a network too. That was left out.'),
   'paper-no-bill-asked': phrase(
-    '{file} may be an offer, a forecast or a cancelled bill, since it says: {names}. Only what was used and charged belongs here.',
+    '{file} may be an offer, a forecast, a cancelled bill or pay for electricity sent out: it says {names}. Only what was used and charged belongs here.',
   ),
   'paper-given-back': phrase(
     '{file} gives back more than it charges, so it corrects an earlier bill. Choose the bill that stands now, or type the figures.',

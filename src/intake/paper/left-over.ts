@@ -2,10 +2,10 @@
 import type { PaperValue } from '../terms/paper-reading.ts';
 import type { Figure } from './figures.ts';
 import { isCompared } from './groups.ts';
-import { fuelsIn, nameOf } from './lines.ts';
+import { fuelsIn, isLeftOut, nameOf } from './lines.ts';
 import { isMoney, penceOf } from './relations.ts';
 import { sumQuantity, type Understanding } from './understand.ts';
-import { BALANCE, CANCELLED, DUE, FORESEEN, NEXT_PAYMENT, OFFER, PAYMENT, TOTAL } from './vocabulary.ts';
+import { BALANCE, CANCELLED, DUE, EXPORT, FORESEEN, HEAT, NEXT_PAYMENT, OFFER, PAYMENT, TOTAL } from './vocabulary.ts';
 
 export interface LeftOver {
   /** What makes it doubtful whether the bill is whole: another fuel, use among the charges, a total nothing comes to. */
@@ -15,7 +15,7 @@ export interface LeftOver {
 }
 
 export function findLeftOver(understood: Understanding, values: readonly PaperValue[]): LeftOver {
-  const { rows, sections, leftOut, settling, isWater, isExport, strayUses } = understood;
+  const { rows, sections, leftOut, settling, isWater, isHeat, isExport, strayUses } = understood;
   const fuels = new Set(sections.map(({ fuel }) => fuel));
   const boxes = new Set(values.flatMap((value) => value.boxes));
   const all = rows.flatMap(({ figures }) => figures).filter(({ value }) => value > 0);
@@ -28,7 +28,7 @@ export function findLeftOver(understood: Understanding, values: readonly PaperVa
   const money = free.filter((one) => isMoney(one) && one.kind !== 'price' && !isSettled(one));
   const ofOtherFuel = all.filter((one) => {
     const [fuel, more] = fuelsIn(rows[one.row]!.words);
-    const isElse = fuel !== undefined && !more && fuel !== 'water' && !fuels.has(fuel) && !fuels.has(undefined);
+    const isElse = fuel !== undefined && !more && !isLeftOut(fuel) && !fuels.has(fuel) && !fuels.has(undefined);
     return isElse && (isMoney(one) || one.kind === 'energy') && !isElsewhere(one);
   });
   const amongCharges = sections.flatMap(({ lines }) => {
@@ -40,8 +40,8 @@ export function findLeftOver(understood: Understanding, values: readonly PaperVa
   });
   const totals = money.filter(({ row, value }) => {
     const { words } = rows[row]!;
-    // Water and what was sent out are in a total of everything.
-    return TOTAL.test(words) && !isWater && !isExport && value * 100 > leastTotal(sections);
+    // Water, heat and what was sent out are in a total of everything.
+    return TOTAL.test(words) && !isWater && !isHeat && !isExport && value * 100 > leastTotal(sections);
   });
   // Where no reading fits any use, those that are there contradict it; beside one that fits they are earlier ones.
   const strays = strayUses.filter((one) => !known.has(one.value) && one.kind !== 'volume' && !isElsewhere(one));
@@ -76,12 +76,16 @@ export const textOfLeft = (figure: Figure, { rows }: Understanding): string =>
   `${nameOf(rows[figure.row]!.words)} ${figure.text}`.trim();
 
 const TITLE = 8;
-/** The word that says a paper is an offer, a forecast or a cancelled bill; undefined where none does. */
-export function saysNoBill({ rows, sections }: Understanding): string | undefined {
+/** The word that says a paper is an offer, a forecast, a cancelled bill or pay for what was sent out; undefined where none does. */
+export function saysNoBill({ rows, sections, isExport }: Understanding): string | undefined {
   const used = new Set(
     sections.flatMap(({ lines, totals }) => [...lines.map(({ amount }) => amount.row), totals?.total?.row]),
   );
+  const isNamed = sections.every(({ fuel }) => fuel !== undefined);
   const found = rows.flatMap(({ text, figures }, at) => [
+    // What was sent out and no use beside it; heat, and no fuel.
+    ...((at < TITLE && figures.length === 0 && !isExport && EXPORT.exec(text)) || []),
+    ...((!isNamed && HEAT.exec(text)) || []),
     ...(CANCELLED.exec(text) ?? []),
     ...((at < TITLE && figures.length === 0 && OFFER.exec(text)) || []),
     ...((used.has(at) && FORESEEN.exec(text)) || []),

@@ -7,6 +7,7 @@ import {
   ENERGY,
   EXPORT,
   GAS,
+  HEAT,
   LEVY,
   NET,
   NEXT_PAYMENT,
@@ -21,7 +22,9 @@ import {
   WATER,
 } from './vocabulary.ts';
 
-export type PaperFuel = 'electricity' | 'gas' | 'water';
+/** Water and piped heat are known so that they are left out. */
+export type PaperFuel = 'electricity' | 'gas' | 'water' | 'heat';
+export const isLeftOut = (fuel: PaperFuel | undefined): fuel is 'water' | 'heat' => fuel === 'water' || fuel === 'heat';
 export type LineKind = 'energy' | 'standing' | 'levy' | 'export' | 'payment' | 'unknown';
 
 export interface PaperLine {
@@ -113,6 +116,7 @@ export const fuelsIn = (text: string): PaperFuel[] => [
   ...(ELECTRICITY.test(text) ? (['electricity'] as const) : []),
   ...(GAS.test(text) ? (['gas'] as const) : []),
   ...(WATER.test(text) ? (['water'] as const) : []),
+  ...(HEAT.test(text) ? (['heat'] as const) : []),
 ];
 const HEADING_WORDS = 8;
 /** What stands on bills of any fuel. */

@@ -62,8 +62,9 @@ export async function readPdfWords(
       const page = await document.getPage(number);
       const { width, height, transform } = page.getViewport({ scale: 1 });
       const { items } = await page.getTextContent({ disableNormalization: false });
-      const found = items.flatMap((item) => ('str' in item ? wordsOf(item, transform) : []));
-      const upright = turnUpright(found, width, height);
+      const written = items.flatMap((item) => ('str' in item && item.str.trim() !== '' ? [item] : []));
+      const view = straight(written, transform);
+      const upright = turnUpright(overprintDropped(written.flatMap((item) => wordsOf(item, view))), width, height);
       const picture = upright.words.length < FEW_WORDS ? await pictureOfPage(page) : undefined;
       sheets.push(
         ...(picture
@@ -159,6 +160,32 @@ function wordsOf({ str, transform, width }: Item, view: readonly number[]): Plac
   return [...str.matchAll(/\S+/g)].map(({ 0: text, index }) => {
     const [x, y] = [e + alongX * letter * index, f + alongY * letter * index];
     return { text, x, y, width: letter * text.length, height: size, turns };
+  });
+}
+
+/** Slopes above this many radians are meant, below the other they do no harm. */
+const [MOST_SLOPE, LEAST_SLOPE] = [0.12, 0.002];
+/** The view turned by the slope that most letters have, as on a page that was laid askew on a scanner. */
+function straight(items: readonly Item[], view: readonly number[]): readonly number[] {
+  const slopes = items.flatMap(({ str, transform }) => {
+    const angle = Math.atan2(transform[1]!, transform[0]!);
+    const off = angle - Math.round(angle / (Math.PI / 2)) * (Math.PI / 2);
+    return Array.from(str, () => off);
+  });
+  const slope = slopes.toSorted((a, b) => a - b)[slopes.length >> 1] ?? 0;
+  if (Math.abs(slope) < LEAST_SLOPE || Math.abs(slope) > MOST_SLOPE) return view;
+  const [cos, sin] = [Math.cos(slope), Math.sin(slope)];
+  return multiply(view, [cos, -sin, sin, cos, 0, 0]);
+}
+
+/** Letters printed twice, a hair's breadth apart, are bold; the second time says nothing. */
+function overprintDropped(words: readonly Placed[]): Placed[] {
+  const seen = Map.groupBy(words, ({ text }) => text);
+  return words.filter((word) => {
+    const same = seen.get(word.text)!;
+    return !same
+      .slice(0, same.indexOf(word))
+      .some(({ x, y, height }) => Math.hypot(x - word.x, y - word.y) < 0.15 * height);
   });
 }
 

@@ -8,6 +8,7 @@ import {
   contradictedLines,
   type DatePair,
   dropRepeats,
+  isLeftOut,
   isSupport,
   joinPriceParts,
   linesOf,
@@ -31,7 +32,7 @@ import {
 } from './relations.ts';
 import { findSeveralTaxes, joinTotals } from './several-taxes.ts';
 import { findSettling, findTotals, type Settling, type Totals } from './totals.ts';
-import { COMPARED, EARLIER, PERIOD, READING, WATER } from './vocabulary.ts';
+import { COMPARED, EARLIER, HEAT, PERIOD, READING, WATER } from './vocabulary.ts';
 
 export interface PaperPeriod {
   readonly pair: DatePair;
@@ -58,6 +59,7 @@ export interface Understanding {
   readonly together: Totals | undefined;
   readonly settling: Settling;
   readonly isWater: boolean;
+  readonly isHeat: boolean;
   /** What was sent out is no use of the home. */
   readonly isExport: boolean;
   /** Charges that no total of this paper holds. */
@@ -162,8 +164,10 @@ function sectionsOf(
   const every = linesOf(rows, products, pairs);
   const once = dropRepeats(every);
   // Charges of equal months repeat too: what the totals say counts.
-  const confirmed = (lines: readonly PaperLine[]) =>
-    findTotals({ rows, lines: lines.filter(({ kind }) => !NO_CHARGES.has(kind)), taken: used })?.confirmed ?? 0;
+  const confirmed = (lines: readonly PaperLine[]) => {
+    const input = { rows, lines: lines.filter(({ kind }) => !NO_CHARGES.has(kind)), taken: used };
+    return Math.max(findTotals(input)?.confirmed ?? 0, findSeveralTaxes(input)?.confirmed ?? 0);
+  };
   const isEach = every.length > once.length && confirmed(every) > confirmed(once);
   const uses = [...differences.map(({ used: one }) => one), ...gas.map(({ energy }) => energy)];
   const counted = isEach ? every : once;
@@ -177,8 +181,9 @@ function sectionsOf(
   const all = [...priced, ...(hasUse ? [] : pricelessLines(rows, used, pairs))].toSorted(
     (a, b) => a.amount.row - b.amount.row,
   );
-  const isWater = all.some(({ fuel }) => fuel === 'water') || rows.some(({ text }) => WATER.test(text));
-  const charges = all.filter(({ kind, fuel }) => fuel !== 'water' && !NO_CHARGES.has(kind));
+  const names = (other: PaperFuel, word: RegExp) =>
+    all.some(({ fuel }) => fuel === other) || rows.some(({ text }) => word.test(text));
+  const charges = all.filter(({ kind, fuel }) => !isLeftOut(fuel) && !NO_CHARGES.has(kind));
   const fuels = [...new Set(charges.filter(({ kind }) => kind === 'energy').map(({ fuel }) => fuel))];
   const taken = new Set<Figure>([
     ...used,
@@ -194,9 +199,9 @@ function sectionsOf(
     // A charge of no known fuel goes with the only one there is.
     charges.filter((line) => line.fuel === fuel || (fuels.length === 1 && line.fuel === undefined));
   const plain = fuels.map((fuel) => findTotals({ rows, lines: linesOfFuel(fuel), taken }));
-  // A total may hold what is left out here: water, or what no word names.
+  // A total may hold what is left out here: water, heat, or what no word names.
   const others = all.filter(
-    ({ fuel, kind }) => kind === 'unknown' || kind === 'export' || (fuel === 'water' && kind !== 'payment'),
+    ({ fuel, kind }) => kind === 'unknown' || kind === 'export' || (isLeftOut(fuel) && kind !== 'payment'),
   );
   const everything = [...fuels.flatMap(linesOfFuel), ...others];
   const over =
@@ -242,7 +247,8 @@ function sectionsOf(
         ),
       ),
     ),
-    isWater,
+    isWater: names('water', WATER),
+    isHeat: names('heat', HEAT),
     isExport: all.some(({ kind }) => kind === 'export'),
     leftOut: charges.filter(
       (line) =>

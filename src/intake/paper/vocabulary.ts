@@ -5,30 +5,34 @@ const words = (pattern: string): RegExp =>
   new RegExp(`(?<![\\p{L}])(?:${pattern.replaceAll('\\w', '[\\p{L}\\d]')})(?![\\p{L}])`, 'iu');
 
 export const ELECTRICITY = words(
-  'electricity|electric|power supply|\\w*strom\\w*|elektrizität|électricité|elektriciteit|stroom',
+  'electricity|electric|power supply|\\w*strom\\w*|elektrizität|électricité|elektriciteit|stroom|energia elettrica|electricidad|energía eléctrica',
 );
 export const GAS = words(
-  '(?:natural )?gas|erdgas\\w*|gasrechnung|gasverbrauch\\w*|gasabrechnung|gaslieferung|gaz|aardgas',
+  '(?:natural )?gas|erdgas\\w*|gasrechnung|gasverbrauch\\w*|gasabrechnung|gaslieferung|gaz|aardgas|gas (?:naturale|natural)',
+);
+/** Heat that is piped to the home; no fuel is known of it. */
+export const HEAT = words(
+  'heat networks?|district heat(?:ing)?|communal heat(?:ing)?|heat (?:meter|used|supply|charges?)|(?:fern|nah)wärme\\w*|wärme(?:zähler|lieferung|abrechnung|menge|preis|verbrauch)\\w*|arbeitspreis wärme|chauffage urbain|réseau de chaleur|stadsverwarming|warmtelevering|teleriscaldamento',
 );
 export const WATER = words(
   'water|sewage|sewerage|wastewater|trinkwasser\\w*|wasser\\w*|abwasser\\w*|schmutzwasser\\w*|niederschlagswasser\\w*',
 );
 
 export const STANDING = words(
-  'standing charges?|daily charges?|service charges?|fixed charges?|supply charges?|daily supply|grundpreis\\w*|grundgebühr\\w*|verrechnungspreis|messpreis|leistungspreis|bereitstellung\\w*|standing|abonnement|vastrecht|vaste (?:leverings)?kosten',
+  'standing charges?|daily charges?|service charges?|fixed charges?|supply charges?|daily supply|grundpreis\\w*|grundgebühr\\w*|verrechnungspreis|messpreis|leistungspreis|bereitstellung\\w*|standing|abonnement|vastrecht|vaste (?:leverings)?kosten|quota fissa|término fijo|potencia contratada',
 );
 export const LEVY = words(
-  'levy|levies|stromsteuer|energiesteuer|erdgassteuer|\\w*abgaben?|contribution\\w*|\\w*umlage|co.{0,2}[- ]?(?:preis|kosten|abgabe|steuer|zertifikat)\\w*|co[2₂][- ]?\\w*|carbon (?:tax|price)|climate change levy|behg\\w*|netzentgelt\\w*|netznutzung\\w*|energiebelasting|accise|cspe|cta',
+  'levy|levies|stromsteuer|energiesteuer|erdgassteuer|\\w*abgaben?|contribution\\w*|\\w*umlage|co.{0,2}[- ]?(?:preis|kosten|abgabe|steuer|zertifikat)\\w*|co[2₂][- ]?\\w*|carbon (?:tax|price)|climate change levy|behg\\w*|netzentgelt\\w*|netznutzung\\w*|energiebelasting|accisa?e?|cspe|cta|impuesto (?:sobre la )?electricidad|oneri',
 );
 export const ENERGY = words(
-  'units?|energy|usage|use|used|consumption|kwh|unit rate|arbeitspreis\\w*|arbeit|verbrauch\\w*|energie\\w*|lieferung|menge|consommation|énergie|levering|verbruik',
+  'units?|energy|usage|use|used|consumption|kwh|unit rate|arbeitspreis\\w*|arbeit|verbrauch\\w*|energie\\w*|lieferung|menge|consommation|énergie|levering|verbruik|consumo|quota energia|energía',
 );
-export const VAT = words('vat|value added tax|umsatzsteuer|mehrwertsteuer|mwst\\.?|ust\\.?|sales tax|tax|tva|btw');
+export const VAT = words('vat|value added tax|umsatzsteuer|mehrwertsteuer|mwst\\.?|ust\\.?|sales tax|tax|tva|btw|iva');
 export const INCLUDES_VAT = words(
   'dont (?:la )?tva|incl(?:\\.|usief) btw|(?:incl(?:uding|udes|usive of|\\.)?|of which|includes?) (?:the )?(?:\\d+ ?% ?)?(?:vat|value added tax|tax)|vat included|darin enthalten\\w*|enthaltene\\w*|(?:inkl\\.?|inklusive|einschließlich|einschl\\.) (?:\\d+ ?% ?)?(?:gesetzl\\w*\\.? )?(?:mwst|ust|umsatzsteuer|mehrwertsteuer)\\.?',
 );
 export const PAYMENT = words(
-  '(?<!late )payments?(?! fee)|paid|you have paid|direct debits?|received|thank you|abschl[aä]g\\w*|abschlagszahlung\\w*|vorauszahlung\\w*|zahlung\\w*|gezahlt\\w*|geleistete\\w*|bezahlt\\w*|acomptes?|mensualités?|déjà (?:payé|réglé)\\w*|versements?|reeds betaald|voorschot\\w*',
+  '(?<!(?:late|prompt|early|on-time) )payments?(?! (?:fee|discount))|paid|you have paid|direct debits?(?! discount)|received|thank you|abschl[aä]g\\w*|abschlagszahlung\\w*|vorauszahlung\\w*|zahlung\\w*|gezahlt\\w*|geleistete\\w*|bezahlt\\w*|acomptes?|mensualités?|déjà (?:payé|réglé)\\w*|versements?|reeds betaald|voorschot\\w*',
 );
 export const BALANCE = words(
   'balance|brought forward|carried (?:over|forward)|previous bill|last bill|opening balance|account (?:in credit|credit)|overdue|vortrag|übertrag|saldo|vorjahr|offener betrag|in credit|(?:your )?debt',
@@ -63,7 +67,7 @@ export const EXPORT = words(
 );
 /** A paper that is no bill, and one that stands no longer. */
 export const OFFER = words(
-  '(?:your |a )?quot(?:e|ation)|offer|proposal|angebot|\\w*(?:auftrags|vertrags)bestätigung|offerte|devis',
+  '(?:your |a )?quot(?:e|ation)|offer|proposal|angebot|\\w*(?:auftrags|vertrags)bestätigung|\\w*(?:heiz|neben|betriebs|warmwasser)kostenabrechnung|offerte|devis',
 );
 export const FORESEEN = words(
   'estimated (?:total|costs?|charges)|expected|forecast|voraussichtlich\\w*|erwartet\\w*|prognose\\w*',
@@ -80,16 +84,16 @@ export const COMPARED = words(
   'last (?:year|winter|summer|quarter|bill)|same (?:days|period|time)|previous year|a year ago|estimated? (?:annual|yearly|for a year)|next year|a year|annual|for the year|(?:you )?(?:would|could) (?:pay|save)|save|switch|projection|projected|forecast|compar\\w+|other tariffs?|cheap(?:er|est)|vorjahr\\w*|vergleich\\w*|prognose\\w*|voraussichtlich\\w*|jahresverbrauchsprognose|erwartet\\w*|expected|enthalten\\w*|davon|sparen|günstig\\w*|wechsel\\w*|l’an dernier|année précédente|vorig jaar|vergelijk\\w*',
 );
 export const NET = words(
-  'net|sub ?total|total before vat|before vat|excluding vat|excl\\.? vat|without vat|netto\\w*|zwischensumme|nettobetrag|hors (?:tva|taxes?)|total ht|subtotaal|excl\\.? btw',
+  'net|sub ?total|total before vat|before vat|excluding vat|excl\\.? vat|without vat|netto\\w*|zwischensumme|nettobetrag|hors (?:tva|taxes?)|total ht|subtotaal|excl\\.? btw|imponibile|base imponible',
 );
 export const TOTAL = words(
-  'total|charges of this|charges for this|this bill|gesamt\\w*|brutto\\w*|rechnungsbetrag|summe|endbetrag|rechnungssumme|ttc|totaal',
+  'total|charges of this|charges for this|this bill|gesamt\\w*|brutto\\w*|rechnungsbetrag|summe|endbetrag|rechnungssumme|ttc|totaal|totale',
 );
 export const PERIOD = words(
-  'period|statement|bill(?:ing)? (?:for|from|period)?|supply|from|between|charges from|zeitraum|abrechnungszeitraum|lieferzeitraum|abrechnungsperiode|verbrauchszeitraum|vom|von|rechnung|période|periode|du|van',
+  'period|statement|bill(?:ing)? (?:for|from|period)?|supply|from|between|charges from|zeitraum|abrechnungszeitraum|lieferzeitraum|abrechnungsperiode|verbrauchszeitraum|vom|von|rechnung|période|periode|periodo|du|van|dal',
 );
 export const READING = words(
-  'readings?|meter|register|index|opening|closing|earlier|later|latest|previous|present|zählerstand\\w*|zählerstände|stand|ablesung\\w*|ablesewert|anfangsstand|endstand|relevé|meterstand\\w*|beginstand|eindstand',
+  'readings?|meter|register|index|opening|closing|earlier|later|latest|previous|present|zählerstand\\w*|zählerstände|stand|ablesung\\w*|ablesewert|anfangsstand|endstand|relevé|meterstand\\w*|beginstand|eindstand|letture?|lecturas?',
 );
 export const ESTIMATED = words(
   'estimated?|est\\.?|geschätzt\\w*|rechnerisch\\w*|hochrechnung|hochgerechnet|maschinell|estimée?s?|geschat\\w*',

@@ -152,6 +152,8 @@ export const REMARK_CODES = [
   'picture-no-bill',
   'paper-water-only',
   'paper-water-left-out',
+  'paper-heat-only',
+  'paper-heat-left-out',
   'paper-no-bill-asked',
   'paper-given-back',
   'paper-export-left-out',

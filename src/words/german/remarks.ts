@@ -423,8 +423,11 @@ export const REMARKS: Catalogue = {
     '{file} ist eine Rechnung für Wasser; davon wird hier nichts gebraucht. Wählen Sie die Rechnung für Strom oder Gas.',
   '{file} names water or sewage too. That was left out.':
     '{file} nennt auch Wasser oder Abwasser. Das wurde weggelassen.',
-  '{file} may be an offer, a forecast or a cancelled bill, since it says: {names}. Only what was used and charged belongs here.':
-    '{file} ist vielleicht ein Angebot, eine Prognose oder eine stornierte Rechnung, denn dort steht: {names}. Hierher gehört nur, was verbraucht und berechnet wurde.',
+  '{file} is a bill for heat from a network. Only bills for electricity or gas are read here.':
+    '{file} ist eine Rechnung für Fernwärme. Gelesen werden hier nur Rechnungen für Strom oder Gas.',
+  '{file} names heat from a network too. That was left out.': '{file} nennt auch Fernwärme. Das wurde weggelassen.',
+  '{file} may be an offer, a forecast, a cancelled bill or pay for electricity sent out: it says {names}. Only what was used and charged belongs here.':
+    '{file} ist vielleicht ein Angebot, eine Prognose, eine stornierte Rechnung oder eine Gutschrift für Einspeisung, denn dort steht: {names}. Hierher gehört nur, was verbraucht und berechnet wurde.',
   '{file} gives back more than it charges, so it corrects an earlier bill. Choose the bill that stands now, or type the figures.':
     '{file} erstattet mehr, als es berechnet, und berichtigt also eine frühere Rechnung. Wählen Sie die Rechnung, die jetzt gilt, oder tippen Sie die Zahlen ein.',
   '{file} also names electricity that was sent out. That is no use, and was left out.':

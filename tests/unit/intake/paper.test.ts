@@ -83,9 +83,17 @@ describe('a bill in two rates', () => {
   });
   test('upside down it is the same bill', async () => {
     const upright = await readLines(BILL);
-    const turned = await read(writePdf([setLines(BILL)], true));
+    const turned = await read(writePdf([setLines(BILL)], 180));
     expect(turned.series).toEqual(upright.series);
     expect(turned.paper!.isWhole).toBe(true);
+  });
+  test.each([
+    ['askew on a scanner', writePdf([setLines(BILL)], 1.4)],
+    ['printed twice to be bold', writePdf([setLines(BILL).flatMap((one) => [one, { ...one, x: one.x + 0.4 }])])],
+  ])('%s it is the same bill', async (_name, bytes) => {
+    const { series, paper } = await read(bytes);
+    expect(series).toEqual((await readLines(BILL)).series);
+    expect(paper!.isWhole).toBe(true);
   });
   test('a wrong sum is shown with both sides, and asked', async () => {
     const lines = BILL.map((line): Line => (line[1] === '£126.46' ? [line[0], '£136.46'] : line));
@@ -319,6 +327,32 @@ describe('paper that is no bill, or none that can be read', () => {
     const preview = await read(latin(scripted));
     expect(preview.paper!.isWhole).toBe(true);
     expect('ran' in globalThis).toBe(false);
+  });
+  test('heat from a network is no use of the fuel above it', async () => {
+    const preview = await readLines([...BILL, ['District heating'], ['Heat 2,140 kWh at 9.80 p', '£209.72']]);
+    expect(codesOf(preview, 'note')).toContain('paper-heat-left-out');
+    expect(preview.series.map(({ carrier, periods }) => [carrier, periods![0]!.kWh])).toEqual([['electricity', 691]]);
+  });
+  test('heat alone is refused, or asked about where the paper names its fuel', async () => {
+    const heat = (last: string) =>
+      readLines([
+        ['Heat charges, 1 January 2026 to 31 March 2026'],
+        ['Heat used 2,140 kWh at 9.80 p', '£209.72'],
+        ['Standing charge 90 days at 41.0 p', '£36.90'],
+        ['VAT at 5 % on £246.62', '£12.33'],
+        ['Total', '£258.95'],
+        [last],
+      ]);
+    expect(codesOf(await heat(''), 'refusal')).toEqual(['paper-heat-only']);
+    expect(codesOf(await heat('The heat network burns natural gas.'), 'refusal')).toEqual(['paper-heat-only']);
+  });
+  test('pay for electricity that was sent out is no use', async () => {
+    const preview = await readLines([
+      ['Your export payment'],
+      ['Electricity, 1 April 2026 to 30 June 2026'],
+      ['1,222 kWh at 15.00 p', '£183.30'],
+    ]);
+    expect(codesOf(preview, 'question')).toContain('paper-no-bill-asked');
   });
   test('water beside electricity is left out, and said', async () => {
     const lines = [...BILL, ['Water'], ['Water 24 m³ at 210.5 p', '£50.52']] as const;
