@@ -127,7 +127,7 @@ export function auditOf({ household, evidence, appraisal }: WrittenEstimate): Au
   };
 }
 
-const middleOf = (values: Float64Array): number => quantileOf(values.slice(), 0.5);
+const middleOf = (values: Float64Array): number => quantileOf(values, 0.5);
 
 function costsOf({ appraisal, yearsPence }: AppraisedYears): Audit['costs'] {
   return appraisal.systems.map(({ id, cost }) => ({

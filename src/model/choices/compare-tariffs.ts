@@ -179,7 +179,7 @@ function costOf(one: Priced, home: Home, years: Float64Array | null, share: numb
   return {
     tariffId: tariff?.id ?? null,
     basis,
-    whole: withRange(value, years && tenAndNinety(years.slice()), {
+    whole: withRange(value, years && tenAndNinety(years), {
       unit: 'p',
       grade,
       working: wholeWorking(

@@ -42,7 +42,7 @@ export function systemResult(priced: PricedPlan, years: Years | null, context: R
   const costPence = split.unitsPence + split.standingPence + split.servicePence;
   const heatKWh = demand.space.value + demand.water.value;
   const grade = weakestGrade([plan.grade, gradeOfPrice(plan, prices)]);
-  const points = (values: Float64Array | undefined) => (values ? tenAndNinety(values.slice()) : null);
+  const points = (values: Float64Array | undefined) => (values ? tenAndNinety(values) : null);
   const bought = withRange(boughtKWh, points(years?.boughtKWh), {
     unit: 'kWh',
     grade: plan.grade,

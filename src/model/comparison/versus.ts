@@ -1,6 +1,6 @@
 /** The heat pump held against one other system. */
 
-import { quantileOfSorted, shareAboveZero, sortAround, TWENTY, twentyOfSorted } from '../chance/quantiles.ts';
+import { quantilesOf, shareAboveZero, TWENTY } from '../chance/quantiles.ts';
 import { type Demand, type SystemResult, type Versus, verdictOf } from '../shapes/appraisal.ts';
 import { type Told, tell } from '../shapes/told.ts';
 import { type Working, weakestGrade } from '../shapes/working.ts';
@@ -25,18 +25,18 @@ export interface Side {
 export function holdAgainst(pump: Side, other: Side, demand: Demand, wholeFactor: number): Versus {
   const value = other.result.cost.value - pump.result.cost.value;
   const savings = pump.costPence && other.costPence ? savingsOf(pump.costPence, other.costPence) : null;
-  const sorted = savings ? sortAround(savings, [0.1, 0.9, ...TWENTY]) : null;
-  const points = sorted ? { low: quantileOfSorted(sorted, 0.1), high: quantileOfSorted(sorted, 0.9) } : null;
+  const [low, high, ...twenty] = savings ? quantilesOf(savings, [0.1, 0.9, ...TWENTY]) : [];
+  const points = low === undefined || high === undefined ? null : { low, high };
   const grade = weakestGrade([pump.result.cost.grade, other.result.cost.grade]);
   const saving = withRange(value, points, { unit: 'p', grade, working: savingWorking(pump, other, value) });
   const even = value === 0 ? 0.5 : Number(value > 0);
-  const chanceLess = sorted ? shareAboveZero(sorted) : even;
+  const chanceLess = savings ? shareAboveZero(savings) : even;
   return {
     against: other.result.id,
     saving,
     chanceLess,
     verdict: verdictOf({ saving, chanceLess }),
-    twenty: sorted ? twentyOfSorted(sorted) : new Array<number>(20).fill(value),
+    twenty: savings ? twenty : new Array<number>(20).fill(value),
     ...breakEven(pump, other, demand, wholeFactor),
   };
 }

@@ -2,7 +2,7 @@
 
 import { multiplierAt } from '../chance/multiplier.ts';
 import { normalQuantile } from '../chance/normal-quantile.ts';
-import { quantileOf } from '../chance/quantiles.ts';
+import { quantilesOf } from '../chance/quantiles.ts';
 import { sobolPoints } from '../chance/sobol.ts';
 import { FUELS, isFuel, type PricedCarrier } from '../shapes/heating.ts';
 import type { Reference } from '../shapes/reference.ts';
@@ -83,7 +83,7 @@ function meetMiddles(pumpPence: number, pump: Float64Array, besidePence: number,
     pump.map((share, i) => besidePence * beside[i]! - pumpPence * share),
   ];
   const [ofPump, ofBeside, ofSaving] = costs.map((futures) => {
-    const [low, middle, high] = [0.1, 0.5, 0.9].map((p) => quantileOf(futures, p)) as [number, number, number];
+    const [low, middle, high] = quantilesOf(futures, [0.1, 0.5, 0.9]) as [number, number, number];
     return { middle, width: high - low };
   }) as [Middle, Middle, Middle];
   const widths = ofPump.width + ofBeside.width + ofSaving.width;

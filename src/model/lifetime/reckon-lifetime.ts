@@ -1,6 +1,6 @@
 /** The years to come, from an appraisal and what a purchase costs. Pure, and it works on a kept estimate as well. */
 
-import { quantileOf, shareAboveZero, valueAtPlace } from '../chance/quantiles.ts';
+import { quantilesOf, shareAboveZero, valuesAt } from '../chance/quantiles.ts';
 import { findSideBySide } from '../comparison/beside.ts';
 import type { Appraisal } from '../shapes/appraisal.ts';
 import type { Household } from '../shapes/household.ts';
@@ -120,10 +120,10 @@ function middleOf(path: Paths): MiddlePath {
   };
 }
 
-/** 10, 50 and 90 % points, widened to hold the value itself; the value alone without futures. Reorders `values`. */
+/** 10, 50 and 90 % points, widened to hold the value itself; the value alone without futures. */
 function pointsOf(value: number, values: Float64Array) {
   if (values.length === 0) return { value, low: value, middle: value, high: value };
-  const [low, middle, high] = [0.1, 0.5, 0.9].map((p) => quantileOf(values, p)) as [number, number, number];
+  const [low, middle, high] = quantilesOf(values, [0.1, 0.5, 0.9]) as [number, number, number];
   return { value, low: Math.min(value, low), middle, high: Math.max(value, high) };
 }
 
@@ -131,14 +131,18 @@ function pathPoints(path: readonly Float64Array[], paths: readonly Float64Array[
   return path.map(([value], year) => ({ year, ...pointsOf(value!, paths[year]!), outlay: outlays.byYear[year]! }));
 }
 
+/** Null: never. */
+type Years = number | null;
+
 /** Points of a payback: futures in which it never comes stand behind all others, and no point lies between the two. */
 function paybackOf(middle: number, values: Float64Array, working: Working): Payback {
   const years = yearsOrNull(middle);
   if (values.length === 0)
     return { years, low: years, middle: years, high: years, chance: Number(years !== null), working };
-  const at = (p: number) => yearsOrNull(valueAtPlace(values, Math.floor(p * values.length)));
+  const places = [0.1, 0.5, 0.9].map((p) => Math.floor(p * values.length));
+  const [low, half, high] = valuesAt(values, places).map(yearsOrNull) as [Years, Years, Years];
   const chance = values.filter((value) => value !== Number.POSITIVE_INFINITY).length / values.length;
-  return { years, low: at(0.1), middle: at(0.5), high: at(0.9), chance, working };
+  return { years, low, middle: half, high, chance, working };
 }
 
 function notesOf(purchase: Household['purchase'], inputs: LifetimeInputs): LifetimeNote[] {
