@@ -5,7 +5,7 @@ import { catalogueOf } from '../words/catalogues.ts';
 import { currency, say, speak } from '../words/say.ts';
 import { call, callAtOnce } from './desk.ts';
 import { HelpScreen } from './help/help-screen.tsx';
-import { DESK, HouseholdScreen } from './household-screen.tsx';
+import { HouseholdScreen } from './household-screen.tsx';
 import { ListScreen } from './list/list-screen.tsx';
 import { CopiesScreen } from './safety/copies-screen.tsx';
 import { PrivacyScreen } from './safety/privacy-screen.tsx';
@@ -17,9 +17,15 @@ import { Stopped } from './stopped.tsx';
 import { useMenu } from './use-menu.ts';
 import { useRoute } from './use-route.ts';
 
-interface Begun {
+export interface Begun {
   readonly app: Output<'app.read'>;
   readonly kept: KeptSettings;
+}
+
+/** What every screen needs to know of the desk. */
+export async function begin(): Promise<Begun> {
+  const [app, settings] = await Promise.all([call('app.read', {}), call('settings.read', {})]);
+  return { app, kept: keepSettings(settings, callAtOnce) };
 }
 
 function applyTheme(theme: Settings['theme']): void {
@@ -64,21 +70,15 @@ function useKeptOnLeaving(): void {
   }, []);
 }
 
-export function App() {
+/** @param beginning under way before anything is drawn */
+export function App({ beginning }: { readonly beginning: Promise<Begun> }) {
   const [begun, setBegun] = useState<Begun | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
-  const begin = useCallback(
-    () =>
-      Promise.all([call('app.read', {}), call('settings.read', {})])
-        .then(([app, settings]) => setBegun({ app, kept: keepSettings(settings, callAtOnce) }))
-        .catch((reason) => setFailure(describeFailure(reason))),
+  const show = useCallback(
+    (coming: Promise<Begun>) => coming.then(setBegun, (reason) => setFailure(describeFailure(reason))),
     [],
   );
-  useEffect(() => {
-    void begin();
-    // Hardly anybody stays at the list: the desk comes while it is read.
-    void DESK.fetch();
-  }, [begin]);
+  useEffect(() => void show(beginning), [show, beginning]);
 
   if (failure !== null) {
     return (
@@ -89,7 +89,7 @@ export function App() {
       />
     );
   }
-  return begun === null ? <Opening /> : <Screens {...begun} onRestored={begin} />;
+  return begun === null ? <Opening /> : <Screens {...begun} onRestored={() => show(begin())} />;
 }
 
 const Opening = () => <p className="opening quiet">{say('Opening …')}</p>;

@@ -8,13 +8,21 @@ import './screens.css';
 import './shared/fields.css';
 import './thread/thread.css';
 import './stages.css';
-import { App } from './app.tsx';
+import { App, begin } from './app.tsx';
+import { DESK } from './household-screen.tsx';
 import { keepFocus } from './keep-focus.ts';
+import { fetchListAhead } from './list/use-household-list.ts';
+import { parseRoute } from './routes.ts';
 
 // Under the content security policy nothing may build functions from text, so schemas are walked instead.
 config({ jitless: true });
 
+// All that a start shows comes at once, while the first of it is drawn. Hardly anybody stays at the list.
+const beginning = begin();
+if (parseRoute(window.location.hash).screen === 'list') fetchListAhead();
+void DESK.fetch();
+
 const root = document.getElementById('root');
 if (!root) throw new Error('index.html has no element named root');
 keepFocus(root);
-createRoot(root).render(<App />);
+createRoot(root).render(<App beginning={beginning} />);

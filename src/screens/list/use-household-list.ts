@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useState } from 'react';
 import type { HouseholdSummary } from '../../desk/contract.ts';
 import { say } from '../../words/say.ts';
-import { call, saveFile } from '../desk.ts';
+import { call, callAtOnce, saveFile } from '../desk.ts';
 import { offerFile } from '../shared/offer-file.ts';
 import { describeFailure } from '../state/describe-failure.ts';
 import { forgetUnkept } from '../state/open-household.ts';
@@ -23,6 +23,21 @@ export interface HouseholdList {
   readonly erase: (row: HouseholdSummary, confirmName: string) => Promise<void>;
 }
 
+/** The whole list, asked for before any screen is there; the first list that is shown takes it. */
+let ahead: Promise<readonly HouseholdSummary[]> | null = null;
+
+export function fetchListAhead(): void {
+  ahead = callAtOnce('household.list', { archived: false });
+  // Whoever takes it hears of it.
+  ahead.catch(() => undefined);
+}
+
+function takeAhead(): Promise<readonly HouseholdSummary[]> | null {
+  const taken = ahead;
+  ahead = null;
+  return taken;
+}
+
 export function useHouseholdList(): HouseholdList {
   const [rows, setRows] = useState<readonly HouseholdSummary[] | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
@@ -34,15 +49,18 @@ export function useHouseholdList(): HouseholdList {
   // biome-ignore lint/correctness/useExhaustiveDependencies: `turn` asks for the list again after a change.
   useEffect(() => {
     const stop = new AbortController();
+    const show = (list: Promise<readonly HouseholdSummary[]>) =>
+      list.then(
+        (next) => stop.signal.aborted || setRows(next),
+        (reason) => stop.signal.aborted || setFailure(describeFailure(reason)),
+      );
+    const first = takeAhead();
+    if (first !== null) {
+      void show(first);
+      return () => stop.abort();
+    }
     const timer = setTimeout(
-      () =>
-        call('household.list', { find, archived }, { signal: stop.signal }).then(
-          (next) => {
-            if (stop.signal.aborted) return;
-            setRows(next);
-          },
-          (reason) => stop.signal.aborted || setFailure(describeFailure(reason)),
-        ),
+      () => void show(call('household.list', { find, archived }, { signal: stop.signal })),
       find === '' ? 0 : FIND_DELAY_MS,
     );
     return () => {
