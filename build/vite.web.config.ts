@@ -1,24 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
-
-interface Modules {
-  getModuleInfo(id: string): { readonly importedIds: readonly string[] } | null;
-}
-
-/** The modules that `file` of the screens needs at once as one file of their own, but for those of an earlier part. */
-function partOf(name: string, file: string, priority: number) {
-  const entry = fileURLToPath(new URL(`../src/screens/${file}`, import.meta.url));
-  let needed: Set<string> | null = null;
-  const nameOf = (id: string, modules: Modules) => {
-    if (needed === null) {
-      needed = new Set([entry]);
-      for (const one of needed) for (const next of modules.getModuleInfo(one)?.importedIds ?? []) needed.add(next);
-    }
-    return needed.has(id) ? name : null;
-  };
-  return { debugName: name, name: nameOf, priority, includeDependenciesRecursively: false };
-}
+import { partOf } from './part-of.ts';
 
 /** The window: screens and charts, as static files that both hosts serve. */
 export default defineConfig({
@@ -41,8 +24,8 @@ export default defineConfig({
           groups: [
             { name: 'react', test: /node_modules[\\/](react|react-dom|scheduler)[\\/]/, priority: 3 },
             // One file for the list and one for the desk: a browser asks a host for six at a time, and a start needs both.
-            partOf('list', 'main.tsx', 2),
-            partOf('desk', 'household-desk.tsx', 1),
+            partOf('list', 'screens/main.tsx', 2),
+            partOf('desk', 'screens/household-desk.tsx', 1),
           ],
         },
       },

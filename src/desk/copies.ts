@@ -20,6 +20,7 @@ import { openSqliteStore, type SqliteStore } from '../store/sqlite-store.ts';
 import type { Store } from '../store/store.ts';
 import { type Damage, StoreFault } from '../store/store-fault.ts';
 import { say } from '../words/say.ts';
+import { countHouseholds } from './data-state.ts';
 import { DeskError } from './desk-error.ts';
 import { explainStoreFault } from './store-refusal.ts';
 
@@ -134,9 +135,6 @@ function makeWorkFolder(dataFolder: string): string {
   }
   return mkdtempSync(join(dataFolder, WORK));
 }
-
-export const countHouseholds = (store: Store): number =>
-  [true, false].reduce((sum, archived) => sum + store.listHouseholds({ archived }, () => undefined).length, 0);
 
 export interface OpenedCopy {
   readonly store: SqliteStore;

@@ -4,13 +4,10 @@ import { say } from '../words/say.ts';
 import { contract, type RequestName } from './contract.ts';
 import { DeskError } from './desk-error.ts';
 import { appHandlers } from './handlers/app.ts';
-import { dataHandlers } from './handlers/data.ts';
 import { householdHandlers } from './handlers/households.ts';
 import { valuesHandlers } from './handlers/values.ts';
-import { keepUp } from './keep-up.ts';
 import { keepOfferedFiles } from './offered-files.ts';
 import type { DeskContext, DeskPorts, Handlers, Work } from './ports.ts';
-import { explainIssue } from './refusal.ts';
 import { readSettings, speakAsSet } from './settings.ts';
 import { reckonWithValues } from './signed-values.ts';
 import { explainStoreFault } from './store-refusal.ts';
@@ -28,7 +25,8 @@ export interface Desk {
 
 /** What it takes to open a household stands at the start; the rest of the desk is loaded after it. */
 async function handlersOfRest(context: DeskContext): Promise<Partial<Handlers>> {
-  const [files, evidence, tariffs, estimates, checks] = await Promise.all([
+  const [data, files, evidence, tariffs, estimates, checks] = await Promise.all([
+    import('./handlers/data.ts'),
     import('./handlers/household-files.ts'),
     import('./handlers/evidence.ts'),
     import('./handlers/tariffs.ts'),
@@ -36,6 +34,7 @@ async function handlersOfRest(context: DeskContext): Promise<Partial<Handlers>> 
     import('./handlers/checks.ts'),
   ]);
   return {
+    ...data.dataHandlers(context),
     ...files.householdFileHandlers(context),
     ...evidence.evidenceHandlers(context),
     ...tariffs.tariffHandlers(context),
@@ -48,7 +47,6 @@ export function createDesk(ports: DeskPorts): Desk {
   const context: DeskContext = { ports, store: ports.store, files: keepOfferedFiles(ports.now) };
   const handlers: Partial<Handlers> = {
     ...appHandlers(context),
-    ...dataHandlers(context),
     ...valuesHandlers(context),
     ...householdHandlers(context),
   };
@@ -59,7 +57,7 @@ export function createDesk(ports: DeskPorts): Desk {
   };
 
   return {
-    keepUp: (isEnding) => keepUp(ports, isEnding),
+    keepUp: async (isEnding) => (await import('./keep-up.ts')).keepUp(ports, isEnding),
     loadRest,
     async handle(name, input, work) {
       if (!Object.hasOwn(contract, name)) {
@@ -73,7 +71,10 @@ export function createDesk(ports: DeskPorts): Desk {
       reckonWithValues(ports.store, ports.valuesKey);
       const known = name as RequestName;
       const checked = contract[known].input.safeParse(input);
-      if (!checked.success) throw new DeskError(explainIssue(checked.error.issues[0]!, input));
+      if (!checked.success) {
+        const { explainIssue } = await import('./refusal.ts');
+        throw new DeskError(explainIssue(checked.error.issues[0]!, input));
+      }
       if (handlers[known] === undefined) await loadRest();
       const handle = handlers[known] as (input: unknown, work: Work) => unknown;
       try {

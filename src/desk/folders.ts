@@ -11,7 +11,7 @@ export interface Place {
 }
 
 const MOST = 500;
-export const isFolder = (path: string): boolean => statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
+const isFolder = (path: string): boolean => statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
 
 /** Where each system shows sticks and other disks. */
 function mounted(): Place[] {
@@ -54,15 +54,4 @@ export function lookIntoFolder(path: string | undefined, dataFolder: string) {
     folders: subfolders(folder),
     copies: listCopies(folder).slice(0, MOST),
   };
-}
-
-const OURS = /^plainwarmth-(before-restore|before-version|damaged|foreign|emptied|older|other-log|written-anew)-/;
-
-/** Files beside the data in which something older may still stand. */
-export function olderFilesIn(dataFolder: string): { name: string; size: number }[] {
-  if (!isFolder(dataFolder)) return [];
-  return readdirSync(dataFolder)
-    .filter((name) => OURS.test(name))
-    .map((name) => ({ name, size: statSync(join(dataFolder, name)).size }))
-    .sort((a, b) => a.name.localeCompare(b.name));
 }

@@ -1,8 +1,9 @@
 /** Copies and the way back without a window, by the same services; the window must be closed. */
 import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { countHouseholds, openCopy, restoreCopy, saveCopyInto } from '../desk/copies.ts';
+import { openCopy, restoreCopy, saveCopyInto } from '../desk/copies.ts';
 import { listDamage } from '../desk/damage-notes.ts';
+import { countHouseholds } from '../desk/data-state.ts';
 import { DeskError } from '../desk/desk-error.ts';
 import { PASSPHRASE_LETTERS } from '../desk/limits.ts';
 import { readRegularFile } from '../desk/regular-file.ts';

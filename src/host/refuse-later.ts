@@ -1,4 +1,4 @@
-/** What went wrong, in the host's own thread: the sentences for it are loaded only when there is something to say. */
+/** What went wrong, in the host's threads: the sentences for it are loaded only when there is something to say. */
 import { DeskError, type DeskRefusal } from '../desk/desk-error.ts';
 
 export async function refusalOf(error: unknown): Promise<DeskRefusal> {

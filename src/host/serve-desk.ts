@@ -1,8 +1,8 @@
 /** The desk's side of its thread: takes calls from the port, answers them, looks for stops while it works. */
 import { type MessagePort, receiveMessageOnPort } from 'node:worker_threads';
 import type { Desk, PrintPdf } from '../desk/desk.ts';
-import { toRefusal } from '../desk/refusal.ts';
 import type { FromDesk, Port, ToDesk } from './desk-messages.ts';
+import { refusalOf } from './refuse-later.ts';
 
 /** Asks the other side to print, for a host that brings its own Chromium. */
 export interface AskedPrinter {
@@ -73,7 +73,7 @@ export function serveDesk({ port, stops, desk, printer, close, giveBack }: Serve
       });
       send({ kind: 'result', id, result });
     } catch (error) {
-      const refusal = toRefusal(error);
+      const refusal = await refusalOf(error);
       const detail = refusal.code === 'own-failure' && error instanceof Error ? error.stack : undefined;
       send({ kind: 'refusal', id, refusal, ...(detail === undefined ? {} : { detail }) });
     } finally {

@@ -2,7 +2,6 @@
 import { randomUUID } from 'node:crypto';
 import type { MessagePort } from 'node:worker_threads';
 import { createDesk } from '../desk/desk.ts';
-import { toRefusal } from '../desk/refusal.ts';
 import { readSettings, speakAsSet } from '../desk/settings.ts';
 import { VALUES_KEY } from '../desk/values-key.ts';
 import type { SqliteStore } from '../store/sqlite-store.ts';
@@ -12,7 +11,7 @@ import type { DeskWorkerData, FromDesk } from './desk-messages.ts';
 import { createGiveBack } from './give-back.ts';
 import { localToday } from './local-today.ts';
 import { describeOpening } from './opening-notice.ts';
-import { printWithChromium } from './print-pdf.ts';
+import { refusalOf } from './refuse-later.ts';
 import { askToPrint, serveDesk } from './serve-desk.ts';
 import type { FileReader } from './start-reader.ts';
 
@@ -31,7 +30,7 @@ async function putSample(store: SqliteStore, sample: string | null): Promise<str
     await loadSample(sample, { store, ...clock });
     return undefined;
   } catch (error) {
-    return say('The invented household could not be put in: {reason}', { reason: toRefusal(error).message });
+    return say('The invented household could not be put in: {reason}', { reason: (await refusalOf(error)).message });
   }
 }
 
@@ -61,7 +60,7 @@ export async function serveStore(
   const desk = createDesk({
     store,
     ...clock,
-    printPdf: printer?.printPdf ?? printWithChromium,
+    printPdf: printer?.printPdf ?? (async (html) => (await import('./print-pdf.ts')).printWithChromium(html)),
     ...readerOf(readerFile),
     host,
     dataFolder,

@@ -1,14 +1,15 @@
 import { MODEL_VERSION } from '../../model/shapes/appraisal.ts';
 import { Settings } from '../contract.ts';
+import { readDataState } from '../data-state.ts';
 import { settleLogo } from '../logo.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
 import { readSettings } from '../settings.ts';
 import { VERSION, VERSION_DATE } from '../version.ts';
 
-export function appHandlers({
-  ports,
-  store,
-}: DeskContext): Pick<Handlers, 'app.read' | 'app.quit' | 'settings.read' | 'settings.write'> {
+type AppHandlers = Pick<Handlers, 'app.read' | 'app.quit' | 'data.read' | 'settings.read' | 'settings.write'>;
+
+export function appHandlers(context: DeskContext): AppHandlers {
+  const { ports, store } = context;
   return {
     'app.read': () => ({
       version: VERSION,
@@ -23,6 +24,7 @@ export function appHandlers({
       ports.quit();
       return {};
     },
+    'data.read': () => readDataState(context),
     'settings.read': () => readSettings(store),
     'settings.write'(settings) {
       const parsed = Settings.parse(settings);

@@ -1,52 +1,24 @@
 import { makeCopyKey } from '../../store/locked-copy.ts';
 import { renewIfKnown } from '../bring-in.ts';
-import type { DataState } from '../contract.ts';
-import { countHouseholds, type OpenedCopy, openCopy, restoreCopy, saveCopyInto } from '../copies.ts';
+import { type OpenedCopy, openCopy, restoreCopy, saveCopyInto } from '../copies.ts';
 import { setDailyLock } from '../daily-lock.ts';
 import { listDamage } from '../damage-notes.ts';
+import { countHouseholds, readDataState } from '../data-state.ts';
 import { findHousehold } from '../find.ts';
-import { isFolder, lookIntoFolder, olderFilesIn } from '../folders.ts';
+import { lookIntoFolder } from '../folders.ts';
 import { gatherHousehold } from '../household-file.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
 import { storeHousehold } from '../store-household.ts';
-import { changeUpkeep, checkPieces, isCopyDue, readUpkeep } from '../upkeep.ts';
+import { changeUpkeep, checkPieces } from '../upkeep.ts';
 
 type DataHandlers = Pick<
   Handlers,
-  | 'data.read'
-  | 'data.folder'
-  | 'data.save'
-  | 'data.daily'
-  | 'data.check'
-  | 'data.look'
-  | 'data.restore'
-  | 'data.bring-in'
+  'data.folder' | 'data.save' | 'data.daily' | 'data.check' | 'data.look' | 'data.restore' | 'data.bring-in'
 >;
 
-export function dataHandlers({ ports, store }: DeskContext): DataHandlers {
-  const { dataFolder, windowFolder } = ports;
-
-  function state(): DataState {
-    const { lastCopyOn, lastCopyPath, folder, daily, dailyLocked, failure, lastCheckOn, damage, ...upkeep } =
-      readUpkeep(store);
-    return {
-      households: countHouseholds(store),
-      ...(lastCopyOn === undefined ? {} : { lastCopyOn }),
-      ...(lastCopyPath === undefined ? {} : { lastCopyPath }),
-      ...(folder === undefined ? {} : { folder }),
-      ...(failure === undefined ? {} : { failure }),
-      ...(lastCheckOn === undefined ? {} : { lastCheckOn }),
-      daily,
-      dailyLocked,
-      isCopyDue: isCopyDue(
-        { daily, dailyLocked, damage, ...upkeep, ...(lastCopyOn === undefined ? {} : { lastCopyOn }) },
-        ports.now(),
-      ),
-      damage: listDamage(damage),
-      olderFiles: olderFilesIn(dataFolder),
-      ...(windowFolder !== undefined && isFolder(windowFolder) ? { windowFolder } : {}),
-    };
-  }
+export function dataHandlers(context: DeskContext): DataHandlers {
+  const { ports, store } = context;
+  const { dataFolder } = ports;
 
   async function withCopy<T>(path: string, passphrase: string | undefined, work: (copy: OpenedCopy) => T): Promise<T> {
     const copy = await openCopy({ path, passphrase, dataFolder, ownPath: store.path });
@@ -58,7 +30,6 @@ export function dataHandlers({ ports, store }: DeskContext): DataHandlers {
   }
 
   return {
-    'data.read': state,
     'data.folder': ({ path }) => lookIntoFolder(path, dataFolder),
     async 'data.save'({ folder, passphrase }) {
       const saved = await saveCopyInto({
@@ -81,11 +52,11 @@ export function dataHandlers({ ports, store }: DeskContext): DataHandlers {
         failure: undefined,
         ...(folder === null ? {} : { folder }),
       });
-      return state();
+      return readDataState(context);
     },
     async 'data.check'(_, { onProgress }) {
       await checkPieces(store, ports.now(), { onProgress });
-      return state();
+      return readDataState(context);
     },
     'data.look': ({ path, passphrase }) =>
       withCopy(path, passphrase, (copy) => ({

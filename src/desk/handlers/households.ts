@@ -2,7 +2,6 @@ import { emptyHousehold } from '../../model/shapes/household.ts';
 import type { HouseholdRow } from '../../store/store.ts';
 import type { Damage } from '../../store/store-fault.ts';
 import { say } from '../../words/say.ts';
-import { refuseFaultyTariffs } from '../check-tariffs.ts';
 import type { HouseholdSummary } from '../contract.ts';
 import { listDamage, orDamage } from '../damage-notes.ts';
 import { DeskError } from '../desk-error.ts';
@@ -64,7 +63,8 @@ export function householdHandlers({ ports, store }: DeskContext): HouseholdHandl
       return openHousehold(store, household.id);
     },
     'household.open': ({ id }) => openHousehold(store, id),
-    'household.save'({ household, revision }) {
+    async 'household.save'({ household, revision }) {
+      const { refuseFaultyTariffs } = await import('../check-tariffs.ts');
       findHousehold(store, household.id);
       refuseFaultyTariffs(household.tariffs);
       const saved = store.saveHousehold(household, revision, ports.now());

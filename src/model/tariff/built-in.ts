@@ -11,7 +11,7 @@ export function quarterOn(
   fuel: PriceQuarter['fuel'],
   date: CivilDate,
 ): PriceQuarter {
-  const ofFuel = quarters.filter((quarter) => quarter.fuel === fuel).sort((a, b) => a.from.localeCompare(b.from));
+  const ofFuel = quarters.filter((quarter) => quarter.fuel === fuel).sort((a, b) => (a.from < b.from ? -1 : 1));
   const found = ofFuel.findLast((quarter) => quarter.from <= date) ?? ofFuel[0];
   if (!found) throw new RangeError(`no built-in price for ${fuel}`);
   return found;

@@ -38,7 +38,7 @@ export function priceSpread(quarters: readonly PriceQuarter[], since: CivilDate 
 function yearAhead(quarters: readonly PriceQuarter[], fuel: PriceQuarter['fuel'], since: CivilDate): number[] {
   const prices = quarters
     .filter((quarter) => quarter.fuel === fuel && quarter.from >= since)
-    .sort((a, b) => a.from.localeCompare(b.from))
+    .sort((a, b) => (a.from < b.from ? -1 : 1))
     .map(({ pencePerKWh }) => pencePerKWh);
   return prices.slice(0, Math.max(0, prices.length - 4)).map((present, i) => {
     const next = prices.slice(i + 1, i + 5);

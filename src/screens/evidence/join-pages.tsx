@@ -37,7 +37,8 @@ export function JoinPages(props: {
       );
       if (files.length === 1) return props.onJoined(await offerFile(first, LARGEST_TOGETHER), files);
       const name = `${first.name.replace(/\.[^.]*$/, '')} (${files.length}).zip`;
-      props.onJoined(await offerFile(new File([bundle(pages) as Uint8Array<ArrayBuffer>], name)), files);
+      const packed = (await bundle(pages)) as Uint8Array<ArrayBuffer>;
+      props.onJoined(await offerFile(new File([packed], name)), files);
     } catch (reason) {
       setFailure(describeFailure(reason));
     }
