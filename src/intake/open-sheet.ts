@@ -46,11 +46,12 @@ export function openSheet(
     return undefined;
   }
   if (decoded.encoding === 'Latin-1') book.add('encoding-taken', 'note', { found: decoded.encoding });
-  const listed = fromXml ?? linesOfJson(decoded.text);
-  const found = findSeparator(decoded.text);
+  const plain = withoutFormulas(decoded.text);
+  const listed = fromXml ?? linesOfJson(plain);
+  const found = findSeparator(plain);
   const aligned = listed ?? (found.separator === ',' || !found.isClear ? tabsForGaps(decoded.text) : undefined);
   const { text, separator, start } =
-    aligned === undefined ? { text: decoded.text, ...found } : { text: aligned, separator: '\t', start: 0 };
+    aligned === undefined ? { text: plain, ...found } : { text: aligned, separator: '\t', start: 0 };
   const table = splitTable(text, separator, start, stageOf(context.onProgress, 0.2, 1));
   if (!table) {
     book.add('file-too-many-cells', 'refusal');
@@ -68,6 +69,12 @@ export function openSheet(
   }
   return sheet;
 }
+
+const SEARCHED = 20_000;
+
+/** ="00123", as some files write what a spreadsheet shall not take for a number, is the text within. */
+const withoutFormulas = (text: string): string =>
+  /(^|[,;\t])="/m.test(text.slice(0, SEARCHED)) ? text.replaceAll(/(^|[,;\t])="([^"\n]*)"/gm, '$1"$2"') : text;
 
 /** Two headings and three cells in every row, the last two whole numbers: a decimal comma in a file separated by commas. */
 function commaInsideNumbers(sheet: Sheet): boolean {

@@ -13,9 +13,11 @@ import {
 } from './intake.ts';
 import { accountColumns } from './layout/account-columns.ts';
 import { remarkPreamble } from './layout/explain-strays.ts';
+import { plainWords } from './layout/headings.ts';
 import { splitByRegister } from './layout/register-rows.ts';
 import type { Sheet } from './layout/sheet.ts';
 import { columnName } from './layout/value-cells.ts';
+import { DEGREE_DAYS } from './layout/vocabulary.ts';
 import { openSheet } from './open-sheet.ts';
 import { readRegisters } from './read-registers.ts';
 import { sumsAmong } from './readings/leave-out-sums.ts';
@@ -38,7 +40,8 @@ export function readFile(
   context: IntakeContext,
 ): IntakeResult {
   const book = openRemarkBook(fileName);
-  const packed = recogniseForeign(bytes) === 'archive' ? takeFromArchive(bytes, given, context, book) : undefined;
+  const packed =
+    recogniseForeign(bytes) === 'archive' ? takeFromArchive(fileName, bytes, given, context, book) : undefined;
   if (packed) return ofArchive(fileName, packed, given, context);
   const whole = readWhole(fileName, bytes, given, context, book);
   if (whole) return whole;
@@ -123,12 +126,13 @@ interface Packed extends PackedFile {
 
 /** The file that is taken: the first with data, unless the installer names another. */
 function takeFromArchive(
+  fileName: string,
   bytes: Uint8Array,
   { sheet }: IntakeChoices,
   context: IntakeContext,
   book: RemarkBook,
 ): Packed | undefined {
-  const files = (unpackFiles(bytes) ?? []).filter((one) => holdsData(one, context));
+  const files = (unpackFiles(fileName, bytes) ?? []).filter((one) => holdsData(one, context));
   const taken = files.find(({ name }) => name === sheet) ?? files[0];
   if (!taken) return undefined;
   const all = files.map(({ name }) => name);
@@ -220,7 +224,10 @@ function remarkNoFit(sheet: Sheet, reason: Wording, book: RemarkBook): void {
     .map((c) => columnName(sheet, c.index))
     .join(', ')
     .slice(0, 120);
-  if (sheet.dateColumn < 0) book.add('no-dates', 'refusal', { found: columns });
+  const isOfDegreeDays = (text: string) => DEGREE_DAYS.test(plainWords(text));
+  if (sheet.columns.some(({ heading }) => isOfDegreeDays(heading)) || isOfDegreeDays(sheet.fileName))
+    book.add('degree-days', 'refusal');
+  else if (sheet.dateColumn < 0) book.add('no-dates', 'refusal', { found: columns });
   else book.add('no-shape-fits', 'refusal', { found: columns, expectedTold: reason });
 }
 

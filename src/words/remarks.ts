@@ -234,6 +234,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'clock-assumed': phrase(
     '{file} does not say whether its times are local or UTC, and no change of the clocks lies in it. We took local time. Choose UTC if the evening peak comes an hour early.',
   ),
+  'clock-of-weather': phrase(
+    '{file} does not name its clock. We took its times as {expectedCode, select, local {local time} utc {UTC} other {winter time}}. An hour or two hardly changes the mean of a day.',
+  ),
   'clock-asked': phrase(
     '{file} does not change its clocks in spring and autumn. It may be in winter time or in UTC; we took winter time. Choose the other if that is wrong.',
   ),
@@ -525,6 +528,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'weather-typical': phrase(
     '{file} is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.',
+  ),
+  'degree-days': phrase(
+    '{file} holds degree days, which are neither temperatures nor energy. Use a file of measured outdoor temperatures.',
   ),
   'registers-by-column': phrase(
     '{file} tells its registers apart in {column} ({names}). Each is saved by itself, and export is never added to import.',

@@ -19,6 +19,7 @@ interface Stamps {
   readonly fixedColumns: boolean;
   readonly stamp: 'start' | 'end';
   readonly steadyClock: 'utc' | 'standard' | undefined;
+  readonly isWeather?: boolean;
 }
 
 export function settleClock(stamps: Stamps, choices: IntakeChoices, zone: ZoneTable, book: RemarkBook): ClockSettled {
@@ -78,10 +79,17 @@ function fromChangeDays(stamps: Stamps, zone: ZoneTable, book: RemarkBook): Cloc
     if (evidence.filledSprings > 0) book.add('spring-hour-filled', 'note', { count: evidence.filledSprings });
     return 'local';
   }
-  if (evidence.steady > 0 && evidence.steady === evidence.singleAutumns) {
-    book.add('clock-autumn-asked', 'question', { expected: 'utc' });
-    return 'utc';
-  }
+  const isOfNoMatter = stamps.isWeather && isNearUtc(civil, count, zone);
+  const doubt = (
+    code: 'clock-autumn-asked' | 'clock-asked' | 'clock-assumed',
+    clock: Clock,
+    of: { count?: number },
+  ) => {
+    if (isOfNoMatter) book.add('clock-of-weather', 'note', { expected: clock });
+    else book.add(code, 'question', { expected: clock, ...of });
+    return clock;
+  };
+  if (evidence.steady > 0 && evidence.steady === evidence.singleAutumns) return doubt('clock-autumn-asked', 'utc', {});
   if (evidence.steady > 0) {
     // In a zone whose winter time is UTC the two steady clocks are one.
     const winter = standardOffset(zone, civil[0]!);
@@ -93,12 +101,10 @@ function fromChangeDays(stamps: Stamps, zone: ZoneTable, book: RemarkBook): Cloc
       book.add('clock-from-offset', 'note', { found: 'own' });
       return 'standard';
     }
-    book.add('clock-asked', 'question', { expected: 'standard', count: evidence.steady });
-    return 'standard';
+    return doubt('clock-asked', 'standard', { count: evidence.steady });
   }
   if (insideWinter(civil, count, zone)) return 'local';
-  book.add('clock-assumed', 'question', { expected: 'local' });
-  return 'local';
+  return doubt('clock-assumed', 'local', {});
 }
 
 const weigh = (stamps: Stamps, zone: ZoneTable) =>
@@ -134,6 +140,14 @@ function otherZoneOf(stamps: Stamps): string | undefined {
     const evidence = weigh(stamps, zoneTable(name, Math.floor(first / 1440), Math.floor(last / 1440)));
     return evidence.local - evidence.filledSprings > 0 && evidence.local === evidence.changes;
   });
+}
+
+/** Minutes by which a day's mean temperature may be cut amiss: it moves by some tenths of a degree. A judgement. */
+const NEAR = 120;
+
+function isNearUtc(civil: Float64Array, count: number, zone: ZoneTable): boolean {
+  for (let i = 0; i < count; i++) if (Math.abs(zone.offsetAt(civil[i]!)) > NEAR) return false;
+  return true;
 }
 
 /** Whether the answer makes no difference: the zone is at UTC for the whole span. */

@@ -5,7 +5,7 @@ import { type ColumnFacts, isDateColumn, isMarkColumn, isMoneyColumn, isNumberCo
 import { plainWords, slotOfHeading } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
-import { NOT_ACTIVE, OTHER_WEATHER, OWN_USE } from './vocabulary.ts';
+import { DEGREE_DAYS, NOT_ACTIVE, OTHER_WEATHER, OWN_USE } from './vocabulary.ts';
 
 interface Read {
   readonly choices: IntakePreview['choices'];
@@ -42,7 +42,7 @@ function leftOutAs(c: ColumnFacts): ColumnUse {
   if (role === 'rate') return 'price';
   if (role === 'calorific') return 'calorific';
   if (OWN_USE.test(words)) return 'own-use';
-  if (OTHER_WEATHER.test(words)) return 'weather';
+  if (OTHER_WEATHER.test(words) || DEGREE_DAYS.test(words)) return 'weather';
   if (NOT_ACTIVE.test(words) || role === 'beside') return 'not-energy';
   if (isDateColumn(c) || role === 'time') return 'other-time';
   if (role === 'index' && c.heading !== '') return 'identifier';

@@ -51,7 +51,7 @@ export function billPartOf(words: string): BillPart | undefined {
   }
   if (/^(number of |billing |bill |charged |no\.? of )?days( (billed|charged|in (bill|period)))?$/.test(words))
     return 'days';
-  if (/correction/.test(words)) return 'correction';
+  if (/correction|zustandszahl|z.?zahl\b|coefficiente c\b/.test(words)) return 'correction';
   const taken = TAKEN_OFF.find(([, pattern]) => pattern.test(words));
   if (taken) return taken[0];
   if (/\b(total|bill|invoice|amount due|payable|to pay)\b/.test(words) && isMoney(words)) return 'total';

@@ -1,12 +1,13 @@
 /** Year, month and day in columns of their own become one column of dates. */
 import { monthOfName } from '../dates/month-names.ts';
+import { rewriteCells } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, type Table } from '../text/table.ts';
 import { plainWords } from './headings.ts';
 
-const YEAR = /^(year|yr|jahr|annee|an|ano|anno|jaar|ar)$/;
-const MONTH = /^(month|mon|monat|mois|mes|mese|maand|maned)$/;
+const YEAR = /^(year|yr|yyyy|jahr|annee|an|ano|anno|jaar|ar)$/;
+const MONTH = /^(month|mon|mo|mm|monat|mois|mes|mese|maand|maned)$/;
 const WEEK = /^((calendar|iso) ?)?(week|wk|kw|woche|kalenderwoche|uge|semaine|semana|settimana)( ?(no|nr|number)\.?)?$/;
-const DAY = /^(day|tag|jour|dia|giorno|dag)$/;
+const DAY = /^(day|dy|dd|tag|jour|dia|giorno|dag)$/;
 const SEARCHED_ROWS = 40;
 const SAMPLE_ROWS = 300;
 
@@ -25,34 +26,13 @@ export function joinDateParts(table: Table): Table | undefined {
   const parts = findParts(table);
   if (!parts) return undefined;
   const { headingRow, year, month, day } = parts;
-  const added: string[] = [];
-  let length = table.text.length;
-  const append = (text: string): readonly [number, number] => {
-    added.push(text);
-    length += text.length;
-    return [length - text.length, length];
-  };
-  const rowStart = new Uint32Array(table.rowCount + 1);
-  const cellFrom = new Uint32Array(table.cellFrom.length);
-  const cellTo = new Uint32Array(table.cellTo.length);
-  const escaped = new Set<number>();
-  let at = 0;
-  for (let row = 0; row < table.rowCount; row++) {
-    rowStart[row] = at;
-    const isCut = row >= headingRow && cellCount(table, row) > Math.max(year, month, day);
-    const joined = isCut ? joinedText(table, row, parts) : undefined;
-    for (let cell = table.rowStart[row]!; cell < table.rowStart[row + 1]!; cell++) {
-      const column = cell - table.rowStart[row]!;
-      if (isCut && (column === month || column === day)) continue;
-      const [from, to] =
-        column === year && joined !== undefined ? append(joined) : [table.cellFrom[cell]!, table.cellTo[cell]!];
-      if (table.escaped.has(cell)) escaped.add(at);
-      cellFrom[at] = from;
-      cellTo[at++] = to;
-    }
-  }
-  rowStart[table.rowCount] = at;
-  return { ...table, text: table.text + added.join(''), rowStart, cellFrom, cellTo, escaped };
+  return rewriteCells(table, (row, column) => {
+    if (row < headingRow || ![year, month, day].includes(column)) return undefined;
+    if (cellCount(table, row) <= Math.max(year, month, day)) return undefined;
+    if (column !== year) return [];
+    const joined = joinedText(table, row, parts);
+    return joined === undefined ? undefined : [joined];
+  });
 }
 
 function joinedText(table: Table, row: number, { headingRow, year, month, day, isWeek }: Parts): string | undefined {

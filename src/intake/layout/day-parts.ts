@@ -23,7 +23,8 @@ const LEAST_PARTS = 20;
 
 /** Undefined for a column of clock times, or of numbers that number no day. */
 export function dayPartsOf(table: Table, firstRow: number, column: ColumnFacts): DayParts | undefined {
-  if (!HOUR_NUMBER.test(withoutBrackets(plainWords(column.heading))) || column.clocks > 0 || column.numbers === 0)
+  if (column.clocks > 0 || column.numbers === 0) return undefined;
+  if (!HOUR_NUMBER.test(withoutBrackets(plainWords(column.heading))) && !countsThroughDays(table, firstRow, column))
     return undefined;
   const seen = new Set<number>();
   let most = 0;
@@ -37,6 +38,29 @@ export function dayPartsOf(table: Table, firstRow: number, column: ColumnFacts):
   const length = LENGTHS.find((one) => most <= one.most);
   return length && seen.size >= LEAST_PARTS ? { first: seen.has(0) ? 0 : 1, minutes: length.minutes } : undefined;
 }
+
+/** Whether bare numbers count up by one and begin anew after as many as a day has parts, whatever stands above them. */
+function countsThroughDays(table: Table, firstRow: number, { index, smallest }: ColumnFacts): boolean {
+  if (smallest !== 0 && smallest !== 1) return false;
+  const end = Math.min(table.rowCount, firstRow + SAMPLE_ROWS);
+  let last = Number.NaN;
+  let days = 0;
+  for (let row = firstRow; row < end; row++) {
+    const cell = cellAt(table, row, index);
+    const digits = cell < 0 ? '' : table.text.slice(table.cellFrom[cell]!, table.cellTo[cell]!);
+    if (!/^\d{1,3}$/.test(digits)) return false;
+    const number = Number(digits);
+    const isAnew = number === smallest && LENGTHS.some(({ most }) => isDayOf(last - smallest + 1, most));
+    if (!Number.isNaN(last) && number !== last + 1 && !isAnew) return false;
+    if (isAnew) days++;
+    last = number;
+  }
+  return days >= 2;
+}
+
+const SAMPLE_ROWS = 500;
+/** 23 to 25 hours, and as many halves and quarters. */
+const isDayOf = (parts: number, most: number): boolean => parts <= most && parts >= (most * 23) / 25;
 
 /** The number in a cell such as "7", "07", "H7" or "7h"; -1 where there is none. */
 function partAt(table: Table, row: number, column: number): number {

@@ -8,7 +8,17 @@ import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings
 import type { Sheet } from './sheet.ts';
 import { carrierOfTitles, unitOfTitles } from './titles.ts';
 import { columnName } from './value-cells.ts';
-import { A_DAY, DRAWN, ELECTRIC, IDENTIFIER, OWN_USE, RATE_REGISTER, withoutBrackets } from './vocabulary.ts';
+import {
+  A_DAY,
+  DEGREE_DAYS,
+  DRAWN,
+  ELECTRIC,
+  IDENTIFIER,
+  OWN_USE,
+  RATE_REGISTER,
+  WHOLE_HOME,
+  withoutBrackets,
+} from './vocabulary.ts';
 
 /** Number columns that may hold quantities, best first. Costs, rates, counters, numbers of customers and hours are none. */
 export function quantityColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {
@@ -22,9 +32,13 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
       // Numbers of a station or a place stand in every row alike.
       !(c.meaning.role === 'unknown' && c.smallest === c.largest && c.largest !== 0 && c.numbers > 2),
   );
-  // "kWh a day" beside kWh is the same again.
+  // "kWh a day" beside kWh is the same again; a number under "Day" is a register beside another register only.
   const amounts = numbers.filter(
-    (c) => !isADay(c) || !numbers.some((other) => !isADay(other) && other.meaning.unit === c.meaning.unit),
+    (c) =>
+      (!isADay(c) || !numbers.some((other) => !isADay(other) && other.meaning.unit === c.meaning.unit)) &&
+      (c.meaning.role !== 'stamp' || numbers.some((other) => other !== c && namesRegister(other))) &&
+      !isOneExtreme(c, numbers) &&
+      !(c.meaning.unit === undefined && c.meaning.carrier === undefined && isOfDegreeDays(sheet)),
   );
   const score = (c: ColumnFacts) =>
     (c.meaning.unit ? 4 : 0) +
@@ -36,6 +50,16 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
 
 /** Whether it holds the mean of a day rather than all that was used. */
 export const isADay = ({ heading }: ColumnFacts): boolean => A_DAY.test(plainWords(heading));
+
+/** By a title that does not explain one of several columns. */
+const isOfDegreeDays = ({ preamble }: Sheet): boolean =>
+  preamble.some(({ text }) => !/^\W*\w{1,6} *[:=]/.test(text) && DEGREE_DAYS.test(plainWords(text)));
+
+/** The highest temperature of a day without the lowest, or the other way about, tells no mean. */
+const isOneExtreme = ({ meaning: { role, unit, carrier } }: ColumnFacts, numbers: readonly ColumnFacts[]): boolean =>
+  (isOfDegrees(unit) || carrier === 'outdoor-temperature') &&
+  (role === 'maximum' || role === 'minimum') &&
+  !numbers.some((other) => other.meaning.role === (role === 'maximum' ? 'minimum' : 'maximum'));
 
 const NO_AMOUNT = new Set(['rate', 'calorific', 'quality', 'beside', 'bill', 'time', 'from', 'to']);
 
@@ -236,8 +260,9 @@ function ofEachKind(found: readonly ColumnFacts[]): ColumnFacts[] {
   const energy = unnamed.find((c) => unitRank(c) < BEST_UNITS.length);
   if (energy && telling.every(({ meaning: { unit } }) => isVolumeOfGas(unit))) return [energy];
   // What the heat pump draws is a part of what the home does.
-  if (telling.length > 0 && telling.every((c) => c.meaning.seriesRole === 'heat-pump'))
-    return [...(unnamed.length === 1 ? unnamed : unnamed.filter(isTotal).slice(0, 1)), ...telling, ...temperatures];
+  const isPart = (c: ColumnFacts) => isOutside(c) || c.meaning.seriesRole === 'heat-pump';
+  if (telling.length > 0 && telling.every(isPart))
+    return [...(unnamed.length === 1 ? unnamed : firstOf(unnamed.filter(isWhole))), ...telling, ...temperatures];
   const registers = telling.filter(namesRegister);
   if (telling.length === 0) return unnamed.slice(0, 1);
   if (unnamed.length === 0 || telling.some((c) => c.meaning.carrier !== undefined))
@@ -295,6 +320,7 @@ function heatAlone(found: readonly ColumnFacts[], hasMachine: boolean): ColumnFa
   return [...(total ? [total] : pool), ...water, ...outdoor];
 }
 
+const isWhole = (c: ColumnFacts): boolean => isTotal(c) || WHOLE_HOME.test(plainWords(c.heading));
 const isTotal = (c: ColumnFacts): boolean => /total|sum|all\b/i.test(c.heading);
 
 /** Flow, return and source of the machine: the first column of each. */
@@ -353,6 +379,8 @@ export const namesItself = (c: ColumnFacts): boolean => c.meaning.carrier !== un
 const registerOf = (c: ColumnFacts): string => RATE_REGISTER.exec(plainWords(c.heading))?.[0] ?? '';
 export const isRegisterName = (heading: string): boolean => RATE_REGISTER.test(plainWords(heading));
 const namesRegister = (c: ColumnFacts): boolean => isRegisterName(c.heading);
+const registersOf = ({ columns }: Sheet): ReadonlySet<string> =>
+  new Set(columns.filter((c) => isNumberColumn(c) && namesRegister(c)).map(registerOf));
 
 /** Unit as written: above the column, behind the numbers, in the title lines, in the file's name. */
 export function statedUnit(sheet: Sheet, column: ColumnFacts): EnergyUnit | undefined {
@@ -426,6 +454,13 @@ export function statedCarrier(sheet: Sheet, column: ColumnFacts): Energy | undef
   if (hasDirection) return { carrier: 'electricity' };
   const said = carrierOfTitles(sheet) ?? carrierBeside(sheet);
   if (said) return said;
-  const beside = carrierOfWords(sheet.columns.map((c) => plainWords(c.heading)).join(' ; '));
+  // Rates side by side are of electricity: no other fuel is metered so.
+  if (namesRegister(column) && registersOf(sheet).size > 1) return { carrier: 'electricity' };
+  const unit = statedUnit(sheet, column);
+  const isAmount = unit !== undefined && !isOfDegrees(unit);
+  // The weather beside an amount says nothing of it.
+  const isAside = (words: string) => isAmount && carrierOfWords(words)?.carrier === 'outdoor-temperature';
+  const named = sheet.columns.map((c) => plainWords(c.heading)).filter((words) => !isAside(words));
+  const beside = carrierOfWords(named.join(' ; '));
   return beside && { carrier: beside.carrier };
 }

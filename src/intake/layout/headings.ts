@@ -7,8 +7,10 @@ import {
   AMOUNT,
   CLOCK_TIME,
   COUNTER,
+  DEGREE_DAYS,
   DRAWN,
   ELECTRIC,
+  GAS_FACTOR,
   HEAT,
   HIGHEST,
   HOUR_NUMBER,
@@ -91,7 +93,9 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
   if (/\bkw\b|kilowatts?\b|\bk w\b/.test(words)) return 'kW';
   if (/(?<![a-z])(w|watts?)(?![a-z]| ?\/ ?m)/.test(words)) return 'W';
   if (/\bbtus?\b/.test(words)) return 'BTU';
-  if (/m³|\bm3\b|\bm\^3|cubic met|kubikmeter|metres? cubes?|metros? cubicos?|metri cubi|kubieke/.test(words))
+  if (
+    /m³|\b[ns]?m3\b|\bs?mc\b|\bm\^3|cubic met|kubikmeter|metres? cubes?|metros? cubicos?|metri cubi|kubieke/.test(words)
+  )
     return 'm³';
   if (/\b[hc]cf\b|\b100 ?(cu|ft|cf)|hundred(s of)? cu|ft³ ?[x×] ?100|cubic feet ?[x×] ?100/.test(words))
     return 'hundred ft³';
@@ -164,26 +168,32 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   const bare = withoutBrackets(heading);
   if (words === '' || /^(index|idx|#|no\.?|nr\.?|row|id|line|zeile|fila|riga|rij|ligne)$/.test(words)) return 'index';
   if (unit === undefined && IDENTIFIER.test(bare)) return 'index';
+  if (GAS_FACTOR.test(words) || /(kwh|mj) ?\/ ?(n?m3|n?m³|smc|sm3)/.test(words)) return 'calorific';
   if (/calorific|\bcv\b|brennwert|heizwert|\bpcs\b|pouvoir calorifique|poder calorifico|potere calorifico/.test(words))
     return 'calorific';
   if (isOfDegrees(words) && INDOORS.test(words)) return 'beside';
   if (
     BESIDE.test(words) ||
     OTHER_WEATHER.test(words) ||
+    DEGREE_DAYS.test(words) ||
     NOT_ACTIVE.test(words) ||
     OWN_USE.test(words) ||
     TO_COMPARE.test(words)
   )
     return 'beside';
   if ((unit === 'W' || unit === 'kW') && HIGHEST.test(words)) return 'beside';
-  if (unit !== 'pulse' && /p ?\/ ?kwh|pence per|per kwh|\/ ?kwh|unit (price|rate)|ppl\b|per lit|standing/.test(words))
+  if (
+    unit !== 'pulse' &&
+    /p ?\/ ?kwh|pence per|per kwh|\/ ?kwh|unit (price|rate)|ppl\b|per lit|per (us )?gal|\/ ?gal\b|standing/.test(words)
+  )
     return 'rate';
   // "Rate 1 (kWh)" is a register; "Rate" alone is a price.
   if (unit === undefined && /\brate\b(?! ?\d)|\btariff?\b(?! ?\d)/.test(words)) return 'rate';
   if (unit === undefined && MONEY.test(words)) return 'cost';
   if (unit === undefined && MARKS.test(words)) return 'quality';
-  if (/\b(max|maximum|highest)\b|^t ?max$|temp max/.test(bare)) return 'maximum';
-  if (/\b(min|minimum|lowest)\b|^t ?min$|temp min/.test(bare)) return 'minimum';
+  if (/\b(max|maximum|highest)\b|^t ?max$|^txk?$|temp max/.test(bare)) return 'maximum';
+  if (/\b(min|minimum|lowest)\b|^t ?min$|^tnk?$|temp min/.test(bare)) return 'minimum';
+  if (isOfDegrees(words) && /^(high|low)\b|\b(high|low)$/.test(bare)) return /high/.test(bare) ? 'maximum' : 'minimum';
   if (unit === undefined && PERIOD_END.test(bare)) return 'to';
   if (unit === undefined && PERIOD_START.test(bare)) return 'from';
   if (unit === undefined && (CLOCK_TIME.test(bare) || HOUR_NUMBER.test(bare)) && !/dat(e|um|o)|fecha/.test(bare))

@@ -67,6 +67,8 @@ export function settleDayFirst(
     if (witness.dayFirst > 0 && witness.monthFirst === 0) return true;
     if (witness.monthFirst > 0 && witness.dayFirst === 0) return false;
   }
+  // With full stops between them dates are written day first everywhere.
+  if (/\d\.\d{1,2}\.\d/.test(cellText(table, evidence.rowOfEither, column))) return true;
   const dayFirst = !writesMonthFirst(zone);
   book.add('date-order-asked', 'question', {
     ...show(evidence.rowOfEither),
@@ -127,9 +129,37 @@ export function readDates(
   }
   if ((kinds.time ?? 0) > bareDays.length && bareDays.length > 0)
     count = dropSums(rows, civilMinute, offsets, count, bareDays, strays);
+  if (!offsets && kinds.time === count) moveLateMidnights(civilMinute, count);
   if (parts && elapsed) addParts(civilMinute, elapsed, count, parts, zone);
   const kind = (Object.entries(kinds).sort((a, b) => b[1] - a[1])[0]?.[0] ?? 'day') as StampKind;
   return { count, rows, civilMinute, offsets, strays, kind: kinds.time ? 'time' : kind, dayFirst };
+}
+
+/** Later than this in its day, a midnight of the same date beside it is the end of that day. */
+const NOON = 720;
+
+/**
+ * "00:00" that stands after 23:30 of its own date is the end of that day, as files write it that name the ends of their
+ * intervals and keep the date of the beginning. In place; only where every midnight but that of an edge stands so.
+ */
+function moveLateMidnights(civilMinute: Float64Array, count: number): void {
+  const late: number[] = [];
+  let others = 0;
+  for (let i = 0; i < count; i++) {
+    const at = civilMinute[i]!;
+    if (at % 1440 !== 0) continue;
+    const isLate = [neighbour(i, -1), neighbour(i, 1)].some((other) => other - at >= NOON && other - at < 1440);
+    if (isLate) late.push(i);
+    else if (i > 0 && i < count - 1) others++;
+  }
+  if (late.length > 0 && others === 0) for (const i of late) civilMinute[i]! += 1440;
+
+  /** Of several registers the rows of one moment stand one below the other. */
+  function neighbour(i: number, step: 1 | -1): number {
+    let other = i + step;
+    while (other >= 0 && other < count && civilMinute[other] === civilMinute[i]) other += step;
+    return other >= 0 && other < count ? civilMinute[other]! : Number.NaN;
+  }
 }
 
 /**

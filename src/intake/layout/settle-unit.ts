@@ -23,8 +23,10 @@ import {
 } from '../terms/units.ts';
 import type { ColumnFacts } from './column-facts.ts';
 import { isRegisterName, namesItself, statedCarrier, statedUnit, unitsByRow } from './energy-columns.ts';
+import { meanGasFactor } from './gas-factors.ts';
 import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
+import { pulsesSaid, saysTenths } from './titles.ts';
 import { columnName } from './value-cells.ts';
 import { DRAWN, ELECTRIC, MADE, MADE_HERE, POWER } from './vocabulary.ts';
 
@@ -87,23 +89,35 @@ export function settleUnit(
       ...meanOf(settledCarrier, perDay, perReading),
       expected: settled,
     });
-  const role = choices.role ?? roleFor(settledCarrier, said?.carrier === settledCarrier ? said.seriesRole : undefined);
+  const way = said?.carrier === settledCarrier ? said.seriesRole : undefined;
+  // The meter at the grid counts what is sent out, not what the roof makes.
+  const isSent = way === 'generation' && isAtTheGrid(sheet, column);
+  const role = choices.role ?? roleFor(settledCarrier, isSent ? 'export' : way);
   if (choices.role === undefined && mayBeSentOut(sheet, column, role, said?.carrier))
     book.add('direction-asked', 'question', { column: name });
-  const factor = kWhPerUnit(settled, settledCarrier, context, choices) * (isPower(settled) ? (hours ?? 24) : 1);
+  const byColumns =
+    settledCarrier === 'gas' && isVolumeOfGas(settled)
+      ? meanGasFactor(sheet, settled, context, choices.calorificMJPerM3)
+      : undefined;
+  const pulsesPerKWh = choices.pulsesPerKWh ?? (settled === 'pulse' ? pulsesSaid(sheet, column) : undefined);
+  const usual = kWhPerUnit(settled, settledCarrier, context, { ...choices, pulsesPerKWh });
+  // Tenths of a degree are written without a sign.
+  const tenths = isOfDegrees(settled) && saysTenths(sheet, column) ? 0.1 : 1;
+  const factor = (byColumns ?? usual * tenths) * (isPower(settled) ? (hours ?? 24) : 1);
   if (isPower(settled)) book.tally('espi-power', 'note', { column: name });
-  if (settled === 'pulse' && choices.pulsesPerKWh === undefined)
+  if (settled === 'pulse' && pulsesPerKWh === undefined)
     book.add('pulses-asked', 'question', { column: name, expected: String(Math.round(1 / factor)) });
   const doubted = { column: name, carrier: settledCarrier, expected: settled };
   // What is asked already, or rests on a question of its own, is not asked twice.
-  const isClear = stated !== undefined && choices.unit === undefined && !book.has('decimal-asked');
-  if (isClear && isOfDegrees(settled)) doubtDegrees(doubted, column, perReading, book);
+  const isOpen = book.has('decimal-asked') || book.has('register-rising-asked');
+  const isClear = stated !== undefined && choices.unit === undefined && !isOpen;
+  if (isClear && isOfDegrees(settled)) doubtDegrees(doubted, column, tenths, perReading, book);
   else if (isClear && settledCarrier !== 'water') doubtUnit(doubted, perDay * factor, role, book);
   if (
     isVolumeOfGas(settled) &&
     settledCarrier !== 'water' &&
     choices.calorificMJPerM3 === undefined &&
-    !hasCalorific(sheet)
+    byColumns === undefined
   )
     book.add('calorific-assumed', 'question', { expected: String(context.gasVolume.calorificMJPerM3) });
   return {
@@ -111,7 +125,7 @@ export function settleUnit(
     carrier: settledCarrier,
     role,
     kWhPerUnit: factor,
-    zeroAt: settled === '°F' ? 32 : settled === 'K' ? 273.15 : 0,
+    zeroAt: (settled === '°F' ? 32 : settled === 'K' ? 273.15 : 0) / tenths,
   };
 }
 
@@ -126,7 +140,8 @@ function answeredOfRates({ ofColumns = {} }: IntakeChoices): Carrier | undefined
 
 function carrierFor(unit: EnergyUnit | undefined, said: Carrier | undefined): Carrier | undefined {
   if (isOfDegrees(unit)) return said !== undefined && isTemperature(said) ? said : 'outdoor-temperature';
-  if (unit === 'US gallon' || (said === 'water' && (unit === undefined || isUnitOf('water', unit)))) return 'water';
+  if (unit === 'US gallon') return said === 'oil' || said === 'lpg' ? said : 'water';
+  if (said === 'water' && (unit === undefined || isUnitOf('water', unit))) return 'water';
   if (isSaleUnit(unit)) {
     const soldSo = DELIVERED_FUELS.filter((fuel) => unitsOf(fuel).includes(unit));
     return soldSo.find((fuel) => fuel === said) ?? soldSo[0];
@@ -153,6 +168,11 @@ function roleFor(carrier: Carrier, said: SeriesRole | undefined): SeriesRole {
   return carrier === 'heat' ? 'heat-output' : 'import';
 }
 
+/** By the number of the grid's metering point beside it, or by the registers of a tariff. */
+const isAtTheGrid = ({ columns }: Sheet, { heading }: ColumnFacts): boolean =>
+  /tari(ff?|ef) ?\d|\bt[12]\b|[12][.:]8[.:][12]/.test(plainWords(heading)) ||
+  columns.some((c) => /(?<![a-z])(nmi|esi ?id|icp|mpan|cups|prm|pdl)(?![a-z])/.test(plainWords(c.heading)));
+
 /** "Lieferung" is to the home or from it; an "export" of electricity may be a file that was exported. */
 function mayBeSentOut(sheet: Sheet, column: ColumnFacts, role: SeriesRole, said: Carrier | undefined): boolean {
   if (said !== undefined && said !== 'electricity') return false;
@@ -164,7 +184,7 @@ function mayBeSentOut(sheet: Sheet, column: ColumnFacts, role: SeriesRole, said:
   if (role === 'generation') return isOfExport && !MADE_HERE.test(heading) && !MADE.test(heading);
   if (role !== 'import') return false;
   // A counter without a word beside amounts that were sent out may count those.
-  const isOut = (c: ColumnFacts) => c.meaning.seriesRole === 'export' && c.meaning.role !== 'reading';
+  const isOut = (c: ColumnFacts) => c.meaning.seriesRole === 'export' && c.meaning.role !== 'reading' && !c.rising;
   if (column.meaning.role === 'reading' && column.meaning.carrier === undefined && sheet.columns.some(isOut))
     return true;
   if (/(?<![a-z])lieferung(?![a-z])/.test(heading)) return true;
@@ -202,16 +222,18 @@ const COLD_MOST_F = 46;
 function doubtDegrees(
   doubted: { readonly column: string; readonly carrier: Carrier; readonly expected: EnergyUnit },
   column: ColumnFacts,
-  mean: number,
+  scale: number,
+  written: number,
   book: RemarkBook,
 ): void {
   if (doubted.carrier !== 'outdoor-temperature') return;
+  const [mean, smallest, largest] = [written * scale, column.smallest * scale, column.largest * scale];
   const isOdd =
     doubted.expected === '°C'
-      ? mean > HOTTEST_MEAN_C || column.smallest > HOTTEST_MEAN_C
+      ? mean > HOTTEST_MEAN_C || smallest > HOTTEST_MEAN_C
       : doubted.expected === 'K'
         ? mean < COLDEST_MEAN_K
-        : mean < COLDEST_MEAN_F && column.largest < COLD_MOST_F;
+        : mean < COLDEST_MEAN_F && largest < COLD_MOST_F;
   if (isOdd) book.add('degrees-doubtful', 'question', { ...doubted, found: String(threeDigits(mean)) });
 }
 

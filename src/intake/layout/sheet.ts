@@ -5,8 +5,9 @@ import { countAsNumber, isMissing, readAwkwardNumber } from '../numbers/read-num
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { type ColumnFacts, columnFacts, isDateColumn } from './column-facts.ts';
 import { joinDateParts } from './date-parts.ts';
-import { plainWords } from './headings.ts';
+import { plainWords, unitOfWords } from './headings.ts';
 import { nameByPartner, nameLogColumns } from './log-headings.ts';
+import { splitSpans, splitYears } from './spans.ts';
 import { unfoldAcross } from './unfold-across.ts';
 import { TOTALS } from './vocabulary.ts';
 
@@ -42,11 +43,12 @@ const SEARCHED_COLUMNS = 40;
 const SEARCHED_ROWS = 20_000;
 
 export function layOutSheet(fileName: string, written: Table): Sheet {
-  const table = unfoldAcross(written) ?? written;
+  const unfolded = unfoldAcross(written) ?? written;
+  const table = splitSpans(unfolded) ?? unfolded;
   const sample = Math.min(table.rowCount, SAMPLE_ROWS);
   const dateColumn = findDateColumn(table, sample);
   if (dateColumn >= 0) return finishSheet(fileName, table, dateColumn, 'calendar');
-  const joined = joinDateParts(table);
+  const joined = joinDateParts(table) ?? splitYears(table);
   if (joined) return layOutSheet(fileName, joined);
   const numeric = findNumericDateColumn(table, sample);
   if (numeric) return finishSheet(fileName, table, numeric.column, numeric.form);
@@ -183,10 +185,27 @@ function findHeadingRow(table: Table, firstRow: number): number {
     const cells = rowTexts(table, row).filter((cell) => cell !== '');
     if (cells.length < 2 || isSum(cells)) continue;
     const above = row > 0 ? rowTexts(table, row - 1) : [];
-    const isUnitRow = cellText(table, row, 0) === '' && above.length === cellCount(table, row) && above[0] !== '';
+    const isUnitRow =
+      (cellText(table, row, 0) === '' || areUnits(rowTexts(table, row))) &&
+      above.length === cellCount(table, row) &&
+      above[0] !== '' &&
+      !areUnits(above);
     return isUnitRow ? row - 1 : row;
   }
   return -1;
+}
+
+/** How a date or a clock is written, as a row of units says above its dates. */
+const FORM_OF_DATES = /^[dmyjatsh][dmyjatsh.:/ -]{3,}$/i;
+
+/** Whether every cell of a row is a unit, a form of dates or empty. */
+export function areUnits(cells: readonly string[]): boolean {
+  const filled = cells.filter((cell) => cell !== '' && cell !== '-');
+  const isUnit = (cell: string) => {
+    const bare = cell.replace(/^[[(](.*)[\])]$/, '$1').trim();
+    return FORM_OF_DATES.test(bare) || (bare.length <= 8 && unitOfWords(plainWords(bare)) !== undefined);
+  };
+  return filled.length > 0 && filled.every(isUnit);
 }
 
 /** Sums may stand above the data. */

@@ -4,6 +4,7 @@
  */
 import { FUEL_IDS, FUELS } from '../../model/shapes/heating.ts';
 import type { EnergyUnit } from '../terms/choices.ts';
+import type { ColumnFacts } from './column-facts.ts';
 import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { AMOUNT, ELECTRIC, MADE, MADE_HERE, POWER, SENT_OUT } from './vocabulary.ts';
@@ -95,3 +96,25 @@ export function steadyClockOf(sheet: Sheet, of: readonly (number | undefined)[])
 const saysUtc = ({ columns, preamble }: Sheet, of: readonly (number | undefined)[]): boolean =>
   of.some((c) => c !== undefined && columns[c]?.meaning.utc === true) ||
   preamble.some(({ text }) => /\b(UTC|GMT)\b(?! ?[+-])/.test(text.replaceAll(/\d[:.h]\d\d(:\d\d)?\s*(UTC|GMT)/g, ' ')));
+
+/** Pulses for one kWh, where the words above the column or the titles name them: "1000 imp/kWh". */
+export function pulsesSaid({ preamble }: Sheet, { heading }: ColumnFacts): number | undefined {
+  for (const text of [heading, ...preamble.map((line) => line.text)]) {
+    const number = PULSES.exec(text.toLowerCase())?.[1];
+    if (number !== undefined) return Number(number.replaceAll(/\D/g, ''));
+  }
+  return undefined;
+}
+const PULSES = /(?<![\d.,])(\d{2,6}|\d{1,3}[ .,']\d{3}) ?(?:imp\w*|pulse?s?n?) ?(?:per|pro|par|por|a|\/) ?k ?wh/;
+
+const TENTHS =
+  /0[.,]1 ?(°|º|grad|deg)|zehntel ?grad|tenths? of (a )?(°|deg)|dixiemes? de deg|tienden? van|decimi di grado|decimas? de grado/;
+
+/** Whole numbers that count tenths of a degree: by the line of the titles that explains the column, else by any words. */
+export function saysTenths({ preamble }: Sheet, { heading, smallest, largest }: ColumnFacts): boolean {
+  if (!Number.isInteger(smallest) || !Number.isInteger(largest)) return false;
+  const lines = preamble.map(({ text }) => plainWords(text).replace(/^[#/*;'" -]+/, ''));
+  const name = plainWords(heading);
+  const own = lines.filter((line) => line.startsWith(name) && /^ *[:=]/.test(line.slice(name.length)));
+  return [name, ...(own.length > 0 ? own : lines)].some((words) => TENTHS.test(words));
+}

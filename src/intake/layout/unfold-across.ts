@@ -19,6 +19,8 @@ interface Across {
   /** Whether the words on the left are times of the day rather than part of a date. */
   readonly hasHours: boolean;
   readonly stampOf: (above: string, left: string) => string | undefined;
+  /** What the heads say beside the years. */
+  readonly value?: string;
   /** Columns on the left that say of what a row is. */
   readonly names?: readonly number[];
 }
@@ -50,6 +52,7 @@ function yearOf(table: Table, headingRow: number): string | undefined {
 
 const two = (n: number | string): string => String(n).padStart(2, '0');
 const isYear = (text: string): boolean => /^(19[9]\d|20\d\d)$/.test(text);
+const YEAR_WITHIN = /(?<!\d)(19[9]\d|20\d\d)(?!\d)/;
 const isHour = (text: string): boolean => isClock(text, true) || /^\d{1,2}$/.test(text);
 
 function monthNumber(text: string): number {
@@ -76,8 +79,23 @@ function findAcross(heads: readonly string[], left: readonly string[], year: str
         stampOf: (above, of) => `${year}-${two(monthOfName(above.replace(/\.$/, '')))}-${two(Number.parseInt(of, 10))}`,
       };
   }
-  if (columns.length >= 2 && all(isYear) && left.length >= 3 && down((text) => monthNumber(text) > 0))
-    return { columns, hasHours: false, stampOf: (above, of) => `${above}-${two(monthNumber(of))}` };
+  const years = new Set(columns.map((c) => YEAR_WITHIN.exec(heads[c]!)?.[0]));
+  const ofYears = new Set(columns.map((c) => heads[c]!.replace(YEAR_WITHIN, '').trim()));
+  const areYears = columns.length >= 2 && years.size === columns.length && !years.has(undefined) && ofYears.size === 1;
+  if (areYears && left.length >= 3 && down((text) => monthNumber(text) > 0))
+    return {
+      columns,
+      hasHours: false,
+      stampOf: (above, of) => `${YEAR_WITHIN.exec(above)![0]}-${two(monthNumber(of))}`,
+      value: [...ofYears][0]!,
+    };
+  const areMonths = columns.length >= 2 && all((head) => kindOf(head) === 'month');
+  if (areMonths && down((text) => /^\d{1,2}\.?$/.test(text)) && left.length >= 28 && left.length <= 31)
+    return {
+      columns,
+      hasHours: false,
+      stampOf: (above, of) => `${monthText(above, undefined)}-${two(Number.parseInt(of, 10))}`,
+    };
   const dated = columns.filter((c) => ['month', 'day'].includes(kindOf(heads[c]!) ?? ''));
   const names = heads.map((_, c) => c).filter((c) => c < dated[0]! && heads[c] !== '');
   if (
@@ -106,7 +124,7 @@ function monthText(text: string, year: string | undefined): string | undefined {
 function unfold(
   table: Table,
   headingRow: number,
-  { columns, hasHours, stampOf, names = [] }: Across,
+  { columns, hasHours, stampOf, value: said = '', names = [] }: Across,
 ): Table | undefined {
   const lines: string[] = [];
   const lineOfRow: number[] = [];
@@ -116,7 +134,7 @@ function unfold(
   };
   for (let row = 0; row < headingRow; row++) put(row, rowTexts(table, row));
   const corner = cellText(table, headingRow, 0);
-  const value = unitOfWords(plainWords(corner)) === undefined ? 'Value' : `Value ${corner}`;
+  const value = said !== '' ? said : unitOfWords(plainWords(corner)) === undefined ? 'Value' : `Value ${corner}`;
   const named = names.map((c) => cellText(table, headingRow, c));
   put(headingRow, hasHours ? ['Date', 'Time', value] : [...named, 'Date', value]);
   for (const column of columns)

@@ -9,7 +9,7 @@ import type { RemarkBook } from '../terms/remark-book.ts';
 import { ratioOf } from '../terms/units.ts';
 import { cellAt, cellText } from '../text/table.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
-import { unitOfWords } from './headings.ts';
+import { plainWords, unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
 
@@ -55,7 +55,8 @@ const LARGE_UNITS = new Set(['kWh', 'MWh', 'GJ', 'm³', 'kW']);
 /** Rows of a day or less, in a unit that is written: thousands of it would be no home's. */
 function isOfDaysAtMost(sheet: Sheet, { meaning }: ColumnFacts): boolean {
   const { kind, minutes } = stepOf(sheet);
-  return meaning.unit !== undefined && (kind === 'time' || kind === 'day') && minutes !== undefined && minutes <= 1440;
+  const isNamed = meaning.unit !== undefined || meaning.carrier === 'outdoor-temperature';
+  return isNamed && (kind === 'time' || kind === 'day') && minutes !== undefined && minutes <= 1440;
 }
 
 /** Where a sign could be either, a thousands sign may make more than a home can use; a counter may show that much. */
@@ -138,7 +139,10 @@ export function readValues(
   return values;
 }
 
-const ESTIMATED = /^(e|est|est\.|estimated?|estimate|estimation|y|yes|true|1|geschätzt|projected|substituted)$/i;
+const ESTIMATED = /^(e|est|est\.|estimated?|estimate|estimation|geschätzt|projected|substituted)$/i;
+/** In a column that asks whether a reading is an estimate. */
+const YES = /^(y|yes|true|1|ja|oui|si|sí)$/i;
+const OF_ESTIMATES = /estim|schatz|stimat|geschat|anslaet/;
 const CUSTOMER = /^(c|cust|customer|customer read(ing)?|own|self)$/i;
 
 export type Quality = 'actual' | 'estimated' | 'customer' | 'unknown';
@@ -148,6 +152,7 @@ export function readQuality(sheet: Sheet, column: number, row: number): Quality 
   const text = cellText(sheet.table, row, column);
   const cell = markBeside(text) ?? (/^[-+£]?\d{2}/.test(text) ? '' : text);
   if (ESTIMATED.test(cell)) return 'estimated';
+  if (YES.test(cell) && OF_ESTIMATES.test(plainWords(sheet.columns[column]?.heading ?? ''))) return 'estimated';
   if (CUSTOMER.test(cell)) return 'customer';
   return cell === '' ? 'unknown' : 'actual';
 }

@@ -38,8 +38,20 @@ export const OTHER_WEATHER = any(
   words('humid|feuchte|humedad|umidita|vochtig|fugtig|niederschlag|precip|rainfall|neerslag'),
   words('nedbor|lluvia|pioggia|wind ?(speed|gust|dir)|windgesch|windricht|windsnelh|vindhast'),
   words('cloud|bewolk|nuage|taupunkt|dew ?point|luftdruck|air pressure|barometr|snow|schneeh'),
-  words('degree ?days?|gradtag|degres ?jours|w ?\\/ ?m|visibil'),
-  only('wind|vent|viento|vento|rain|regen|pluie|sun|sonne|pressure|druck|pression'),
+  words('w ?\\/ ?m|visibil'),
+  only('td|wind|vent|viento|vento|rain|regen|pluie|sun|sonne|pressure|druck|pression'),
+);
+
+/** How far the days stayed below a base: no temperature and no energy. */
+export const DEGREE_DAYS = any(
+  words('deg(ree)?s?.?days?|gradtag|degres?.?jours?|graaddag|grados?.?dia|gradi.?giorno|graddage?|heiztage?(?![a-z])'),
+  whole('[hc]dd\\d*|dju\\d*|gtz'),
+);
+
+/** What makes kWh of a volume of gas in one number, beside or instead of a calorific value. */
+export const GAS_FACTOR = words(
+  'conversion (factor|coeff\\w*)|coeff?\\w* (de )?(conversi\\w+|c\\b)|facteur de conversion|factor de conversion',
+  'umrechnungsfaktor|omregningsfaktor|conversiefactor|fattore di conversione',
 );
 
 /** Reactive and apparent: no energy that is bought. */
@@ -56,7 +68,9 @@ export const OWN_USE = words('self.?consum|eigenverbrauch|autocons|eigen ?verbru
 /** Sent out into the grid. */
 export const SENT_OUT = any(
   words('feed.?in|fed in|fed to|surplus|sent (out|to)|return(ed)? to|to (the )?grid|inject|injekt'),
-  words('einspeis|ruckliefer|ruckspeis|uberschuss|ueberschuss|lieferung ins|netzlieferung|abgabe ins'),
+  words(
+    'ein(ge)?speis|ruckgespeis|ins netz|ruckliefer|ruckspeis|uberschuss|ueberschuss|lieferung ins|netzlieferung|abgabe ins',
+  ),
   words('revente|vertid|excedent|exportaci|exportad|inyect|iniezion|immission|immess|ecceden'),
   words('energia cedut|cessione|teruglever|terug ?gelever|injectie|invoed|teruggaaf|elsalg|overskud'),
   words(
@@ -65,7 +79,9 @@ export const SENT_OUT = any(
     '(?<![a-z])p ?[-−–](?= ?($|[\\[(]))',
     '^[-−–]a(?![a-z])',
   ),
-  whole('export|exports|exported|solgt|salg|returned|wirk(arbeit|energie|leistung)? lieferung|2[.:](?:8|9|29)[.:]\\d'),
+  whole(
+    'terug|export|exports|exported|solgt|salg|returned|wirk(arbeit|energie|leistung)? lieferung|2[.:](?:8|9|29)[.:]\\d',
+  ),
 );
 
 /** Made on the roof by panels that the words name, or by a "generation" that heat has not. */
@@ -88,6 +104,7 @@ export const DRAWN = any(
 );
 /** Codes of the two ways, drawn and sent out, that mean so beside each other only. */
 export const PARTNER_CODES: readonly (readonly [drawn: string, sentOut: string])[] = [
+  ['delivered', 'received'],
   ['ai', 'ae'],
   ['ae', 'as'],
   ['x', 'i'],
@@ -99,13 +116,17 @@ export const ELECTRIC = any(
   words(
     '(energie|puissance|energia|potenza|potencia) (active|activa|attiva)|active (energy|power)|wirk(arbeit|leistung|energie)',
   ),
-  words('electri|elektri|elettric|strom(verbrauch|bezug|zahler|preis|ver|menge)?|stroom|elforbrug|elmaler'),
+  words(
+    'leistungsaufnahme|aufnahmeleistung|electri|elektri|elettric|strom(verbrauch|bezug|zahler|preis|ver|menge)?|stroom|elforbrug|elmaler',
+  ),
   whole('elec|el|strom|power supply|eas|eait?'),
 );
 
 export const HEAT = any(
   words('heat (output|out|produced|delivered|meter|generated|energy|supplied)|thermal|thermi(que|sch)|termica'),
-  words('warmemenge|warmeenergie|fernwarme|warmezahler|warmeverbrauch|nahwarme|chaleur|warmteverbruik'),
+  words(
+    'warmemenge|warmeleistung|heizleistung|warmeenergie|fernwarme|warmezahler|warmeverbrauch|nahwarme|chaleur|warmteverbruik',
+  ),
   words('stadswarmte|varmeforbrug|fjernvarme|varmeenergi|warmtemeter|district heat'),
   whole('warme|calor(?! ?gas)|calore|warmte|varme'),
   words('\\bheat(?= ?(\\(|\\[|[mk]?wh\\b|[gm]j\\b|$))'),
@@ -125,7 +146,12 @@ export const OUTDOOR = any(
     'aussenluft',
   ),
   // Signs of weather services: air at 2 m, mean of the day, of the hour.
-  only('t2m?', 'tavg', 'tmed', 'tas', 'tmk', 'tt_?tu', 'tt tu', 't ?mean', 'tg', 'oat'),
+  only('t2m?', 'tavg', 'tmed', 'tas', 'tmk?', 'tt_?tu', 'tt tu', 't ?mean', 'tg', 'oat'),
+);
+
+/** All that a home uses, rather than one of its parts. */
+export const WHOLE_HOME = whole(
+  '(whole )?(house|home|household)|building|haus(halt)?|gesamt|maison|foyer|logement|casa|vivienda|abitazione|woning|huis|hus|bolig',
 );
 
 /** Power rather than energy; only where no unit says otherwise. */
@@ -200,7 +226,7 @@ export const MONEY = any(
   words('cost|(?<!de )charge|price|£|€|\\$|net amount|gross amount|kosten|betrag|preis'),
   words('montant|\\bprix|coute?\\b|coste|importe|precio|importo|prezzo|costo|bedrag|prijs|belob'),
   words('omkostning'),
-  whole('gbp|eur|euros?|usd|chf|dkk|kr|pence|pounds?|pris'),
+  whole('gbp|eur|euros?|usd|chf|dkk|kr|pence|pounds?|pris|debit|credit|balance|saldo|solde|haben|paid (in|out)'),
 );
 
 export const MARKS = any(
@@ -227,6 +253,7 @@ export const RATE_REGISTER = any(
   whole('tarif ?\\d|tariff ?\\d|tarief ?\\d|ht|nt|hc|hp|h[cp]j[brw]|hochtarif|niedertarif|tag|nacht'),
   whole('heures (pleines|creuses)|punta|llano|valle|dia|noche|fuori punta|hoog|laag|piek|dal|normaal'),
   whole('nat|dag|hoj|lav|spids|1[.:]8[.:][1-9]|2[.:]8[.:][1-9]|jour|nuit'),
+  whole('shoulder|anytime|controlled load|general (usage|supply)'),
 );
 
 /** Rows of sums and the like, by their first word as written. */

@@ -1,8 +1,11 @@
 /** First and last day of each row's period: from two dates, from the label of a month or quarter, or from one date a row. */
 import { daysInMonth, monthOf, toCivilDate, yearOf } from '../../model/calendar/civil.ts';
+import { isNumberColumn } from '../layout/column-facts.ts';
+import { plainWords } from '../layout/headings.ts';
 import { type Dates, readDatesAt } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { columnName } from '../layout/value-cells.ts';
+import { countAsNumber } from '../numbers/read-number.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { cellText } from '../text/table.ts';
@@ -118,6 +121,8 @@ function fromOneDate(sheet: Sheet, dates: Dates, choices: IntakeChoices, book: R
   const { count } = dates;
   const days = Float64Array.from(dates.civilMinute.subarray(0, count), dayOf);
   const sorted = Array.from(new Set(days)).sort((a, b) => a - b);
+  const counted = byLengths(sheet, dates, days, sorted, choices.stamp);
+  if (counted) return counted;
   const months = monthRule(sorted);
   const column = columnName(sheet, sheet.dateColumn);
   const said = sideOfHeading(sheet);
@@ -152,10 +157,36 @@ function fromOneDate(sheet: Sheet, dates: Dates, choices: IntakeChoices, book: R
   return { fromDay, toDay, stamp };
 }
 
+/** A column of days says how long each period is, and by the distances of the dates on which side of its date it lies. */
+function byLengths(
+  sheet: Sheet,
+  dates: Dates,
+  days: Float64Array,
+  sorted: readonly number[],
+  chosen: 'start' | 'end' | undefined,
+): RowPeriods | undefined {
+  const column = sheet.columns.find((c) => c.meaning.bill === 'days' && isNumberColumn(c));
+  if (!column) return undefined;
+  const length = days.map((_, i) => countAsNumber(cellText(sheet.table, dates.rows[i]!, column.index)));
+  const place = new Map(sorted.map((day, i) => [day, i]));
+  const apart = (i: number, step: 1 | -1) => Math.abs((sorted[place.get(days[i]!)! + step] ?? Number.NaN) - days[i]!);
+  const fits = (step: 1 | -1) => days.filter((_, i) => length[i] === apart(i, step)).length;
+  const [ends, starts] = [fits(-1), fits(1)];
+  if (Math.max(ends, starts) < (dates.count - 1) * 0.6 || (ends === starts && chosen === undefined)) return undefined;
+  const stamp = chosen ?? (ends > starts ? 'end' : 'start');
+  const over = (sign: 1 | -1) => days.map((day, i) => day + sign * length[i]!);
+  return stamp === 'end' ? { fromDay: over(-1), toDay: days, stamp } : { fromDay: days, toDay: over(1), stamp };
+}
+
+/** A bill is written after what it is for. */
+const OF_BILL = /\b(bill|invoice|statement)\b|rechnungs?datum|facture|factura|fattura|factuur|faktura/;
+
 /** What the words above the dates say of them. */
 function sideOfHeading({ columns, dateColumn }: Sheet): 'start' | 'end' | undefined {
-  const role = columns[dateColumn]?.meaning.role;
-  return role === 'from' ? 'start' : role === 'to' ? 'end' : undefined;
+  const column = columns[dateColumn];
+  const role = column?.meaning.role;
+  if (role === 'from' || role === 'to') return role === 'from' ? 'start' : 'end';
+  return OF_BILL.test(plainWords(column?.heading ?? '')) ? 'end' : undefined;
 }
 
 /** Dates that all fall on the first, or all on the last day of successive months, name calendar months. */

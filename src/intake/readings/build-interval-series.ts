@@ -37,6 +37,8 @@ export interface RawReadings {
   readonly fixedColumns: boolean;
   /** As the words above the stamps name it. */
   readonly steadyClock: 'utc' | 'standard' | undefined;
+  /** Whether it is all of the weather, of which a day's mean hardly moves with an hour. */
+  readonly isWeather?: boolean;
 }
 
 export interface ReadColumn {

@@ -1,7 +1,7 @@
 /** Readings of both signs are use less export: what was drawn and what was sent out become records of their own. */
 import type { SeriesRole } from '../../model/shapes/evidence.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
-import { statedCarrier } from '../layout/energy-columns.ts';
+import { statedCarrier, statedUnit } from '../layout/energy-columns.ts';
 import { plainWords } from '../layout/headings.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { columnName } from '../layout/value-cells.ts';
@@ -35,7 +35,7 @@ export function splitNet<T extends OfColumn>(sheet: Sheet, one: T, ofFile: Intak
     return [{ ...one, values: values.map((value) => 0 - value) }];
   }
   const mayBeNet =
-    !isOfDegrees(choices.unit ?? column.meaning.unit) &&
+    !isOfDegrees(choices.unit ?? statedUnit(sheet, column)) &&
     (choices.carrier ?? said?.carrier ?? 'electricity') === 'electricity' &&
     ['import', 'export'].includes(choices.role ?? said?.seriesRole ?? 'import');
   if (!mayBeNet || choices.net === false) return [one];
@@ -54,7 +54,8 @@ export function splitNet<T extends OfColumn>(sheet: Sheet, one: T, ofFile: Intak
     book.add('net-asked', 'question', { column: name, count: below });
   else book.add('espi-net', 'note');
   const only = (sign: 1 | -1) => values.map((value) => (Number.isNaN(value) ? value : Math.max(0, sign * value)));
-  const drawn = isOut ? { carrier: 'electricity' as const, seriesRole: 'import' as const } : {};
+  // No other energy goes both ways.
+  const drawn = { carrier: 'electricity' as const, ...(isOut ? { seriesRole: 'import' as const } : {}) };
   const sentOut = { ...column.meaning, carrier: 'electricity' as const, seriesRole: 'export' as const };
   return [
     { ...one, values: only(1), column: { ...column, meaning: { ...column.meaning, ...drawn } } },

@@ -6,6 +6,7 @@ import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shap
 import type { ColumnFacts } from '../layout/column-facts.ts';
 import { commonUnit, isADay, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
+import { gasFactorsOf } from '../layout/gas-factors.ts';
 import { countByLocalDays, readDates, settleDayFirst } from '../layout/read-dates.ts';
 import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
@@ -19,7 +20,7 @@ import type { RawPeriod } from '../periods/raw-period.ts';
 import { type RowPeriods, rowPeriods } from '../periods/row-periods.ts';
 import { remarkAfterToday } from '../readings/remark-order.ts';
 import { isSentBelowNought } from '../readings/split-net.ts';
-import { isVolumeOfGas, kWhPerUnit } from '../terms/units.ts';
+import { isVolumeOfGas } from '../terms/units.ts';
 import { findQualityColumn } from './long-interval.ts';
 
 const DAY_MINUTES = 1440;
@@ -89,7 +90,7 @@ export const bills: IntakeShape = {
       const values = isBelow ? signed.map((value) => 0 - value) : signed;
       const costs = readCosts(sheet, dates, facts, columns.length === 1, { ...choices, decimal }, book);
       const lines = dates.rows.subarray(0, dates.count);
-      const raw = toRawPeriods(input, { facts, quantity, values, costs, quality, periods, rows: lines, decimal });
+      const raw = toRawPeriods(input, { facts, quantity, values, costs, quality, periods, rows: lines });
       const name = facts.heading === '' ? quantity.carrier : facts.heading;
       const series = periodSeries(`series-${i + 1}`, name, quantity, raw, book);
       return { facts, quantity, costs, values, series };
@@ -152,7 +153,10 @@ const LEAST_RISING = 8;
 /** Asks where each row has more than the one before: it may be the counter rather than what was used. */
 function remarkRising({ choices, book, sheet }: ShapeInput, columns: readonly ColumnFacts[]): void {
   const rising = columns.find(
-    (c) => (c.rises === 0 || c.falls === 0) && c.rises + c.falls >= LEAST_RISING - 1 && c.meaning.bill === undefined,
+    (c) =>
+      (stepOf(sheet).isNewestFirst ? c.rises : c.falls) === 0 &&
+      c.rises + c.falls >= LEAST_RISING - 1 &&
+      c.meaning.bill === undefined,
   );
   if (choices.shape !== undefined || !rising || rising.meaning.unit === '°C') return;
   book.add('register-rising-asked', 'question', { column: columnName(sheet, rising.index), count: rising.numbers });
@@ -187,15 +191,13 @@ interface RowsOfOne {
   readonly quality: number | undefined;
   readonly periods: RowPeriods;
   readonly rows: Uint32Array;
-  readonly decimal: '.' | ',';
 }
 
 function toRawPeriods({ sheet, choices, context, book }: ShapeInput, one: RowsOfOne): RawPeriod[] {
   const { quantity, values, costs, quality, periods, rows } = one;
-  const calorific = sheet.columns.find((c) => c.meaning.role === 'calorific');
-  const ofRow =
-    calorific && isVolumeOfGas(quantity.unit) && choices.calorificMJPerM3 === undefined
-      ? readValues(sheet, calorific.index, rows, rows.length, one.decimal, tell('calorific-value'), book)
+  const factorAt =
+    quantity.carrier === 'gas' && isVolumeOfGas(quantity.unit)
+      ? gasFactorsOf(sheet, quantity.unit, context, choices.calorificMJPerM3)
       : undefined;
   const raw: RawPeriod[] = [];
   for (let i = 0; i < rows.length; i++) {
@@ -206,11 +208,8 @@ function toRawPeriods({ sheet, choices, context, book }: ShapeInput, one: RowsOf
       book.tally('negative', 'note', { row: line, column: columnName(sheet, one.facts.index), found: String(value) });
       continue;
     }
-    const own = ofRow?.[i];
-    const factor =
-      own !== undefined && own >= 30 && own <= 50
-        ? kWhPerUnit(quantity.unit, quantity.carrier, context, { calorificMJPerM3: own })
-        : quantity.kWhPerUnit;
+    const own = factorAt?.(rows[i]!) ?? Number.NaN;
+    const factor = Number.isNaN(own) ? quantity.kWhPerUnit : own;
     const cost = costs.pence?.[i];
     raw.push({
       fromDay: periods.fromDay[i]!,

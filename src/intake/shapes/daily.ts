@@ -7,6 +7,7 @@ import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shap
 import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
 import { commonUnit, indicesOf, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
+import { plainWords } from '../layout/headings.ts';
 import { countByLocalDays, type Dates, readDates, settleDayFirst } from '../layout/read-dates.ts';
 import { convertAll, type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
@@ -128,11 +129,16 @@ const asTemperature = (choices: ShapeInput['choices']): ShapeInput['choices'] =>
   role: 'weather',
 });
 
-/** Highest and lowest temperature of the day in two columns; their mean stands for the day's. */
+const MEAN =
+  /\b(mean|average|avg|mittel(wert)?|moy(enne)?|media|gemiddelde?|middel|tmk?|tg|tavg|tmed|t ?mean|tas)\b|mitteltemp/;
+
+/** Highest and lowest temperature of the day in two columns, without a mean; theirs stands for the day's. */
 function findExtremes(sheet: Sheet): { maximum: ColumnFacts; minimum: ColumnFacts } | undefined {
   const maximum = sheet.columns.find((c) => c.meaning.role === 'maximum' && isNumberColumn(c));
   const minimum = sheet.columns.find((c) => c.meaning.role === 'minimum' && isNumberColumn(c));
-  return maximum && minimum ? { maximum, minimum } : undefined;
+  const isMean = (c: ColumnFacts) =>
+    isNumberColumn(c) && c.meaning.carrier === 'outdoor-temperature' && MEAN.test(plainWords(c.heading));
+  return maximum && minimum && !sheet.columns.some(isMean) ? { maximum, minimum } : undefined;
 }
 
 function screen(

@@ -4,8 +4,15 @@ import { isTemperature } from '../../model/shapes/evidence.ts';
 import { tell } from '../../model/shapes/told.ts';
 import { commonestStep, isIntervalLength } from '../dates/interval.ts';
 import { type IntakeShape, nothingRead, type ShapeInput, type ShapeReading } from '../importer/shape.ts';
-import { isMarkColumn, isNumberColumn, isWordColumn } from '../layout/column-facts.ts';
-import { commonUnit, indicesOf, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
+import { type ColumnFacts, isMarkColumn, isNumberColumn, isWordColumn } from '../layout/column-facts.ts';
+import {
+  commonUnit,
+  indicesOf,
+  quantityColumns,
+  seriesColumns,
+  statedCarrier,
+  statedUnit,
+} from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
@@ -124,7 +131,8 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
   }
   const read = written.flatMap((one) => splitNet(sheet, one, choices, book));
   context.onProgress?.(0.7);
-  const clock = placeClock(raw, read[0]!.values, choices, context, book);
+  const isWeather = columns.every((c) => isOfWeather(sheet, c));
+  const clock = placeClock({ ...raw, isWeather }, read[0]!.values, choices, context, book);
   const side =
     settled.isSaid || settled.side === 'end'
       ? settled.side
@@ -173,6 +181,11 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
     valueColumns: indicesOf(columns),
   };
 }
+
+const isOfWeather = (sheet: Sheet, column: ColumnFacts): boolean => {
+  const carrier = statedCarrier(sheet, column)?.carrier;
+  return carrier === 'outdoor-temperature' || (carrier === undefined && isOfDegrees(statedUnit(sheet, column)));
+};
 
 /** As chosen; both ends given; the heading's word; 24:00. Undefined where nothing tells. */
 function saidSide(

@@ -166,9 +166,13 @@ function counterColumns(sheet: Sheet, isChosen = false): ColumnFacts[] {
     (c) => c.meaning.role === 'reading' && Math.min(c.falls, c.rises) <= 1 + c.numbers * 0.02,
   );
   const rising = columns.filter((c) =>
-    isChosen ? onlyRises(sheet, c) : c.numbers >= TELLING_ROWS && isCounter(sheet, c),
+    // Beside a column named a reading what goes up is a reading as well.
+    isChosen || named.length > 0 ? onlyRises(sheet, c) : c.numbers >= TELLING_ROWS && isCounter(sheet, c),
   );
-  const found = [...named, ...rising.filter((c) => !named.includes(c))];
+  const all = [...named, ...rising.filter((c) => !named.includes(c))];
+  // A register that is not kept stands still beside the amounts.
+  const moves = (c: ColumnFacts) => c.largest > c.smallest;
+  const found = columns.some((c) => moves(c) && c.meaning.role !== 'index') ? all.filter(moves) : all;
   const log = logColumns(found);
   if (log) return log;
   const telling = joinPhases(found, found)

@@ -179,6 +179,8 @@ export const REMARK_CODES = [
   'weather-asked',
   'weather-smooth-asked',
   'weather-typical',
+  'degree-days',
+  'clock-of-weather',
   // Several meters in one file
   'registers-by-column',
   'heat-pump-taken',

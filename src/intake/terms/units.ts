@@ -68,6 +68,9 @@ export function kWhPerUnit(
       return context.gasVolume.imperialM3PerHundredCubicFeet * kWhPerM3;
     case 'therm':
       return KWH_PER_THERM;
+    case 'US gallon':
+      if (!isUnitOf(carrier, unit)) throw new RangeError(`${carrier} is not sold by ${unit}`);
+      return context.kWhPerUnit[carrier as 'oil' | 'lpg'].value * M3_OF_WATER[unit]! * 1000;
     default:
       if (!isDelivered(carrier) || !isSaleUnit(unit) || !isUnitOf(carrier, unit))
         throw new RangeError(`${carrier} is not sold by ${unit}`);
@@ -93,7 +96,7 @@ export function ratioOf(unit: EnergyUnit, into: EnergyUnit): number | undefined 
 export function isUnitOf(carrier: Carrier, unit: EnergyUnit): boolean {
   if (isTemperature(carrier) || isOfDegrees(unit)) return isTemperature(carrier) && isOfDegrees(unit);
   if (carrier === 'water') return unit in M3_OF_WATER;
-  if (unit === 'US gallon') return false;
+  if (unit === 'US gallon') return carrier === 'oil' || carrier === 'lpg';
   if (isSaleUnit(unit)) return isDelivered(carrier) && unitsOf(carrier).includes(unit);
   return !isVolumeOfGas(unit) || carrier === 'gas' || carrier === 'lpg';
 }

@@ -1,6 +1,6 @@
 /** The parts of a workbook out of its packed archive, never more than we are ready to hold, whatever the archive claims. */
 
-import { Unzip, UnzipInflate } from 'fflate';
+import { Gunzip, Unzip, UnzipInflate } from 'fflate';
 import { tell, type Wording } from '../../model/shapes/told.ts';
 
 /** Ten years of half-hours are some 25 MB of sheet. */
@@ -61,6 +61,25 @@ export function unpack(bytes: Uint8Array, onProgress?: (share: number) => void, 
   if (isTooLarge)
     return { fault: 'too large', found: tell('over-megabytes', { megabytes: MAX_UNPACKED_BYTES / 1_048_576 }) };
   return failure === undefined || parts.has('xl/workbook.xml') ? { parts } : { fault: 'damaged', found: failure };
+}
+
+/** What a packed single file (RFC 1952) holds; undefined where it is damaged or grows beyond what we hold. */
+export function unpackOne(bytes: Uint8Array): Uint8Array | undefined {
+  const pieces: Uint8Array[] = [];
+  let size = 0;
+  const gunzip = new Gunzip((piece) => {
+    size += piece.length;
+    if (size <= MAX_UNPACKED_BYTES) pieces.push(piece);
+  });
+  try {
+    for (let at = 0; at < bytes.length; at += CHUNK) {
+      if (size > MAX_UNPACKED_BYTES || (size > GROWN_BYTES && size > MOST_TIMES * at)) return undefined;
+      gunzip.push(bytes.subarray(at, at + CHUNK), at + CHUNK >= bytes.length);
+    }
+  } catch {
+    return undefined;
+  }
+  return size > MAX_UNPACKED_BYTES ? undefined : joined(pieces, size);
 }
 
 function joined(pieces: readonly Uint8Array[], size: number): Uint8Array {

@@ -44,6 +44,10 @@ export const REMARKS: Catalogue = {
     '{file} hat keinen Aufbau, den wir kennen ({expected}). Die Spalten sind {names}. Wählen Sie Aufbau und Spalten selbst, oder exportieren Sie die Daten anders.',
   '{file} has no column of dates. Its columns are {names}. Each row needs a date, such as 2025-03-01 or 01/03/2025.':
     '{file} hat keine Spalte mit Daten. Die Spalten sind {names}. Jede Zeile braucht ein Datum, etwa 2025-03-01 oder 01/03/2025.',
+  '{file} holds degree days, which are neither temperatures nor energy. Use a file of measured outdoor temperatures.':
+    '{file} enthält Gradtage. Das sind weder Temperaturen noch Energie. Nehmen Sie eine Datei mit gemessenen Außentemperaturen.',
+  '{file} does not name its clock. We took its times as {expectedCode, select, local {local time} utc {UTC} other {winter time}}. An hour or two hardly changes the mean of a day.':
+    '{file} nennt keine Uhr. Wir nahmen die Zeiten als {expectedCode, select, local {Ortszeit} utc {UTC} other {Winterzeit}}. Ein, zwei Stunden ändern das Tagesmittel kaum.',
   '{file} has dates but no column of numbers beside them. Choose the column that holds the readings.':
     '{file} hat Daten, aber daneben keine Spalte mit Zahlen. Wählen Sie die Spalte mit den Messwerten.',
   'No row of {file} gave a usable reading. Look at the rows below and choose the right columns.':

@@ -220,7 +220,7 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
       'electricity period 2025-01-01..2025-07-01 920 181/181 2p',
       'electricity period 2025-01-01..2025-07-01 2000 181/181 2p',
     ],
-    'carrier-guessed? several-series cost-of-several',
+    'several-series cost-of-several',
   ],
   [
     'bills-two-fuels.csv',
@@ -441,7 +441,7 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
     'days-day-night-garage.csv',
     'days',
     ['electricity day 2025-01-01..2025-01-06 40.6 5/5 5d', 'electricity day 2025-01-01..2025-01-06 15.5 5/5 5d'],
-    'carrier-guessed? columns-left-out several-series',
+    'columns-left-out several-series',
   ],
   ['long-peak-label.csv', 'readings', "electricity 30' 2025-01-14..2025-01-16 41.76 96/96 2d", ''],
   // Estimates put right by a later actual reading
@@ -472,7 +472,7 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
       'electricity period 2026-01-01..2026-03-01 580 59/59 2p',
       'electricity period 2026-01-01..2026-03-01 950 59/59 2p',
     ],
-    'carrier-guessed? several-series decimal-comma cost-of-several standing-taken',
+    'several-series decimal-comma cost-of-several standing-taken',
   ],
   ['bills-whole-gas-m3.csv', 'bills', 'gas period 2026-01-01..2026-03-01 3021.9 59/59 2p', 'estimated'],
   // 61 hundred cubic feet × 2.83 × 1.02264 × 39.5 ÷ 3.6 = 1,937.018 kWh, from readings alone

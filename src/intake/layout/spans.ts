@@ -1,0 +1,74 @@
+/** A whole period in one cell, "1 Jan 2025 - 31 Jan 2025" or the number of a year, becomes two columns of dates. */
+import { readStamp } from '../dates/read-stamp.ts';
+import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
+import { rewriteCells } from '../text/rewrite-cells.ts';
+import { cellCount, cellText, type Table } from '../text/table.ts';
+import { plainWords } from './headings.ts';
+
+const SPAN =
+  /^(?:from|vom?|du|del?|dal|desde|van|fra)?\s*(\d.*?\d)\s*(?:\s[-–—]\s|–|—|\b(?:to|until|bis(?: zum)?|au|al|a|hasta|t\/m|tot(?: en met)?|til)\b|(?<=\d{4}) ?- ?(?=\d))\s*(\d.*\d)$/i;
+const YEAR_HEADING = /^(calendar )?(year|jahr|annee|an|ano|anno|jaar|ar)$/;
+const YEAR = /^(19[9]\d|20\d\d)$/;
+const SEARCHED_ROWS = 40;
+const SEARCHED_COLUMNS = 12;
+const SAMPLE_ROWS = 60;
+
+type Cut = (cell: string) => readonly [from: string, to: string] | undefined;
+
+const reader = createStampReader();
+/** Read either way, so that "13/01" and "01/13" both count. */
+const isDate = (text: string): boolean =>
+  [true, false].some((dayFirst) => readStamp(text, 0, text.length, dayFirst, reader) !== UNREADABLE);
+
+const cutSpan: Cut = (cell) => {
+  if (cell.length > 60) return undefined;
+  const [, from, to] = SPAN.exec(cell.trim()) ?? [];
+  return from !== undefined && to !== undefined && isDate(from) && isDate(to) ? [from, to] : undefined;
+};
+const cutYear: Cut = (cell) => (YEAR.test(cell) ? [`${cell}-01-01`, `${cell}-12-31`] : undefined);
+
+/** Undefined where no column holds periods. */
+export function splitSpans(table: Table): Table | undefined {
+  const first = Math.min(table.rowCount, SEARCHED_ROWS);
+  for (let column = 0; column < SEARCHED_COLUMNS; column++) {
+    const row = findRow(table, column, 0, first, cutSpan);
+    if (row >= 0) return cutColumn(table, column, row, cutSpan);
+  }
+  return undefined;
+}
+
+/** The same for a column of the numbers of years, in a table without other dates. */
+export function splitYears(table: Table): Table | undefined {
+  for (let row = 0; row < Math.min(table.rowCount, SEARCHED_ROWS); row++)
+    for (let column = 0; column < Math.min(SEARCHED_COLUMNS, cellCount(table, row)); column++)
+      if (YEAR_HEADING.test(plainWords(cellText(table, row, column))))
+        if (findRow(table, column, row + 1, row + 2, cutYear) >= 0) return cutColumn(table, column, row + 1, cutYear);
+  return undefined;
+}
+
+/** First row from which on nearly every cell of the column can be cut. */
+function findRow(table: Table, column: number, from: number, before: number, cut: Cut): number {
+  for (let row = from; row < before; row++) {
+    if (row >= table.rowCount || !cut(cellText(table, row, column))) continue;
+    const end = Math.min(table.rowCount, row + SAMPLE_ROWS);
+    let good = 0;
+    let filled = 0;
+    for (let at = row; at < end; at++) {
+      const cell = cellText(table, at, column);
+      if (cell === '') continue;
+      filled++;
+      if (cut(cell)) good++;
+    }
+    return good >= 2 && good >= filled * 0.8 ? row : -1;
+  }
+  return -1;
+}
+
+function cutColumn(table: Table, column: number, firstRow: number, cut: Cut): Table {
+  return rewriteCells(table, (row, at) => {
+    if (at !== column || row < firstRow - 1) return undefined;
+    const cell = cellText(table, row, column);
+    if (row === firstRow - 1) return [`from (${cell})`, `to (${cell})`];
+    return cut(cell) ?? [cell, ''];
+  });
+}

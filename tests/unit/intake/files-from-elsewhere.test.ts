@@ -1,0 +1,205 @@
+/** What portals, weather services and households write that must be read right or asked, one row a class. */
+import { gzipSync } from 'fflate';
+import { expect, test } from 'vitest';
+import type { IntakeChoices } from '../../../src/intake/intake.ts';
+import { readFile } from '../../../src/intake/read-file.ts';
+import { kWhPerUnit } from '../../../src/reference/fuels.ts';
+
+const GAS = { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 };
+
+function read(text: string | Uint8Array, zone = 'Europe/London', choices: IntakeChoices = {}, fileName = 'a.csv') {
+  const bytes = typeof text === 'string' ? new TextEncoder().encode(text) : text;
+  const { preview } = readFile(fileName, bytes, choices, { zone, today: '2026-11-25', kWhPerUnit, gasVolume: GAS });
+  return {
+    asked: preview.remarks.filter((r) => r.weight !== 'note').map(({ code }) => code),
+    series: preview.series.map((s) => `${s.carrier} ${s.role} ${s.from} ${s.to} ${s.total.toFixed(2)}`),
+    days: preview.series[0]?.days?.values.slice(0, 2).map((v) => v?.toFixed(2)),
+  };
+}
+
+const START = Date.UTC(2025, 0, 1);
+const iso = (minute: number) => new Date(START + minute * 60_000).toISOString();
+const day = (i: number) => iso(i * 1440).slice(0, 10);
+const lines = (head: string, count: number, row: (i: number) => string) =>
+  [head, ...Array.from({ length: count }, (_, i) => row(i))].join('\n');
+const MONTHS = Array.from({ length: 12 }, (_, i) => i);
+const month = (i: number) => iso(0).slice(0, 5) + String(i + 1).padStart(2, '0');
+
+test.each<[name: string, zone: string, text: string, series: readonly string[]]>([
+  [
+    'a factor per m³ is no amount, and its gas is not priced twice',
+    'Europe/Paris',
+    lines(
+      'Date;Volume (m3);Coefficient de conversion (kWh/m3);Energie (kWh)',
+      60,
+      (i) => `${day(i)};3;11,2;${33 + (i % 3)}`,
+    ),
+    ['gas import 2025-01-01 2025-03-02 2040.00'],
+  ],
+  [
+    // 100 m³ × 0.9612 × 11.412 kWh/m³ for each of 60 days
+    'a calorific value in kWh and its correction are those of the file, by the day too',
+    'Europe/Berlin',
+    lines('Datum;Verbrauch Gas m³;Zustandszahl;Brennwert kWh/m³', 60, (i) => `${day(i)};${9 + (i % 3)};0,9612;11,412`),
+    [`gas import 2025-01-01 2025-03-02 ${(600 * 0.9612 * 11.412).toFixed(2)}`],
+  ],
+  [
+    'gallons of propane are no water',
+    'America/New_York',
+    'Date,Propane delivered (gal),Price per gal\n2024-11-04,180,2.5\n2025-01-15,210,2.7\n2025-10-20,190,2.4\n',
+    [`lpg import 2024-11-04 2025-10-20 ${(400 * 3.785411784 * kWhPerUnit.lpg.value).toFixed(2)}`],
+  ],
+  [
+    'tenths of a degree, said by the line of the titles that explains the column',
+    'Europe/Amsterdam',
+    lines(
+      '# TG : mean temperature (in 0.1 graden Celsius)\n# STN,YYYYMMDD,TG',
+      60,
+      (i) => `260,${day(i).replaceAll('-', '')},${40 + (i % 5)}`,
+    ),
+    ['outdoor-temperature weather 2025-01-01 2025-03-02 4.20'],
+  ],
+  [
+    'a row of units below the headings, over the dates too',
+    'Europe/Berlin',
+    lines(
+      'Datum;Netzbezug;Ins Netz eingespeist\n[dd.MM.yyyy];[Wh];[Wh]',
+      60,
+      (i) => `${day(i)};${4000 + (i % 5) * 10};${100 + (i % 7)}`,
+    ),
+    ['electricity import 2025-01-01 2025-03-02 241.20', 'electricity export 2025-01-01 2025-03-02 6.17'],
+  ],
+  [
+    'a period in one cell goes before the date of the bill',
+    'Europe/Paris',
+    lines(
+      'Date facture;Période;Électricité (kWh)',
+      12,
+      (i) => `2026-01-0${(i % 9) + 1};du 01/${month(i).slice(5)}/2025 au 28/${month(i).slice(5)}/2025;${200 + (i % 3)}`,
+    ),
+    ['electricity import 2025-01-01 2025-12-29 2412.00'],
+  ],
+  [
+    'years by their number',
+    'Europe/London',
+    'Year,Gas kWh\n2022,15000\n2023,14200\n2024,14800\n',
+    ['gas import 2022-01-01 2025-01-01 44000.00'],
+  ],
+  [
+    'years across with words beside them, months down, and a mean left out',
+    'Europe/London',
+    `Month,Gas 2024 (kWh),Gas 2025 (kWh),Average (kWh)\n${MONTHS.map((i) => `${iso(i * 31 * 1440).slice(5, 7)},${100 + (i % 5)},${200 + (i % 4)},0`).join('\n')}`,
+    ['gas import 2024-01-01 2026-01-01 3639.00'],
+  ],
+  [
+    'a column of days says how long each period is and on which side of its date',
+    'Europe/London',
+    'Read date,Electricity used (kWh),Days\n2025-02-10,300,40\n2025-03-22,280,40\n2025-05-11,310,50\n',
+    ['electricity import 2025-01-01 2025-05-11 890.00'],
+  ],
+  [
+    'two rates side by side are of electricity',
+    'Europe/Paris',
+    lines('Date;Heures pleines (kWh);Heures creuses (kWh)', 60, (i) => `${day(i)};${5 + (i % 3)};${3 + (i % 2)}`),
+    ['electricity import 2025-01-01 2025-03-02 360.00', 'electricity import 2025-01-01 2025-03-02 210.00'],
+  ],
+  [
+    'what a tariff counts as produced is what was sent out',
+    'Europe/Amsterdam',
+    lines(
+      'time,electricity consumed tariff 1 (kWh),electricity produced tariff 1 (kWh)',
+      60,
+      (i) => `${day(i)},${100 + 3 * i},${20 + 2 * i}`,
+    ),
+    ['electricity import 2025-01-01 2025-03-01 177.00', 'electricity export 2025-01-01 2025-03-01 118.00'],
+  ],
+  [
+    'the whole house beside its heat pump and its car',
+    'Europe/London',
+    lines(
+      'Date,House (kWh),Heat pump (kWh),Car charger (kWh)',
+      60,
+      (i) => `${day(i)},${20 + (i % 3)},${9 + (i % 4)},${i % 5}`,
+    ),
+    ['electricity import 2025-01-01 2025-03-02 1260.00', 'electricity heat-pump 2025-01-01 2025-03-02 630.00'],
+  ],
+  [
+    'of highest, mean and lowest the mean, and codes of a weather service',
+    'Europe/Paris',
+    lines(
+      'POSTE;AAAAMMJJ;RR;TN;TX;TM;SHK_TAG',
+      60,
+      (i) => `7;${day(i).replaceAll('-', '')};0.2;${i % 3};${8 + (i % 3)};${5 + (i % 3)};0`,
+    ),
+    ['outdoor-temperature weather 2025-01-01 2025-03-02 6.00'],
+  ],
+  [
+    'amounts that fall from month to month are no counter',
+    'Europe/London',
+    lines('Month,Gas (therms)', 12, (i) => `${month(i)},${80 - i}`),
+    [`gas import 2025-01-01 2026-01-01 ${((80 * 12 - 66) * 29.3071).toFixed(2)}`],
+  ],
+  [
+    'text that a spreadsheet shall not take for a number',
+    'Europe/London',
+    lines('Meter,Date,Electricity (kWh)', 60, (i) => `="0123",="${day(i)}",="${9 + (i % 3)}"`),
+    ['electricity import 2025-01-01 2025-03-02 600.00'],
+  ],
+])('%s', (_, zone, text, series) => {
+  expect(read(text, zone)).toMatchObject({ asked: [], series });
+});
+
+test('midnight after 23:30 of its own date is the end of that day', () => {
+  const text = lines('Date,Half hour ending,Electricity (kWh)', 48 * 4, (i) => {
+    const ends = iso((i + 1) * 30).slice(11, 16);
+    return `${day(Math.floor(i / 48))},${ends},${ends === '00:00' ? 1 : 0.2}`;
+  });
+  expect(read(text)).toMatchObject({ asked: [], days: ['10.40', '10.40'] });
+});
+
+test('hours counted under a word that nobody knows', () => {
+  const text = lines(
+    'Data;Godzina;Energia elektr. [kWh]',
+    24 * 60,
+    (i) => `${day(Math.floor(i / 24))};${(i % 24) + 1};0,5`,
+  );
+  expect(read(text, 'Europe/Warsaw').days).toEqual(['12.00', '12.00']);
+});
+
+test('degree days, in headings or in titles, are refused as what they are', () => {
+  const byDay = (head: string) => lines(head, 60, (i) => `${day(i)},${8 + (i % 5)}`);
+  for (const head of [
+    'Celsius-based heating degree days\nDate,HDD',
+    'Date,Gradtage',
+    'Date,DJU base 18',
+    'Date,HDD 65F',
+  ])
+    expect(read(byDay(head)).asked).toEqual(['degree-days']);
+  expect(read(byDay('Heating degree days of the town\nDate,Value')).series).toEqual([]);
+});
+
+test('the highest temperature of a day by itself is no weather', () => {
+  expect(read(lines('Date,Max Temp (°C)', 60, (i) => `${day(i)},${8 + (i % 5)}`)).series).toEqual([]);
+});
+
+test('money in and out of an account is no energy', () => {
+  const text = lines('Date,Description,Debit,Credit,Balance', 12, (i) => `${month(i)}-05,Energy,${90 + i},,${900 - i}`);
+  expect(read(text).series).toEqual([]);
+});
+
+test('hours of weather need no clock in Europe, where energy is asked for it, nor overseas', () => {
+  const text = (heading: string) => lines(`Time,${heading}`, 24 * 40, (i) => `${iso(i * 60).slice(0, 16)},${i % 7}`);
+  expect(read(text('Temperature (°C)'), 'Europe/Berlin').asked).toEqual([]);
+  expect(read(text('Electricity (kWh)'), 'Europe/Berlin').asked).toEqual(['clock-assumed']);
+  expect(read(text('Temperature (°C)'), 'America/Chicago').asked).toEqual(['clock-assumed']);
+});
+
+test('a packed single file is unpacked and read', () => {
+  const text = lines('Date,Electricity (kWh)', 60, (i) => `${day(i)},${9 + (i % 3)}`);
+  const packed = gzipSync(new TextEncoder().encode(text));
+  expect(read(packed, 'Europe/London', {}, 'meter.csv.gz')).toMatchObject({
+    asked: [],
+    series: ['electricity import 2025-01-01 2025-03-02 600.00'],
+  });
+  expect(read(packed.subarray(0, 40), 'Europe/London', {}, 'meter.csv.gz').asked).toEqual(['file-foreign']);
+});
