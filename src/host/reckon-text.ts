@@ -217,16 +217,20 @@ function evenLines({ versus, systems }: Appraisal): string[] {
 }
 
 function priceLine(fuel: string, basis: PriceBasis): string {
-  const { name, from, to, grade, origin } = basis;
-  const line = say('{fuel}: {name}, from {from}{ends, select, yes { to {to}} other {}}, {grade}; {origin}', {
-    fuel,
-    name: sayTold(name),
-    from: longDate(from),
-    ends: to === undefined ? 'no' : 'yes',
-    to: to === undefined ? '' : longDate(to),
-    grade: gradeName(grade),
-    origin: sayTold(origin),
-  });
+  const { name, from, to, grade, origin, kind } = basis;
+  const line = say(
+    '{fuel}: {name}, {dated, select, no {without a date, used for} other {from}} {from}{ends, select, yes { to {to}} other {}}, {grade}; {origin}',
+    {
+      fuel,
+      dated: kind === 'typed' ? 'no' : 'yes',
+      name: sayTold(name),
+      from: longDate(from),
+      ends: to === undefined ? 'no' : 'yes',
+      to: to === undefined ? '' : longDate(to),
+      grade: gradeName(grade),
+      origin: sayTold(origin),
+    },
+  );
   return [line, basis.staleDays === undefined ? '' : say('old'), standsSentence(basis)].filter(Boolean).join('; ');
 }
 

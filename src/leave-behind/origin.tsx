@@ -33,7 +33,7 @@ export function Origin({ text, short = false }: { readonly text: Shown; readonly
   const shape = short ? titleOf : plainOrigin;
   const title = (english: string) => <span lang="en">{shape(english)}</span>;
   if (typeof text !== 'string' && !('said' in text)) {
-    const parts = sayToldParts(text, (english) => title(english));
+    const parts = sayToldParts(text, title, shape);
     return parts.map((part, i) => {
       const shown = typeof part === 'string' ? <MarkTitles said={plainOrigin(part)} /> : part;
       // biome-ignore lint/suspicious/noArrayIndexKey: the parts of one sentence neither move nor change their number.

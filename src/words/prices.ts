@@ -121,7 +121,7 @@ export function openPriceSentence({ price, basis }: ReturnType<typeof openPrices
 export function standsSentence({ stands }: Pick<PriceBasis, 'stands'>): string {
   if (!stands) return '';
   const on = say('It is used as assumed, as confirmed on {date}.', { date: longDate(stands.on) });
-  return stands.said ? `${on} “${stands.said}”` : on;
+  return stands.said ? `${on} ${say('“{said}”', { said: stands.said })}` : on;
 }
 
 /** What a paper says of a price beside its days: that they had ended, and that somebody let it stand; none where neither. */

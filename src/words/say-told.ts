@@ -32,12 +32,23 @@ export function sayTold(told: Shown): string {
 }
 
 /** The same in parts, with `mark` about each title inside it that stays English. */
-export function sayToldParts<T>(told: Told, mark: (english: string) => T): readonly (string | T)[] {
+export function sayToldParts<T>(
+  told: Told,
+  mark: (english: string) => T,
+  shape: (said: string) => string = (said) => said,
+): readonly (string | T)[] {
   const sentence = sentenceOf(told);
   if (sentence === undefined || told.data === undefined) return [sayTold(told)];
   const filled = Object.entries(told.data).map(([gap, value]): [string, Value | T] => {
     const said = fill(value);
-    return [gap, typeof value === 'string' && said === value && /\p{L}{3}/u.test(value) ? mark(value) : said];
+    return [
+      gap,
+      typeof value === 'string' && said === value && /\p{L}{3}/u.test(value)
+        ? mark(value)
+        : typeof said === 'string'
+          ? shape(said)
+          : said,
+    ];
   });
   return sayParts<T>(sentence, Object.fromEntries(filled));
 }

@@ -11,7 +11,7 @@ import type { EstimateParts } from '../parts.ts';
 
 /** What a unit costs, of when and from where; a source that is named in English is marked so. */
 function PriceText({ basis }: { readonly basis: PriceBasis }) {
-  const { from, to } = basis;
+  const { from, to, kind } = basis;
   const named = {
     name: <Origin text={basis.name} />,
     from: longDate(from),
@@ -19,7 +19,9 @@ function PriceText({ basis }: { readonly basis: PriceBasis }) {
   };
   return (
     <>
-      {to ? (
+      {kind === 'typed' ? (
+        <Said text="{name}, without a date, used for {from}. {origin}." with={named} />
+      ) : to ? (
         <Said text="{name}, prices of {from} to {to}. {origin}." with={{ ...named, to: longDate(to) }} />
       ) : (
         <Said text="{name}, prices from {from} on. {origin}." with={named} />

@@ -32,7 +32,7 @@ export function AnswerPart({ parts }: { readonly parts: EstimateParts }) {
       </h1>
       <p className="say">
         {electricity.staleDays === undefined ? (
-          <Said text="About {amount} for rooms and hot water, at the electricity price of today." with={{ amount }} />
+          <Said text="About {amount} for rooms and hot water, at today’s electricity price." with={{ amount }} />
         ) : (
           <Said
             text="About {amount} for rooms and hot water, at the electricity price of {months}."

@@ -111,8 +111,8 @@ function heat({ appraisal, estimate, hasRecord }: EstimateParts): Ground {
       others.length === 0
         ? ''
         : hasRecord
-          ? say('Also used: {ways}.', { ways: listed(others) })
-          : say('Used: {ways}.', { ways: listed(others) }),
+          ? say('Also used: {ways}.', { ways: others.join('; ') })
+          : say('Used: {ways}.', { ways: others.join('; ') }),
     ].join(' '),
   };
 }
@@ -209,9 +209,11 @@ function price(what: string, basis: PriceBasis, pencePerKWh: number): Ground {
         ) : (
           <Said text="Not your tariff, but {source}." with={named} />
         )}{' '}
-        {to
-          ? say('These prices hold from {from} to {to}.', { from: longDate(from), to: longDate(to) })
-          : say('These prices hold from {from} on.', { from: longDate(from) })}
+        {kind === 'typed'
+          ? say('It was typed without a date and is used for {from}.', { from: longDate(from) })
+          : to
+            ? say('These prices hold from {from} to {to}.', { from: longDate(from), to: longDate(to) })
+            : say('These prices hold from {from} on.', { from: longDate(from) })}
         {priceNotes(basis).map((note) => ` ${note}`)}
       </>
     ),

@@ -52,7 +52,7 @@ export const COST: Catalogue = {
   'A cold winter and a mild one cost about the same, {amount}.':
     'Ein kalter und ein milder Winter kosten etwa gleich viel, {amount}.',
   'A cold winter, as comes once in 10 years, would bring it to about {cold}. A mild one would bring it to {mild}.':
-    'Ein kalter Winter, wie er einmal in 10 Jahren kommt, brächte es auf etwa {cold}. Ein milder brächte es auf {mild}.',
+    'In einem kalten Winter, wie er einmal in 10 Jahren kommt, wären es etwa {cold}, in einem milden {mild}.',
   'A kWh of heat costs {price} with the heat pump.': 'Eine kWh Wärme kostet mit der Wärmepumpe {price}.',
   'A kWh of heat costs {price} with the heat pump and {otherPrice} with {other}.':
     'Eine kWh Wärme kostet mit der Wärmepumpe {price}. Zum Vergleich, {other}: {otherPrice}.',

@@ -41,8 +41,8 @@ export const HOST: Catalogue = {
   'same cost at a seasonal factor of {factor}': 'gleiche Kosten bei einer JAZ von {factor}',
   'same cost at a price ratio of {ratio} (now {now})':
     'gleiche Kosten bei einem Preisverhältnis von {ratio} (jetzt {now})',
-  '{fuel}: {name}, from {from}{ends, select, yes { to {to}} other {}}, {grade}; {origin}':
-    '{fuel}: {name}, ab {from}{ends, select, yes { bis {to}} other {}}, {grade}; {origin}',
+  '{fuel}: {name}, {dated, select, no {without a date, used for} other {from}} {from}{ends, select, yes { to {to}} other {}}, {grade}; {origin}':
+    '{fuel}: {name}, {dated, select, no {ohne Datum, verwendet für den} other {ab}} {from}{ends, select, yes { bis {to}} other {}}, {grade}; {origin}',
   'Climate: {region}; {source}': 'Klima: {region}; {source}',
   'Factors met in homes: {source}': 'In Häusern erreichte Jahresarbeitszahlen: {source}',
   'Worked out for {date} with model {version}.': 'Berechnet für den {date} mit Modell {version}.',

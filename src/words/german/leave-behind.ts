@@ -21,7 +21,7 @@ export const LEAVE_BEHIND: Catalogue = {
   'page {page} of {pages}': 'Seite {page} von {pages}',
   'What it would cost to heat {name} with a heat pump': '{name}: Was das Heizen mit einer Wärmepumpe kosten würde',
   'Logo of the installer': 'Logo des Fachbetriebs',
-  'About {amount} for rooms and hot water, at the electricity price of today.':
+  'About {amount} for rooms and hot water, at today’s electricity price.':
     'Etwa {amount} für Heizung und Warmwasser, zum heutigen Strompreis.',
   '{amount} a year': '{amount} im Jahr',
   'So the heat pump costs about {amount} a year more to run.':
@@ -84,6 +84,7 @@ export const LEAVE_BEHIND: Catalogue = {
   // A price and where it comes from.
   'Words in this paper': 'Wörter in diesem Papier',
   '{name}, prices of {from} to {to}. {origin}.': '{name}, Preise vom {from} bis {to}. {origin}.',
+  '{name}, without a date, used for {from}. {origin}.': '{name}, ohne Datum, verwendet für den {from}. {origin}.',
   '{name}, prices from {from} on. {origin}.': '{name}, Preise ab {from}. {origin}.',
   'They had ended {days, plural, one {# day} other {# days}} before this paper was made.':
     'Sie waren {days, plural, one {# Tag} other {# Tage}} vor diesem Papier abgelaufen.',
@@ -234,6 +235,7 @@ export const LEAVE_BEHIND: Catalogue = {
   '{price} per kWh.': '{price} je kWh.',
   '{price} per kWh: {short}.': '{price} je kWh: {short}.',
   'These prices hold from {from} to {to}.': 'Die Preise gelten vom {from} bis {to}.',
+  'It was typed without a date and is used for {from}.': 'Er wurde ohne Datum eingegeben und gilt hier für den {from}.',
   'These prices hold from {from} on.': 'Die Preise gelten ab {from}.',
   'Yearly service': 'Wartung',
   '{amount} a year for the heat pump, as offered.': '{amount} im Jahr für die Wärmepumpe, wie angeboten.',

@@ -232,6 +232,7 @@ export const PRICES_SCREEN: Catalogue = {
     '{name}: diesen Preis veröffentlicht niemand; er ist angenommen.',
   '{name}: the price is of {months} and ended {days, plural, one {# day} other {# days}} ago.':
     '{name}: der Preis ist von {months} und endete vor {days, plural, one {# Tag} other {# Tagen}}.',
+  '“{said}”': '„{said}“',
   'It is used as assumed, as confirmed on {date}.': 'Diese Annahme wurde am {date} bestätigt.',
   'Prices to settle first': 'Diese Preise zuerst klären',
   'Why this price is right (optional)': 'Warum dieser Preis gilt (freiwillig)',
