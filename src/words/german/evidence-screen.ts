@@ -94,13 +94,14 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'By local clock time.': 'Nach Ortszeit.',
   'By local clock time. Does the home wake when it should?': 'Nach Ortszeit. Wacht das Haus auf, wann es soll?',
   // What is kept
-  '{fileName} was removed. You can restore it below.': '{fileName} wurde entfernt. Unten lässt es sich zurückholen.',
+  '{fileName} was removed. You can restore it below.':
+    '{fileName} wurde entfernt. Unten lässt sie sich wiederherstellen.',
   '{fileName} is back.': '{fileName} ist wieder da.',
   'Saved files': 'Gespeicherte Dateien',
   Removed: 'Entfernt',
   'A running meter': 'Ein fortlaufender Zähler',
   'Amounts used': 'Verbrauch',
-  Restore: 'Zurückholen',
+  Restore: 'Wiederherstellen',
   '{fileName}, saved {date}': '{fileName}, gespeichert am {date}',
   '{fileName}, sheet {sheet}, saved {date}': '{fileName}, Blatt {sheet}, gespeichert am {date}',
   '{count, plural, one {One thing was noted} other {# things were noted}}':

@@ -40,7 +40,7 @@ export const FRAME: Catalogue = {
   Duplicate: 'Kopieren',
   '{name}, copy': '{name}, Kopie',
   'Export as a file': 'Als Datei exportieren',
-  Restore: 'Zurückholen',
+  Restore: 'Wiederherstellen',
   Archive: 'Ins Archiv',
   Settings: 'Einstellungen',
   'There is no household here yet.': 'Hier ist noch kein Haushalt.',

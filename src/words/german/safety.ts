@@ -45,7 +45,7 @@ export const SAFETY: Catalogue = {
   'Copies of your data': 'Kopien Ihrer Daten',
   Damaged: 'Beschädigt',
   Copies: 'Kopien',
-  'Bring everything back from a copy': 'Alles aus einer Kopie zurückholen',
+  'Bring everything back from a copy': 'Alles aus einer Kopie wiederherstellen',
   'Exported without a part. {remark}': 'Ohne einen Teil exportiert. {remark}',
   'What is stored': 'Was gespeichert ist',
   'All your data fits into one file. Keep it somewhere else than this computer.':
@@ -72,7 +72,7 @@ export const SAFETY: Catalogue = {
   'Use this folder': 'Diesen Ordner verwenden',
   'Copies here': 'Kopien hier',
   'There is no copy in this folder.': 'In diesem Ordner liegt keine Kopie.',
-  Passphrase: 'Kennsatz',
+  Passphrase: 'Passwort',
   'Your data stays on this computer until you copy it elsewhere.':
     'Ihre Daten bleiben auf diesem Computer, bis Sie sie woandershin kopieren.',
   'Of each household: name, place, job number, notes, and all that was typed about the home.':
@@ -106,17 +106,17 @@ export const SAFETY: Catalogue = {
   'Restored: {count, plural, one {# household} other {# households}}.':
     'Zurückgeholt: {count, plural, one {# Haushalt} other {# Haushalte}}.',
   'What was here before is saved as {path}.': 'Was vorher hier war, ist gespeichert in {path}.',
-  Restore: 'Zurückholen',
+  Restore: 'Wiederherstellen',
   'Choose a copy, see what is inside, then restore everything or one household. Copies of any earlier version work, and so does the file plainwarmth.sqlite with its log beside it.':
-    'Wählen Sie eine Kopie, sehen Sie hinein, und holen Sie alles oder einen Haushalt zurück. Kopien jeder früheren Version gehen, auch die Datei plainwarmth.sqlite mit ihrem Protokoll daneben.',
+    'Wählen Sie eine Kopie, sehen Sie hinein, und stellen Sie alles oder einen Haushalt wieder her. Kopien jeder früheren Version gehen, auch die Datei plainwarmth.sqlite mit ihrem Protokoll daneben.',
   'Choose a copy …': 'Kopie wählen …',
   'Reading the copy …': 'Die Kopie wird gelesen …',
-  '{file} is locked with a passphrase.': '{file} ist mit einem Kennsatz verschlossen.',
+  '{file} is locked with a passphrase.': '{file} ist mit einem Passwort verschlüsselt.',
   'Open it': 'Öffnen',
   'Inside {file}': 'In {file}',
-  'Restore {name} only': 'Nur {name} zurückholen',
-  'Restore this one': 'Diesen zurückholen',
-  'Restore everything': 'Alles zurückholen',
+  'Restore {name} only': 'Nur {name} wiederherstellen',
+  'Restore this one': 'Diesen wiederherstellen',
+  'Restore everything': 'Alles wiederherstellen',
   'There is nothing here to be replaced.': 'Hier ist nichts, was ersetzt würde.',
   'The {count, plural, one {household} other {# households}} here will be replaced, and saved as a copy first.':
     '{count, plural, one {Der Haushalt} other {Die # Haushalte}} hier {count, plural, one {wird} other {werden}} ersetzt und vorher als Kopie gespeichert.',
@@ -126,11 +126,11 @@ export const SAFETY: Catalogue = {
   'Save a copy': 'Kopie speichern',
   'No copy has been saved yet.': 'Es wurde noch keine Kopie gespeichert.',
   'The last copy was saved on {date}: {path}': 'Die letzte Kopie wurde am {date} gespeichert: {path}',
-  'Lock it with a passphrase': 'Mit einem Kennsatz verschließen',
+  'Lock it with a passphrase': 'Mit einem Passwort verschlüsseln',
   'At least 8 letters; four words are better. Without it nobody can open the copy, you neither.':
     'Mindestens 8 Zeichen; vier Wörter sind besser. Ohne ihn kann niemand die Kopie öffnen, auch Sie nicht.',
-  'The passphrase once more': 'Der Kennsatz noch einmal',
-  'This differs from the passphrase above.': 'Das weicht vom Kennsatz darüber ab.',
+  'The passphrase once more': 'Das Passwort noch einmal',
+  'This differs from the passphrase above.': 'Das ist nicht dasselbe Passwort wie darüber.',
   'Saving …': 'Wird gespeichert …',
   'Save a copy …': 'Kopie speichern …',
   'Save to {folder} again': 'Wieder nach {folder} speichern',
@@ -139,14 +139,14 @@ export const SAFETY: Catalogue = {
   'On days when Plainwarmth is used. The last 14 copies stay.':
     'An Tagen, an denen Plainwarmth benutzt wird. Die letzten 14 Kopien bleiben.',
   'Each opens with the passphrase you typed. Its key lies beside the data, never in a copy.':
-    'Jede öffnet sich mit dem eingegebenen Kennsatz. Ihr Schlüssel liegt bei den Daten, nie in einer Kopie.',
+    'Jede öffnet sich mit dem eingegebenen Passwort. Ihr Schlüssel liegt bei den Daten, nie in einer Kopie.',
   'A copy every day into a folder, locked with this passphrase':
-    'Jeden Tag eine Kopie in einen Ordner, mit diesem Kennsatz verschlossen',
+    'Jeden Tag eine Kopie in einen Ordner, mit diesem Passwort verschlüsselt',
   'A locked copy every day into {folder}': 'Jeden Tag eine verschlossene Kopie nach {folder}',
   'The key of the locked daily copies is missing, so no copy was saved.':
     'Der Schlüssel der verschlossenen täglichen Kopien fehlt, darum wurde keine Kopie gespeichert.',
   'Switch the daily copy off and on again, with the passphrase.':
-    'Die tägliche Kopie aus- und mit dem Kennsatz wieder einschalten.',
+    'Die tägliche Kopie aus- und mit dem Passwort wieder einschalten.',
   'Where should the copy go?': 'Wohin soll die Kopie?',
   'What is stored, where, and how to erase it': 'Was gespeichert ist, wo, und wie man es löscht',
   'The copy came back from {path} other than it was written, so it was thrown away.':
@@ -158,8 +158,8 @@ export const SAFETY: Catalogue = {
   '{path} is the data file that is open now, and no copy.':
     '{path} ist die jetzt geöffnete Datendatei und keine Kopie.',
   'Choose a copy.': 'Wählen Sie eine Kopie.',
-  'Type the passphrase that it was saved with.': 'Tippen Sie den Kennsatz, mit dem sie gespeichert wurde.',
-  '{file} does not open with this passphrase.': '{file} öffnet sich mit diesem Kennsatz nicht.',
+  'Type the passphrase that it was saved with.': 'Geben Sie das Passwort ein, mit dem sie gespeichert wurde.',
+  '{file} does not open with this passphrase.': '{file} öffnet sich mit diesem Passwort nicht.',
   'Type it again, capitals and spaces too. If it is right, the copy is damaged: take another.':
     'Tippen Sie ihn noch einmal, auch Großbuchstaben und Leerzeichen. Stimmt er, ist die Kopie beschädigt: Nehmen Sie eine andere.',
   '{file} is no copy of Plainwarmth’s data, or it is damaged.':
