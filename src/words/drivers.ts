@@ -88,7 +88,7 @@ export const driverTick = (name: DriverName, at: number): string => driverValue(
 
 /** A place on the axis: "45 °C", "150%", "1.5×". */
 export function driverValue(name: DriverName, at: number): string {
-  if (name === 'water-use') return `${grouped(at * 100)}%`;
+  if (name === 'water-use') return say('{count}%', { count: grouped(at * 100) });
   if (name === 'array') return `${grouped(at, 2)}×`;
   return degrees(at);
 }

@@ -35,10 +35,14 @@ function sayKeptNumber([, sign, size = '', unit = '']: RegExpExecArray): string 
 /** `{0}` in texts that only old estimates have, `{days}` or `{days, number}` in those that are still told. */
 const GAP = /\{(\w+)(?:, [^{}]*)?\}/g;
 const WORD = /[A-Za-z]{3}/;
+/** Came with the codes and was never kept as a text; "bill of September" is what somebody typed. */
+const NEVER_KEPT: readonly string[] = [TOLD['from-file'], TOLD['from-bill']];
 
 /** Texts with gaps; the longest comes first, since it fits least by chance. */
 function patternsOf(translated: Catalogue): readonly Pattern[] {
-  const told = Object.values(TOLD).filter((english) => english.includes('{') && WORD.test(english.replace(GAP, '')));
+  const told = Object.values(TOLD).filter(
+    (english) => english.includes('{') && WORD.test(english.replace(GAP, '')) && !NEVER_KEPT.includes(english),
+  );
   return [...told, ...Object.keys(translated).filter((english) => /\{\d+\}/.test(english))]
     .toSorted((a, b) => b.length - a.length)
     .map((english) => {

@@ -24,11 +24,11 @@ export function futuresSentence(savingsPence: readonly number[]): string {
   const { all, less, more, same } = countFutures(savingsPence);
   if (all === 0) return say('We cannot say yet how often the heat pump would cost less.');
   if (less === all)
-    return say('In all {all} futures out of {all} the heat pump costs less. It is likely, but nobody can be certain.', {
+    return say('In all {all} futures the heat pump costs less. It is likely, but nobody can be certain.', {
       all,
     });
-  if (more === all) return say('In all {all} futures out of {all} the heat pump costs more.', { all });
-  if (same === all) return say('In all {all} futures out of {all} both cost the same.', { all });
+  if (more === all) return say('In all {all} futures the heat pump costs more.', { all });
+  if (same === all) return say('In all {all} futures both cost the same.', { all });
   const rest = same > 0 ? ` ${say('In {same} they cost the same.', { same })}` : '';
   if (less === 0)
     return `${say('In no future out of {all} does the heat pump cost less. In {more} it costs more.', { all, more })}${rest}`;

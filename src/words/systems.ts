@@ -72,7 +72,7 @@ const SYSTEM_WORDS: { readonly [S in System]: S extends RivalMachine ? NewWords 
     now: phrase('Storage heaters, as now'),
     spoken: phrase('storage heaters'),
     spokenNow: phrase('the storage heaters you have now'),
-    choice: phrase('storage heaters'),
+    choice: phrase('night storage heaters'),
     number: 'many',
   },
   'heat-pump': {

@@ -72,12 +72,10 @@ export const COST: Catalogue = {
   // How sure
   'We cannot say yet how often the heat pump would cost less.':
     'Wie oft die Wärmepumpe weniger kosten würde, können wir noch nicht sagen.',
-  'In all {all} futures out of {all} the heat pump costs less. It is likely, but nobody can be certain.':
-    'In allen {all} von {all} möglichen Verläufen kostet die Wärmepumpe weniger. Das ist wahrscheinlich, aber niemand kann sicher sein.',
-  'In all {all} futures out of {all} the heat pump costs more.':
-    'In allen {all} von {all} möglichen Verläufen kostet die Wärmepumpe mehr.',
-  'In all {all} futures out of {all} both cost the same.':
-    'In allen {all} von {all} möglichen Verläufen kosten beide gleich viel.',
+  'In all {all} futures the heat pump costs less. It is likely, but nobody can be certain.':
+    'In allen {all} möglichen Verläufen kostet die Wärmepumpe weniger. Das ist wahrscheinlich, aber niemand kann sicher sein.',
+  'In all {all} futures the heat pump costs more.': 'In allen {all} möglichen Verläufen kostet die Wärmepumpe mehr.',
+  'In all {all} futures both cost the same.': 'In allen {all} möglichen Verläufen kosten beide gleich viel.',
   'In {same} they cost the same.': 'In {same} kosten sie gleich viel.',
   'In no future out of {all} does the heat pump cost less. In {more} it costs more.':
     'In keinem von {all} möglichen Verläufen kostet die Wärmepumpe weniger. In {more} kostet sie mehr.',

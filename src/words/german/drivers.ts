@@ -35,16 +35,16 @@ export const DRIVERS: Catalogue = {
   'We cannot say yet what other emitters would change.':
     'Noch lässt sich nicht sagen, was andere Heizflächen ändern würden.',
   'Underfloor heating at {other} would cost {does} radiators at {shown}.':
-    'Eine Fußbodenheizung, Vorlauf {other}, würde {does} Heizkörper, Vorlauf {shown}, kosten.',
+    'Mit einer Fußbodenheizung, Vorlauf {other}, kostet das Jahr {does} mit Heizkörpern, Vorlauf {shown}.',
   'Radiators at {other} would cost {does} underfloor heating at {shown}.':
-    'Heizkörper, Vorlauf {other}, würden {does} eine Fußbodenheizung, Vorlauf {shown}, kosten.',
+    'Mit Heizkörpern, Vorlauf {other}, kostet das Jahr {does} mit einer Fußbodenheizung, Vorlauf {shown}.',
   'about the same as': 'etwa so viel wie',
   'up to {less} a year less or up to {more} more, for 8 in 10 homes like yours, than':
-    'bei 8 von 10 Häusern wie Ihrem bis zu {less} im Jahr weniger oder bis zu {more} mehr als',
+    'bei 8 von 10 Häusern wie Ihrem bis zu {less} weniger oder bis zu {more} mehr als',
   'about {amount} a year less ({range} for 8 in 10 homes like yours) than':
-    'etwa {amount} im Jahr weniger ({range} bei 8 von 10 Häusern wie Ihrem) als',
+    'etwa {amount} weniger ({range} bei 8 von 10 Häusern wie Ihrem) als',
   'about {amount} a year more ({range} for 8 in 10 homes like yours) than':
-    'etwa {amount} im Jahr mehr ({range} bei 8 von 10 Häusern wie Ihrem) als',
+    'etwa {amount} mehr ({range} bei 8 von 10 Häusern wie Ihrem) als',
   'cost of a year': 'Kosten eines Jahres',
   'seasonal factor': 'Jahresarbeitszahl (JAZ)',
   'The heat pump’s year, all else as shown. The factor is for rooms and hot water, pumps counted (H4).':

@@ -43,6 +43,7 @@ export const SYSTEMS: Catalogue = {
   'an oil boiler': 'eine Ölheizung',
   'an LPG boiler': 'eine Flüssiggasheizung',
   'plain electric heaters': 'eine Elektroheizung',
+  'night storage heaters': 'Nachtspeicherheizung',
   'storage heaters': 'eine Nachtspeicherheizung',
   'another way of heating': 'eine andere Heizung',
   'the heat pump you have now': 'die jetzige Wärmepumpe',

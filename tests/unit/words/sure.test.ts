@@ -13,9 +13,9 @@ describe('futures counted both ways', () => {
   test.each([
     [18, 2, 'In 18 futures out of 20 the heat pump costs less, in 2 it costs more.'],
     [1, 19, 'In 1 future out of 20 the heat pump costs less, in 19 it costs more.'],
-    [20, 0, 'In all 20 futures out of 20 the heat pump costs less. It is likely, but nobody can be certain.'],
-    [0, 20, 'In all 20 futures out of 20 the heat pump costs more.'],
-    [0, 0, 'In all 20 futures out of 20 both cost the same.'],
+    [20, 0, 'In all 20 futures the heat pump costs less. It is likely, but nobody can be certain.'],
+    [0, 20, 'In all 20 futures the heat pump costs more.'],
+    [0, 0, 'In all 20 futures both cost the same.'],
     [12, 5, 'In 12 futures out of 20 the heat pump costs less, in 5 it costs more. In 3 they cost the same.'],
     [0, 15, 'In no future out of 20 does the heat pump cost less. In 15 it costs more. In 5 they cost the same.'],
     [15, 0, 'In 15 futures out of 20 the heat pump costs less. In 5 they cost the same.'],
