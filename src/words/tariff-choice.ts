@@ -351,6 +351,18 @@ function bestHoursSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
     ...(worth.length > 0 && costs.some(({ own }) => own && own.batteryLossKWh > 0)
       ? [say('The hours are chosen first and the battery after them. Both together could save a little more.')]
       : []),
+    ...(worth.length > 0 && first?.warmth.fitted
+      ? [
+          say(
+            'Your own half-hours show how slowly the home cools: a time constant of {hours} hours. It may be {low} to {high}, and the low end is counted.',
+            {
+              hours: grouped(first.warmth.fitted.hours),
+              low: grouped(first.warmth.fitted.low),
+              high: grouped(first.warmth.fitted.high),
+            },
+          ),
+        ]
+      : []),
     ...(worth.length > 0 && first?.warmth.known === 'assumed'
       ? [
           say('How long the home stays warm is assumed: without heat it cools by {drop} K in three winter hours.', {

@@ -3,10 +3,13 @@ import { balanceHome } from '../balance/balance-home.ts';
 import type { YearSlots } from '../calendar/zone.ts';
 import { tenAndNinety } from '../chance/quantiles.ts';
 import type { PricesInUse } from '../comparison/prices-of.ts';
+import { findRecord } from '../demand/record.ts';
 import { type Settled, type SettleInput, settleFull } from '../heat-pump/full/settle.ts';
 import { type BestHours, findBestHours, type HoursInput } from '../hours/best-hours.ts';
 import { coldDay } from '../hours/cold-day.ts';
+import { type FittedWarmth, fitWarmth, outdoorByMonth } from '../hours/fit-warmth.ts';
 import { homeWarmth, shareCooled } from '../hours/warmth.ts';
+import type { Series } from '../shapes/evidence.ts';
 import type { BestHoursCost } from '../shapes/tariff-choice.ts';
 import { CYLINDER_LITRES, HOT_C } from '../shapes/usual-home.ts';
 import { penceBySlot, rateBuckets } from '../tariff/slot-price.ts';
@@ -23,9 +26,22 @@ const COOLING_HOURS = 3;
 export interface HeatAndMachine {
   readonly settle: SettleInput;
   readonly year: Settled['input'];
+  /** Time constant by the half-hours of its own heating, where they show it. */
+  readonly fitted: FittedWarmth | null;
 }
 
-export const heatAndMachine = (settle: SettleInput): HeatAndMachine => ({ settle, year: settleFull(settle).input });
+export const heatAndMachine = (settle: SettleInput, series: readonly Series[]): HeatAndMachine => {
+  const year = settleFull(settle).input;
+  return { settle, year, fitted: fitOwn(settle, year, series) };
+};
+
+/** By the meter of what heats the home now; one of everything electric holds too much else. */
+function fitOwn({ household, demand }: SettleInput, year: Settled['input'], series: readonly Series[]) {
+  const record = findRecord(household.present.system, series);
+  const fine = record?.series.find(({ intervalMinutes = 60 }) => intervalMinutes <= 30);
+  if (!fine?.dayShape || record?.meter === 'whole-house') return null;
+  return fitWarmth(fine.dayShape, outdoorByMonth(year.outdoorC, year.slots), demand.roomC);
+}
 
 /** Pence that the best hours save of the heat for rooms and of hot water, and what is shown of them. */
 export interface HoursOn {
@@ -50,7 +66,7 @@ export interface OwnHome {
  * first and the battery after them, so that both chosen together could save more and not less.
  */
 export function hoursOn(
-  { settle, year }: HeatAndMachine,
+  { settle, year, fitted }: HeatAndMachine,
   prices: PricesInUse,
   terms: YearTerms,
   home: OwnHome | null,
@@ -60,7 +76,7 @@ export function hoursOn(
   if (!(demand.heatLossWPerK > 0) || (!home?.own.sunKWh && isEvenEachDay(pencePerKWh, year.slots))) return null;
   const comfort = household.comfort ?? {};
   const { hotWater } = household;
-  const warmth = homeWarmth(comfort, demand.heatLossWPerK, household.home.floorAreaM2?.value);
+  const warmth = homeWarmth(comfort, demand.heatLossWPerK, household.home.floorAreaM2?.value, fitted);
   const litres = hotWater.cylinderLitres?.value ?? CYLINDER_LITRES;
   const hotC = hotWater.hotC?.value ?? HOT_C;
   const input: HoursInput = {
@@ -86,7 +102,11 @@ export function hoursOn(
       servicePence: 0,
     },
     shown: {
-      warmth: { known: warmth.known, timeConstantHours: warmth.timeConstantHours },
+      warmth: {
+        known: warmth.known,
+        timeConstantHours: warmth.timeConstantHours,
+        ...(warmth.fitted ? { fitted: warmth.fitted } : {}),
+      },
       coolsIn3HoursK: (demand.roomC - cold.meanC) * shareCooled(COOLING_HOURS, warmth.timeConstantHours),
       leastRoomC: best.roomC.reduce((least, one) => Math.min(least, one)),
       day: { ...best.day, pencePerKWh: [...pencePerKWh.subarray(cold.start, cold.start + 48)] },

@@ -76,8 +76,10 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
     restBySlot: restBySlot(rest, slots, reference.homeHours.byMonth),
     slots,
     own: layEquipment(household, region, slots, reference, asOf),
-    heat: keepOne(() => heatAndMachine(heatOfHousehold(input))),
-    otherHeat: keepOne(() => heatAndMachine(heatOfHousehold({ ...input, household: withOtherSource(household) }))),
+    heat: keepOne(() => heatAndMachine(heatOfHousehold(input), series)),
+    otherHeat: keepOne(() =>
+      heatAndMachine(heatOfHousehold({ ...input, household: withOtherSource(household) }), series),
+    ),
   };
   const tried = [null, ...own].map((tariff) => tryTariff(tariff, home));
   const priced = tried.filter((one): one is Priced => 'years' in one);

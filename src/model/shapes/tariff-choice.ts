@@ -44,7 +44,13 @@ export const BestHoursCost = z.object({
   /** Whether the cost of this tariff has it in it. */
   counted: z.boolean(),
   /** How the warmth of the home is known, and how fast it is lost. */
-  warmth: z.object({ known: z.enum(['typed', 'built', 'assumed']), timeConstantHours: z.number() }),
+  warmth: z.object({
+    known: z.enum(['typed', 'fitted', 'built', 'assumed']),
+    /** The one that is counted with: the low end where the home's own half-hours show it. */
+    timeConstantHours: z.number(),
+    /** Middle, 10 and 90 % points by the home's own half-hours, and how many months show it. */
+    fitted: z.object({ hours: z.number(), low: z.number(), high: z.number(), months: z.int() }).optional(),
+  }),
   /** How far a mean day of its coldest month would cool the home in three hours without heat, K. */
   coolsIn3HoursK: z.number(),
   /** Between which temperatures the rooms then lie, °C. */

@@ -53,6 +53,13 @@ export function ComfortFields() {
           note={say('Counts where the floor area is known.')}
           onChange={(mass) => patch({ mass })}
         />
+        <NumberField
+          label={say('Time constant of the home')}
+          value={comfort?.timeConstantHours}
+          limits={{ min: 3, max: 400, unit: 'h' }}
+          note={say('In hours, where a calculation or a measurement gives it. It stands above “Built of”.')}
+          onChange={(timeConstantHours) => patch({ timeConstantHours })}
+        />
       </div>
     </section>
   );

@@ -10,9 +10,26 @@ import { rangedWorking } from './ranged.ts';
 
 type BestHours = NonNullable<TariffCost['bestHours']>;
 
-function inputsOfHours({ saving, leastRoomC, mostRoomC, coolsIn3HoursK, day }: BestHours, grade: Grade): ShownInput[] {
+const WARMTH_KNOWN: { readonly [known in BestHours['warmth']['known']]: string } = {
+  typed: phrase('typed'),
+  fitted: phrase('the half-hours of your own heating: what a night without heat takes to make good'),
+  built: phrase('how heavily the home is built, by its floor area and heat loss'),
+  assumed: phrase('assumed: the low end of what 10,000 thermostats in North America showed'),
+};
+
+function inputsOfHours(
+  { saving, leastRoomC, mostRoomC, coolsIn3HoursK, day, warmth }: BestHours,
+  grade: Grade,
+): ShownInput[] {
   const moved = inWords('heat moved half-hour by half-hour within the room temperatures accepted');
   const cooling = inWords('the home as one store of heat, at the mean outdoor temperature of the coldest month');
+  const warm = (name: string, value: number): ShownInput => ({
+    name: inWords(name),
+    value,
+    unit: 'h',
+    grade,
+    origin: inWords(WARMTH_KNOWN[warmth.known]),
+  });
   const price = (name: string, value: number): ShownInput => ({
     name: inWords(name),
     value,
@@ -26,6 +43,14 @@ function inputsOfHours({ saving, leastRoomC, mostRoomC, coolsIn3HoursK, day }: B
     { name: inWords('The most of 8 in 10 homes'), value: saving.high, unit: 'p', grade, origin: moved },
     { name: inWords('Coldest room in the best hours'), value: leastRoomC, unit: '°C', grade, origin: moved },
     { name: inWords('Warmest room in the best hours'), value: mostRoomC, unit: '°C', grade, origin: moved },
+    warm(phrase('Time constant of the home'), warmth.timeConstantHours),
+    ...(warmth.fitted
+      ? [
+          warm(phrase('The same, middle of what the half-hours show'), warmth.fitted.hours),
+          warm(phrase('The same, shortest of 8 in 10'), warmth.fitted.low),
+          warm(phrase('The same, longest of 8 in 10'), warmth.fitted.high),
+        ]
+      : []),
     { name: inWords('Cooling in three hours without heat'), value: coolsIn3HoursK, unit: 'K', grade, origin: cooling },
     price(phrase('Cheapest half-hour of the cold day'), Math.min(...day.pencePerKWh)),
     price(phrase('Most expensive half-hour of the cold day'), Math.max(...day.pencePerKWh)),

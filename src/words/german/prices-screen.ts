@@ -104,6 +104,21 @@ export const PRICES_SCREEN: Catalogue = {
     'Wärme halbstundenweise verschoben, innerhalb der gewünschten Raumtemperaturen',
   'The hours are chosen first and the battery after them. Both together could save a little more.':
     'Erst werden die Stunden gewählt, dann die Batterie. Beides zusammen könnte noch etwas mehr sparen.',
+  'Your own half-hours show how slowly the home cools: a time constant of {hours} hours. It may be {low} to {high}, and the low end is counted.':
+    'Ihre eigenen Halbstundenwerte zeigen, wie langsam das Haus auskühlt: Zeitkonstante {hours} Stunden. Es können {low} bis {high} sein, gezählt wird mit dem unteren Ende.',
+  typed: 'eingegeben',
+  'the half-hours of your own heating: what a night without heat takes to make good':
+    'die Halbstundenwerte der eigenen Heizung: was nach einer Nacht ohne Heizung nachzuholen ist',
+  'how heavily the home is built, by its floor area and heat loss':
+    'wie schwer das Haus gebaut ist, mit Wohnfläche und Wärmeverlust',
+  'assumed: the low end of what 10,000 thermostats in North America showed':
+    'angenommen: das untere Ende dessen, was 10.000 Thermostate in Nordamerika gezeigt haben',
+  'Time constant of the home': 'Zeitkonstante des Hauses',
+  'The same, middle of what the half-hours show': 'Dasselbe, Mitte dessen, was die Halbstunden zeigen',
+  'The same, shortest of 8 in 10': 'Dasselbe, am kürzesten von 8 in 10',
+  'The same, longest of 8 in 10': 'Dasselbe, am längsten von 8 in 10',
+  'In hours, where a calculation or a measurement gives it. It stands above “Built of”.':
+    'In Stunden, wenn eine Berechnung oder Messung sie ergibt. Sie gilt vor „Bauweise“.',
   'On one price all day, moving the hours of the heat pump saves nothing.':
     'Kostet der Strom den ganzen Tag gleich viel, spart es nichts, die Wärmepumpe zu anderen Zeiten laufen zu lassen.',
   Tariff: 'Tarif',

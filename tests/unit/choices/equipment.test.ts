@@ -102,7 +102,7 @@ test('the best hours take off shares of what rooms and hot water cost, and how f
   const on = (change: HouseholdChange = {}, tariff = two) => {
     const household = makeHousehold({ prices: { electricityTariffId: tariff.id }, tariffs: [tariff], ...change });
     const settle = heatOfHousehold({ household, series: [], reference, asOf });
-    const heat = heatAndMachine(settle);
+    const heat = heatAndMachine(settle, []);
     const terms = {
       spacePence: 80_000,
       waterPence: 20_000,

@@ -158,7 +158,7 @@ test('the cost of an amount lies straight between the levels, and is nothing whe
 
 describe('a machine of the same COP at all hours, hot water alone', () => {
   const household = makeHousehold();
-  const { year } = heatAndMachine(heatOfHousehold({ household, series: [], reference, asOf: '2026-11-28' }));
+  const { year } = heatAndMachine(heatOfHousehold({ household, series: [], reference, asOf: '2026-11-28' }), []);
   const slots = yearSlots(year.slots.year, year.slots.zone);
   const water = {
     ...year,
