@@ -251,7 +251,11 @@ export function monthSpan(from: CivilDate, to?: CivilDate): string {
 /** "a", "a and b", "a, b and c". */
 export function listed(items: readonly string[]): string {
   if (items.length < 2) return items[0] ?? '';
-  return say('{items} and {last}', { items: items.slice(0, -1).join(', '), last: items.at(-1)! });
+  const gaps = { items: items.slice(0, -1).join(', '), last: items.at(-1)! };
+  // "the heat loss, and floor area and age": an item that has an "and" of its own is set off.
+  return items.some((item) => / (and|und) /.test(item))
+    ? say('{items}, and {last}', gaps)
+    : say('{items} and {last}', gaps);
 }
 
 /** "1 day", "123 days". */

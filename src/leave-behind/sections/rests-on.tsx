@@ -111,8 +111,8 @@ function heat({ appraisal, estimate, hasRecord }: EstimateParts): Ground {
       others.length === 0
         ? ''
         : hasRecord
-          ? say('Also used: {ways}.', { ways: others.join('; ') })
-          : say('Used: {ways}.', { ways: others.join('; ') }),
+          ? say('Also used: {ways}.', { ways: listed(others) })
+          : say('Used: {ways}.', { ways: listed(others) }),
     ].join(' '),
   };
 }

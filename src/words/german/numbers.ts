@@ -33,5 +33,6 @@ export const NUMBERS: Catalogue = {
   'nine and a half': 'neuneinhalb',
   'almost nothing': 'fast nichts',
   '{month} on': 'ab {month}',
+  '{items}, and {last}': '{items} sowie {last}',
   '{items} and {last}': '{items} und {last}',
 };
