@@ -1,6 +1,7 @@
 /** Holds a written estimate against a later bill, with everything that the evidence says about its days. */
 
-import { doubtsOf } from '../model/bill-gap/bill-doubts.ts';
+import { accountCheck } from '../model/bill-gap/account-check.ts';
+import { doubtsOf, readBillMeter } from '../model/bill-gap/bill-doubts.ts';
 import { findBillFaults } from '../model/bill-gap/bill-faults.ts';
 import { checkBill } from '../model/bill-gap/check-bill.ts';
 import { findingsInBill, paidPence } from '../model/bill-gap/findings-in-bill.ts';
@@ -17,7 +18,7 @@ import { registersOf } from '../model/findings/two-registers.ts';
 import { typicalDay } from '../model/findings/typical-day.ts';
 import { withNext } from '../model/guided-search/guided-search.ts';
 import type { BillCheck, BillCheckInput, CheckFinding, NotSeen } from '../model/shapes/bill-check.ts';
-import type { EvidencePeriod, Series } from '../model/shapes/evidence.ts';
+import type { EvidencePeriod, RecordAccount, Series } from '../model/shapes/evidence.ts';
 import type { Household } from '../model/shapes/household.ts';
 import type { Tariff, TariffVersion } from '../model/shapes/tariff.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
@@ -72,14 +73,42 @@ export function runCheck(run: CheckRun): BillCheck {
     ...(readings.length > 0 || findings.length > 0 ? { findings } : {}),
     ...(months.length > 0 ? { months } : {}),
     ...(notSeen.length > 0 ? { notSeen } : {}),
+    ...(run.series.length > 0
+      ? { records: recordsOf({ ...run, meters: series }, bill, weather, months.length > 0) }
+      : {}),
   });
 }
+
+/** What each record was used for, as the parts of the check above take them. */
+function recordsOf(
+  { series, meters, readings }: MetersRun,
+  bill: BillCheckInput,
+  weather: Series | undefined,
+  hasMonths: boolean,
+): RecordAccount[] {
+  const idsOf = (list: readonly (Series | { readonly id: string } | null | undefined)[]) =>
+    list.flatMap((one) => (one ? [one.id] : []));
+  const readMeter = readBillMeter(bill, meters);
+  const since = addDays(bill.to, -LOOK_BACK_DAYS);
+  const pumps = meters.filter(({ role, carrier, days }) => role === 'heat-pump' && carrier === 'electricity' && days);
+  const [newest] = pumps.toSorted((a, b) => b.to.localeCompare(a.to));
+  return accountCheck(bill, series, {
+    bill: new Set([...(bill.seriesIds ?? []), ...idsOf([readMeter?.daysRead ? readMeter : undefined])]),
+    weather: new Set(idsOf([weather, meters.find(isOutdoor)])),
+    causes: new Set([
+      ...readings.flatMap(({ seriesIds }) => seriesIds),
+      ...idsOf([billsRecord(meters)].filter((one) => one && one.to > since)),
+    ]),
+    months: new Set(hasMonths ? idsOf([newest]) : []),
+  });
+}
+
+const isOutdoor = ({ carrier, days }: Series): boolean => carrier === 'outdoor-temperature' && days !== undefined;
 
 /** `series` are the registers one by one, `meters` the same with those of one meter added. */
 type MetersRun = CheckRun & { readonly meters: readonly Series[] };
 
-const outdoorOf = (meters: readonly Series[]): OutdoorDays | undefined =>
-  meters.find(({ carrier, days }) => carrier === 'outdoor-temperature' && days)?.days;
+const outdoorOf = (meters: readonly Series[]): OutdoorDays | undefined => meters.find(isOutdoor)?.days;
 
 /** Reasons why findings may be missing that are no fault of the house. */
 function notSeenIn({ household, bill, readings, meters }: MetersRun, findings: readonly CheckFinding[]): NotSeen[] {
@@ -137,11 +166,13 @@ function findingsOf({ household, series, meters, readings }: MetersRun, check: B
 
 /** Electricity bills and meter readings by hand, for estimates that were put right: by a bill after this one too. */
 function billsSince(series: readonly Series[], since: string): EvidencePeriod[] | undefined {
-  const bills = series.find(
+  return billsRecord(series)?.periods?.filter((period) => period.from >= since);
+}
+
+const billsRecord = (series: readonly Series[]): Series | undefined =>
+  series.find(
     ({ carrier, role, periods }) => carrier === 'electricity' && (role === 'import' || role === 'heat-pump') && periods,
   );
-  return bills?.periods?.filter((period) => period.from >= since);
-}
 
 /** Units that the heat pump's own meter shows for the days of a bill; undefined where days are missing. */
 export function heatPumpUnits(series: readonly Series[], from: string, to: string): number | undefined {

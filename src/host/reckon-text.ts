@@ -80,7 +80,7 @@ import {
 import { offerCells, offerHeads, offersSentence } from '../words/offers.ts';
 import { priceName, standsSentence, yearAtPrices } from '../words/prices.ts';
 import { questionSentence } from '../words/questions.ts';
-import { fileAccountLines } from '../words/record-uses.ts';
+import { fileAccountLines, recordUseSentence } from '../words/record-uses.ts';
 import { remarkSentence } from '../words/remarks.ts';
 import { say } from '../words/say.ts';
 import { sayTold } from '../words/say-told.ts';
@@ -402,6 +402,7 @@ export function reckonText({ whole, estimate, check, plant }: Reckoned): string 
     ...(check ? section(say('First of all'), dangerLines(plant)) : []),
     ...section(say('Bill check'), check ? checkText(check) : []),
     ...section(say('What the readings show'), check ? findingLines(check) : []),
+    ...section(say('What each record was used for'), (check?.records ?? []).map(recordUseSentence)),
     ...section(say('Likely causes'), check ? searchLines(check) : []),
     ...section(say('Questions for the household'), check ? askLines(check) : []),
     ...section(say('Since the estimate'), check ? monthLines(check) : []),

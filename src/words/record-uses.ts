@@ -1,4 +1,4 @@
-/** What the columns and records of a file are used for in the comparison, or why they are not. */
+/** What the columns and records of a file are used for in the comparison and in a bill check, or why they are not. */
 import type { ColumnAccount, FileAccount, RecordAccount, RecordUse } from '../model/shapes/evidence.ts';
 import { columnUse } from './column-uses.ts';
 import { grouped } from './numbers.ts';
@@ -18,6 +18,13 @@ const USES: Readonly<Record<RecordUse, string>> = {
   'sent-out': phrase('{name}: not used, since it was sent out and not bought.'),
   'made-here': phrase('{name}: not used, since the home made it itself.'),
   water: phrase('{name}: not used, since water is priced by nobody here.'),
+  'bill-days': phrase('{name}: used for the days of the bill.'),
+  'bill-weather': phrase('{name}: used for the weather of the bill’s days.'),
+  causes: phrase('{name}: used to look for causes of a difference.'),
+  months: phrase('{name}: used for the months since the estimate.'),
+  'not-asked': phrase('{name}: not used, since a bill check asks for energy and weather only.'),
+  'other-days': phrase('{name}: not used, since it has no day of the bill.'),
+  'said-otherwise': phrase('{name}: not used, since the bill or another record says what it could say.'),
 };
 
 export const recordUseSentence = ({ name, use, days }: RecordAccount): string =>

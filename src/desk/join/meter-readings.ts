@@ -19,6 +19,8 @@ const LONGEST_MINUTES = 60;
 export interface LookedThrough extends MeterReadings {
   readonly name: string;
   readonly leftOut: readonly string[];
+  /** Records that were looked through. */
+  readonly seriesIds: readonly string[];
 }
 
 /**
@@ -33,7 +35,7 @@ export function lookThrough(evidence: readonly Evidence[], zone: string, read: R
     for (const group of groups) {
       const { series } = group.at(-1)!;
       const readings = series.role === role ? readingsOf(group, zone, read) : null;
-      if (readings) fine.set(series, { ...readings, name: series.name });
+      if (readings) fine.set(series, { ...readings, name: series.name, seriesIds: [series.id] });
     }
     for (const ofMeter of seriesByMeter([...fine.keys()])) {
       const { added, kept } = splitMeter(ofMeter);
@@ -56,7 +58,7 @@ const isCounted = ({ carrier, beside }: Series) => carrier === 'electricity' && 
 type Readings = Omit<MeterReadings, 'meter'>;
 const unitsOf = ({ days }: Readings): number =>
   days.reduce((sum, { values }) => Array.from(values).reduce((all, kWh) => (kWh > 0 ? all + kWh : all), sum), 0);
-type Fine = Readings & { readonly name: string };
+type Fine = Readings & { readonly name: string; readonly seriesIds: readonly string[] };
 
 /** All registers of a meter, on the days that every one has; null where they are not read as often as each other. */
 function addReadings(registers: readonly Fine[]): Fine | null {
@@ -68,7 +70,8 @@ function addReadings(registers: readonly Fine[]): Fine | null {
     if (beside.some((one) => one?.length !== values.length)) return [];
     return [{ date, values: Float64Array.from(values, (kWh, i) => beside.reduce((sum, one) => sum + one![i]!, kWh)) }];
   });
-  return { intervalMinutes, days, name: registers.map(({ name }) => name).join(' and ') };
+  const seriesIds = registers.flatMap((one) => one.seriesIds);
+  return { intervalMinutes, days, name: registers.map(({ name }) => name).join(' and '), seriesIds };
 }
 
 function readingsOf(group: Group, zone: string, read: ReadIntervals): Readings | null {

@@ -12,7 +12,7 @@ export function remarkRivals(
   isOwn: (series: Series) => boolean,
 ): Remark[] {
   const fileOf = ({ id }: Series) => evidence.find((one) => one.series.some((own) => own.id === id))?.fileName ?? '';
-  return findRivals(series).flatMap(({ one, other, days, moreKWh }): Remark[] => {
+  return findRivals(series).flatMap(({ one, other, days, apartKWh }): Remark[] => {
     if (!isOwn(one) && !isOwn(other)) return [];
     const [own, beside] = isOwn(other) ? [other, one] : [one, other];
     return [
@@ -23,7 +23,7 @@ export function remarkRivals(
         column: own.name,
         found: fileOf(beside) === fileOf(own) ? beside.name : `${fileOf(beside)}, ${beside.name}`,
         count: days,
-        effectKWh: Math.abs(moreKWh),
+        effectKWh: apartKWh,
       },
     ];
   });

@@ -5,6 +5,7 @@ import { daySentence } from '../../charts/typical-day/sentence.ts';
 import { daySeries } from '../../charts/typical-day/series.ts';
 import { guidedSearch } from '../../model/guided-search/guided-search.ts';
 import type { BillCheck, CheckFinding } from '../../model/shapes/bill-check.ts';
+import type { RecordAccount } from '../../model/shapes/evidence.ts';
 import { causeName, checkCaution, insideOf } from '../../words/check.ts';
 import {
   askSentence,
@@ -31,6 +32,7 @@ import {
 } from '../../words/guided-search.ts';
 import { daysOfBill } from '../../words/letter.ts';
 import { longDate, poundsAndPence } from '../../words/numbers.ts';
+import { recordUseSentence } from '../../words/record-uses.ts';
 import { say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { workingValue } from '../../words/working.ts';
@@ -93,10 +95,22 @@ export function WorkingPage({ parts }: { readonly parts: LetterParts }) {
           {sureMeaning()} {check.findings.some(({ code }) => code === 'heater-running') ? '' : heatersSeen()}
         </p>
       ) : null}
+      <RecordsSection records={check.records ?? []} />
       <PlantSection parts={parts} />
       <SearchSection check={check} />
       <Cautions findings={check.findings ?? []} />
     </section>
+  );
+}
+
+/** Every record that was there, so that nobody wonders whether the check saw it. */
+function RecordsSection({ records }: { readonly records: readonly RecordAccount[] }) {
+  if (records.length === 0) return null;
+  return (
+    <>
+      <h3>{say('What each record was used for')}</h3>
+      <p className="quiet">{records.map(recordUseSentence).join(' ')}</p>
+    </>
   );
 }
 

@@ -15,6 +15,7 @@ const ONE_DAY_SHARE = 0.5;
 const MOST_OF_MISSING = 2;
 
 export interface MeterOnBill {
+  readonly id: string;
   readonly name: string;
   /** Units of the days that were read, kWh. */
   readonly kWh: number;
@@ -33,12 +34,13 @@ export function readBillMeter(bill: BillCheckInput, series: readonly Series[]): 
   return meters.toSorted((a, b) => b.daysRead - a.daysRead)[0] ?? null;
 }
 
-function readMeter({ name, days }: Series, { from, to }: BillCheckInput): MeterOnBill | null {
+function readMeter({ id, name, days }: Series, { from, to }: BillCheckInput): MeterOnBill | null {
   if (!days) return null;
   const offset = daysBetween(days.first, from);
   const count = daysBetween(from, to);
   const read = Array.from({ length: count }, (_, i) => days.values[offset + i] ?? null).filter((kWh) => kWh !== null);
   return {
+    id,
     name,
     kWh: read.reduce((sum, kWh) => sum + kWh, 0),
     daysRead: read.length,

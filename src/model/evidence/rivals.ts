@@ -6,9 +6,10 @@ import { sumRegisters } from './sum-registers.ts';
 export interface Rivals {
   readonly one: Series;
   readonly other: Series;
-  /** Days that both tell of, and how much more the first makes of them. */
+  /** Days that both tell of, how much more the first makes of them, and how far they are apart, day by day where both are so. */
   readonly days: number;
   readonly moreKWh: number;
+  readonly apartKWh: number;
 }
 
 /** Fewer days in common are an overlap at an edge. A judgement. */
@@ -26,10 +27,20 @@ export function findRivals(series: readonly Series[]): Rivals[] {
       const shared = [...mine.keys()].filter((day) => theirs.has(day));
       const sum = (byDay: ReadonlyMap<number, number>) => shared.reduce((all, day) => all + byDay.get(day)!, 0);
       const [a, b] = [sum(mine), sum(theirs)];
-      const isApart = shared.length >= LEAST_DAYS && Math.abs(a - b) > APART * Math.max(a, b);
-      return isApart ? [{ one, other, days: shared.length, moreKWh: a - b }] : [];
+      // Two meters of much the same use come to the same in a year, but not day by day; one meter read twice does.
+      const dayByDay = shared.reduce((all, day) => all + Math.abs(mine.get(day)! - theirs.get(day)!), 0);
+      const apartKWh = areCutAlike(one, other) ? dayByDay : Math.abs(a - b);
+      const isApart = shared.length >= LEAST_DAYS && apartKWh > APART * Math.max(a, b);
+      return isApart ? [{ one, other, days: shared.length, moreKWh: a - b, apartKWh }] : [];
     }),
   );
+}
+
+/** Whether both are by the day, or by the same periods. */
+function areCutAlike(one: Series, other: Series): boolean {
+  if (one.days || other.days) return one.days !== undefined && other.days !== undefined;
+  const cuts = ({ periods = [] }: Series) => periods.map(({ from, to }) => `${from} ${to}`).join();
+  return cuts(one) === cuts(other);
 }
 
 /** kWh by day number, bills spread evenly over their days. */

@@ -3,6 +3,7 @@
 import { z } from 'zod';
 import { codeOf } from './code.ts';
 import { CivilDate } from './dates.ts';
+import { RecordAccount } from './evidence.ts';
 import { Finding } from './finding.ts';
 import { SearchAnswer } from './guided-search.ts';
 import { Grade, Working } from './working.ts';
@@ -212,5 +213,7 @@ export const BillCheck = z.object({
   months: z.array(FollowedMonth).optional(),
   /** Absent in checks from before it was kept, and where all was looked for. */
   notSeen: z.array(NotSeen).optional(),
+  /** Every record that was there on the day of the check; absent in checks from before it was kept. */
+  records: z.array(RecordAccount).optional(),
 });
 export type BillCheck = z.infer<typeof BillCheck>;

@@ -158,7 +158,7 @@ export type ColumnUse = z.infer<typeof ColumnUse>;
 export const ColumnAccount = z.object({ name: z.string(), use: ColumnUse });
 export type ColumnAccount = z.infer<typeof ColumnAccount>;
 
-/** What a comparison uses a record for, or why it does not. */
+/** What a comparison or a bill check uses a record for, or why it does not. */
 export const RecordUse = z.enum([
   'heat',
   'heat-register',
@@ -173,6 +173,14 @@ export const RecordUse = z.enum([
   'sent-out',
   'made-here',
   'water',
+  // Of a bill check.
+  'bill-days',
+  'bill-weather',
+  'causes',
+  'months',
+  'not-asked',
+  'other-days',
+  'said-otherwise',
 ]);
 export type RecordUse = z.infer<typeof RecordUse>;
 export const RecordAccount = z.object({

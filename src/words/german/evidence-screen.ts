@@ -375,6 +375,17 @@ export const EVIDENCE_SCREEN: Catalogue = {
   '{name}: not used, since the home made it itself.': '{name}: nicht genommen, denn das Haus hat sie selbst erzeugt.',
   '{name}: not used, since water is priced by nobody here.':
     '{name}: nicht genommen, denn Wasser hat hier keinen Preis.',
+  '{name}: used for the days of the bill.': '{name}: für die Tage der Rechnung genommen.',
+  '{name}: used for the weather of the bill’s days.': '{name}: für das Wetter der Rechnungstage genommen.',
+  '{name}: used to look for causes of a difference.': '{name}: für die Suche nach Ursachen genommen.',
+  '{name}: used for the months since the estimate.': '{name}: für die Monate seit der Kostenschätzung genommen.',
+  '{name}: not used, since a bill check asks for energy and weather only.':
+    '{name}: nicht genommen, denn die Prüfung der Rechnung braucht nur Energie und Wetter.',
+  '{name}: not used, since it has no day of the bill.':
+    '{name}: nicht genommen, denn sie enthält keinen Tag der Rechnung.',
+  '{name}: not used, since the bill or another record says what it could say.':
+    '{name}: nicht genommen, denn die Rechnung oder eine andere Messreihe sagt schon, was sie sagen könnte.',
+  'What each record was used for': 'Wofür jede Messreihe genommen wurde',
   '{columns}: {use}.': '{columns}: {use}.',
   'What it is used for': 'Wofür sie genommen wird',
   'What each file was used for': 'Wofür jede Datei genommen wurde',

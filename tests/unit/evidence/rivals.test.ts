@@ -86,6 +86,18 @@ describe('how far apart, and for how long', () => {
     expect([found?.days, found?.moreKWh]).toEqual([8, expect.closeTo(8 * 40 - (3 * 30 + 5 * 20), 9)]);
     expect(findRivals([other, { ...bills, periods: undefined } as unknown as Series])).toEqual([]);
   });
+  test('two meters that come to the same in all but not day by day are two; one meter read at another hour is one', () => {
+    const turned = (more: number) => ten(40).map((kWh, i) => kWh + (i % 2 ? more : -more));
+    const [found] = findRivals([days('a', '2025-01-01', turned(6)), days('b', '2025-01-01', turned(-6))]);
+    expect([found?.moreKWh, found?.apartKWh]).toEqual([0, 120]);
+    expect(findRivals([days('a', '2025-01-01', turned(1)), days('b', '2025-01-01', turned(-1))])).toEqual([]);
+  });
+  test('two flats with the same months on their bills are two, as soon as the months differ', () => {
+    const months = (first: number, second: number) =>
+      [['2025-01-01', '2025-02-01', first] as const, ['2025-02-01', '2025-03-01', second] as const] as const;
+    expect(findRivals([billed('a', months(300, 200)), billed('b', months(200, 300))])).toHaveLength(1);
+    expect(findRivals([billed('a', months(300, 200)), billed('b', months(301, 200))])).toEqual([]);
+  });
   test('what was said already is asked no more', () => {
     expect(findRivals([days('a', '2025-01-01', ten(4)), days('b', '2025-01-01', ten(9), { beside: 'added' })])).toEqual(
       [],
