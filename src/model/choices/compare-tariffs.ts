@@ -174,10 +174,10 @@ function costOf(one: Priced, home: Home, years: Float64Array | null, share: numb
   const heatingPence = heatingOf(one.years).value - (counted ? (saving?.value ?? 0) : 0);
   const heating = { ...heatingOf(one.years), value: heatingPence };
   const own = one.ownWith('heat-pump');
-  const ownPence = own ? own.unitsPence - own.exportPence : 0;
+  const ownPence = penceOfOwn(own);
   const value = heating.value + restPence + standingPence + ownPence;
   const grade = weakestGrade([heating.grade, basis.grade, home.rest.grade]);
-  const night = nightHeatingPence(one, home);
+  const nightWaterPence = nightWaterSaving(one, home);
   return {
     tariffId: tariff?.id ?? null,
     basis,
@@ -203,7 +203,7 @@ function costOf(one: Priced, home: Home, years: Float64Array | null, share: numb
     ...(own ? { own } : {}),
     others: otherWays(one, home),
     cheapestShare: share,
-    ...(night === null ? {} : { nightWaterPence: heatingOf(one.years).value - night }),
+    ...(nightWaterPence === null ? {} : { nightWaterPence }),
     ...(one.hours && saving ? { bestHours: { saving, counted, ...one.hours.shown } } : {}),
     followsMarket: version.series !== undefined,
   };
@@ -232,14 +232,21 @@ function hoursOf(
 
 const heatingOf = ({ appraisal }: AppraisedYears) => appraisal.systems.find(({ id }) => id === 'heat-pump')!.cost;
 
-/** The heat pump with hot water made in the tariff's cheap hours; null where it has none, or that is how it is made already, the best hours included. */
-function nightHeatingPence({ household, prices }: Priced, { input, slots }: Home): number | null {
+/**
+ * What hot water made in the tariff's cheap hours saves the whole home [pence], beside roof, battery and car where there are
+ * any; null where it has none, or that is how it is made already, the best hours included.
+ */
+function nightWaterSaving({ household, prices, years, ownWith }: Priced, home: Home): number | null {
   const { hotWater, comfort } = household;
   if (hotWater.hours === 'night' || comfort?.hours === 'best') return null;
-  if (!cheapestHours(slots, rateBuckets(prices.electricity.version, slots))) return null;
+  if (!cheapestHours(home.slots, rateBuckets(prices.electricity.version, home.slots))) return null;
   const atNight: Household = { ...household, hotWater: { ...hotWater, hours: 'night' } };
-  return heatingOf(appraiseYears({ ...input, household: atNight, draws: 0 })).value;
+  const moved = appraiseYears({ ...home.input, household: atNight, draws: 0 });
+  const own = ownChange(planOf(moved, 'heat-pump'), moved, prices, home);
+  return heatingOf(years).value + penceOfOwn(ownWith('heat-pump')) - heatingOf(moved).value - penceOfOwn(own);
 }
+
+const penceOfOwn = (own: OwnChange | null): number => (own ? own.unitsPence - own.exportPence : 0);
 
 const pumpTerms = ({ priced }: AppraisedYears): YearTerms => priced.find(({ plan }) => plan.id === 'heat-pump')!.terms;
 
@@ -338,8 +345,7 @@ function otherWays(
     const plan = planOf(years, id);
     if (plan.hours === 'storage' && prices.storage?.tariff.id !== prices.electricity.tariff.id)
       return { id, kind, pence: null };
-    const own = ownWith(id);
-    const ownPence = own ? own.unitsPence - own.exportPence : 0;
+    const ownPence = penceOfOwn(ownWith(id));
     // Another heat pump runs in its best hours where this one does.
     const moved =
       plan.hours === 'heat-pump' && household.comfort?.hours === 'best'

@@ -185,6 +185,17 @@ test('more panels than a home could use, and more paid for a kWh than any costs,
   expect(tariffNotes(compare({ roof })).join(' ')).not.toContain('Check');
 });
 
+test('what hot water in the cheap hours saves is what the whole home pays less beside its roof, battery and car', () => {
+  const more = { roof, battery: { usableKWh: 10, fromNight: true }, car: {} };
+  const [usual, atNight] = [
+    on(compare(more), 'night'),
+    on(compare({ ...more, hotWater: { hours: 'night' } }), 'night'),
+  ];
+  expect(usual.nightWaterPence).toBeCloseTo(usual.whole.value - atNight.whole.value, 6);
+  // The battery serves the day's hot water from the night already.
+  expect(usual.nightWaterPence).toBeLessThan(0.9 * on(compare({}), 'night').nightWaterPence!);
+});
+
 test('on a stepped price the sun saves the last steps, not the first', () => {
   const stepped = makeTariff('stepped', [
     {
