@@ -1,6 +1,7 @@
 /** A copy read back after writing, without changing a byte of it. */
 import Database from 'better-sqlite3';
 import { findDamage } from './find-damage.ts';
+import { isSound } from './open-database.ts';
 import { sealOfAll } from './replace-contents.ts';
 import { openNames } from './sealed.ts';
 import type { Damage } from './store-fault.ts';
@@ -16,9 +17,8 @@ export interface CopyFacts {
 export function checkCopy(path: string): CopyFacts {
   const database = new Database(path, { readonly: true });
   try {
-    const isSound = database.pragma('quick_check(1)', { simple: true }) === 'ok';
     const damage = [...findDamage(database, openNames(database))].flatMap((looked) => looked.damage ?? []);
-    return { isSound, sealed: sealOfAll(database), damage };
+    return { isSound: isSound(database), sealed: sealOfAll(database), damage };
   } finally {
     database.close();
   }
