@@ -58,6 +58,7 @@ const MAY: Readonly<Record<LikelyCause, string>> = {
   'less-other-use': phrase('less use of other things'),
   'own-generation': phrase('electricity made at home'),
   'home-empty': phrase('days with nobody at home'),
+  'newly-occupied': phrase('people who moved in or came back'),
   'meter-wrong': phrase('a meter that counts differently'),
 };
 export const mayCause = (cause: LikelyCause): string => say(MAY[cause]);
@@ -147,6 +148,12 @@ function shownSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh'>): string 
         { days: n('days') },
       );
     case 'home-empty':
+      if (finding.kWh < 0) {
+        return say(
+          'For {days, plural, one {# day} other {# days}} the meter counted {share} of what days as cold took before and after.',
+          { days: n('days'), share: percent(n('share')) },
+        );
+      }
       return say(
         'For {days, plural, one {# day} other {# days}} the meter shows none of the ups and downs of people.',
         {
@@ -208,6 +215,12 @@ export function homeSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh' | 'f
     case 'own-generation':
       return say('The meter shows that electricity is made at your home, for example by solar panels.');
     case 'home-empty':
+      if (finding.kWh < 0) {
+        return say('From {from} to {to} the meter counted much less than before and after, in the same weather.', {
+          from: since,
+          to: longDate(addDays(finding.to, -1)),
+        });
+      }
       return say('From {from} to {to} the meter shows hardly any ups and downs.', {
         from: since,
         to: longDate(addDays(finding.to, -1)),
@@ -239,7 +252,8 @@ type Costed = Pick<CheckFinding, 'code' | 'pence' | 'splitPence' | 'penceYear' |
 /** Units and cost in the days of the bill, and of the season that it was seen in; whether it is a part of the difference. */
 export function costOfFinding(finding: Costed): string {
   const { code, pence: cost, penceYear, kWh, part } = finding;
-  if (code === 'own-generation' || code === 'home-empty') return say('How much it comes to is not known.');
+  if (code === 'own-generation' || (code === 'home-empty' && kWh === 0))
+    return say('How much it comes to is not known.');
   if (code === 'night-setback')
     return say('The cooler night saves heat, and catching up costs some. Only a trial shows which is more.');
   if (Math.abs(cost) < LEAST_PENCE && Math.abs(penceYear) < LEAST_PENCE) return say('It makes no lasting cost.');

@@ -133,8 +133,12 @@ function shareInBill(finding: Finding, { from, to }: Split['input'], meters: rea
 
 /** The part that a finding lies in: of its own name, else the one whose causes cannot be told apart from it. */
 function partOf(finding: Finding, { input, parts }: Split): BillCheckPart | undefined {
-  if (finding.meter === 'whole-house' && input.meter === 'heat-pump') return undefined;
-  const held = finding.code === 'behaviour-changed' ? changeHeldBy(finding) : HELD_BY[finding.code];
+  const ofHouse = finding.meter === 'whole-house';
+  // What is compared is the heat pump's own: then the rest of the house is in no part.
+  if (ofHouse && (input.meter === 'heat-pump' || input.heatPumpKWh === input.boughtKWh)) return undefined;
+  const own = heldBy(finding);
+  const isOfRest = ofHouse && input.heatPumpKWh !== undefined && own && own[0] !== 'metering' && own[0] !== 'when';
+  const held = isOfRest ? OF_THE_REST : own;
   if (!held) return undefined;
   const isHeld = ({ cause, joined = [] }: BillCheckPart) => [cause, ...joined].some((one) => held.includes(one));
   const same = ({ pence }: BillCheckPart) => Math.max(0, pence * Math.sign(finding.pence));
@@ -143,6 +147,14 @@ function partOf(finding: Finding, { input, parts }: Split): BillCheckPart | unde
     parts.filter(isHeld).toSorted((a, b) => same(b) - same(a))[0]
   );
 }
+
+/** The machine has a meter of its own, so that this is the rest of the house. */
+const OF_THE_REST: readonly BillCause[] = ['other-electricity', 'rest'];
+
+const heldBy = (finding: Finding): readonly BillCause[] | undefined => {
+  if (finding.code === 'home-empty') return finding.kWh === 0 ? undefined : [...CHANGE.cold, ...CHANGE.steady];
+  return finding.code === 'behaviour-changed' ? changeHeldBy(finding) : HELD_BY[finding.code];
+};
 
 const changeHeldBy = ({ seen }: Finding): readonly BillCause[] => {
   if (seen.kind === 'steady') return CHANGE.steady;

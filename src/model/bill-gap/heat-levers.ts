@@ -104,8 +104,9 @@ function withSlope(input: UnitsInput, left: UnitsLeft, runKWh: number): Lever[] 
   const { bill, estimated, weatherGrade } = input;
   const spaceKWh = Math.min(bill.spaceKWh!, runKWh);
   const steadyKWh = runKWh - spaceKWh;
-  const backup = left.inside.filter((cause) => cause === 'backup');
-  const inRooms: Joined = ['heat-used', 'efficiency', ...backup, ...unlessKnown(weatherGrade)];
+  // What else a home uses is more in winter too, and what began in winter is on no warm day yet.
+  const alsoCold = left.inside.filter((cause) => cause === 'backup' || cause === 'other-electricity');
+  const inRooms: Joined = ['heat-used', 'efficiency', ...alsoCold, ...unlessKnown(weatherGrade)];
   const inSteady: Joined = ['hot-water', 'efficiency', ...left.inside];
   return [
     {

@@ -31,6 +31,11 @@ const LEAST_T = 3;
 /** Outdoor temperature and difference that hang together by this much are not said to have nothing to do with each other. */
 const LEAST_CORRELATION = 0.45;
 
+/** Less of a meter without heating is what homes without a change differ by from month to month. */
+const LEAST_SHARE_OF_REST = 0.3;
+/** From so many times on nobody may have lived there before: heating that was turned down, and little else. */
+const OCCUPIED_FROM = 0.5;
+
 /** From this much up or down (natural logarithm) a meter that counts otherwise must be thought of. */
 const METER_FROM = 0.25;
 const METER_FIRST_FROM = 0.5;
@@ -43,9 +48,10 @@ export type ChangeKind = 'with-the-cold' | 'while-heated' | 'steady' | 'unclear'
 /**
  * Change point of the energy signature: units [kWh] used since, less those that the line of the days before gives in
  * the same weather. `seen.kind` says whether the difference follows the cold, as far as these days can tell, and
- * `seen.coldCorrelation` how it hangs together with the outdoor temperature. `may` are causes that look alike on this meter.
+ * `seen.coldCorrelation` how it hangs together with the outdoor temperature. `may` are causes that look alike on this meter;
+ * where it `heats` not, what the machine takes is on a meter of its own.
  */
-export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
+export function findBehaviour(days: MeterDays, prices: Prices, heats = true): Finding[] {
   const known = knownWeather(days);
   const use = known.map((day) => days.dayKWh[day]!);
   const outdoor = known.map((day) => days.outdoorC[day]!);
@@ -54,7 +60,8 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
   if (!split || !cameAtOnce(split, below, use)) return [];
   const { at, before, after } = split;
   const share = split.change / split.was;
-  if (!(split.was > 0) || Math.abs(share) < LEAST_SHARE[days.meter]) return [];
+  const leastShare = heats ? LEAST_SHARE[days.meter] : LEAST_SHARE_OF_REST;
+  if (!(split.was > 0) || Math.abs(share) < leastShare) return [];
   let kWh = 0;
   let year = 0;
   for (let i = 0; i < use.length; i++) {
@@ -78,7 +85,8 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
   const isWarm = median(outdoor.slice(at)) > SUMMER_C;
   // Warm walls and a high sun spare some in a summer that has no summer before it; they do not halve what is used.
   if (!more && isWarm && !isMeter) return [];
-  const isSummer = more && kind !== 'with-the-cold' && isWarm;
+  const isSummer = heats && more && kind !== 'with-the-cold' && isWarm;
+  const isOccupied = share >= OCCUPIED_FROM;
   return [
     {
       code: 'behaviour-changed',
@@ -91,18 +99,20 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
       ...unitsAndCost(kWh, kWhYear, prices, dearness),
       may: [
         ...(isMeter ? (['meter-wrong'] as const) : []),
-        ...(more ? mayBeMore(kind, days.meter) : mayBeLess(kind, days.meter)),
+        ...(isOccupied ? (['newly-occupied'] as const) : []),
+        ...(!heats ? (more ? OF_THE_REST : LESS_OF_THE_REST) : (more ? mayBeMore : mayBeLess)(kind, days.meter)),
         ...(isSummer ? (['summer-heating'] as const) : []),
         ...(mayBeMeter && !isMeter ? (['meter-wrong'] as const) : []),
       ],
       ask: [
         ...(mayBeMeter ? (['meter-exchanged'] as const) : []),
         ...(isSummer ? (['heating-in-summer'] as const) : []),
-        ...(more ? ASK_MORE[kind] : (['away', 'settings-changed'] as const)),
+        ...(isOccupied ? (['away'] as const) : []),
+        ...(!heats && more ? ASK_REST : more ? ASK_MORE[kind] : (['away', 'settings-changed'] as const)),
       ],
       check: [
         ...(isMeter ? (['meter-test'] as const) : []),
-        ...(more ? CHECK_MORE[kind] : (['heat-made', 'heating-curve'] as const)),
+        ...(!heats ? (['sub-meter'] as const) : more ? CHECK_MORE[kind] : (['heat-made', 'heating-curve'] as const)),
         ...(mayBeMeter && !isMeter ? (['meter-test'] as const) : []),
       ],
       cautions: [],
@@ -189,6 +199,10 @@ function errorOf(values: readonly number[]): number {
 const HEATING = ['machine-works-less', 'more-heat', 'rooms-warmer', 'heater'] as const;
 const ALL_YEAR = ['more-water', 'heater'] as const;
 const OF_THE_HOUSE = ['other-use', 'base-load', 'large-load'] as const;
+/** Where the machine has a meter of its own: an immersion heater may hang on the house's. */
+const OF_THE_REST = [...OF_THE_HOUSE, 'plug-in-heaters', 'heater'] as const;
+const LESS_OF_THE_REST = ['less-other-use', 'home-empty', 'own-generation', 'heater-off'] as const;
+const ASK_REST = ['new-appliance', 'tub-or-pool', 'more-people', 'plug-in-heaters'] as const;
 
 function mayBeMore(kind: ChangeKind, meter: MeterDays['meter']): LikelyCause[] {
   const all = meter === 'whole-house' ? OF_THE_HOUSE : (['base-load'] as const);

@@ -9,8 +9,8 @@ import { cutAtGaps } from './cut-at-gaps.ts';
 import { findDearHours } from './dear-hours.ts';
 import { findEstimateCorrected } from './estimate-corrected.ts';
 import { findHeater } from './heater.ts';
-import { holidays, type Spell } from './holidays.ts';
-import { emptySpells, findHomeEmpty, livedInDays } from './home-empty.ts';
+import { holidays, type Spell, sharesOfUsual, weeksOfLess } from './holidays.ts';
+import { emptySpells, findHomeEmpty, findWeeksOfLess, livedInDays } from './home-empty.ts';
 import { findLargeLoad } from './large-load.ts';
 import { loadsOf } from './loads-of.ts';
 import {
@@ -65,7 +65,7 @@ export function findInReadings({ readings, outdoor, prices, periods, registers }
  */
 function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Finding[] {
   const generation = findOwnGeneration(counted);
-  const scale = generation.length > 0 ? [] : findMeterScale(withPeople(counted, emptySpells(counted, false)), prices);
+  const scale = generation.length > 0 ? [] : findMeterScale(withPeople(counted, heats), prices);
   const days = scale[0] ? countedAsBefore(counted, scale[0]) : counted;
   const loads = loadsOf(days);
   const heaters = findHeater(days, loads, prices);
@@ -75,24 +75,31 @@ function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Findin
     days,
     loads.filter(({ powerKW }) => found.has(powerKW)),
   );
-  const empty = emptySpells(without, generation.length > 0);
+  const share = sharesOfUsual(without);
+  // The sun's hours come and go by weeks as well.
+  const less = generation.length > 0 ? [] : weeksOfLess(without, heats, share);
+  const even = emptySpells(without, generation.length > 0, share).filter(
+    ([first, last]) => !less.some(({ spell }) => first <= spell[1] && last >= spell[0]),
+  );
+  const empty = [...even, ...less.map(({ spell }) => spell)];
   const livedIn = livedInDays(without, empty);
-  const usual = withPeople(without, empty);
+  const usual = livedInDays(without, [...empty, ...holidays(without, share)]);
   const settled = generation.length > 0 ? darkHours(usual) : usual;
   // What is left of a day with hours of sun taken out has no clock to price by.
   const meanPrices = generation.length > 0 ? { pencePerKWh: prices.pencePerKWh } : prices;
   const cold = heats ? findBackupInCold(settled, meanPrices) : [];
   const mild = cold.length > 0 ? onlyDays(settled, (day) => !(settled.outdoorC[day]! < COLDEST_C)) : settled;
   // What rose all night on the heat pump's own meter may as well be heating: the whole change is told, as one question.
-  const changed = heats && days.meter === 'heat-pump' ? findBehaviour(mild, meanPrices) : [];
+  const changed = heats && days.meter === 'heat-pump' ? findBehaviour(mild, meanPrices, heats) : [];
   const baseLoad = changed.length > 0 ? [] : findBaseLoad(mild, meanPrices, heats);
-  const told = changed.length > 0 || !heats ? changed : findBehaviour(lessBase(mild, baseLoad), meanPrices);
+  const told = changed.length > 0 ? changed : findBehaviour(lessBase(mild, baseLoad), meanPrices, heats);
   const behaviour = told.map((change) => besideLoads(change, [...heaters, ...large]));
   const doubted = behaviour.find(({ may }) => may?.includes('meter-wrong'));
   const findings = [
     ...scale,
     ...generation,
-    ...findHomeEmpty(without, empty),
+    ...findWeeksOfLess(without, less, prices),
+    ...findHomeEmpty(without, even),
     ...[...heaters, ...large].map((load) => (doubted ? atDoubtedPower(load, doubted) : load)),
     ...findWaterOften(without, prices),
     ...cold,
@@ -105,8 +112,11 @@ function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Findin
 }
 
 /** The days on which somebody was at home, weeks and holidays without people left out. */
-const withPeople = (days: MeterDays, empty: readonly Spell[]): MeterDays =>
-  livedInDays(days, [...empty, ...holidays(days)]);
+function withPeople(days: MeterDays, heats: boolean): MeterDays {
+  const share = sharesOfUsual(days);
+  const weeks: Spell[] = weeksOfLess(days, heats, share).map(({ spell }) => spell);
+  return livedInDays(days, [...emptySpells(days, false, share), ...weeks, ...holidays(days, share)]);
+}
 
 /** Days within which a load and a change begin together. */
 const TOGETHER_DAYS = 21;

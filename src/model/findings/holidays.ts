@@ -1,7 +1,10 @@
-/** Days on which a home took much less than before and after in the same weather: nobody was there. */
+/** Days on which a home took much less than before and after in the same weather. */
 import { fitLine } from '../demand/least-squares.ts';
 import { coldLine } from './cold-line.ts';
 import { knownWeather, type MeterDays, meanOf, median } from './meter-days.ts';
+
+/** Days that are mostly warmer need hardly any heating, so that little of it says nothing, °C. */
+const HEATED_C = 11;
 
 /** First and last place of a spell of days. */
 export type Spell = readonly [first: number, last: number];
@@ -17,13 +20,17 @@ const OUT_SHARE = 0.5;
 const LOWER = { day: 0.78, spell: 0.7, aboutDays: 10 } as const;
 /** Walls that have cooled take more for some days after. */
 const REHEAT_DAYS = 3;
+/**
+ * Weeks of less are longer than a holiday nobody asks about, and end with what came before: all of them together, and their
+ * first days, below this share of the days before; the days after above their last ones by so many times. Spring comes little by little.
+ */
+const WEEKS = { leastDays: 18, mostDays: 150, day: 0.85, spell: 0.6, endDays: 4, back: 1.4 } as const;
 
 /**
  * Holidays, on whatever meter: four to twenty-one days that take much less than as cold days before and after. They are
  * nobody's change of habits, and no line of days may be drawn through them, nor through the days on which walls get warm again.
  */
-export function holidays(days: MeterDays): Spell[] {
-  const share = sharesOfUsual(days);
+export function holidays(days: MeterDays, share = sharesOfUsual(days)): Spell[] {
   const known = [...share.keys()].filter((day) => Number.isFinite(share[day]!));
   const shareAt = (i: number) => share[known[i]!]!;
   const spells: Spell[] = [];
@@ -41,6 +48,50 @@ export function holidays(days: MeterDays): Spell[] {
     }
   }
   return spells;
+}
+
+export interface WeeksOfLess {
+  readonly spell: Spell;
+  /** What they took of the days before and after, 0 to 1. */
+  readonly share: number;
+  /** Units less than these [kWh]. */
+  readonly lessKWh: number;
+}
+
+/**
+ * Weeks that take less than three fifths of as cold days before and after, and begin and end within a few days; on a meter that
+ * `heats`, in the heating season, since a summer's line is hardly known.
+ */
+export function weeksOfLess(days: MeterDays, heats: boolean, share = sharesOfUsual(days)): WeeksOfLess[] {
+  const known = [...share.keys()].filter((day) => Number.isFinite(share[day]!));
+  const shares = known.map((day) => share[day]!);
+  const middle = shares.map((_, i) => median(shares.slice(Math.max(0, i - 1), i + 2)));
+  const found: WeeksOfLess[] = [];
+  for (let from = LOWER.aboutDays; from < known.length; from++) {
+    const before = median(shares.slice(from - LOWER.aboutDays, from));
+    if (!(shares[from]! < WEEKS.spell * before)) continue;
+    let to = from + 1;
+    while (to < known.length && middle[to]! < WEEKS.day * before) to++;
+    // The middle of three looks a day ahead and a day back.
+    while (to > from && shares[to - 1]! >= WEEKS.day * before) to--;
+    const weeks = shares.slice(from, to);
+    const after = median(shares.slice(to, to + LOWER.aboutDays));
+    const usual = Math.min(before, after);
+    const [first, last] = [meanOf(weeks.slice(0, WEEKS.endDays)), meanOf(weeks.slice(-WEEKS.endDays))];
+    // What lasts longer is not found from a later day of it either.
+    if (weeks.length > WEEKS.mostDays) from = to;
+    const isSpell = weeks.length >= WEEKS.leastDays && weeks.length <= WEEKS.mostDays;
+    if (heats && !(median(known.slice(from, to).map((day) => days.outdoorC[day]!)) < HEATED_C)) continue;
+    const isAbrupt = first < WEEKS.spell * before && after >= WEEKS.back * last;
+    if (!isSpell || !isAbrupt || !(meanOf(weeks) < WEEKS.spell * Math.min(1, usual))) continue;
+    const lessKWh = weeks.reduce((sum, one, i) => {
+      const kWh = days.dayKWh[known[from + i]!]!;
+      return sum + (one > 0 ? kWh * (usual / one - 1) : 0);
+    }, 0);
+    found.push({ spell: [known[from]!, known[to - 1]!], share: meanOf(weeks) / usual, lessKWh });
+    from = to;
+  }
+  return found;
 }
 
 function usualAbout(shareAt: (i: number) => number, from: number, to: number): number {

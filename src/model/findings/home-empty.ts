@@ -1,8 +1,8 @@
 /** Weeks in which nobody seems to live in the home: its meter has none of the ups and downs of a day. */
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
-import { type Spell, sharesOfUsual, weekAbout } from './holidays.ts';
-import { type MeterDays, median, onlyDays } from './meter-days.ts';
+import { type Spell, sharesOfUsual, type WeeksOfLess, weekAbout } from './holidays.ts';
+import { type MeterDays, median, onlyDays, type Prices, unitsAndCost } from './meter-days.ts';
 
 const DAY = { from: 6.5, to: 23 } as const;
 /** What the sun gives hides people by day; their evenings stay. */
@@ -25,7 +25,7 @@ const LEAST_KW = 0.02;
 const MOST_KW = 0.25;
 
 /** Spells of days, in which the house's meter went up and down little, and no more by day than by night; `sunny` where electricity is made at home. */
-export function emptySpells(days: MeterDays, sunny: boolean): Spell[] {
+export function emptySpells(days: MeterDays, sunny: boolean, share = sharesOfUsual(days)): Spell[] {
   if (days.meter !== 'whole-house' || days.count < 2 * LEAST_DAYS) return [];
   const all = Array.from({ length: days.count }, (_, day) => day);
   const window = sunny ? EVENING : DAY;
@@ -45,7 +45,6 @@ export function emptySpells(days: MeterDays, sunny: boolean): Spell[] {
   // The days about a spell make its ends long: they are those of its own quiet days.
   const isQuiet = (day: number) =>
     ownBeyond[day]! <= MOST_SHARE * usualBeyond && ownByDay[day]! <= MOST_BY_DAY * usualByDay;
-  const share = sharesOfUsual(days);
   // A holiday and a quiet week beside it are no empty home: with nobody there each of its weeks takes less than others as cold.
   const isUsual = (day: number) => weekAbout(share, day) > EMPTY_SHARE;
   return spells.flatMap(([first, last]): Spell[] => {
@@ -73,7 +72,7 @@ function strayKW({ kWh, perDay, hours }: MeterDays, day: number, { from, to }: {
   return sum / count / hours;
 }
 
-/** Weeks without people as a question; what they would have used is not known, so [kWh] and [pence] are zero. */
+/** Weeks without ups and downs as a question; what they would have used is not known, so [kWh] and [pence] are zero. */
 export function findHomeEmpty(days: MeterDays, spells: readonly Spell[]): Finding[] {
   return spells.map(
     ([first, last]): Finding => ({
@@ -86,6 +85,29 @@ export function findHomeEmpty(days: MeterDays, spells: readonly Spell[]): Findin
       seen: { days: last - first + 1 },
       ...{ kWh: 0, pence: 0, kWhYear: 0, penceYear: 0 },
       ask: ['away'],
+      check: [],
+      cautions: [],
+    }),
+  );
+}
+
+/**
+ * Weeks that took less than the days about them, in the same weather: units [kWh] below those, as a question, since heating
+ * that is turned down or stands still looks the same. No year has them twice.
+ */
+export function findWeeksOfLess(days: MeterDays, weeks: readonly WeeksOfLess[], prices: Prices): Finding[] {
+  return weeks.map(
+    ({ spell: [first, last], share, lessKWh }): Finding => ({
+      code: 'home-empty',
+      meter: days.meter,
+      from: toCivilDate(days.dayNumber[first]!),
+      to: toCivilDate(days.dayNumber[last]! + 1),
+      sure: sureOf(0.75 + (0.5 - share) / 2),
+      grade: 'estimated',
+      seen: { days: last - first + 1, share },
+      ...unitsAndCost(-lessKWh, -lessKWh, prices),
+      may: ['home-empty', 'less-heat', ...(days.meter === 'whole-house' ? (['less-other-use'] as const) : [])],
+      ask: ['away', 'settings-changed'],
       check: [],
       cautions: [],
     }),

@@ -108,6 +108,7 @@ export const QUESTIONS: Readonly<Record<SearchQuestion, QuestionFacts>> = {
       'rooms-warmer': [0.68, 0.07, 0.25],
       'more-water': [0.6, 0.15, 0.25],
       'summer-heating': [0.65, 0.1, 0.25],
+      'newly-occupied': [0.65, 0.1, 0.25],
       'less-heat': [0.68, 0.07, 0.25],
       'less-water': [0.65, 0.1, 0.25],
       'home-empty': [0.65, 0.1, 0.25],
@@ -125,7 +126,7 @@ export const QUESTIONS: Readonly<Record<SearchQuestion, QuestionFacts>> = {
     who: 'household',
     minutes: WEEK_MINUTES,
     usual: [0.7, 0.2, 0.1],
-    when: { 'rooms-warmer': [0.08, 0.9, 0.02] },
+    when: { 'rooms-warmer': [0.08, 0.9, 0.02], 'newly-occupied': [0.6, 0.35, 0.05] },
     less: { usual: [0.8, 0, 0.2], when: { 'less-heat': [0.1, 0, 0.9], 'home-empty': [0.4, 0, 0.6] } },
   },
   'people-and-water': {
@@ -135,6 +136,7 @@ export const QUESTIONS: Readonly<Record<SearchQuestion, QuestionFacts>> = {
     usual: [0.8, 0.2],
     when: {
       'more-water': [0.15, 0.85],
+      'newly-occupied': [0.1, 0.9],
       'rooms-warmer': [0.6, 0.4],
       'less-water': [0.15, 0.85],
       'home-empty': [0.3, 0.7],

@@ -24,6 +24,7 @@ const USUAL: Readonly<Record<Direction, Readonly<Partial<Record<SearchCause, num
     'rooms-warmer': 4,
     'more-water': 2,
     'summer-heating': 2,
+    'newly-occupied': 2,
   },
   less: {
     'reading-wrong': 4,
@@ -51,7 +52,11 @@ const MOST_ODDS = 19;
  * kelvin and twenty are much. Beyond it the weight falls to a quarter; a meter is thought of from half as much again on.
  * The odds are judgements, common practice, no source.
  */
-const MOST_OF_USE: Readonly<Partial<Record<SearchCause, number>>> = { 'rooms-warmer': 0.4, 'flow-too-hot': 0.4 };
+const MOST_OF_USE: Readonly<Partial<Record<SearchCause, number>>> = {
+  'rooms-warmer': 0.4,
+  'flow-too-hot': 0.4,
+  'machine-works-less': 0.7,
+};
 const TOO_MUCH = 0.25;
 const METER = { fromShare: 0.5, odds: 4 } as const;
 /** What heats the rooms in the cold weighs in a bill of summer months only this much. Common practice, no source. */
@@ -111,6 +116,7 @@ const NAMED: Readonly<Record<LikelyCause, SearchCause>> = {
   'less-other-use': 'less-other-use',
   'own-generation': 'own-generation',
   'home-empty': 'home-empty',
+  'newly-occupied': 'newly-occupied',
   'meter-wrong': 'meter-wrong',
 };
 const CHANGED: Readonly<Record<Direction, Readonly<Record<'cold' | 'steady', readonly SearchCause[]>>>> = {
@@ -136,20 +142,24 @@ export function weighCauses(check: BillCheck, direction: Direction): Weights {
     .filter(({ cause }) => !SETTLED.includes(cause))
     .map(({ cause, joined, pence }) => ({ causes: [cause, ...(joined ?? [])], pence: Math.max(0, sign * pence) }));
   const wholePence = sum(parts.map(({ pence }) => pence));
+  // One without an amount of its own, such as panels, may be behind all of it.
+  const seenShare = ({ pence }: CheckFinding): number =>
+    wholePence > 0 && pence !== 0 ? Math.min(1, Math.abs(pence) / wholePence) : 1;
+  const findings = (check.findings ?? []).filter(({ pence }) => sign * pence >= 0);
   const shareOf = (cause: SearchCause): number => {
     const inside = PARTS[cause];
     if (inside === undefined || wholePence === 0) return 1;
     const held = parts.filter(({ causes }) => causes.some((one) => inside.includes(one)));
-    return Math.max(LEAST_SHARE, sum(held.map(({ pence }) => pence)) / wholePence);
+    // What a finding names is in whatever part the finding is in.
+    const seen = findings.filter(({ may }) => may?.some((one) => NAMED[one] === cause)).map(seenShare);
+    return Math.max(LEAST_SHARE, sum(held.map(({ pence }) => pence)) / wholePence, ...seen);
   };
   const weights = new Map<SearchCause, number>();
   for (const [cause, usual] of Object.entries(USUAL[direction]) as [SearchCause, number][])
     if (isConsidered(cause, check))
       weights.set(cause, usual * shareOf(cause) * oddsOfDoubts(cause, check, direction) * oddsOfSeason(cause, check));
-  for (const finding of check.findings ?? []) {
-    if (sign * finding.pence < 0) continue;
-    // One without an amount of its own, such as panels, may be behind all of it.
-    const share = wholePence > 0 && finding.pence !== 0 ? Math.min(1, Math.abs(finding.pence) / wholePence) : 1;
+  for (const finding of findings) {
+    const share = seenShare(finding);
     const odds = Math.min(MOST_ODDS, finding.sure / Math.max(1 - finding.sure, 1 / (MOST_ODDS + 1))) ** share;
     for (const cause of causesOf(finding, direction)) {
       const before = weights.get(cause);
@@ -206,7 +216,7 @@ function raised(weights: Weights, causes: readonly SearchCause[], chance: number
   );
 }
 
-function isConsidered(cause: SearchCause, { input, parts }: BillCheck): boolean {
+function isConsidered(cause: SearchCause, { input, parts, findings = [] }: BillCheck): boolean {
   const isShared = input.meter === 'whole-house' && input.heatPumpKWh === undefined;
   switch (cause) {
     case 'other-use':
@@ -218,6 +228,9 @@ function isConsidered(cause: SearchCause, { input, parts }: BillCheck): boolean 
       return !parts.some((part) => part.cause === 'weather');
     case 'summer-heating':
       return summerShare(input.from, input.to) >= SUMMER_SHARE;
+    // Nobody thinks of it unless much more is counted since a day.
+    case 'newly-occupied':
+      return findings.some(({ may }) => may?.includes('newly-occupied'));
     default:
       return true;
   }

@@ -56,6 +56,7 @@ export const LikelyCause = z.enum([
   'less-other-use',
   'own-generation',
   'home-empty',
+  'newly-occupied',
   'meter-wrong',
 ]);
 export type LikelyCause = z.infer<typeof LikelyCause>;

@@ -15,6 +15,7 @@ export const SearchCause = z.enum([
   'rooms-warmer',
   'more-water',
   'summer-heating',
+  'newly-occupied',
   'less-other-use',
   'machine-works-better',
   'less-heat',

@@ -118,7 +118,7 @@ export const CHECK: Catalogue = {
   'Electric heat on the coldest days': 'Strom zum Heizen an den kältesten Tagen',
   'A meter that counts differently': 'Ein Zähler, der anders zählt',
   'Electricity made at home': 'Eigener Strom',
-  'Weeks without people': 'Wochen ohne Bewohner',
+  'Weeks with little used': 'Wochen mit wenig Verbrauch',
   'An estimate corrected': 'Eine berichtigte Schätzung',
   'Day and night exchanged': 'Tag und Nacht vertauscht',
   ', mostly from about {time}': ', meist ab etwa {time}',
@@ -170,6 +170,7 @@ export const CHECK: Catalogue = {
   'less use of other things': 'weniger Verbrauch durch anderes',
   'electricity made at home': 'im Haus erzeugter Strom',
   'days with nobody at home': 'Tage, an denen niemand zu Hause ist',
+  'people who moved in or came back': 'Menschen, die eingezogen oder zurückgekommen sind',
   'a meter that counts differently': 'ein Zähler, der anders zählt',
   'These look alike on this meter: {causes}.': 'Das sieht an diesem Zähler gleich aus: {causes}.',
   'The estimate said {estimated}, where {likely} are likely. The next reading corrected it.':
@@ -199,6 +200,10 @@ export const CHECK: Catalogue = {
     'Seit dem {since} zählt der Zähler alles {times}-mal so viel wie zuvor. Darum muss der Zähler geprüft werden.',
   'The meter shows that electricity is made at your home, for example by solar panels.':
     'Der Zähler zeigt, dass bei Ihnen Strom erzeugt wird, etwa mit Solarmodulen.',
+  'From {from} to {to} the meter counted much less than before and after, in the same weather.':
+    'Vom {from} bis {to} hat der Zähler bei gleichem Wetter viel weniger gezählt als davor und danach.',
+  'For {days, plural, one {# day} other {# days}} the meter counted {share} of what days as cold took before and after.':
+    '{days, plural, one {# Tag} other {# Tage}} lang hat der Zähler {share} dessen gezählt, was gleich kalte Tage davor und danach gebraucht haben.',
   'From {from} to {to} the meter shows hardly any ups and downs.':
     'Vom {from} bis {to} zeigt der Zähler kaum ein Auf und Ab.',
   'One bill was estimated, and the next one corrected it.':

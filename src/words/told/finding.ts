@@ -17,7 +17,7 @@ export const FINDING = sentences<ToldFinding>()({
   'found-backup-in-cold': 'Electric heat on the coldest days',
   'found-meter-scale': 'A meter that counts differently',
   'found-own-generation': 'Electricity made at home',
-  'found-home-empty': 'Weeks without people',
+  'found-home-empty': 'Weeks with little used',
   'paid-less-before': 'the same kWh at the price paid − at the price before',
   'amount-not-known': 'what it costs cannot be worked out from these readings',
   'units-by-price-and-year': 'kWh in the days of the bill × price of a kWh; beside it the season that it was seen in',

@@ -67,6 +67,8 @@ function isTrueOf(cause: Cause, made: Judged, beside: boolean): boolean {
       return effects.solar !== undefined && !isCrossing('solar', 'own generation');
     case 'home-empty':
       return isEmpty;
+    case 'newly-occupied':
+      return isOccupied;
     // What begins and ends within the record, or lowers use, was less on one side of a day.
     case 'heater-off':
       return heater !== undefined;

@@ -105,6 +105,8 @@ describe('a finding in the days of one bill', () => {
     ['what does not', found({}), [part('rooms', 5), part('steady', 9)], 'steady'],
     ['dear hours', found({ code: 'dear-hours', kWh: 0 }), [part('when', 5), ...REST], 'when'],
     ['the weekly hot tank, which the estimate has', found({ code: 'weekly-pasteurisation' }), REST, undefined],
+    ['weeks of less, with their units', found({ code: 'home-empty', kWh: -20 }), [part('rooms', -9)], 'rooms'],
+    ['weeks without ups and downs', found({ code: 'home-empty', kWh: 0 }), [part('rooms', -9)], undefined],
     [
       'a load of the house beside the heat pump’s bill',
       found({ code: 'large-load', meter: 'whole-house' }),
@@ -112,6 +114,13 @@ describe('a finding in the days of one bill', () => {
       undefined,
     ],
   ])('%s', (_, finding, parts, cause) => expect(one(finding, parts).part).toBe(cause));
+  test('what the rest of the house takes is in its own part, and in none where only the heat pump is compared', () => {
+    const parts = [part('rooms', 5), part('other-electricity', 9)];
+    const finding = found({ code: 'behaviour-changed', meter: 'whole-house', seen: { kind: 'with-the-cold' } });
+    const partFor = (heatPumpKWh: number) =>
+      one(finding, parts, machine(), { meter: 'whole-house', boughtKWh: 700, heatPumpKWh }).part;
+    expect([partFor(600), partFor(700)]).toEqual(['other-electricity', undefined]);
+  });
   test('a heater that is a part of its own costs what the part does', () => {
     const heater = found({ code: 'heater-running', from: '2026-12-01', to: '2027-03-01', kWh: 684, pence: 18_468 });
     const placed = one(heater, [part('backup', 18_028), ...REST], machine(), { immersionKWh: 684 });

@@ -137,7 +137,7 @@ describe('what the evidence cannot separate is joined', () => {
       'the slope of the whole-house meter',
       { meter: 'whole-house', otherKWh: 200, spaceKWh: 110 },
       [
-        ['rooms', 'heat-used efficiency backup', 'estimated'],
+        ['rooms', 'heat-used efficiency other-electricity backup', 'estimated'],
         ['steady', 'hot-water efficiency other-electricity backup', 'assumed'],
       ],
     ],

@@ -2,7 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import { addDays, toDayNumber } from '../../../src/model/calendar/civil.ts';
 import { findBackupInCold } from '../../../src/model/findings/backup-in-cold.ts';
-import { emptySpells, findHomeEmpty, livedInDays } from '../../../src/model/findings/home-empty.ts';
+import { weeksOfLess } from '../../../src/model/findings/holidays.ts';
+import { emptySpells, findHomeEmpty, findWeeksOfLess, livedInDays } from '../../../src/model/findings/home-empty.ts';
 import type { MeterDays } from '../../../src/model/findings/meter-days.ts';
 import { findMeterScale } from '../../../src/model/findings/meter-scale.ts';
 import { darkHours, findOwnGeneration } from '../../../src/model/findings/own-generation.ts';
@@ -182,6 +183,71 @@ describe('weeks without people', () => {
     const atLeast = ((0.02 + 0.3 / 7) * 32) / 25.5;
     expect([0.002, -0.002].map((more) => emptySpells(spike(slot, 0.2, atLeast + more), false).length)).toEqual([1, 0]);
   });
+});
+
+describe('weeks of less', () => {
+  interface Weeks {
+    readonly count?: number;
+    /** Share of 10 kWh and 1 for each degree below 15.5 °C that a day takes. */
+    readonly share?: (day: number) => number;
+    readonly outdoorC?: (day: number) => number;
+    readonly meter?: MeterDays['meter'];
+  }
+  const within = (from: number, length: number) => (day: number) => day >= from && day < from + length;
+  const home = ({ count = 120, share = () => 1, outdoorC = (day) => 2 + (day % 6), meter = 'heat-pump' }: Weeks) =>
+    daysOf(count, (day) => (share(day) * (10 + Math.max(0, 15.5 - outdoorC(day)))) / 24, { meter, outdoorC });
+  const away = (from: number, length: number, left: number) => (day: number) => (within(from, length)(day) ? left : 1);
+  const spells = (weeks: Weeks, heats = true) => weeksOfLess(home(weeks), heats).map(({ spell }) => spell);
+
+  test('are a question with the days, the share and the units that they lack', () => {
+    const days = home({ share: away(50, 28, 0.4) });
+    const weeks = weeksOfLess(days, true);
+    expect(weeks).toHaveLength(1);
+    const [{ spell, share, lessKWh }] = weeks as [(typeof weeks)[number]];
+    expect(spell).toEqual([50, 77]);
+    expect(share).toBeCloseTo(0.4, 2);
+    const usual = Array.from({ length: 28 }, (_, i) => 25.5 - (2 + ((50 + i) % 6))).reduce((sum, kWh) => sum + kWh, 0);
+    expect(lessKWh / (0.6 * usual)).toBeCloseTo(1, 1);
+    expect(findWeeksOfLess(days, weeks, prices)).toEqual([
+      {
+        code: 'home-empty',
+        meter: 'heat-pump',
+        from: addDays(FIRST, 50),
+        to: addDays(FIRST, 78),
+        sure: close(0.75 + (0.5 - share) / 2),
+        grade: 'estimated',
+        seen: { days: 28, share },
+        kWh: -lessKWh,
+        pence: -25 * lessKWh,
+        kWhYear: -lessKWh,
+        penceYear: -25 * lessKWh,
+        may: ['home-empty', 'less-heat'],
+        ask: ['away', 'settings-changed'],
+        check: [],
+        cautions: [],
+      },
+    ]);
+    const [ofHouse] = findWeeksOfLess({ ...days, meter: 'whole-house' }, weeks, prices);
+    expect(ofHouse!.may).toEqual(['home-empty', 'less-heat', 'less-other-use']);
+  });
+  const warm = (day: number) => 12 + (day % 6);
+  test.each<readonly [string, Weeks, number, boolean?]>([
+    ['18 days', { share: away(50, 18, 0.4) }, 1],
+    ['17 days are a holiday', { share: away(50, 17, 0.4) }, 0],
+    ['150 days', { count: 500, share: away(50, 150, 0.4) }, 1],
+    ['151 days are how the home is', { count: 500, share: away(50, 151, 0.4) }, 0],
+    ['four days before them', { share: away(4, 28, 0.4) }, 0],
+    ['none after them', { share: away(92, 28, 0.4) }, 0],
+    ['a half of it', { share: away(50, 28, 0.5) }, 1],
+    ['two thirds', { share: away(50, 28, 0.66) }, 0],
+    ['one odd day among them', { share: (day) => (day === 60 ? 1 : away(50, 28, 0.4)(day)) }, 1],
+    ['two odd days', { share: (day) => (day === 60 || day === 61 ? 1 : away(50, 28, 0.4)(day)) }, 0],
+    ['less little by little', { share: (day) => (within(50, 28)(day) ? 1 - (day - 49) / 40 : 1) }, 0],
+    ['as much again little by little', { share: (day) => (within(50, 28)(day) ? 0.2 + (day - 49) / 35 : 1) }, 0],
+    ['a summer', { share: away(50, 28, 0.4), outdoorC: warm }, 0],
+    ['a summer of what does not heat', { share: away(50, 28, 0.4), outdoorC: warm }, 1, false],
+    ['nothing at all', { share: away(50, 28, 0) }, 1],
+  ])('%s', (_, weeks, count, heats = true) => expect(spells(weeks, heats)).toHaveLength(count));
 });
 
 describe('a heater that helps in the cold', () => {

@@ -118,6 +118,19 @@ describe('more or less in the same weather', () => {
       { meter, outdoorC: (day) => COLD[day % 6]! },
     );
   const find = (use: Use = {}) => findBehaviour(days(use), prices);
+  test('on the house’s meter less the machine’s it is the rest of the home, from three tenths more on', () => {
+    const rest = (more: number) => findBehaviour(days({ meter: WHOLE, more: () => more }), prices, false);
+    expect(rest(3.2)).toEqual([]);
+    expect(rest(3.4)[0]).toMatchObject({
+      may: ['other-use', 'base-load', 'large-load', 'plug-in-heaters', 'heater', 'meter-wrong'],
+      ask: ['meter-exchanged', 'new-appliance', 'tub-or-pool', 'more-people', 'plug-in-heaters'],
+      check: ['sub-meter', 'meter-test'],
+    });
+    expect(rest(-3.4)[0]).toMatchObject({
+      may: ['less-other-use', 'home-empty', 'own-generation', 'heater-off', 'meter-wrong'],
+      ask: ['meter-exchanged', 'away', 'settings-changed'],
+    });
+  });
   test.each([
     ['2 kWh a day more', () => 2, 'steady', 2],
     ['3 tenths more for each degree', (below: number) => 0.3 * below, 'with-the-cold', 1.8],
@@ -174,8 +187,8 @@ describe('more or less in the same weather', () => {
     [
       '70 %: the meter first',
       { more: () => 7.7 },
-      ['meter-wrong', 'more-water', 'heater', 'base-load'],
-      ['meter-exchanged', 'more-people', 'baths', 'new-appliance'],
+      ['meter-wrong', 'newly-occupied', 'more-water', 'heater', 'base-load'],
+      ['meter-exchanged', 'away', 'more-people', 'baths', 'new-appliance'],
       ['meter-test', 'heater-hours', 'water-setpoint'],
     ],
     [

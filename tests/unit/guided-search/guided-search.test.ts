@@ -12,6 +12,7 @@ import {
 import { chancesOf, QUESTIONS } from '../../../src/model/guided-search/questions.ts';
 import { weighCauses } from '../../../src/model/guided-search/weigh-causes.ts';
 import type { BillCheck, BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
+import type { LikelyCause } from '../../../src/model/shapes/finding.ts';
 import {
   GuidedSearch,
   OUTCOMES,
@@ -180,7 +181,7 @@ describe('what is weighed', () => {
     expect(causes({})).not.toContain('own-generation');
     expect(causes({ meter: 'whole-house' })).toEqual(expect.arrayContaining(['other-use', 'own-generation']));
   });
-  test('use that doubled is hardly warmer rooms or a hotter flow, and rather a meter', () => {
+  test('use that doubled is hardly warmer rooms, a hotter flow or a worse machine, and rather a meter', () => {
     const seen = (share: number) =>
       check(
         {},
@@ -189,7 +190,7 @@ describe('what is weighed', () => {
             {
               ...made('behaviour-changed'),
               sure: 0.9,
-              may: ['meter-wrong', 'machine-works-less', 'rooms-warmer'],
+              may: ['meter-wrong', 'machine-works-less', 'rooms-warmer', 'heater'],
               seen: { share, kind: 'with-the-cold' },
               kWh: 200,
               pence: 5000,
@@ -202,9 +203,28 @@ describe('what is weighed', () => {
     const [little, much] = [seen(0.3), seen(1)].map((one) => weighCauses(one, 'more')) as [Weighed, Weighed];
     const times = (cause: SearchCause) => much.get(cause)! / little.get(cause)!;
     // Beside a cause that may be of any size.
-    expect(times('rooms-warmer') / times('machine-works-less')).toBeCloseTo(0.25, 9);
-    expect(times('flow-too-hot') / times('machine-works-less')).toBeCloseTo(0.25, 9);
-    expect(times('meter-wrong') / times('machine-works-less')).toBeCloseTo(4, 9);
+    expect(times('rooms-warmer') / times('heater')).toBeCloseTo(0.25, 9);
+    expect(times('flow-too-hot') / times('heater')).toBeCloseTo(0.25, 9);
+    expect(times('machine-works-less') / times('heater')).toBeCloseTo(0.25, 9);
+    expect(times('meter-wrong') / times('heater')).toBeCloseTo(4, 9);
+  });
+  test('people who moved in are thought of where a finding has them; what one names is in the part that it is in', () => {
+    const seen = (may: readonly LikelyCause[]) =>
+      weighCauses(
+        check(
+          {},
+          {
+            parts: [{ cause: 'rooms', joined: ['heat-used', 'efficiency'], pence: 10_000 } as never],
+            findings: [{ ...made('behaviour-changed'), sure: 0.95, may, kWh: 200, pence: 10_000, seen: {} } as never],
+          },
+        ),
+        'more',
+      );
+    expect(seen(['more-heat']).has('newly-occupied')).toBe(false);
+    const weights = seen(['rooms-warmer', 'more-water', 'newly-occupied']);
+    // Two to four as the usual weights are, though hot water is in no part of this sum.
+    expect(weights.get('newly-occupied')! / weights.get('rooms-warmer')!).toBeCloseTo(0.5, 9);
+    expect(weights.get('more-water')! / weights.get('rooms-warmer')!).toBeCloseTo(0.5, 9);
   });
   test('a curve too high weighs little in a summer bill, fully in that of a winter or a year', () => {
     const ratio = (change: Partial<BillCheckInput>) => {

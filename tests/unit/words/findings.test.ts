@@ -63,6 +63,15 @@ test.each<[Parameters<typeof costOfFinding>[0], string]>([
   expect(costOfFinding(cost)).toBe(said);
 });
 
+test('weeks of less are said as what the meter counted', () => {
+  const weeks = { ...made('home-empty'), kWh: -250, seen: { days: 42, share: 0.38 } };
+  expect(seenSentence(weeks)).toBe('For 42 days the meter counted 38% of what days as cold took before and after.');
+  expect(homeSentence(weeks)).toBe(
+    'From 8 January 2026 to 18 February 2026 the meter counted much less than before and after, in the same weather.',
+  );
+  expect(homeSentence(made('home-empty'))).toContain('hardly any ups and downs');
+});
+
 test.each([
   [0.97, 'about 19 in 20 sure'],
   [0.5, 'about 10 in 20 sure'],
