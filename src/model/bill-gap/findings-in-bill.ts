@@ -113,22 +113,30 @@ function unitPence(split: Split): number {
   return estimatedKWh > 0 ? (estimated / estimatedKWh + paid) / 2 : paid;
 }
 
-/** Share of a finding's days with readings that are days of the bill; what follows the cold by the cold of each day. */
+/** On days as warm nothing but hot water is asked for, °C. */
+const WARM_C = 16.5;
+
+/** How much of a finding lies on a day: what follows the cold by the cold of each day, what is on some days only on those. */
+function weightOn({ code, seen }: Finding, outdoorC: number): number {
+  if (!Number.isFinite(outdoorC)) return 1;
+  if (code === 'backup-in-cold' && typeof seen.belowC === 'number') return outdoorC <= seen.belowC ? 1 : 0;
+  if (code === 'water-often') return outdoorC >= WARM_C ? 1 : 0;
+  return seen.kind === 'with-the-cold' ? heatingDegrees(outdoorC) : 1;
+}
+
+/** Share of a finding's days with readings that are days of the bill. */
 function shareInBill(finding: Finding, { from, to }: Split['input'], meters: readonly MeterDays[]): number {
   const meter = meters.find((one) => one.meter === finding.meter);
   if (!meter) return 1;
   const [first, end] = [toDayNumber(finding.from), toDayNumber(finding.to)];
-  const follows = finding.seen.kind === 'with-the-cold';
-  let all = 0;
-  let inside = 0;
-  meter.dayNumber.forEach((day, i) => {
-    if (day < first || day >= end) return;
-    const outdoorC = meter.outdoorC[i]!;
-    const weight = follows && Number.isFinite(outdoorC) ? heatingDegrees(outdoorC) : 1;
-    all += weight;
-    if (day >= toDayNumber(from) && day < toDayNumber(to)) inside += weight;
-  });
-  return all > 0 ? inside / all : 0;
+  const days = [...meter.dayNumber.keys()].filter((i) => meter.dayNumber[i]! >= first && meter.dayNumber[i]! < end);
+  const isInside = (i: number) => meter.dayNumber[i]! >= toDayNumber(from) && meter.dayNumber[i]! < toDayNumber(to);
+  const shareBy = (weight: (i: number) => number) => {
+    const sum = (places: readonly number[]) => places.reduce((total, i) => total + weight(i), 0);
+    const all = sum(days);
+    return all > 0 ? sum(days.filter(isInside)) / all : null;
+  };
+  return shareBy((i) => weightOn(finding, meter.outdoorC[i]!)) ?? shareBy(() => 1) ?? 0;
 }
 
 /** The part that a finding lies in: of its own name, else the one whose causes cannot be told apart from it. */

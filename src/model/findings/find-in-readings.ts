@@ -49,13 +49,39 @@ export function findInReadings({ readings, outdoor, prices, periods, registers }
   const machine = meters.find(({ meter }) => meter === 'heat-pump');
   const house = meters.find(({ meter }) => meter === 'whole-house');
   const rest = machine && house ? withoutMachine(house, machine) : house;
+  const ofMachine = machine ? findOnMeter(machine, prices, true) : [];
+  const ofRest = rest ? findOnMeter(rest, prices, !machine) : [];
   const findings = [
-    ...(machine ? findOnMeter(machine, prices, true) : []),
-    ...(rest ? findOnMeter(rest, prices, !machine) : []),
+    ...ofMachine.map((one) => besideOther(one, ofRest)),
+    ...ofRest.map((one) => besideOther(one, ofMachine)),
     ...(house && registers ? findRegistersSwapped(registers, house, prices) : []),
     ...(periods ? findEstimateCorrected(periods, outdoor, prices) : []),
   ];
   return findings.sort((a, b) => Math.abs(b.penceYear) - Math.abs(a.penceYear));
+}
+
+/**
+ * What happens on both meters at once: no one meter that counts otherwise does that, and heating turned down spares nothing
+ * else in the home. People do both.
+ */
+function besideOther(finding: Finding, others: readonly Finding[]): Finding {
+  const { code, may, from, kWh } = finding;
+  const isBoth = others.some(
+    (one) =>
+      (one.code === code || (code === 'behaviour-changed' && one.code === 'base-load-rose')) &&
+      (code === 'home-empty' || Math.sign(one.kWh) === Math.sign(kWh)) &&
+      Math.abs(toDayNumber(one.from) - toDayNumber(from)) <= TOGETHER_DAYS,
+  );
+  if (!isBoth || !may) return finding;
+  if (code === 'home-empty') return { ...finding, may: ['home-empty'] };
+  if (code !== 'behaviour-changed' || !may.includes('newly-occupied')) return finding;
+  const left = may.filter((cause) => cause !== 'newly-occupied' && cause !== 'meter-wrong');
+  return {
+    ...finding,
+    may: ['newly-occupied', ...left],
+    ask: finding.ask.filter((ask) => ask !== 'meter-exchanged'),
+    check: finding.check.filter((check) => check !== 'meter-test'),
+  };
 }
 
 /**

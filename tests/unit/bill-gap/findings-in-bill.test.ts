@@ -88,6 +88,12 @@ describe('a finding in the days of one bill', () => {
     // 30 days at 15.5 K below, 90 at 5.5 K: 495 of 960 K·day are in the bill.
     expect(one(found({ seen: { kind: 'with-the-cold' } })).kWh).toBeCloseTo((120 * 495) / 960, 6);
   });
+  test('what is there on cold days only, or on warm ones, falls on those', () => {
+    const cold = (belowC: number) => one(found({ code: 'backup-in-cold', seen: { belowC } })).kWh;
+    expect([cold(3), cold(10)]).toEqual([0, 90]);
+    // No such day was read: by days alike.
+    expect(one(found({ code: 'water-often', seen: {} })).kWh).toBe(90);
+  });
   test('a year is the season it was seen in, unless it was seen for nearly a year', () => {
     expect(one(found({})).penceYear).toBeCloseTo(120 * 26, 6);
     const all = one(found({ from: addDays('2027-03-01', -340), to: '2027-03-01' }));

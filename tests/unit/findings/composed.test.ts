@@ -10,7 +10,7 @@ import type { MeterReadings } from '../../../src/model/findings/meter-days.ts';
 import { notRuledOut } from '../../../src/model/findings/not-ruled-out.ts';
 import type { Finding } from '../../../src/model/shapes/finding.ts';
 import type { TariffVersion } from '../../../src/model/shapes/tariff.ts';
-import { daysOf, FIRST, readingsOf } from './made-days.ts';
+import { daysOf, FIRST, noise, readingsOf } from './made-days.ts';
 
 const prices = { pencePerKWh: 25 };
 const close = (value: number, digits = 9) => expect.closeTo(value, digits);
@@ -258,5 +258,51 @@ describe('all detectors on one meter', () => {
     expect(heater.seen.powerKW).toBeCloseTo(3, 1);
     expect(heater.from).toBe(FIRST);
     expect(heater.to).toBe(addDays(FIRST, 120));
+  });
+});
+
+describe('two meters of one home', () => {
+  const COLD = [0, 10, 6, 8, 3, 5];
+  const outdoor = { first: FIRST, values: Array.from({ length: 150 }, (_, day) => COLD[day % 6]!) };
+  /** Half-hours up and down, so that neither is an even load. */
+  const both = (machine: (day: number) => number, rest: (day: number) => number) => {
+    const below = (day: number) => 15.5 - COLD[day % 6]!;
+    const ofMachine = (day: number, hour: number) =>
+      0.3 + 0.02 * noise(day) + machine(day) * 0.06 * below(day) * (1 + ((2 * hour) % 3) / 9);
+    const ofRest = (day: number, hour: number) => 0.1 + 0.01 * noise(day + 0.5) + (rest(day) * ((2 * hour) % 5)) / 10;
+    return findInReadings({
+      readings: [
+        readingsOf(150, ofMachine),
+        readingsOf(150, (day, hour) => ofMachine(day, hour) + ofRest(day, hour), { meter: 'whole-house' }),
+      ],
+      outdoor,
+      prices,
+    });
+  };
+  const since = (day: number) => (day >= 75 ? 3 : 1);
+  const usual = () => 1;
+  test('that rise together do not count otherwise: people may have moved in', () => {
+    const changes = both(since, since).filter(({ code }) => code === 'behaviour-changed');
+    expect(changes.map(({ meter, may }) => [meter, may?.[0]])).toEqual([
+      ['heat-pump', 'newly-occupied'],
+      ['whole-house', 'newly-occupied'],
+    ]);
+    for (const { may, ask, check } of changes) {
+      expect(may).not.toContain('meter-wrong');
+      expect(ask).not.toContain('meter-exchanged');
+      expect(check).not.toContain('meter-test');
+    }
+    const [alone] = both(usual, since).filter(({ code }) => code === 'behaviour-changed');
+    expect([alone!.meter, alone!.may?.[0]]).toEqual(['whole-house', 'meter-wrong']);
+  });
+  test('that fall together for weeks: nobody at home, where one alone may be the heating', () => {
+    const weeks = (day: number) => (day >= 60 && day < 95 ? 0.05 : 1);
+    const less = (findings: readonly Finding[]) =>
+      findings.filter(({ code }) => code === 'home-empty').map(({ meter, may }) => [meter, may]);
+    expect(less(both(weeks, weeks)).toSorted()).toEqual([
+      ['heat-pump', ['home-empty']],
+      ['whole-house', ['home-empty']],
+    ]);
+    expect(less(both(weeks, usual))).toEqual([['heat-pump', ['home-empty', 'less-heat']]]);
   });
 });
