@@ -22,9 +22,11 @@ const LOWER = { day: 0.78, spell: 0.7, aboutDays: 10 } as const;
 const REHEAT_DAYS = 3;
 /**
  * Weeks of less are longer than a holiday nobody asks about, and end with what came before: all of them together, and their
- * first days, below this share of the days before; the days after above their last ones by so many times. Spring comes little by little.
+ * first days, below a share of the days before; the days after above their last ones by so many times. Spring comes little by little.
  */
-const WEEKS = { leastDays: 18, mostDays: 150, day: 0.85, spell: 0.6, endDays: 4, back: 1.4 } as const;
+const WEEKS = { leastDays: 18, mostDays: 150, day: 0.85, endDays: 4, back: 1.4 } as const;
+/** A car that is charged now and then makes such weeks on the house's meter too: there they must take less still. */
+const WEEKS_SHARE = { 'heat-pump': 0.6, 'whole-house': 0.55 } as const;
 
 /**
  * Holidays, on whatever meter: four to twenty-one days that take much less than as cold days before and after. They are
@@ -59,17 +61,18 @@ export interface WeeksOfLess {
 }
 
 /**
- * Weeks that take less than three fifths of as cold days before and after, and begin and end within a few days; on a meter that
+ * Weeks that take hardly more than half of as cold days before and after, and begin and end within a few days; on a meter that
  * `heats`, in the heating season, since a summer's line is hardly known.
  */
 export function weeksOfLess(days: MeterDays, heats: boolean, share = sharesOfUsual(days)): WeeksOfLess[] {
   const known = [...share.keys()].filter((day) => Number.isFinite(share[day]!));
   const shares = known.map((day) => share[day]!);
+  const least = WEEKS_SHARE[days.meter];
   const middle = shares.map((_, i) => median(shares.slice(Math.max(0, i - 1), i + 2)));
   const found: WeeksOfLess[] = [];
-  for (let from = LOWER.aboutDays; from < known.length; from++) {
+  for (let from: number = LOWER.aboutDays; from < known.length; from++) {
     const before = median(shares.slice(from - LOWER.aboutDays, from));
-    if (!(shares[from]! < WEEKS.spell * before)) continue;
+    if (!(shares[from]! < least * before)) continue;
     let to = from + 1;
     while (to < known.length && middle[to]! < WEEKS.day * before) to++;
     // The middle of three looks a day ahead and a day back.
@@ -82,8 +85,8 @@ export function weeksOfLess(days: MeterDays, heats: boolean, share = sharesOfUsu
     if (weeks.length > WEEKS.mostDays) from = to;
     const isSpell = weeks.length >= WEEKS.leastDays && weeks.length <= WEEKS.mostDays;
     if (heats && !(median(known.slice(from, to).map((day) => days.outdoorC[day]!)) < HEATED_C)) continue;
-    const isAbrupt = first < WEEKS.spell * before && after >= WEEKS.back * last;
-    if (!isSpell || !isAbrupt || !(meanOf(weeks) < WEEKS.spell * Math.min(1, usual))) continue;
+    const isAbrupt = first < least * Math.min(1, before) && after >= WEEKS.back * last;
+    if (!isSpell || !isAbrupt || !(meanOf(weeks) < least * Math.min(1, usual))) continue;
     const lessKWh = weeks.reduce((sum, one, i) => {
       const kWh = days.dayKWh[known[from + i]!]!;
       return sum + (one > 0 ? kWh * (usual / one - 1) : 0);

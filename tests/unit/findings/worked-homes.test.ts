@@ -231,7 +231,7 @@ describe('weeks of less', () => {
     expect(ofHouse!.may).toEqual(['home-empty', 'less-heat', 'less-other-use']);
   });
   const warm = (day: number) => 12 + (day % 6);
-  test.each<readonly [string, Weeks, number, boolean?]>([
+  test.each<readonly [string, Weeks, number] | readonly [string, Weeks, number, boolean]>([
     ['18 days', { share: away(50, 18, 0.4) }, 1],
     ['17 days are a holiday', { share: away(50, 17, 0.4) }, 0],
     ['150 days', { count: 500, share: away(50, 150, 0.4) }, 1],
@@ -240,6 +240,8 @@ describe('weeks of less', () => {
     ['none after them', { share: away(92, 28, 0.4) }, 0],
     ['a half of it', { share: away(50, 28, 0.5) }, 1],
     ['two thirds', { share: away(50, 28, 0.66) }, 0],
+    ['57 % of it', { share: away(50, 28, 0.57) }, 1],
+    ['57 % of it on the house’s meter', { share: away(50, 28, 0.57), meter: 'whole-house' }, 0],
     ['one odd day among them', { share: (day) => (day === 60 ? 1 : away(50, 28, 0.4)(day)) }, 1],
     ['two odd days', { share: (day) => (day === 60 || day === 61 ? 1 : away(50, 28, 0.4)(day)) }, 0],
     ['less little by little', { share: (day) => (within(50, 28)(day) ? 1 - (day - 49) / 40 : 1) }, 0],
