@@ -20,7 +20,8 @@ const isJudged = ({ expected, actualPence }: Verdict): boolean =>
 
 type Doubted = Verdict & Partial<Pick<BillCheck, 'doubts'>>;
 
-const CONTRADICTIONS: readonly BillDoubt['code'][] = [
+/** Evidence that contradicts itself. */
+export const CONTRADICTIONS: readonly BillDoubt['code'][] = [
   'bill-above-readings',
   'bill-below-readings',
   'units-hold-other',
@@ -31,19 +32,31 @@ const CONTRADICTIONS: readonly BillDoubt['code'][] = [
 export function checkSentence(check: Doubted): string {
   const contradiction = (check.doubts ?? []).find(({ code }) => CONTRADICTIONS.includes(code));
   if (!contradiction || !isJudged(check)) return verdictSentence(check);
-  const isAmount = contradiction.code.startsWith('bill-') && Math.abs(contradiction.pence) >= NOTHING_PENCE;
+  const { code, pence, readKWh, billKWh } = contradiction;
+  if (code === 'machine-above-home')
+    return say('The heat pump’s own meter shows {more} more than the bill of the whole home.', {
+      more: exactKWh(readKWh - billKWh),
+    });
+  const isAmount = code.startsWith('bill-') && Math.abs(pence) >= NOTHING_PENCE;
   return isAmount ? againstReadings(contradiction) : doubtSentence(contradiction);
 }
 
+/** How far the bill lies outside its range [pence]. */
+const beyondRange = ({ verdict, expected, actualPence }: Verdict): number =>
+  verdict === 'above' ? actualPence - expected.high : expected.low - actualPence;
+
+/** Whether the verdict speaks the amount of the bill itself. */
+const saysAmount = (check: Verdict): boolean => check.verdict === 'inside' || beyondRange(check) < NOTHING_PENCE;
+
 /** Inside, above or below the range of the estimate. */
 export function verdictSentence(check: Verdict): string {
-  const { verdict, expected, actualPence } = check;
+  const { verdict, actualPence } = check;
   if (!isJudged(check)) return say('This bill cannot be judged yet.');
   const amount = spokenPounds(actualPence);
   if (verdict === 'inside') return say('The bill of {amount} lies inside the range of our estimate.', { amount });
   if (verdict === 'unknown')
     return say('The bill of {amount} is for the whole home, so it does not show yet what heating took.', { amount });
-  const edge = verdict === 'above' ? actualPence - expected.high : expected.low - actualPence;
+  const edge = beyondRange(check);
   if (edge < NOTHING_PENCE)
     return say(
       'The bill of {amount} lies just {verdict, select, above {above} other {below}} the range of our estimate.',
@@ -61,7 +74,7 @@ const againstReadings = ({ pence }: BillDoubt): string =>
     { amount: spokenPounds(Math.abs(pence)), way: pence > 0 ? 'more' : 'less' },
   );
 
-/** The range behind the headline, and the bill beside it. */
+/** The range behind the headline, and the bill beside it where the verdict has not said it. */
 export function fairSentence(check: Verdict): string {
   if (!isJudged(check)) return '';
   const weather = knowsWeather(check) ? 'known' : 'unknown';
@@ -71,20 +84,27 @@ export function fairSentence(check: Verdict): string {
       'For {weather, select, known {these days, this price and this weather} other {these days and this price}} our estimate for heating and hot water alone is {range}.',
       { weather, range },
     );
-  return say(
-    'For {weather, select, known {these days, this price and this weather} other {these days and this price}} our estimate is {range} for 8 in 10 homes like yours. The bill is {amount}.',
-    { weather, range, amount: spokenPounds(check.actualPence) },
+  const estimate = say(
+    'For {weather, select, known {these days, this price and this weather} other {these days and this price}} our estimate is {range} for 8 in 10 homes like yours.',
+    { weather, range },
   );
+  return saysAmount(check)
+    ? estimate
+    : `${estimate} ${say('The bill is {amount}.', { amount: spokenPounds(check.actualPence) })}`;
 }
 
 /** What is said before any cause, with what puts it right; then inside or outside, where the headline does not say it. */
 export function doubtSentences(check: Doubted): string[] {
-  const told = (check.doubts ?? []).map((doubt) => `${doubtSentence(doubt)} ${doubtRemedy(doubt)}`);
+  const headline = checkSentence(check);
+  const told = (check.doubts ?? []).map((doubt) => {
+    const fact = doubtSentence(doubt);
+    return fact === headline ? doubtRemedy(doubt) : `${fact} ${doubtRemedy(doubt)}`;
+  });
   const verdict = verdictSentence(check);
-  return checkSentence(check) === verdict ? told : [...told, verdict];
+  return headline === verdict ? told : [...told, verdict];
 }
 
-function doubtSentence(doubt: BillDoubt): string {
+export function doubtSentence(doubt: BillDoubt): string {
   const { code, meterName = '', billKWh, readKWh, daysRead = 0, days = 0 } = doubt;
   const values = { meter: meterName, bill: exactKWh(billKWh), read: exactKWh(readKWh) };
   switch (code) {
@@ -110,8 +130,8 @@ function doubtSentence(doubt: BillDoubt): string {
 
 const partlyRead = (values: Record<string, string>, daysRead: number, days: number, restKWh: number): string =>
   say(
-    '“{meter}” has readings for {daysRead} of the bill’s {days} days, {read} in all. The other days would have to hold {rest}.',
-    { ...values, daysRead, days, rest: exactKWh(restKWh) },
+    '“{meter}” has readings for {daysRead} of the bill’s {days} days, {read} in all. {missing, plural, one {The other day} other {The other days}} would have to hold {rest}.',
+    { ...values, daysRead, days, missing: days - daysRead, rest: exactKWh(restKWh) },
   );
 
 function doubtRemedy({ code, billKWh, readKWh, daysRead = 0, days = 0 }: BillDoubt): string {

@@ -1,18 +1,20 @@
 /** The letter that answers a bill: plain, exact and kind. What the household may have done is only ever asked. */
 
 import { addDays } from '../model/calendar/civil.ts';
-import { guidedSearch } from '../model/guided-search/guided-search.ts';
-import type { BillCheck, CheckFinding } from '../model/shapes/bill-check.ts';
+import { guidedSearch, LARGE_SHARE } from '../model/guided-search/guided-search.ts';
+import type { BillCheck, BillDoubt, CheckFinding } from '../model/shapes/bill-check.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
 import type { LetterNames } from '../model/shapes/household.ts';
 import {
+  CONTRADICTIONS,
   causeSentence,
   checkSentence,
-  doubtSentences,
+  doubtSentence,
   fairSentence,
   insideOf,
   partsForDays,
   unknownSentences,
+  verdictSentence,
 } from './check.ts';
 import { askSentence, homeSentence, sureShort } from './findings.ts';
 import { customerWords, likelyForHome } from './guided-search.ts';
@@ -45,14 +47,34 @@ export const letterThanks = (estimatedOn: CivilDate): string =>
     date: longDate(estimatedOn),
   });
 
-/** One sentence with one amount, what stands before it, and the range that it is compared with. */
-export const letterVerdict = (check: BillCheck): string =>
-  [checkSentence(check), ...doubtSentences(check), fairSentence(check)].filter(Boolean).join(' ');
+/** One sentence with one amount; inside or outside where it does not say that; the range that the bill is compared with. */
+export function letterVerdict(check: BillCheck): string {
+  const [headline, verdict] = [checkSentence(check), verdictSentence(check)];
+  return [headline, headline === verdict ? '' : verdict, fairSentence(check)].filter(Boolean).join(' ');
+}
+
+/** What a visit to the machine found that cannot wait; it stands before anything of the bill. */
+export const urgentSentence = (visitedOn: CivilDate, danger: string): string =>
+  say('First of all, from our visit on {date}. {danger} Please ring us today, so that we can come.', {
+    date: longDate(visitedOn),
+    danger,
+  });
 
 /** Causes that a paper shows, or that lie with the machine: nobody in the house is asked about them. */
 const SHOWN: readonly string[] = ['price', 'when', 'standing-charge', 'weather', 'metering', 'backup', 'efficiency'];
-const isShown = ({ cause, joined }: BillCheck['parts'][number]): boolean =>
-  SHOWN.includes(cause) && !(joined && joined.length > 1);
+const isShown = ({ cause, joined = [] }: BillCheck['parts'][number]): boolean =>
+  [cause, ...joined].every((one) => SHOWN.includes(one));
+
+/** "The price and the hours of use together added about £136." */
+function partSentence({ cause, joined, pence }: BillCheck['parts'][number]): string {
+  const parts = insideOf({ ...(joined ? { joined } : {}) });
+  if (parts === '') return causeSentence(cause, pence);
+  return say('Together {parts} {way, select, added {added} other {took away}} about {amount}.', {
+    parts,
+    way: pence > 0 ? 'added' : 'took',
+    amount: spokenPounds(Math.abs(pence)),
+  });
+}
 
 /** What the papers show, the largest first; what is left over; what the readings show. */
 export function knownSentences(check: BillCheck, room: SentenceRoom): string[] {
@@ -61,8 +83,9 @@ export function knownSentences(check: BillCheck, room: SentenceRoom): string[] {
     .filter((part) => isShown(part) && Math.abs(part.pence) >= LEAST_PENCE)
     .toSorted((a, b) => Math.abs(b.pence) - Math.abs(a.pence))
     .slice(0, room.parts)
-    .map(({ cause, pence }) => causeSentence(cause, pence));
+    .map(partSentence);
   return [
+    ...contradictionsOf(check),
     ...seasonSentences(check),
     ...(shown.length > 0 ? [shown.join(' ')] : []),
     ...leftSentences(
@@ -71,6 +94,12 @@ export function knownSentences(check: BillCheck, room: SentenceRoom): string[] {
     ),
     ...(check.findings ?? []).slice(0, room.findings).map(findingLine),
   ];
+}
+
+/** Both sides of evidence that contradicts itself, where the headline has not said them. */
+function contradictionsOf(check: BillCheck): string[] {
+  const told = (check.doubts ?? []).filter(({ code }) => CONTRADICTIONS.includes(code)).map(doubtSentence);
+  return told.filter((sentence) => sentence !== checkSentence(check));
 }
 
 /** A household that divides the year by four is told why a winter's quarter is no quarter. */
@@ -88,13 +117,21 @@ function seasonSentences({ estimatedPence, seasonPence }: BillCheck): string[] {
   ];
 }
 
-function leftSentences(leftPence: number, { verdict }: Pick<BillCheck, 'verdict'>): string[] {
+function leftSentences(leftPence: number, check: BillCheck): string[] {
+  const { verdict } = check;
   if (!(Math.abs(leftPence) >= LEAST_PENCE)) return [];
   // Where nobody has said what else the bill holds, nothing is more or less than expected.
   if (verdict === 'unknown') {
     return [
       say('About {amount} is left for what else the home used, and for any difference of the heating.', {
         amount: spokenPounds(Math.max(0, leftPence)),
+      }),
+    ];
+  }
+  if (Math.abs(leftPence) <= LARGE_SHARE * check.expected.value) {
+    return [
+      say('About {amount} is left. So much differs from one home to another, and from year to year.', {
+        amount: spokenPounds(Math.abs(leftPence)),
       }),
     ];
   }
@@ -118,13 +155,25 @@ export function letterUnknowns(check: BillCheck): string[] {
   const search = guidedSearch(check);
   const joined = parts.filter((part) => insideOf(part));
   const likely = likelyForHome(search);
+  const open = search.direction === null ? joined.filter((part) => !isShown(part)) : [];
   return [
     ...(search.direction === null
-      ? joined.map((part) => say('We cannot tell apart yet: {parts}.', { parts: insideOf(part) }))
+      ? open
+          .filter(() => check.verdict === 'unknown')
+          .map((part) => say('We cannot tell apart yet: {parts}.', { parts: insideOf(part) }))
       : [[say('Where most of the difference may come from, with 20 chances in all:'), ...likely].join(' ')]),
+    ...(check.doubts ?? []).flatMap((doubt) => {
+      if (doubt.code === 'other-unknown') return [doubtSentence(doubt)];
+      return doubt.code === 'readings-cover-part' ? [coverSentence(doubt)] : [];
+    }),
     ...unknownSentences({ input, parts: parts.filter((part) => !joined.includes(part)) }),
   ];
 }
+
+const coverSentence = ({ daysRead = 0, days = 0 }: BillDoubt): string =>
+  daysRead === 0
+    ? say('We have no readings of the meter for the days of this bill.')
+    : say('Our readings of the meter cover {daysRead} of the bill’s {days} days.', { daysRead, days });
 
 /** What a finding makes one ask and a question of the search says as well. */
 const SAME_QUESTION: Readonly<Partial<Record<string, readonly string[]>>> = {
@@ -145,38 +194,68 @@ export interface LetterStep {
 
 /** Days from the letter on by which each side has done its part. Common practice, no source. */
 const DUE_DAYS = { you: 7, we: 14, both: 21 } as const;
+/** What a visit found that cannot wait. Common practice, no source. */
+const URGENT_DAYS = 2;
 
 /**
  * What each side does next and by when: the questions that would tell most, then what the readings make one ask. To write
  * again is promised only where there is something to find out.
  */
-export function letterSteps(check: BillCheck, writtenOn: CivilDate, room: SentenceRoom): LetterStep[] {
-  const { next } = guidedSearch(check);
+export function letterSteps(
+  check: BillCheck,
+  writtenOn: CivilDate,
+  room: SentenceRoom,
+  isUrgent: boolean,
+): LetterStep[] {
+  const { next, direction } = guidedSearch(check);
+  const has = (code: BillDoubt['code']) => (check.doubts ?? []).some((doubt) => doubt.code === code);
   const findings = check.findings ?? [];
   const words = (isHome: boolean) =>
-    next.filter(({ who }) => (who === 'household') === isHome).map(({ question }) => customerWords(question));
+    next
+      .filter(({ who }) => (who === 'household') === isHome)
+      // The meter is read for the supplier already.
+      .filter(({ question }) => question !== 'meter-reading' || meter.length === 0)
+      .map(({ question }) => customerWords(question));
   const isAsked = (code: string) => next.some(({ question }) => SAME_QUESTION[question]?.includes(code));
   const open = findings.flatMap(({ ask }) => ask.filter((code) => !isAsked(code)));
   const asks = [...new Set(open.map(askSentence))].slice(0, room.asks);
-  const meter = (check.doubts ?? []).some(
-    ({ code }) => code === 'bill-above-readings' || code === 'bill-below-readings',
-  )
-    ? [say('Please read all figures on the meter, write down the day, and ask your supplier to check the bill.')]
-    : [];
+  const meter = [
+    ...(has('bill-above-readings') || has('bill-below-readings')
+      ? [say('Please read all figures on the meter, write down the day, and ask your supplier to check the bill.')]
+      : []),
+  ];
+  const records = [
+    ...(has('readings-cover-part') && direction !== null
+      ? [say('Please ask your supplier for the meter’s readings of all the days of the bill, and send them to us.')]
+      : []),
+    ...(has('other-unknown')
+      ? [say('Please look on a bill from before the heat pump: how many kWh of electricity did the home use?')]
+      : []),
+  ];
   const heater = findings.some(({ code }) => code === 'heater-running')
     ? [say('We see why the electric heater came on, and correct it if you wish.')]
     : [];
-  const ours = [...heater, ...words(false)].slice(0, room.steps);
+  const anew = has('units-hold-other') ? [say('We take off what else the home used, and compare again.')] : [];
+  const ours = [...anew, ...heater, ...words(false)].slice(0, room.steps);
   const step = (who: LetterStep['who'], what: string): LetterStep => ({
     who,
     what,
     by: addDays(writtenOn, DUE_DAYS[who]),
   });
   return [
-    ...[...meter, ...words(true)].map((what) => step('you', what)),
+    ...(isUrgent
+      ? [
+          {
+            who: 'we' as const,
+            what: say('We come and see to what cannot wait at the machine.'),
+            by: addDays(writtenOn, URGENT_DAYS),
+          },
+        ]
+      : []),
+    ...[...meter, ...records, ...words(true)].map((what) => step('you', what)),
     ...(asks.length > 0 ? [step('you', say('Please tell us: {questions}', { questions: asks.join(' ') }))] : []),
     ...ours.map((what) => step('we', what)),
-    ...(meter.length + next.length + asks.length + ours.length > 0
+    ...(isUrgent || meter.length + records.length + next.length + asks.length + ours.length > 0
       ? [step('both', say('We write again, with what we have learned by then.'))]
       : [{ who: 'you' as const, what: say('Nothing needs to be done. Please read the meter each month.'), by: null }]),
   ];

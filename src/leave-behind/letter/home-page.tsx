@@ -12,11 +12,13 @@ import {
   ringSentence,
   stepBy,
   stepWho,
+  urgentSentence,
 } from '../../words/letter.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { fitPage, type LetterRoom, type PageTexts, senderText } from './fit-page.ts';
 import type { LetterParts } from './letter-parts.ts';
+import { dangerAtPlant } from './plant-section.tsx';
 
 /** The page for the household: verdict, what is known, what is not, who does what by when, whom to ring. */
 export function HomePage({ parts, names }: { readonly parts: LetterParts; readonly names: Required<LetterNames> }) {
@@ -72,13 +74,15 @@ export function HomePage({ parts, names }: { readonly parts: LetterParts; readon
 /** All the texts of the page with so much room. */
 function textsOf(parts: LetterParts, names: Required<LetterNames>, room: LetterRoom): PageTexts {
   const { check, settings, estimatedOn, writtenOn } = parts;
+  const danger = dangerAtPlant(parts);
+  const urgent = danger ? [urgentSentence(danger.date, danger.said)] : [];
   return {
     sender: senderText(settings) || `${names.ringName}\n${names.ringTelephone}`,
     greeting: letterGreeting(names),
     heading: letterHeading(check),
-    opening: `${letterThanks(estimatedOn)} ${letterVerdict(check)}`,
+    opening: [...urgent, letterThanks(estimatedOn), letterVerdict(check)].join(' '),
     lists: [knownSentences(check, room), letterUnknowns(check).slice(0, room.unknown)],
-    steps: letterSteps(check, writtenOn, room).map((step) => ({
+    steps: letterSteps(check, writtenOn, room, danger !== null).map((step) => ({
       who: stepWho(step),
       what: step.what,
       by: stepBy(step),

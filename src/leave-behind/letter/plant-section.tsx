@@ -1,5 +1,6 @@
 /** What the last visit to the plant found: hints in order of likelihood, never a diagnosis. */
 import { judgePlant } from '../../model/judge-plant.ts';
+import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { SiteVisit } from '../../model/shapes/site-readings.ts';
 import { referenceOf } from '../../reference/index.ts';
 import { siteTables } from '../../reference/site-tables.ts';
@@ -20,20 +21,34 @@ import type { LetterParts } from './letter-parts.ts';
 const MOST_CAUSES = 3;
 
 /** The newest visit since the first day of the bill; an older one says nothing of these days. */
-export function visitOf({ household, check }: LetterParts): SiteVisit | undefined {
+function visitOf({ household, check }: LetterParts): SiteVisit | undefined {
   return (household.siteReadings ?? [])
     .filter(({ date }) => date >= check.input.from)
     .toSorted((a, b) => a.date.localeCompare(b.date))
     .at(-1);
 }
 
-export function PlantSection({ parts }: { readonly parts: LetterParts }) {
+/** The visit as it is judged for this paper; null where there was none. */
+function judgedVisit(parts: LetterParts) {
   const visit = visitOf(parts);
   if (!visit) return null;
   const { household, estimate, writtenOn } = parts;
   const given = { household, series: estimate.evidence, reference: referenceOf(household), asOf: writtenOn };
   const { judge, course } = judgePlant(given, siteTables);
-  const site = judge(visit);
+  return { visit, site: judge(visit), course };
+}
+
+/** What endangers plant or people, by the same visit; null where nothing does. */
+export function dangerAtPlant(parts: LetterParts): { readonly date: CivilDate; readonly said: string } | null {
+  const judged = judgedVisit(parts);
+  const isDanger = judged?.site.causes.some(({ level }) => level === 'danger');
+  return judged && isDanger ? { date: judged.visit.date, said: siteSummary(judged.site) } : null;
+}
+
+export function PlantSection({ parts }: { readonly parts: LetterParts }) {
+  const judged = judgedVisit(parts);
+  if (!judged) return null;
+  const { visit, site, course } = judged;
   return (
     <>
       <h3>{say('At the plant on {date}', { date: longDate(visit.date) })}</h3>

@@ -39,13 +39,14 @@ import { workingValue } from '../../words/working.ts';
 import { NumberHead } from '../number-head.tsx';
 import { PAPER_WIDTH } from '../paper.ts';
 import type { LetterParts } from './letter-parts.ts';
-import { PlantSection } from './plant-section.tsx';
+import { dangerAtPlant, PlantSection } from './plant-section.tsx';
 
 const DAY_HEIGHT = 88;
 
 /** For the installer: the parts with their sums, what the readings show, and the cautions. */
 export function WorkingPage({ parts }: { readonly parts: LetterParts }) {
   const { check } = parts;
+  const danger = dangerAtPlant(parts);
   return (
     <section className="letter-working">
       <h2>{say('Working, for the installer')}</h2>
@@ -63,6 +64,7 @@ export function WorkingPage({ parts }: { readonly parts: LetterParts }) {
           price: workingValue(check.input.pencePerKWh, 'p/kWh'),
         })}
       </p>
+      {danger ? <p className="urgent">{`${longDate(danger.date)}: ${danger.said}`}</p> : null}
       <PartsTable parts={parts} />
       <h3>{say('The sums')}</h3>
       {check.parts.map(({ cause, working, pence }) => (

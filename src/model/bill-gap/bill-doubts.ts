@@ -57,11 +57,11 @@ export const unitsOfMeter = ({ boughtKWh, otherKWh, meter }: BillCheckInput): nu
 const differs = (billKWh: number, readKWh: number, days: number): boolean =>
   Math.abs(billKWh - readKWh) > WHOLE_UNITS_KWH + (ONE_DAY_SHARE * Math.max(billKWh, readKWh)) / days;
 
-/** Units that the readings show where they cover every day and contradict the bill [kWh]; undefined where they agree. */
+/** Units that the readings show where they cover every day and contradict the bill [kWh]; undefined where they agree, or where only other things are counted twice. */
 export function contradictingUnits(bill: BillCheckInput, series: readonly Series[]): number | undefined {
   const read = readBillMeter(bill, series);
   if (!read || read.daysRead < read.days || !differs(unitsOfMeter(bill), read.kWh, read.days)) return undefined;
-  return read.kWh;
+  return holdsOther(bill, read) ? undefined : read.kWh;
 }
 
 /**
@@ -82,7 +82,8 @@ export function doubtsOf(bill: BillCheckInput, series: readonly Series[], househ
     const tooMuch = daysRead > 0 && billKWh > readKWh + MOST_OF_MISSING * mostKWh * missing;
     const tooLittle = readKWh > billKWh;
     if ((tooMuch || tooLittle) && differs(billKWh, readKWh, days)) {
-      doubts.push({ code: codeOf(bill, about), ...about });
+      const way = billKWh > readKWh ? 'bill-above-readings' : 'bill-below-readings';
+      doubts.push({ code: holdsOther(bill, read) ? 'units-hold-other' : way, ...about });
     } else if (missing > 0) doubts.push({ code: 'readings-cover-part', ...about, pence: 0 });
   }
   const { heatPumpKWh } = bill;
@@ -95,11 +96,11 @@ export function doubtsOf(bill: BillCheckInput, series: readonly Series[], househ
   return doubts;
 }
 
-function codeOf(bill: BillCheckInput, { billKWh, readKWh, days }: { billKWh: number; readKWh: number; days: number }) {
-  const { otherKWh = 0, meter, boughtKWh } = bill;
-  if (meter === 'whole-house' && otherKWh > 0 && !differs(boughtKWh, readKWh, days)) return 'units-hold-other';
-  return billKWh > readKWh ? 'bill-above-readings' : 'bill-below-readings';
-}
+/** Whether what is given for heating alone is all that the meter shows: then other things are still in it. */
+const holdsOther = (
+  { otherKWh = 0, meter, boughtKWh }: BillCheckInput,
+  { kWh, days }: { readonly kWh: number; readonly days: number },
+): boolean => meter === 'whole-house' && otherKWh > 0 && !differs(boughtKWh, kWh, days);
 
 /** A bill of the whole home of which nobody knows, by word or by meter, how much went into other things. */
 export const isOtherUnknown = ({ meter, otherKWh, heatPumpKWh }: BillCheckInput): boolean =>

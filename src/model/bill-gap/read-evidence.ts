@@ -9,7 +9,7 @@ import { bandPrices, bandsOf } from '../findings/slot-prices.ts';
 import type { BillCheckInput } from '../shapes/bill-check.ts';
 import type { Series } from '../shapes/evidence.ts';
 import type { TariffVersion } from '../shapes/tariff.ts';
-import { contradictingUnits, isOtherUnknown, unitsOfMeter } from './bill-doubts.ts';
+import { contradictingUnits, unitsOfMeter } from './bill-doubts.ts';
 
 export interface BillEvidence {
   readonly series: readonly Series[];
@@ -52,7 +52,7 @@ export function withEvidence(given: BillCheckInput, evidence: BillEvidence): Bil
   };
   const machineKWh = totalOf('heat-pump', 'electricity');
   const heatKWh = totalOf('heat-output', 'heat');
-  const bill = otherByMeter(given, machineKWh);
+  const bill = otherByMeter(given, given.heatPumpKWh ?? machineKWh);
   const outdoor = outdoorOf(series);
   const machine = readings.find(({ meter }) => meter === 'heat-pump');
   const machineDays = machine ? meterDays(machine, outdoor) : null;
@@ -76,7 +76,8 @@ export function withEvidence(given: BillCheckInput, evidence: BillEvidence): Bil
 /** What nobody has said of the whole home's bill, by the machine's own meter; all of its cost is shared out by units. */
 function otherByMeter(bill: BillCheckInput, machineKWh: number | undefined): BillCheckInput {
   const { boughtKWh, totalPence } = bill;
-  if (!isOtherUnknown(bill) || machineKWh === undefined || machineKWh > boughtKWh) return bill;
+  if (bill.meter !== 'whole-house' || bill.otherKWh !== undefined) return bill;
+  if (machineKWh === undefined || machineKWh > boughtKWh) return bill;
   const pence = totalPence === undefined ? {} : { totalPence: (totalPence * machineKWh) / boughtKWh };
   return { ...bill, boughtKWh: machineKWh, otherKWh: boughtKWh - machineKWh, ...pence };
 }

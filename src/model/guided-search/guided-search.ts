@@ -13,7 +13,7 @@ import { chancesOf, QUESTIONS } from './questions.ts';
 import { asSureAsSeen, type Direction, type Weights, weighCauses } from './weigh-causes.ts';
 
 /** From this share of the expected cost on a difference inside the range is looked into. Common practice, no source. */
-const LARGE_SHARE = 0.15;
+export const LARGE_SHARE = 0.15;
 /** The same of what the findings inside the bill come to. Common practice, no source. */
 const SEEN_SHARE = 0.05;
 /** One cause stands out from so many chances in 20 on; it is still no diagnosis. */
@@ -155,10 +155,11 @@ function pairOf([first, ...others]: readonly SearchQuestion[]): SearchQuestion[]
 }
 
 /** What can be found out in this home: there is no second meter to read where the bill is that of the machine's own. */
-function isAskable(question: SearchQuestion, { input }: BillCheck): boolean {
+function isAskable(question: SearchQuestion, check: BillCheck): boolean {
+  const { input } = check;
   switch (question) {
     case 'meter-reading':
-      return input.readKWh === undefined;
+      return input.readKWh === undefined || isReadingDoubtful(check);
     case 'machine-meter':
       return input.meter === 'whole-house' && input.heatPumpKWh === undefined;
     case 'heat-made':

@@ -14,8 +14,9 @@ export const CHECK: Catalogue = {
     'Die Rechnung verlangt etwa {amount} {way, select, more {mehr} other {weniger}}, als der Zähler an denselben Tagen zeigt.',
   'For {weather, select, known {these days, this price and this weather} other {these days and this price}} our estimate for heating and hot water alone is {range}.':
     'Für {weather, select, known {diese Tage, diesen Preis und dieses Wetter} other {diese Tage und diesen Preis}} liegt unsere Kostenschätzung allein für Heizung und Warmwasser bei {range}.',
-  'For {weather, select, known {these days, this price and this weather} other {these days and this price}} our estimate is {range} for 8 in 10 homes like yours. The bill is {amount}.':
-    'Für {weather, select, known {diese Tage, diesen Preis und dieses Wetter} other {diese Tage und diesen Preis}} schätzen wir {range} bei 8 von 10 solchen Häusern. Die Rechnung beträgt {amount}.',
+  'For {weather, select, known {these days, this price and this weather} other {these days and this price}} our estimate is {range} for 8 in 10 homes like yours.':
+    'Für {weather, select, known {diese Tage, diesen Preis und dieses Wetter} other {diese Tage und diesen Preis}} schätzen wir {range} bei 8 von 10 solchen Häusern.',
+  'The bill is {amount}.': 'Die Rechnung beträgt {amount}.',
   'The bill has {bill}. For the same days “{meter}” shows {read}.':
     'Auf der Rechnung stehen {bill}. Für dieselben Tage zeigt „{meter}“ {read}.',
   'The kWh given for heating are all that “{meter}” shows, so other things are still in them.':
@@ -24,8 +25,10 @@ export const CHECK: Catalogue = {
     'Der eigene Zähler der Wärmepumpe zeigt {read}, die Rechnung des ganzen Hauses nur {bill}.',
   '“{meter}” has no readings for the days of this bill, so nothing confirms its {bill}.':
     '„{meter}“ hat für die Tage dieser Rechnung keine Messwerte, also bestätigt nichts ihre {bill}.',
-  '“{meter}” has readings for {daysRead} of the bill’s {days} days, {read} in all. The other days would have to hold {rest}.':
-    '„{meter}“ hat Messwerte für {daysRead} der {days} Tage der Rechnung, zusammen {read}. Auf die übrigen Tage müssten {rest} fallen.',
+  'The heat pump’s own meter shows {more} more than the bill of the whole home.':
+    'Der eigene Zähler der Wärmepumpe zeigt {more} mehr als die Rechnung des ganzen Hauses.',
+  '“{meter}” has readings for {daysRead} of the bill’s {days} days, {read} in all. {missing, plural, one {The other day} other {The other days}} would have to hold {rest}.':
+    '„{meter}“ hat Messwerte für {daysRead} der {days} Tage der Rechnung, zusammen {read}. Auf {missing, plural, one {den übrigen Tag} other {die übrigen Tage}} müssten {rest} fallen.',
   'Nobody has said how much of this bill went into other things. In a home like this it is usually about {usual}.':
     'Niemand hat gesagt, wie viel dieser Rechnung in anderes ging. In einem Haus wie diesem sind es meist etwa {usual}.',
   'Before anybody looks for a cause: read the meter today, and ask the supplier to check the bill.':

@@ -10,6 +10,24 @@ export const LETTER: Catalogue = {
     'Die Kosten eines Jahres fallen nicht gleichmäßig an. Das sind {season, select, cold {kalte} other {milde}} Tage: In einem normalen Jahr kosten sie etwa {amount}, bei gleichen Teilen wären es {slice}.',
   'After that the bill is about {amount} {way, select, more {more} other {less}} than expected. We do not know yet why.':
     'Danach ist die Rechnung noch etwa {amount} {way, select, more {höher} other {niedriger}} als erwartet. Warum, wissen wir noch nicht.',
+  'First of all, from our visit on {date}. {danger} Please ring us today, so that we can come.':
+    'Zuerst das, was wir am {date} bei Ihnen gesehen haben. {danger} Bitte rufen Sie uns noch heute an, damit wir kommen können.',
+  'Together {parts} {way, select, added {added} other {took away}} about {amount}.':
+    'Zusammen {way, select, added {kamen} other {fielen}} durch {parts} etwa {amount} {way, select, added {hinzu} other {weg}}.',
+  'About {amount} is left. So much differs from one home to another, and from year to year.':
+    'Etwa {amount} bleiben übrig. So viel macht schon der Unterschied von Haus zu Haus und von Jahr zu Jahr aus.',
+  'We have no readings of the meter for the days of this bill.':
+    'Für die Tage dieser Rechnung haben wir keine Messwerte des Zählers.',
+  'Our readings of the meter cover {daysRead} of the bill’s {days} days.':
+    'Unsere Messwerte des Zählers reichen für {daysRead} der {days} Tage der Rechnung.',
+  'Please ask your supplier for the meter’s readings of all the days of the bill, and send them to us.':
+    'Bitte fragen Sie Ihren Versorger nach den Messwerten des Zählers für alle Tage der Rechnung und schicken Sie sie uns.',
+  'Please look on a bill from before the heat pump: how many kWh of electricity did the home use?':
+    'Bitte sehen Sie auf einer Rechnung aus der Zeit vor der Wärmepumpe nach: Wie viele kWh Strom brauchte das Haus?',
+  'We take off what else the home used, and compare again.':
+    'Wir ziehen ab, was das Haus sonst brauchte, und vergleichen noch einmal.',
+  'We come and see to what cannot wait at the machine.':
+    'Wir kommen und kümmern uns um das, was an der Wärmepumpe nicht warten kann.',
   'We are {sure}.': 'Das ist {sure}.',
   'We cannot tell apart yet: {parts}.': 'Noch nicht zu trennen sind: {parts}.',
   'We see why the electric heater came on, and correct it if you wish.':

@@ -217,6 +217,9 @@ describe('by hand', () => {
     expect(found({ meter: 'heat-pump' }).readKWh).toBe(60);
     expect(found({ meter: 'heat-pump', boughtKWh: 61 }).readKWh).toBeUndefined();
     expect(found({ meter: 'whole-house' }, [holed]).heatPumpKWh).toBeUndefined();
+    // What the machine's own meter shows, typed, says what went into other things.
+    const { otherKWh: _unsaid, ...ofHome } = sampleBill({ meter: 'whole-house', boughtKWh: 300, heatPumpKWh: 180 });
+    expect(withEvidence(ofHome, { series: [], readings: [] })).toMatchObject({ boughtKWh: 180, otherKWh: 120 });
     expect(
       found({ meter: 'whole-house' }, [
         series(

@@ -55,6 +55,44 @@ describe('the letter', () => {
     expect(text).toContain('ask your supplier to check the bill.');
     expect(text).not.toContain('Nothing needs to be done.');
   });
+  test('a contradicted reading leads to the meter and to no visit at the machine; both sides stand once, no amount twice', () => {
+    const doubt = { code: 'bill-above-readings' as const, meterName: 'House', billKWh: 465, readKWh: 265, pence: 5000 };
+    const whole = check({ boughtKWh: 465 });
+    const contradicted = { ...whole, input: { ...whole.input, readKWh: 265 }, doubts: [doubt] };
+    const text = textOf(renderLetter({ ...input({}), check: contradicted }, names));
+    expect(text).toMatch(/The bill charges about £50 more than .*What we know The bill has 465 kWh\./);
+    expect(text.match(/The bill has 465 kWh/g)).toHaveLength(1);
+    expect(text).not.toContain('On our next visit we read');
+    expect(text.match(/Please read all figures/g)).toHaveLength(1);
+  });
+  test('readings of a part of the days: asked for where there is something to explain, not where all is well', () => {
+    const doubt = { code: 'readings-cover-part' as const, billKWh: 465, readKWh: 90, daysRead: 30, days: 90, pence: 0 };
+    const told = (boughtKWh: number) =>
+      textOf(renderLetter({ ...input({}), check: { ...check({ boughtKWh }), doubts: [doubt] } }, names));
+    for (const text of [told(465), told(155)]) expect(text).toContain('cover 30 of the bill’s 90 days.');
+    expect(told(465)).toContain('Please ask your supplier for the meter’s readings of all the days');
+    expect(told(155)).toContain('Nothing needs to be done.');
+    expect(told(155)).not.toMatch(/Bring in|We do not know yet why|We write again/);
+  });
+  test('what a visit found that cannot wait stands before the bill, with the first step', () => {
+    const readings = {
+      brineInC: 1,
+      brineOutC: -2,
+      glycol: { kind: 'propylene' as const, percent: 12, basis: 'mass' as const },
+    };
+    const household = { ...estimate.household, siteReadings: [{ id: 'v', date: check().input.from, readings }] };
+    const html = renderLetter({ ...input({}), household }, names);
+    expect(textOf(html)).toMatch(/First of all, .*Urgent: the brine could freeze.*ring us today.*The bill of £/);
+    expect(html).toMatch(/<tbody><tr><td>We<\/td><td>We come and see to what cannot wait.*?<td>12 February 2027/);
+    expect(textOf(renderSheet({ ...input({}), household }))).toMatch(/Urgent: the brine could freeze.*The sums/);
+  });
+  test('the whole home’s bill of which nobody knows the rest asks for a bill from before', () => {
+    const doubt = { code: 'other-unknown' as const, billKWh: 465, readKWh: 250, pence: 0 };
+    const unknown = { ...check({ boughtKWh: 465 }), verdict: 'unknown' as const, doubts: [doubt] };
+    const text = textOf(renderLetter({ ...input({}), check: unknown }, names));
+    expect(text).toContain('Please look on a bill from before the heat pump');
+    expect(text).not.toContain('outside');
+  });
   test.each(['What we know', 'What we do not know yet', 'What happens next'])('has the heading "%s"', (heading) =>
     expect(render({ boughtKWh: 465 })).toContain(`<h3>${heading}</h3>`),
   );

@@ -247,10 +247,11 @@ const pagesSaid = (): Record<string, string[]> => ({
   letter: [
     letter.letterGreeting(NAMES),
     letter.letterThanks('2026-11-25'),
+    letter.urgentSentence('2026-11-25', 'Urgent: the brine could freeze in the machine.'),
     letter.letterVerdict(complaint),
     ...letter.knownSentences(complaint, ROOM),
     ...letter.letterUnknowns(complaint),
-    ...letter.letterSteps(complaint, '2026-11-25', ROOM).map(({ what }) => what),
+    ...letter.letterSteps(complaint, '2026-11-25', ROOM, true).map(({ what }) => what),
     letter.leaveItSentence(),
     letter.ringSentence(NAMES),
     letter.scheduleSentence(),
