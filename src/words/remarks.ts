@@ -360,6 +360,12 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'counts-from-midnight': phrase(
     '{column} of {file} starts again every day and only rises in between. We took it for a counter of the day: each use is the difference of two readings.',
   ),
+  'counts-from-month': phrase(
+    '{column} of {file} starts again every month and only rises in between. We took it for a running total: each use is the difference of two days.',
+  ),
+  'counter-uneven': phrase(
+    '{column} of {file} was read at uneven times. What it rose between two readings was shared out over the hours between.',
+  ),
   'weeks-by-number': phrase(
     '{file} numbers its weeks. We took them from Monday to Sunday. The week with the fourth of January is the first.',
   ),
@@ -525,6 +531,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'weather-smooth-asked': phrase(
     '{file}: from one day to the next the temperature changes by {words} °C in the middle, where real weather changes by one to three. It may be a mean of many years. Confirm that it was measured on those days, or leave the file.',
+  ),
+  'weather-indoors-asked': phrase(
+    '{column} of {file} stays as warm as a room from day to day. Confirm that it was measured outdoors on those days, or leave the file.',
   ),
   'weather-typical': phrase(
     '{file} is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.',

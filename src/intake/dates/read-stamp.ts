@@ -91,6 +91,14 @@ function readMonthOnly(a: number, lengthA: number, b: number, lengthB: number, s
   const isNumber =
     sign === 46 && (lengthA !== 2 || lengthB !== 4 || a < 1 || a > 12 || b < EARLIEST_YEAR || b > LATEST_YEAR);
   if (isNumber) return UNREADABLE;
+  // The day of the year, by ISO 8601: 2025-032.
+  if (lengthA === 4 && lengthB === 3 && sign === 45) {
+    if (a < EARLIEST_YEAR || a > LATEST_YEAR || b < 1 || b > civilDay(a + 1, 1, 1) - civilDay(a, 1, 1))
+      return IMPOSSIBLE;
+    out.civilMinute = (civilDay(a, 1, 1) + b - 1) * 1440;
+    out.kind = 'day';
+    return READ;
+  }
   let year = a;
   let month = b;
   if (lengthA !== 4) {

@@ -84,6 +84,7 @@ export function plainWords(heading: string): string {
 
 export function unitOfWords(words: string): EnergyUnit | undefined {
   if (/\b(imp(ulse?n?|ulsions?)?|pulses?) ?\/ ?k ?wh/.test(words)) return 'pulse';
+  if (/\bk ?wh ?(\/ ?h|per hour|pro stunde|par heure)(?![a-z])/.test(words)) return 'kW';
   if (/\bmwh\b|megawatt/.test(words)) return 'MWh';
   if (/\bkwh\b|kilowatt.?(h\b|hour|stund|heure|hora|uur|ore)|\bkw h\b/.test(words)) return 'kWh';
   if (/\bwh\b|(?<!kilo)watt.?(hours?|stund|heure)/.test(words)) return 'Wh';
@@ -118,12 +119,16 @@ export interface Energy {
   readonly seriesRole?: SeriesRole;
 }
 
+/** By its volume; by its energy it is heat, or what heats it. */
+const HOT_WATER = /warmwasser|hot water|eau chaude|agua caliente|acqua calda|warm water|brugsvand/;
+
 export function carrierOfWords(words: string): Energy | undefined {
   if (HEAT.test(words)) return { carrier: 'heat', seriesRole: 'heat-output' };
   if (OUTDOOR.test(words)) return { carrier: 'outdoor-temperature', seriesRole: 'weather' };
   if (/heat ?pump|warmepumpe|pompe a chaleur|bomba de calor|pompa di calore|warmtepomp|varmepumpe/.test(words))
     return { carrier: 'electricity', seriesRole: 'heat-pump' };
-  if (WATER.test(words)) return { carrier: 'water' };
+  if (WATER.test(words) || (HOT_WATER.test(words) && /m³|\bm3\b|\bl\b|lit(re|er|ro)/.test(words)))
+    return { carrier: 'water' };
   const fuel = FUEL_IDS.findLast((one) => FUELS[one].said.test(words));
   if (fuel) return { carrier: fuel };
   return electricityOfWords(words);
@@ -161,7 +166,7 @@ const isOfDegrees = (words: string): boolean => {
 /** Temperatures that are no weather. */
 const INDOORS =
   /\b(flow|return|supply|leaving|entering|lwt|ewt|source|brine|ground|borehole|tank|cylinder|dhw|hot water|water|room|indoor|inside|set ?point|target|refrigerant|raum|innen|soll\w*|speicher|sole|interieure?|interior|interna|binnen|indendors|depart|retour|retorno|ritorno|mandata|aanvoer|impulsion|retur|frem)\b|vorlauf|rucklauf|warmwasser|fremlob|returlob|returtemp|innentemp|raumtemp|binnentemp|rumtemp/;
-const BESIDE = /\bs?cop\b|\bspf\b|\b(l|m³|m3|litres?) ?\/ ?(min|h|s|hr|sec)\b|\bhz\b|\bbar\b|\brpm\b|%/;
+const BESIDE = /\/ ?k ?wp\b|\bs?cop\b|\bspf\b|\b(l|m³|m3|litres?) ?\/ ?(min|h|s|hr|sec)\b|\bhz\b|\bbar\b|\brpm\b|%/;
 
 function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   const words = heading;

@@ -82,7 +82,9 @@ export function settleUnit(
   if (!fits) book.add('unit-not-of-carrier', 'question', { column: name, found: unit, expected: settled });
   // The two halves of America write their degrees differently.
   const isSure = settled === '°C' && !context.zone.startsWith('America/');
-  if (stated === undefined && !isSure && settledCarrier !== 'water')
+  // A gallon of the United States is a sixth less than that of Britain.
+  const isOtherGallon = settled === 'US gallon' && choices.unit === undefined && !context.zone.startsWith('America/');
+  if (isOtherGallon || (stated === undefined && !isSure && settledCarrier !== 'water'))
     book.add('unit-guessed', 'question', {
       column: name,
       carrier: settledCarrier,

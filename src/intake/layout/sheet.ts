@@ -2,6 +2,7 @@
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
 import { countAsNumber, isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
+import { rewriteCells } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { type ColumnFacts, columnFacts, isDateColumn } from './column-facts.ts';
 import { joinDateParts } from './date-parts.ts';
@@ -50,6 +51,8 @@ export function layOutSheet(fileName: string, written: Table): Sheet {
   if (dateColumn >= 0) return finishSheet(fileName, table, dateColumn, 'calendar');
   const joined = joinDateParts(table) ?? splitYears(table);
   if (joined) return layOutSheet(fileName, joined);
+  const coarse = coarserStamps(table, sample);
+  if (coarse) return layOutSheet(fileName, coarse);
   const numeric = findNumericDateColumn(table, sample);
   if (numeric) return finishSheet(fileName, table, numeric.column, numeric.form);
   return finishSheet(fileName, table, -1, 'calendar');
@@ -70,6 +73,21 @@ function findDateColumn(table: Table, sample: number): number {
   const most = Math.max(...counts);
   if (most === 0 || (rows > 0 && most < rows * 0.3 && most < 3)) return -1;
   return counts.findIndex((n) => n >= most * 0.9);
+}
+
+/** Microseconds and nanoseconds since 1970 as milliseconds, which keep all that matters of them. */
+function coarserStamps(table: Table, sample: number): Table | undefined {
+  const digits = (row: number, column: number) => /^1\d{15}(?:\d{3})?$/.exec(cellText(table, row, column))?.[0];
+  for (let column = 0; column < 3; column++) {
+    let fine = 0;
+    for (let row = 0; row < sample; row++) if (digits(row, column)) fine++;
+    if (fine < 3 || fine < sample * 0.8) continue;
+    return rewriteCells(
+      table,
+      (row, at) => (at === column ? digits(row, at) && [digits(row, at)!.slice(0, 13)] : undefined) || undefined,
+    );
+  }
+  return undefined;
 }
 
 /** Days of 2000 to 2050 counted from 1900 as spreadsheets do, or seconds since 1970; the whole column must be such and rise or fall. */

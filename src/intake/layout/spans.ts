@@ -1,4 +1,6 @@
 /** A whole period in one cell, "1 Jan 2025 - 31 Jan 2025" or the number of a year, becomes two columns of dates. */
+import { daysInMonth } from '../../model/calendar/civil.ts';
+import { monthOfName } from '../dates/month-names.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
@@ -25,15 +27,26 @@ const cutSpan: Cut = (cell) => {
   const [, from, to] = SPAN.exec(cell.trim()) ?? [];
   return from !== undefined && to !== undefined && isDate(from) && isDate(to) ? [from, to] : undefined;
 };
+const MONTHS = /^(\p{L}{3,12})\.? ?[-–/] ?(\p{L}{3,12})\.? (\d{4})$/u;
+
+/** "Nov - Jan 2026" begins in the year before. */
+const cutMonths: Cut = (cell) => {
+  const [, from, to, year] = MONTHS.exec(cell.trim()) ?? [];
+  const [first, last] = [monthOfName(from ?? ''), monthOfName(to ?? '')];
+  if (first === 0 || last === 0) return undefined;
+  const beginning = `${Number(year) - Number(first > last)}-${String(first).padStart(2, '0')}`;
+  return [`${beginning}-01`, `${year}-${String(last).padStart(2, '0')}-${daysInMonth(Number(year), last)}`];
+};
 const cutYear: Cut = (cell) => (YEAR.test(cell) ? [`${cell}-01-01`, `${cell}-12-31`] : undefined);
 
 /** Undefined where no column holds periods. */
 export function splitSpans(table: Table): Table | undefined {
   const first = Math.min(table.rowCount, SEARCHED_ROWS);
-  for (let column = 0; column < SEARCHED_COLUMNS; column++) {
-    const row = findRow(table, column, 0, first, cutSpan);
-    if (row >= 0) return cutColumn(table, column, row, cutSpan);
-  }
+  for (let column = 0; column < SEARCHED_COLUMNS; column++)
+    for (const cut of [cutSpan, cutMonths]) {
+      const row = findRow(table, column, 0, first, cut);
+      if (row >= 0) return cutColumn(table, column, row, cut);
+    }
   return undefined;
 }
 

@@ -87,6 +87,9 @@ export function readAmounts(sheet: Sheet, facts: ColumnFacts, ...rest: RestOfRea
 }
 type RestOfReading = Parameters<typeof readValues> extends [Sheet, number, ...infer Rest] ? Rest : never;
 
+/** What loggers and weather services write where there is no value; no home sends out that much, no place is so cold. */
+const isSentinel = (value: number): boolean => value === -9999 || value === -99_999 || value === -999.9;
+
 /** A number with another unit behind it than its column's is converted, or is missing where that cannot be. */
 export function readValues(
   sheet: Sheet,
@@ -106,7 +109,7 @@ export function readValues(
     if (i % ROWS_A_STEP === 0) onProgress?.(i / count);
     const cell = cellAt(table, rows[i]!, column);
     const value = cell < 0 ? Number.NaN : readNumber(table.text, table.cellFrom[cell]!, table.cellTo[cell]!, decimal);
-    values[i] = value;
+    values[i] = isSentinel(value) ? Number.NaN : value;
     if (!Number.isNaN(value)) {
       if (table.text.charCodeAt(table.cellTo[cell]! - 1) <= DIGIT_NINE) continue;
       const unit = unitOfWords(/[^\d.,\s]+\d?$/.exec(cellText(table, rows[i]!, column))?.[0].toLowerCase() ?? '');

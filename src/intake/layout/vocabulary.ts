@@ -37,6 +37,7 @@ export const OTHER_WEATHER = any(
   words('solskin|radiation|irradi|strahlung|rayonnement|radiaci|radiazion|straling|straling'),
   words('humid|feuchte|humedad|umidita|vochtig|fugtig|niederschlag|precip|rainfall|neerslag'),
   words('nedbor|lluvia|pioggia|wind ?(speed|gust|dir)|windgesch|windricht|windsnelh|vindhast'),
+  words('feels like|apparent temp|wind ?chill|gefuhlte|ressentie|heat index|wet.?bulb|soil temp|bodentemp'),
   words('cloud|bewolk|nuage|taupunkt|dew ?point|luftdruck|air pressure|barometr|snow|schneeh'),
   words('w ?\\/ ?m|visibil'),
   only('td|wind|vent|viento|vento|rain|regen|pluie|sun|sonne|pressure|druck|pression'),
@@ -91,7 +92,7 @@ export const MADE_HERE = any(
   words('opwek|solcelle|zonnepan|zonneprod|zonnestroom|autoproduc|elproduktion|solaire|solare'),
 );
 /** Words for making that heat pumps use of their heat as well. */
-export const MADE = words('produc|produkt|produit|prodott|produz|produced|ertrag|erzeugt|opbrengst');
+export const MADE = words('\\byield|produc|produkt|produit|prodott|produz|produced|ertrag|erzeugt|opbrengst');
 
 /** Drawn from the grid. */
 export const DRAWN = any(
@@ -177,6 +178,8 @@ export const TO_COMPARE = any(
     'foyers? similaires?|ano (anterior|pasado)|prevision|anno precedente|previsto|vorig jaar|verwacht|sidste ar|forventet',
   ),
   whole('target|budget|ziel|objectif|objetivo|obiettivo'),
+  // What is left in a tank or a store.
+  words('in (the )?(tank|store)|tank (level|content)|fullstand|tankinhalt|restmenge|remaining|niveau (de )?cuve'),
 );
 
 /** Of each day on the mean, whatever the row's length. */

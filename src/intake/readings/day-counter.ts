@@ -1,4 +1,5 @@
-/** A counter that begins at nought each midnight, under the name of an amount: "today's use", written every hour. */
+/** A counter that begins at nought each midnight or each month, under the name of an amount: "today's use", every hour. */
+import { toCivilDate } from '../../model/calendar/civil.ts';
 
 /** Nine steps of ten alike, as in a made example: no home uses so. */
 function isEven(values: Float64Array, fell: ReadonlySet<number>, count: number): boolean {
@@ -54,6 +55,37 @@ export function usedSinceMidnight(values: Float64Array, civil: Float64Array, cou
     if (fell.has(i)) {
       if (!isFromNought) used[i] = values[i]!;
     } else used[i + at] = values[i]! - values[i - 1]!;
+  }
+  return used;
+}
+
+const MONTHS_TO_TELL = 2;
+const LEAST_IN_MONTH = 15;
+
+/**
+ * What was used on each day, where a column by the day counts the month and begins anew with the next; undefined for
+ * other columns. On the first of a month it is what stands there; after a missing day it is not known.
+ * @param days day numbers of the rows
+ */
+export function usedSinceMonth(values: Float64Array, days: Float64Array): Float64Array | undefined {
+  const order = Array.from(days.keys())
+    .filter((i) => !Number.isNaN(values[i]!))
+    .sort((a, b) => days[a]! - days[b]!);
+  const monthAt = (i: number) => toCivilDate(days[i]!).slice(0, 7);
+  let [starts, rises] = [0, 0];
+  for (let at = 1; at < order.length; at++) {
+    const [before, now] = [order[at - 1]!, order[at]!];
+    const isAnew = monthAt(now) !== monthAt(before);
+    if (values[now]! < values[before]! !== isAnew) return undefined;
+    if (isAnew) starts++;
+    else if (values[now]! > values[before]!) rises++;
+  }
+  if (starts < MONTHS_TO_TELL || rises < starts * LEAST_IN_MONTH) return undefined;
+  const used = new Float64Array(values.length).fill(Number.NaN);
+  for (const [at, now] of order.entries()) {
+    const before = order[at - 1];
+    if (toCivilDate(days[now]!).endsWith('-01')) used[now] = values[now]!;
+    else if (before !== undefined && days[now]! - days[before]! === 1) used[now] = values[now]! - values[before]!;
   }
   return used;
 }

@@ -11,7 +11,7 @@ import type { Dates } from '../layout/read-dates.ts';
 import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { steadyClockOf } from '../layout/titles.ts';
-import { readAmounts, readQuality } from '../layout/value-cells.ts';
+import { columnName, readAmounts, readQuality } from '../layout/value-cells.ts';
 import { dayPicture, daySeries } from '../periods/day-series.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import { type RegisterStep, registerSteps } from '../periods/register-steps.ts';
@@ -58,8 +58,10 @@ export function readCounter(counter: CounterInput, input: ShapeInput): CounterSe
   const steps = registerSteps(inOrder, readings, places, book);
   context.onProgress?.(0.7);
   const stepMinutes = commonestStep(dates.civilMinute, dates.count);
-  if (dates.kind === 'time' && isIntervalLength(stepMinutes)) {
-    const raw = stepsAsReadings(sheet, dates, steps, stepMinutes, context.zone);
+  const uneven = dates.kind === 'time' ? stepsByTheHour(sheet, dates, steps, stepMinutes) : undefined;
+  if (uneven) book.add('counter-uneven', 'note', { column: columnName(sheet, facts.index) });
+  if (uneven || (dates.kind === 'time' && isIntervalLength(stepMinutes))) {
+    const raw = uneven ?? stepsAsReadings(sheet, dates, steps, stepMinutes!, context.zone);
     const clock = placeClock(raw.raw, raw.values, choices, context, book);
     const read = { column: facts, values: raw.values, estimated: null };
     const rest = { ...context, onProgress: stageOf(context.onProgress, 0.8, 1) };
@@ -78,7 +80,7 @@ function readByDays(
   { sheet, choices, context, book }: ShapeInput,
 ): CounterSeries | undefined {
   const dayAt = (i: number) => Math.floor(dates.civilMinute[i]! / 1440);
-  const used = steps.filter((s) => !Number.isNaN(s.used) && dayAt(s.after) > dayAt(s.before));
+  const used = overDays(steps, dayAt);
   const days = used.reduce((sum, s) => sum + dayAt(s.after) - dayAt(s.before), 0);
   const perDay = used.reduce((sum, s) => sum + s.used, 0) / Math.max(1, days);
   const quantity = settleUnit(sheet, facts, days > 0 ? perDay : Number.NaN, undefined, choices, context, book);
@@ -100,6 +102,72 @@ function readByDays(
   }));
   const series = periodSeries(id, name, quantity, periods, book);
   return series && { series, firstDays: periodPicture(series), quantity };
+}
+
+/** Steps within one day go together with the one that leaves it. */
+function overDays(steps: readonly RegisterStep[], dayAt: (index: number) => number): RegisterStep[] {
+  const over: RegisterStep[] = [];
+  let open: RegisterStep | undefined;
+  for (const step of steps) {
+    if (Number.isNaN(step.used)) {
+      open = undefined;
+      continue;
+    }
+    open = open ? { before: open.before, after: step.after, used: open.used + step.used } : step;
+    if (dayAt(open.after) <= dayAt(open.before)) continue;
+    over.push(open);
+    open = undefined;
+  }
+  return over;
+}
+
+/** Readings of so few equal steps are uneven; a longer pause than so many minutes is none to be shared out. A judgement. */
+const EVEN_SHARE = 0.6;
+const LONGEST_PAUSE = 360;
+const MOST_MINUTES = 90;
+
+/** What an unevenly read counter rose in each hour that it covers wholly; undefined for a counter that is read evenly or seldom. */
+function stepsByTheHour(
+  sheet: Sheet,
+  dates: Dates,
+  steps: readonly RegisterStep[],
+  stepMinutes: number | undefined,
+): { raw: RawReadings; values: Float64Array } | undefined {
+  const at = (i: number) => dates.civilMinute[i]! - (dates.offsets?.[i] ?? 0);
+  const lengths = steps.map((s) => at(s.after) - at(s.before)).sort((a, b) => a - b);
+  const even = lengths.filter((minutes) => minutes === stepMinutes).length;
+  if (lengths.length < 100 || even > lengths.length * EVEN_SHARE) return undefined;
+  if (lengths[lengths.length >> 1]! > MOST_MINUTES) return undefined;
+  let carried = 0;
+  const hours = new Map<number, { used: number; minutes: number; row: number }>();
+  for (const { before, after, used } of steps) {
+    const [from, to] = [at(before), at(after)];
+    // Readings of one minute count with the step after them.
+    const all = used + carried;
+    carried = to === from && !Number.isNaN(used) ? all : 0;
+    if (Number.isNaN(all) || to <= from || to - from > LONGEST_PAUSE) continue;
+    for (let hour = Math.floor(from / 60) * 60; hour < to; hour += 60) {
+      const minutes = Math.min(to, hour + 60) - Math.max(from, hour);
+      const known = hours.get(hour) ?? { used: 0, minutes: 0, row: dates.rows[before]! };
+      known.used += (all * minutes) / (to - from);
+      known.minutes += minutes;
+      hours.set(hour, known);
+    }
+  }
+  const whole = [...hours].filter(([, { minutes }]) => minutes > 59.9).sort((a, b) => a[0] - b[0]);
+  const raw: RawReadings = {
+    sheet,
+    rows: Uint32Array.from(whole, ([, { row }]) => row),
+    civil: Float64Array.from(whole, ([hour]) => hour),
+    offsets: dates.offsets ? new Float64Array(whole.length) : null,
+    count: whole.length,
+    intervalMinutes: 60,
+    stamp: 'start',
+    newestFirst: false,
+    fixedColumns: false,
+    steadyClock: steadyClockOf(sheet, [sheet.dateColumn]),
+  };
+  return { raw, values: Float64Array.from(whole, ([, { used }]) => used) };
 }
 
 /** Use between two readings one interval apart belongs to the interval that the earlier one starts. */

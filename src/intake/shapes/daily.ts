@@ -15,9 +15,11 @@ import { stepOf } from '../layout/sheet-step.ts';
 import { columnName, readAmounts, readValues, settleDecimals } from '../layout/value-cells.ts';
 import { dayPicture, daySeries } from '../periods/day-series.ts';
 import { remarkFrozenDays } from '../periods/frozen-days.ts';
+import { usedSinceMonth } from '../readings/day-counter.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { screenEnergy, screenTemperature } from '../readings/screen-values.ts';
 import { splitNet } from '../readings/split-net.ts';
+import { isOfDegrees } from '../terms/units.ts';
 import { estimatedRows, findQualityColumn } from './long-interval.ts';
 
 export const daily: IntakeShape = {
@@ -59,6 +61,11 @@ export const daily: IntakeShape = {
     const decimal = settleDecimals(sheet, columns, choices, book);
     const read = columns.flatMap((column) => {
       const values = readAmounts(sheet, column, dates.rows, dates.count, decimal, tell('a-number'), book);
+      const used = isOfDegrees(column.meaning.unit) ? undefined : usedSinceMonth(values, dayOfRow);
+      if (used) {
+        values.set(used);
+        book.add('counts-from-month', 'note', { column: columnName(sheet, column.index) });
+      }
       return extremes ? [{ column, values }] : splitNet(sheet, { column, values }, choices, book);
     });
     const built = read.flatMap(({ column: facts, values }, i) => {

@@ -58,7 +58,8 @@ export const deliveries: IntakeShape = {
     remarkAfterToday(sheet, dates, context, book);
     const decimal = settleDecimal(sheet, facts.index, choices, book);
     const values = readValues(sheet, facts.index, dates.rows, dates.count, decimal, tell('amount-of-fuel'), book);
-    const unit = choices.unit ?? facts.meaning.unit ?? onlyUnit(statedCarrier(sheet, facts)?.carrier);
+    const isSaid = choices.unit !== undefined || facts.meaning.unit !== undefined;
+    const unit = isSaid ? undefined : onlyUnit(statedCarrier(sheet, facts)?.carrier);
     const withUnit = unit === undefined ? choices : { ...choices, unit };
     const quantity = settleUnit(sheet, facts, Number.NaN, undefined, withUnit, context, book);
     const costs = readCosts(sheet, dates, facts, true, { ...choices, decimal }, book);

@@ -98,7 +98,7 @@ export function isUnitOf(carrier: Carrier, unit: EnergyUnit): boolean {
   if (carrier === 'water') return unit in M3_OF_WATER;
   if (unit === 'US gallon') return carrier === 'oil' || carrier === 'lpg';
   if (isSaleUnit(unit)) return isDelivered(carrier) && unitsOf(carrier).includes(unit);
-  return !isVolumeOfGas(unit) || carrier === 'gas' || carrier === 'lpg';
+  return !isVolumeOfGas(unit) || carrier === 'gas';
 }
 
 export const isOfDegrees = (unit: EnergyUnit | undefined): boolean => unit === '°C' || unit === '°F' || unit === 'K';

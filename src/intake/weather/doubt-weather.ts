@@ -30,6 +30,7 @@ export function doubtWeather(series: Series, said: string, choices: IntakeChoice
   else if (word !== undefined) book.add('weather-asked', 'question', { column, found: word });
   else if (smooth !== undefined && smooth < SMOOTHEST_C)
     book.add('weather-smooth-asked', 'question', { column, found: String(Math.round(smooth * 100) / 100) });
+  else if (isLikeARoom(series)) book.add('weather-indoors-asked', 'question', { column });
 }
 
 function wordOf(words: string): string | undefined {
@@ -63,4 +64,13 @@ function mixedYears({ days, from, to }: Series): number[] {
   });
   if (present > 370 || [...yearsOf.values()].some((years) => years.size > 1)) return [];
   return [...new Set([...yearsOf.values()].flatMap((years) => [...years]))].sort((a, b) => a - b);
+}
+
+/** Days that a room's temperature is told from the weather by, and what it stays within [°C]. A judgement. */
+const ROOM = { days: 20, lowestC: 15, highestC: 27, spanC: 7 };
+
+function isLikeARoom({ days }: Series): boolean {
+  const values = (days?.values ?? []).filter((value) => value !== null);
+  const [low, high] = [Math.min(...values), Math.max(...values)];
+  return values.length >= ROOM.days && low >= ROOM.lowestC && high <= ROOM.highestC && high - low <= ROOM.spanC;
 }

@@ -150,6 +150,7 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
       ];
     case 'weather-asked':
     case 'weather-smooth-asked':
+    case 'weather-indoors-asked':
       return [{ label: say('Measured on these days'), choice: { weatherMeasured: true }, holds: false }];
     case 'records-asked':
       return [

@@ -44,6 +44,12 @@ export const REMARKS: Catalogue = {
     '{file} hat keinen Aufbau, den wir kennen ({expected}). Die Spalten sind {names}. Wählen Sie Aufbau und Spalten selbst, oder exportieren Sie die Daten anders.',
   '{file} has no column of dates. Its columns are {names}. Each row needs a date, such as 2025-03-01 or 01/03/2025.':
     '{file} hat keine Spalte mit Daten. Die Spalten sind {names}. Jede Zeile braucht ein Datum, etwa 2025-03-01 oder 01/03/2025.',
+  '{column} of {file} stays as warm as a room from day to day. Confirm that it was measured outdoors on those days, or leave the file.':
+    '{column} in {file} bleibt Tag für Tag so warm wie ein Zimmer. Bestätigen Sie, dass draußen gemessen wurde, oder lassen Sie die Datei weg.',
+  '{column} of {file} starts again every month and only rises in between. We took it for a running total: each use is the difference of two days.':
+    '{column} in {file} beginnt jeden Monat von vorn und steigt dazwischen nur. Wir nahmen es als laufende Summe: Jeder Verbrauch ist der Unterschied zweier Tage.',
+  '{column} of {file} was read at uneven times. What it rose between two readings was shared out over the hours between.':
+    '{column} in {file} wurde in ungleichen Abständen abgelesen. Was zwischen zwei Ablesungen dazukam, wurde auf die Stunden dazwischen verteilt.',
   '{file} holds degree days, which are neither temperatures nor energy. Use a file of measured outdoor temperatures.':
     '{file} enthält Gradtage. Das sind weder Temperaturen noch Energie. Nehmen Sie eine Datei mit gemessenen Außentemperaturen.',
   '{file} does not name its clock. We took its times as {expectedCode, select, local {local time} utc {UTC} other {winter time}}. An hour or two hardly changes the mean of a day.':

@@ -145,6 +145,52 @@ test.each<[name: string, zone: string, text: string, series: readonly string[]]>
     lines('Meter,Date,Electricity (kWh)', 60, (i) => `="0123",="${day(i)}",="${9 + (i % 3)}"`),
     ['electricity import 2025-01-01 2025-03-02 600.00'],
   ],
+  [
+    'kWh an hour is power',
+    'Europe/London',
+    lines('Time,Electricity (kWh/h)', 96 * 30, (i) => `${iso(i * 15).slice(0, 16)},${1 + (i % 2)}`),
+    ['electricity import 2025-01-01 2025-01-31 1080.00'],
+  ],
+  [
+    'a running total of the month is no use of a day',
+    'Europe/London',
+    lines('Date,Electricity this month (kWh)', 90, (i) => `${day(i)},${Number(day(i).slice(8)) * 8}`),
+    ['electricity import 2025-01-01 2025-04-01 720.00'],
+  ],
+  [
+    'quarters by the names of their months',
+    'Europe/London',
+    'Period,Gas kWh\nJan - Mar 2025,5000\nApr - Jun 2025,1800\nJul - Sep 2025,700\nOct - Dec 2025,4300\n',
+    ['gas import 2025-01-01 2026-01-01 11800.00'],
+  ],
+  [
+    'days by their number in the year',
+    'Europe/London',
+    lines('Date,Electricity kWh', 60, (i) => `2025-${String(i + 1).padStart(3, '0')},${9 + (i % 3)}`),
+    ['electricity import 2025-01-01 2025-03-02 600.00'],
+  ],
+  [
+    'nanoseconds since 1970',
+    'Europe/London',
+    lines('time,electricity_wh', 24 * 20, (i) => `${START + i * 3_600_000}000000,${400 + (i % 3) * 100}`),
+    ['electricity import 2025-01-01 2025-01-21 240.00'],
+  ],
+  [
+    'what feels like the weather is none',
+    'Europe/London',
+    lines(
+      'Time,Dew point (°C),Feels like (°C),Air (°C)',
+      24 * 40,
+      (i) => `${iso(i * 60).slice(0, 16)},1,2,${(i >> 4) % 7}`,
+    ),
+    ['outdoor-temperature weather 2025-01-01 2025-02-10 2.90'],
+  ],
+  [
+    'hot water by its volume is water',
+    'Europe/Berlin',
+    lines('Datum;Warmwasser (m³)', 60, (i) => `${day(i)};${(0.1 + (i % 3) / 10).toFixed(1)}`),
+    ['water import 2025-01-01 2025-03-02 12.00'],
+  ],
 ])('%s', (_, zone, text, series) => {
   expect(read(text, zone)).toMatchObject({ asked: [], series });
 });
@@ -202,4 +248,31 @@ test('a packed single file is unpacked and read', () => {
     series: ['electricity import 2025-01-01 2025-03-02 600.00'],
   });
   expect(read(packed.subarray(0, 40), 'Europe/London', {}, 'meter.csv.gz').asked).toEqual(['file-foreign']);
+});
+
+test('a counter that is read at uneven times is shared out over the hours', () => {
+  const gaps = [30, 61, 300, 59, 600, 7];
+  const text = lines('entity,electricity total (kWh),time', 6000, (i) => {
+    const seconds = Math.floor(i / 6) * 1057 + gaps.slice(0, i % 6).reduce((sum, one) => sum + one, 0);
+    return `meter,${(1000 + (0.4 * seconds) / 3600).toFixed(5)},${new Date(START + seconds * 1000).toISOString()}`;
+  });
+  const { asked, days } = read(text);
+  expect(asked).toEqual([]);
+  for (const kWh of days!) expect(Number(kWh)).toBeCloseTo(9.6, 1);
+});
+
+test('gallons in Britain may be either, and a tank that empties is no delivery', () => {
+  const text = (head: string) => `Date,${head}\n2024-11-04,900\n2025-02-10,700\n2025-10-20,500\n`;
+  expect(read(text('Kerosene (gallons)')).asked).toEqual(['unit-guessed']);
+  expect(read(text('Litres in tank')).series).toEqual([]);
+});
+
+test('a temperature that stays as warm as a room is asked about', () => {
+  const text = lines('time,temperature', 24 * 40, (i) => `${iso(i * 60)},${19 + ((i >> 5) % 4)}`);
+  expect(read(text).asked).toEqual(['weather-indoors-asked']);
+});
+
+test('what loggers write where there is no value is none', () => {
+  const text = lines('Time,Electricity kWh', 24 * 30, (i) => `${iso(i * 60).slice(0, 16)},${i % 30 ? 0.5 : -9999}`);
+  expect(read(text)).toMatchObject({ asked: [], series: ['electricity import 2025-01-01 2025-01-31 348.00'] });
 });
