@@ -21,7 +21,7 @@ const EXCUSED = [
 /** A custom said as one, which is no figure of this home. */
 const CUSTOM = 'A home uses 5 to 60 kWh of electricity a day';
 
-export interface Shown {
+interface Shown {
   /** The words around the amount. */
   readonly words: string;
   readonly amount: string;
@@ -31,14 +31,14 @@ export interface Shown {
   readonly place: number;
 }
 
-export interface Places {
+interface Places {
   readonly shown: readonly Shown[];
   /** How many ways each place has; they are marked `data-way="place:index"`. */
   readonly ways: readonly number[];
 }
 
 /** Marks the ways of the window and answers the amounts with the place each stands in. */
-export function findAmounts(page: Page, root = 'body'): Promise<Places> {
+function findAmounts(page: Page, root = 'body'): Promise<Places> {
   return page.evaluate(
     ({ WAYS, CUSTOM, excused, root }) => {
       const MONTHS =
@@ -140,11 +140,33 @@ export function findAmounts(page: Page, root = 'body'): Promise<Places> {
 }
 
 /** Every number in an open working, with the rounding of its kind. */
-export function numbersIn(text: string): { readonly value: number; readonly slack: number }[] {
+function numbersIn(text: string): { readonly value: number; readonly slack: number }[] {
   return [...text.matchAll(/\d[\d,]*(?:\.(\d+))?/g)].map(([number, decimals]) => ({
     value: Number(number.replaceAll(',', '')),
     slack: 0.5 * 10 ** -(decimals?.length ?? 0),
   }));
+}
+
+/** What the working behind one way says. Opened and closed within the page: a mouse opens figures elsewhere. */
+function readWorking(page: Page, place: number, index: number): Promise<string> {
+  return page.evaluate(async (way) => {
+    const MOST_MS = 60_000;
+    const begun = performance.now();
+    const until = async (holds: () => boolean) => {
+      while (!holds()) {
+        if (performance.now() - begun > MOST_MS) throw new Error(`the working behind ${way} does not come or go`);
+        await new Promise((turn) => setTimeout(turn));
+      }
+    };
+    document.querySelector<HTMLElement>(way)!.click();
+    await until(() => document.querySelector('dialog[open]') !== null);
+    const dialog = document.querySelector('dialog[open]')!;
+    const text = dialog.textContent ?? '';
+    // As Esc does.
+    dialog.dispatchEvent(new Event('cancel', { cancelable: true }));
+    await until(() => !dialog.isConnected);
+    return text;
+  }, `[data-way-${place}="${index}"]`);
 }
 
 /** What no working lists: amounts without a way, and amounts that their place's workings do not come to. */
@@ -154,13 +176,10 @@ export async function findUnexplained(page: Page, root = 'body'): Promise<string
   for (const [place, count] of ways.entries()) {
     const wanting = new Set(shown.filter((one) => one.place === place));
     for (let index = 0; index < count && wanting.size > 0; index++) {
-      // What a mouse can reach is seen where every figure is opened; here it is what the working says.
-      await page.locator(`[data-way-${place}="${index}"]`).evaluate((way: HTMLElement) => way.click());
-      const numbers = numbersIn((await page.getByRole('dialog').last().textContent()) ?? '');
+      const numbers = numbersIn(await readWorking(page, place, index));
       for (const one of wanting) {
         if (numbers.some(({ value, slack }) => Math.abs(value - one.value) <= slack + one.slack)) wanting.delete(one);
       }
-      await page.keyboard.press('Escape');
     }
     for (const { words, amount } of wanting) faults.push(`not listed: ${amount} in “${words}”`);
   }

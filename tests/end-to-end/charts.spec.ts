@@ -6,15 +6,6 @@ import { findInaccessible, findTextOutside } from './inspect.ts';
 // With evidence, a written estimate and a bill check, so that every kind of picture has something to draw.
 test.use({ sampleName: 'mill-lane' });
 
-async function forEachStage(page: Page, look: (stage: string) => Promise<void>): Promise<void> {
-  await page.getByRole('link', { name: 'Mill Lane' }).click();
-  for (const stage of STAGES) {
-    await openStage(page, stage);
-    await expect(page.getByRole('main').getByRole('heading').first()).toBeVisible();
-    await look(stage);
-  }
-}
-
 /** The pictures in sight that can be saved; by their place, since the words on their buttons change with what they show. */
 async function chartsOf(page: Page): Promise<Locator[]> {
   const all = await page.locator('figure.chart').all();
@@ -45,74 +36,68 @@ function readCsv(text: string): string[][] {
 }
 const asInCsv = (cell: string) => cell.replaceAll('−', '-');
 
-test('every picture gives its figures as a table, by key and by button, and as files', async ({ desk }) => {
+/** Every picture in sight gives its figures as a table, by key and by button, and as files; answers their names. */
+async function takeEachChart(desk: Page, reader: Page, stage: string): Promise<string[]> {
   const seen: string[] = [];
-  // A window of its own reads the files, since the desk's own lets no foreign style in.
-  const reader = await desk.context().newPage();
-  await forEachStage(desk, async (stage) => {
-    for (const chart of await chartsOf(desk)) {
-      const menu = chart.locator('.chart-take > summary');
-      const name = ((await menu.textContent()) ?? '').replace(/^.*: /, '');
-      await menu.click();
-      const at = `${stage}, ${name}`;
-      const picture = chart.getByRole('img').first();
-      expect((await picture.getAttribute('aria-label'))?.length, `${at}: a sentence as its name`).toBeGreaterThan(20);
+  for (const chart of await chartsOf(desk)) {
+    const menu = chart.locator('.chart-take > summary');
+    const name = ((await menu.textContent()) ?? '').replace(/^.*: /, '');
+    await menu.click();
+    const at = `${stage}, ${name}`;
+    const picture = chart.getByRole('img').first();
+    expect((await picture.getAttribute('aria-label'))?.length, `${at}: a sentence as its name`).toBeGreaterThan(20);
 
-      await picture.focus();
-      await desk.keyboard.press('t');
-      const table = chart.getByRole('table');
-      await expect(table, at).toBeVisible();
-      await expect(chart.getByRole('region', { name: 'as a table' }), `${at}: the stop stays`).toBeFocused();
-      const byKey = await cellsOf(table);
-      expect(byKey.length, at).toBeGreaterThan(1);
-      expect(
-        byKey.every((row) => row[0] !== ''),
-        `${at}: every row has its name`,
-      ).toBe(true);
-      await desk.keyboard.press('t');
-      await expect(table).toBeHidden();
-      await chart.getByRole('button', { name: /^As a table/ }).click();
-      expect(await cellsOf(table), at).toEqual(byKey);
-      const figures = await download(desk, chart.getByRole('button', { name: /^Save figures/ }));
-      expect(figures.name).toMatch(/^[a-z0-9-]+\.csv$/);
-      const read = readCsv(figures.bytes.toString()).map((row) => row.map((cell) => cell.replace(/^'/, '')));
-      expect(read, at).toEqual(byKey.map((row) => row.map(asInCsv)));
-      await chart.getByRole('button', { name: /^As a picture/ }).click();
+    await picture.focus();
+    await desk.keyboard.press('t');
+    const table = chart.getByRole('table');
+    await expect(table, at).toBeVisible();
+    await expect(chart.getByRole('region', { name: 'as a table' }), `${at}: the stop stays`).toBeFocused();
+    const byKey = await cellsOf(table);
+    expect(byKey.length, at).toBeGreaterThan(1);
+    expect(
+      byKey.every((row) => row[0] !== ''),
+      `${at}: every row has its name`,
+    ).toBe(true);
+    await desk.keyboard.press('t');
+    await expect(table).toBeHidden();
+    await chart.getByRole('button', { name: /^As a table/ }).click();
+    expect(await cellsOf(table), at).toEqual(byKey);
+    const figures = await download(desk, chart.getByRole('button', { name: /^Save figures/ }));
+    expect(figures.name).toMatch(/^[a-z0-9-]+\.csv$/);
+    const read = readCsv(figures.bytes.toString()).map((row) => row.map((cell) => cell.replace(/^'/, '')));
+    expect(read, at).toEqual(byKey.map((row) => row.map(asInCsv)));
+    await chart.getByRole('button', { name: /^As a picture/ }).click();
 
-      const saved = await download(desk, chart.getByRole('button', { name: /^Save picture/ }));
-      const svg = saved.bytes.toString();
-      expect(saved.name).toMatch(/^[a-z0-9-]+\.svg$/);
-      expect(svg, at).not.toContain('var(');
-      const drawn = await reader.evaluate((text) => {
-        const root = new DOMParser().parseFromString(text, 'image/svg+xml').documentElement;
-        return { name: root.nodeName, marks: root.querySelectorAll('rect, circle, path, line').length };
-      }, svg);
-      expect(drawn.name, at).toBe('svg');
-      expect(drawn.marks, at).toBeGreaterThan(2);
-      seen.push(name);
-    }
-  });
-  await reader.close();
-  console.log(`  Pictures: ${seen.join('; ')}.`);
-  expect(new Set(seen).size).toBeGreaterThanOrEqual(7);
-});
+    const saved = await download(desk, chart.getByRole('button', { name: /^Save picture/ }));
+    const svg = saved.bytes.toString();
+    expect(saved.name).toMatch(/^[a-z0-9-]+\.svg$/);
+    expect(svg, at).not.toContain('var(');
+    const drawn = await reader.evaluate((text) => {
+      const root = new DOMParser().parseFromString(text, 'image/svg+xml').documentElement;
+      return { name: root.nodeName, marks: root.querySelectorAll('rect, circle, path, line').length };
+    }, svg);
+    expect(drawn.name, at).toBe('svg');
+    expect(drawn.marks, at).toBeGreaterThan(2);
+    seen.push(name);
+  }
+  return seen;
+}
 
-test('on paper no button stands, and every picture still does', async ({ desk }) => {
-  await forEachStage(desk, async (stage) => {
-    const pictures = await desk.locator('.chart-picture:visible').count();
-    await desk.emulateMedia({ media: 'print' });
-    const left = await desk
-      .locator('button:visible, input[type="range"]:visible')
-      .evaluateAll((buttons) =>
-        buttons.filter((button) => !button.matches('.figure-link')).map((button) => button.textContent),
-      );
-    expect.soft(left, `${stage}: buttons on paper`).toEqual([]);
-    // Paper may show more: a folded finding opens there.
-    await expect.poll(() => desk.locator('.chart-picture:visible').count()).toBeGreaterThanOrEqual(pictures);
-    if (stage === 'Running cost') await takePicture(desk, 'print-running-cost');
-    await desk.emulateMedia({ media: 'screen' });
-  });
-});
+/** On paper no button stands, and every picture still does. */
+async function expectOnPaper(desk: Page, stage: string): Promise<void> {
+  const pictures = await desk.locator('.chart-picture:visible').count();
+  await desk.emulateMedia({ media: 'print' });
+  const left = await desk
+    .locator('button:visible, input[type="range"]:visible')
+    .evaluateAll((buttons) =>
+      buttons.filter((button) => !button.matches('.figure-link')).map((button) => button.textContent),
+    );
+  expect.soft(left, `${stage}: buttons on paper`).toEqual([]);
+  // Paper may show more: a folded finding opens there.
+  await expect.poll(() => desk.locator('.chart-picture:visible').count()).toBeGreaterThanOrEqual(pictures);
+  if (stage === 'Running cost') await takePicture(desk, 'print-running-cost');
+  await desk.emulateMedia({ media: 'screen' });
+}
 
 /** All that can be pressed, filled in or read as a heading, by its name. */
 const offered = (page: Page): Promise<string[]> =>
@@ -126,39 +111,62 @@ const offered = (page: Page): Promise<string[]> =>
       }),
   );
 
-test('enlarged to 200 %, nothing is lost and nothing scrolls sideways', async ({ desk }) => {
+/** Enlarged to 200 %, nothing is lost and nothing scrolls sideways. */
+async function expectWholeEnlarged(desk: Page, stage: string): Promise<void> {
   const [whole, half] = [
     { width: 1280, height: 800 },
     { width: 640, height: 400 },
   ];
-  await forEachStage(desk, async (stage) => {
-    await desk.setViewportSize(whole!);
-    await comeToRest(desk);
-    const before = await offered(desk);
-    await desk.setViewportSize(half!);
-    await comeToRest(desk);
-    expect.soft(await offered(desk), stage).toEqual(before);
-    expect.soft(await findTextOutside(desk), stage).toEqual([]);
-    await takePicture(desk, `zoom-${stage.toLowerCase().replaceAll(' ', '-')}`);
-  });
-});
+  await comeToRest(desk);
+  const before = await offered(desk);
+  await desk.setViewportSize(half!);
+  await comeToRest(desk);
+  expect.soft(await offered(desk), stage).toEqual(before);
+  expect.soft(await findTextOutside(desk), stage).toEqual([]);
+  await takePicture(desk, `zoom-${stage.toLowerCase().replaceAll(' ', '-')}`);
+  await desk.setViewportSize(whole!);
+}
 
-test('in the colours of the person every mark still stands out', async ({ desk }) => {
+/** In the colours of the person every mark still stands out, and a dark button keeps its letters. */
+async function expectOwnColours(desk: Page, stage: string): Promise<void> {
   await desk.emulateMedia({ forcedColors: 'active' });
-  await forEachStage(desk, async (stage) => {
-    expect.soft(await findInaccessible(desk), stage).toEqual([]);
-    const faint = await desk.locator('.chart-picture svg').evaluateAll((pictures) =>
-      pictures.map((picture) => {
-        const paper = getComputedStyle(document.body).backgroundColor;
-        const marks = [...picture.querySelectorAll('rect, circle, path, line')].filter((mark) => {
-          const { fill, stroke } = getComputedStyle(mark);
-          const drawn = (colour: string) => colour !== 'none' && colour !== paper && colour !== 'rgba(0, 0, 0, 0)';
-          return drawn(stroke) || (drawn(fill) && mark.tagName !== 'line');
-        });
-        return marks.length;
-      }),
-    );
-    for (const marks of faint) expect.soft(marks, `${stage}: marks that differ from the paper`).toBeGreaterThan(2);
-    await takePicture(desk, `forced-colours-${stage.toLowerCase().replaceAll(' ', '-')}`);
-  });
+  expect.soft(await findInaccessible(desk), stage).toEqual([]);
+  const faint = await desk.locator('.chart-picture svg').evaluateAll((pictures) =>
+    pictures.map((picture) => {
+      const paper = getComputedStyle(document.body).backgroundColor;
+      const marks = [...picture.querySelectorAll('rect, circle, path, line')].filter((mark) => {
+        const { fill, stroke } = getComputedStyle(mark);
+        const drawn = (colour: string) => colour !== 'none' && colour !== paper && colour !== 'rgba(0, 0, 0, 0)';
+        return drawn(stroke) || (drawn(fill) && mark.tagName !== 'line');
+      });
+      return marks.length;
+    }),
+  );
+  for (const marks of faint) expect.soft(marks, `${stage}: marks that differ from the paper`).toBeGreaterThan(2);
+  await takePicture(desk, `forced-colours-${stage.toLowerCase().replaceAll(' ', '-')}`);
+  if (stage === 'Running cost') {
+    // Else the browser lays a plate in the colour of the paper behind letters of that same colour.
+    await expect(desk.getByRole('button', { name: 'Show the customer' })).toHaveCSS('forced-color-adjust', 'none');
+  }
+  await desk.emulateMedia({ forcedColors: 'none' });
+}
+
+test('every picture on every stage: on paper, enlarged, in the person’s own colours, as a table and as files', async ({
+  desk,
+}) => {
+  const seen: string[] = [];
+  // A window of its own reads the files, since the desk's own lets no foreign style in.
+  const reader = await desk.context().newPage();
+  await desk.getByRole('link', { name: 'Mill Lane' }).click();
+  for (const stage of STAGES) {
+    await openStage(desk, stage);
+    await expect(desk.getByRole('main').getByRole('heading').first()).toBeVisible();
+    await expectOnPaper(desk, stage);
+    await expectWholeEnlarged(desk, stage);
+    await expectOwnColours(desk, stage);
+    seen.push(...(await takeEachChart(desk, reader, stage)));
+  }
+  await reader.close();
+  console.log(`  Pictures: ${seen.join('; ')}.`);
+  expect(new Set(seen).size).toBeGreaterThanOrEqual(7);
 });

@@ -4,16 +4,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, startHost, takePicture, test, watchFaults } from './host.ts';
 
-test.use({ sampleName: null });
-
 test('a copy onto a stick, a new machine, everything back', async ({ page: oldPage, context, dataFolder }) => {
-  test.slow();
   let page = oldPage;
   const oldFaults = watchFaults(page);
   const stick = mkdtempSync(join(tmpdir(), 'plainwarmth-stick-'));
   mkdirSync(join(stick, 'homes'));
   const phrase = 'four words on paper';
-  const old = await startHost(dataFolder, 'larch-rise');
+  const old = await startHost(dataFolder);
   await page.goto(`${old.url}`);
   await page.getByRole('link', { name: 'Copies', exact: true }).click();
   await expect(page.getByText('No copy has been saved yet.')).toBeVisible();
@@ -42,7 +39,7 @@ test('a copy onto a stick, a new machine, everything back', async ({ page: oldPa
   rmSync(dataFolder, { recursive: true });
   mkdirSync(dataFolder);
 
-  const fresh = await startHost(dataFolder, null);
+  const fresh = await startHost(dataFolder);
   page = await context.newPage();
   const faults = watchFaults(page);
   picker = page.getByRole('dialog');

@@ -1,8 +1,8 @@
 /** The application as a person has it: the loopback host on an empty data folder, and a window on it. */
 import { type ChildProcess, spawn } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { test as base, expect, type Locator, type Page } from '@playwright/test';
 import type { Call } from '../../src/desk/contract.ts';
 import { callOverHttp } from '../../src/screens/desk-http.ts';
@@ -26,7 +26,7 @@ export interface Host {
 const NODE = process.env.PLAINWARMTH_NODE ?? process.execPath;
 
 /** Starts the host on a data folder; the sample goes into an empty one only. */
-export async function startHost(dataFolder: string, sampleName: string | null = 'larch-rise'): Promise<Host> {
+export async function startHost(dataFolder: string, sampleName: string | null = null): Promise<Host> {
   const child = spawn(
     NODE,
     [
@@ -59,6 +59,22 @@ export async function startHost(dataFolder: string, sampleName: string | null = 
   };
 }
 
+/** Puts an invented household into a folder as a first start does; done once in a run of the tests, for whoever copies it. */
+async function putSample(sampleName: string, kept: string): Promise<void> {
+  if (existsSync(kept)) return;
+  mkdirSync(dirname(kept), { recursive: true });
+  const made = mkdtempSync(`${kept}-`);
+  const host = await startHost(made, sampleName);
+  await host.call('household.list', {});
+  await host.stop();
+  try {
+    renameSync(made, kept);
+  } catch {
+    // The other worker was here first.
+    rmSync(made, { recursive: true });
+  }
+}
+
 function ended(child: ChildProcess, signal: NodeJS.Signals): Promise<void> {
   return new Promise((done) => {
     if (child.exitCode !== null || child.signalCode !== null) return done();
@@ -68,7 +84,7 @@ function ended(child: ChildProcess, signal: NodeJS.Signals): Promise<void> {
 }
 
 interface Options {
-  /** The invented household that the host starts with; null starts empty. */
+  /** The invented household that lies in the data folder; null leaves it empty. */
   readonly sampleName: string | null;
 }
 interface Fixtures {
@@ -91,14 +107,19 @@ export function watchFaults(page: Page): string[] {
 
 export const test = base.extend<Options & Fixtures>({
   sampleName: ['larch-rise', { option: true }],
-  // biome-ignore lint/correctness/noEmptyPattern: Playwright reads the names of what a fixture needs from this pattern
-  dataFolder: async ({}, use) => {
+  dataFolder: async ({ sampleName }, use, { project }) => {
     const folder = mkdtempSync(join(tmpdir(), 'plainwarmth-'));
+    if (sampleName !== null) {
+      // Emptied at the start of each run.
+      const kept = join(project.outputDir, 'samples', sampleName);
+      await putSample(sampleName, kept);
+      cpSync(kept, folder, { recursive: true });
+    }
     await use(folder);
     rmSync(folder, { recursive: true, force: true });
   },
-  host: async ({ dataFolder, sampleName }, use) => {
-    const host = await startHost(dataFolder, sampleName);
+  host: async ({ dataFolder }, use) => {
+    const host = await startHost(dataFolder);
     await use(host);
     await host.stop();
   },
@@ -163,8 +184,9 @@ export async function openStage(page: Page, name: string): Promise<void> {
   await comeToRest(page);
 }
 
-/** Keeps a picture of the screen among the test output. */
+/** Keeps a picture of the screen among the test output, where somebody asked for pictures to look at. */
 export async function takePicture(page: Page, name: string): Promise<void> {
+  if (process.env.PLAINWARMTH_PICTURES !== '1') return;
   mkdirSync(pictures, { recursive: true });
   await page.screenshot({ path: join(pictures, `${name}.png`) });
 }

@@ -64,7 +64,7 @@ test('Help says version and date, where all lies, and ends the program', async (
 test('a start after an update ends the one that began before it', async ({ host, dataFolder }) => {
   const note = JSON.parse(readFileSync(noteOf(dataFolder), 'utf8')) as { version: string };
   writeFileSync(noteOf(dataFolder), JSON.stringify({ ...note, version: '0.0.1' }));
-  const newer = await startHost(dataFolder, null);
+  const newer = await startHost(dataFolder);
   expect(newer.url).not.toBe(host.url);
   expect((await newer.call('household.list', {})).map(({ name }) => name)).toEqual(['Larch Rise']);
   await expect(host.call('app.read', {})).rejects.toMatchObject({ code: 'host-gone' });
@@ -72,7 +72,7 @@ test('a start after an update ends the one that began before it', async ({ host,
 });
 
 test('the installed program quits by command, and says when there is nothing to quit', async ({ dataFolder }) => {
-  const host = await startHost(dataFolder, null);
+  const host = await startHost(dataFolder);
   const quit = installed(['quit', '--data', dataFolder]);
   expect([await quit.ended, quit.said().trim()]).toEqual([0, 'Plainwarmth has ended.']);
   expect(existsSync(noteOf(dataFolder))).toBe(false);

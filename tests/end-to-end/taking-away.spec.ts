@@ -3,15 +3,16 @@ import { crc32 } from 'node:zlib';
 import { smallPng } from '../unit/desk/logos.ts';
 import { chooseFile, download, expect, keepEstimate, openStage, test, waitUntilKept, writeFile } from './host.ts';
 
-test.describe('a picture', () => {
-  test.beforeEach(async ({ desk }) => {
-    await desk.getByRole('link', { name: 'Larch Rise' }).click();
-    await openStage(desk, 'Running cost');
-  });
+test('a picture is saved as dots, copied, and where the browser lets no one copy it says so', async ({
+  desk,
+  host,
+}) => {
+  await desk.getByRole('link', { name: 'Larch Rise' }).click();
+  await openStage(desk, 'Running cost');
+  const chart = desk.locator('figure.chart').first();
+  await chart.locator('.chart-take > summary').click();
 
-  test('is saved as dots, whole and twice as fine as the screen', async ({ desk }) => {
-    const chart = desk.locator('figure.chart').first();
-    await chart.locator('.chart-take > summary').click();
+  await test.step('whole and twice as fine as the screen', async () => {
     const drawn = (await chart.locator('svg').first().boundingBox())!;
     const { name, bytes } = await download(desk, chart.getByRole('button', { name: /^Save as PNG/ }));
     expect(name).toMatch(/^[a-z0-9-]+\.png$/);
@@ -24,24 +25,20 @@ test.describe('a picture', () => {
     expect(bytes.readUInt32BE(bytes.length - 4)).toBe(crc32(Buffer.from('IEND')));
   });
 
-  test('goes into the clipboard as a picture, and a line says so', async ({ desk, host }) => {
+  await test.step('into the clipboard as a picture, and a line says so', async () => {
     await desk.context().grantPermissions(['clipboard-read', 'clipboard-write'], { origin: new URL(host.url).origin });
-    const chart = desk.locator('figure.chart').first();
-    await chart.locator('.chart-take > summary').click();
     await chart.getByRole('button', { name: /^Copy picture/ }).click();
     await expect(chart.getByRole('status')).toHaveText('The picture is in the clipboard.');
     const kinds = await desk.evaluate(async () => (await navigator.clipboard.read()).flatMap(({ types }) => types));
     expect(kinds).toContain('image/png');
   });
 
-  test('that the browser does not let be copied says what to do instead', async ({ desk }) => {
+  await test.step('a picture that the browser does not let be copied says what to do instead', async () => {
     await desk.evaluate(() => {
       Object.defineProperty(navigator, 'clipboard', {
         value: { write: () => Promise.reject(new DOMException('no', 'NotAllowedError')) },
       });
     });
-    const chart = desk.locator('figure.chart').first();
-    await chart.locator('.chart-take > summary').click();
     await chart.getByRole('button', { name: /^Copy picture/ }).click();
     await expect(chart.getByRole('status')).toHaveText(/Save it as PNG instead/);
   });
@@ -73,7 +70,7 @@ test('the logo of the installer is shown, printed on the paper, and taken away a
   expect(await page()).not.toContain(address);
 });
 
-test('a page left out of the walk stays out, and comes back', async ({ desk }) => {
+test('a page left out of the walk stays out, comes back, and may stand elsewhere', async ({ desk }) => {
   await desk.getByRole('link', { name: 'Larch Rise' }).click();
   await openStage(desk, 'Running cost');
   await desk.getByRole('button', { name: 'Show the customer' }).click();
@@ -97,30 +94,11 @@ test('a page left out of the walk stays out, and comes back', async ({ desk }) =
   await desk.getByText(`Pages shown: ${all - 1} of ${all}`).click();
   await source.check();
   await expect(counter).toHaveText(`1 of ${all}`);
-});
 
-test('the pages of the walk in another order', async ({ desk }) => {
-  await desk.getByRole('link', { name: 'Larch Rise' }).click();
-  await openStage(desk, 'Running cost');
-  await desk.getByRole('button', { name: 'Show the customer' }).click();
-  // A key counts once the walk is there.
-  await expect(desk.getByText(/^1 of \d+$/)).toBeVisible();
-  await desk.keyboard.press('n');
-  await desk.getByText(/^Pages shown/).click();
-  await desk.getByRole('button', { name: /^Earlier ?: What it would cost/ }).click();
-  await expect(desk.getByRole('heading', { level: 1 })).toHaveText(/^Your heating and hot water would cost/);
-  await desk.getByRole('button', { name: 'Next', exact: true }).click();
-  await expect(desk.getByRole('heading', { level: 1 })).toHaveText(/^Larch Rise: heating and hot water cost/);
-});
-
-test('the press that takes every what-if back keeps the focus', async ({ desk }) => {
-  await desk.getByRole('link', { name: 'Larch Rise' }).click();
-  await openStage(desk, 'Running cost');
-  await desk.getByRole('slider').first().press('ArrowRight');
-  const reset = desk.getByRole('button', { name: /^Reset/ });
-  await expect(reset).toBeEnabled();
-  await reset.focus();
-  await desk.keyboard.press('Enter');
-  await expect(reset).toHaveAttribute('aria-disabled', 'true');
-  await expect(reset).toBeFocused();
+  await test.step('another order', async () => {
+    await desk.getByRole('button', { name: /^Earlier ?: What it would cost/ }).click();
+    await expect(desk.getByRole('heading', { level: 1 })).toHaveText(/^Your heating and hot water would cost/);
+    await desk.getByRole('button', { name: 'Next', exact: true }).click();
+    await expect(desk.getByRole('heading', { level: 1 })).toHaveText(/^Larch Rise: heating and hot water cost/);
+  });
 });

@@ -7,7 +7,7 @@ import { backup } from '../../../src/host/backup-command.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
 import { unlockCopy } from '../../../src/store/locked-copy.ts';
 import { openSqliteStore } from '../../../src/store/sqlite-store.ts';
-import { runApart } from '../store/run-apart.ts';
+import { whileOpenApart } from '../store/run-apart.ts';
 
 let folder: string;
 let stick: string;
@@ -90,15 +90,9 @@ test.each([
 
 test('while Plainwarmth is open it is said, and nothing is touched', async () => {
   fill('old');
-  const path = JSON.stringify(join(folder, 'old', 'plainwarmth.sqlite'));
-  const command = JSON.stringify(join(import.meta.dirname, '../../../src/host/backup-command.ts'));
-  const { said } = runApart(`
-    const store = openSqliteStore(${path});
-    const { spawnSync } = await import('node:child_process');
-    const line = "import { backup } from ${command.replaceAll('"', "'")};" +
-      "process.exitCode = await backup(['check', '--data', process.env.DATA], { out: console.log, err: console.log, today: '2026-11-25' });";
-    const { stdout, status } = spawnSync(process.execPath, ['--input-type=module-typescript', '-e', line],
-      { encoding: 'utf8', env: { ...process.env, DATA: ${JSON.stringify(join(folder, 'old'))} } });
-    console.log(status, stdout);`);
-  expect(said).toMatch(/^2 The data in .* is open in another Plainwarmth/);
+  const path = join(folder, 'old', 'plainwarmth.sqlite');
+  await whileOpenApart(path, async () => {
+    const { code, out, err } = await run('old', 'check');
+    expect([code, out, err]).toEqual([2, '', expect.stringMatching(/^The data in .* is open in another Plainwarmth/)]);
+  });
 });

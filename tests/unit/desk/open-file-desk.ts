@@ -1,5 +1,5 @@
 /** A desk on a store in a file, as on a computer of its own. */
-import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Call } from '../../../src/desk/contract.ts';
@@ -20,6 +20,30 @@ export interface Machine {
   close(): void;
 }
 
+const NOW = { today: () => '2026-11-25', now: () => '2026-11-25T10:00:00.000Z' };
+
+/** Data folders with an invented household, each made once in this process for whoever copies it. */
+const samples = new Map<string, Promise<string>>();
+const samplesFolder = mkdtempSync(join(tmpdir(), 'plainwarmth-samples-'));
+process.once('exit', () => rmSync(samplesFolder, { recursive: true, force: true }));
+
+function folderWith(sample: string): Promise<string> {
+  const made = samples.get(sample) ?? makeFolderWith(sample);
+  samples.set(sample, made);
+  return made;
+}
+
+async function makeFolderWith(sample: string): Promise<string> {
+  const folder = join(samplesFolder, sample);
+  mkdirSync(folder);
+  const store = openSqliteStore(join(folder, 'plainwarmth.sqlite'));
+  let last = 0;
+  const newId = () => `${sample}-${++last}`;
+  await loadSample(join(import.meta.dirname, '../../../sample-bills', sample), { store, ...NOW, newId });
+  store.close();
+  return folder;
+}
+
 /** Everything of one test lies in one folder, which `remove` takes away. */
 export function makeMachines(name: string) {
   const folder = mkdtempSync(join(tmpdir(), `plainwarmth-${name}-`));
@@ -37,8 +61,7 @@ export function makeMachines(name: string) {
     opened.push(store);
     const ports: DeskPorts = {
       store,
-      today: () => '2026-11-25',
-      now: () => '2026-11-25T10:00:00.000Z',
+      ...NOW,
       newId: () => `${machine}-${++last}`,
       printPdf: null,
       readEvidence,
@@ -59,15 +82,8 @@ export function makeMachines(name: string) {
     open,
     /** With an invented household, its files and its written estimate. */
     async openWithSample(machine: string, sample = 'larch-rise'): Promise<Machine> {
-      const one = open(machine);
-      const clock = { today: () => '2026-11-25', now: () => '2026-11-25T10:00:00.000Z' };
-      const newId = () => `${machine}-${sample}-${++last}`;
-      await loadSample(join(import.meta.dirname, '../../../sample-bills', sample), {
-        store: one.store,
-        ...clock,
-        newId,
-      });
-      return one;
+      cpSync(await folderWith(sample), folderOf(machine), { recursive: true });
+      return open(machine);
     },
     remove() {
       for (const store of opened) store.close();

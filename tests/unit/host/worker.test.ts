@@ -75,7 +75,7 @@ async function refusalOf(work: Promise<unknown>): Promise<DeskError> {
 
 describe('an import in the desk’s thread', () => {
   test('reads, tells how far it is, is stopped at every stage, leaves nothing behind, and goes through again', async () => {
-    const bytes = meterFile(8);
+    const bytes = meterFile(4);
     const { fileId } = await desk
       .call('file.offer', { fileName: 'long.csv', bytes })
       .then((x) => x as { fileId: string });
@@ -206,7 +206,7 @@ describe('files that are too large', () => {
 });
 
 test('a heavy file holds up nobody else, and its reading can be stopped', async () => {
-  const bytes = meterFile(14);
+  const bytes = meterFile(8);
   const small = meterFile(1);
   const offer = async (fileName: string, file: Uint8Array) =>
     (await desk.call('file.offer', { fileName, bytes: file })) as { fileId: string };

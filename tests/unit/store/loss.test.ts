@@ -1,6 +1,7 @@
 import {
   chmodSync,
   copyFileSync,
+  cpSync,
   existsSync,
   mkdtempSync,
   readFileSync,
@@ -14,7 +15,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
 import { openSqliteStore } from '../../../src/store/sqlite-store.ts';
 import { StoreFault } from '../../../src/store/store-fault.ts';
@@ -32,10 +33,12 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(folder, { recursive: true }));
 
+let killedFolder: string;
 /** Three households in the file, then three more in the log only, and a kill. */
-function fillAndKill(): void {
+beforeAll(() => {
+  killedFolder = mkdtempSync(join(tmpdir(), 'plainwarmth-loss-'));
   const killed = runApart(`
-    const open = () => openSqliteStore(${JSON.stringify(path)});
+    const open = () => openSqliteStore(${JSON.stringify(join(killedFolder, 'plainwarmth.sqlite'))});
     const first = open();
     for (const id of ['a', 'b', 'c']) first.createHousehold(emptyHousehold(id, id), NOW);
     first.close();
@@ -43,6 +46,12 @@ function fillAndKill(): void {
     for (const id of ['d', 'e', 'f']) second.createHousehold(emptyHousehold(id, id), NOW);
     die();`);
   expect([killed.signal, killed.said]).toEqual(['SIGKILL', '']);
+});
+afterAll(() => rmSync(killedFolder, { recursive: true }));
+
+/** The folder as that kill left it. */
+function fillAndKill(): void {
+  cpSync(killedFolder, folder, { recursive: true });
   expect(statSync(log).size).toBeGreaterThan(0);
 }
 

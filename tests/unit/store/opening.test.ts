@@ -11,6 +11,7 @@ import { MIGRATIONS, type Migration } from '../../../src/store/migrations.ts';
 import { openDatabase } from '../../../src/store/open-database.ts';
 import { openSqliteStore } from '../../../src/store/sqlite-store.ts';
 import { StoreFault } from '../../../src/store/store-fault.ts';
+import { runApart } from './run-apart.ts';
 
 const NOW = '2026-11-25T10:00:00.000Z';
 let folder: string;
@@ -78,11 +79,7 @@ describe('a damaged database is set aside, never written over', () => {
 
 test('a second process on the same file is refused, and let in when the first is gone', () => {
   const first = openSqliteStore(path);
-  const opener = `
-    import { openSqliteStore } from ${JSON.stringify(join(import.meta.dirname, '../../../src/store/sqlite-store.ts'))};
-    try { openSqliteStore(${JSON.stringify(path)}); console.log('opened') } catch (error) { console.log(error.message) }`;
-  const second = spawnSync(process.execPath, ['--input-type=module-typescript', '-e', opener], { encoding: 'utf8' });
-  expect(second.stdout.trim()).toBe(`in-use: ${path}`);
+  expect(runApart(`openSqliteStore(${JSON.stringify(path)});`).said).toBe(`in-use: ${path}`);
   const script = `const D=require('better-sqlite3');const d=new D(${JSON.stringify(path)},{timeout:50});
     try{d.prepare('SELECT count(*) FROM households').get();console.log('read')}catch(e){console.log(e.code)}`;
   expect(spawnSync(process.execPath, ['-e', script], { encoding: 'utf8' }).stdout.trim()).toBe('SQLITE_BUSY');
@@ -91,13 +88,9 @@ test('a second process on the same file is refused, and let in when the first is
 });
 
 test('what was kept before a process was killed is there afterwards', () => {
-  const script = `
-    import { openSqliteStore } from ${JSON.stringify(join(import.meta.dirname, '../../../src/store/sqlite-store.ts'))};
-    import { emptyHousehold } from ${JSON.stringify(join(import.meta.dirname, '../../../src/model/shapes/household.ts'))};
-    const store = openSqliteStore(${JSON.stringify(path)});
-    store.createHousehold(emptyHousehold('h', 'Kept'), '${NOW}');
-    process.kill(process.pid, 'SIGKILL');`;
-  const killed = spawnSync(process.execPath, ['--input-type=module-typescript', '-e', script], { encoding: 'utf8' });
+  const killed = runApart(`
+    openSqliteStore(${JSON.stringify(path)}).createHousehold(emptyHousehold('h', 'Kept'), NOW);
+    die();`);
   expect(killed.signal).toBe('SIGKILL');
   const store = openSqliteStore(path);
   expect(store.readHousehold('h')?.household.name).toBe('Kept');

@@ -1,6 +1,6 @@
 /** Every figure that opens its working: the sum is there, its inputs carry their grade, and it comes to what was shown. */
 import type { Locator, Page } from '@playwright/test';
-import { expect, keepEstimate, openStage, STAGES, test, walkThrough } from './host.ts';
+import { expect } from './host.ts';
 
 const GRADE = /^(measured|estimated|assumed)/;
 
@@ -40,14 +40,32 @@ function slackOf(size: number, decimals: string | undefined, isMoney: boolean, i
 const isNear = (shown: Amount, exact: Amount) =>
   Math.abs(Math.abs(shown.value) - Math.abs(exact.value)) <= shown.slack + exact.slack;
 
-/** What is wrong with one working as it stands open; empty when nothing is. */
-async function findFaults(working: Locator): Promise<string[]> {
+interface Read {
+  readonly formula: string;
+  readonly origins: readonly string[];
+  readonly results: readonly string[];
+  readonly text: string;
+  readonly isInSight: boolean;
+}
+
+/** A working that stands open. */
+const read = (working: Locator): Promise<Read> =>
+  working.evaluate((element) => {
+    const texts = (selector: string) =>
+      [...element.querySelectorAll(selector)].map(({ textContent }) => textContent ?? '');
+    return {
+      formula: texts('.working-formula')[0] ?? '',
+      origins: texts('.working-origin'),
+      results: texts('.working-result'),
+      text: element.textContent ?? '',
+      isInSight: element.checkVisibility() && element.getBoundingClientRect().height > 0,
+    };
+  });
+
+/** What is wrong with one working; empty when nothing is. */
+function findFaults({ formula, origins, text, isInSight }: Read): string[] {
   const faults: string[] = [];
-  const { formula, origins, text } = await working.evaluate((element) => ({
-    formula: element.querySelector('.working-formula')?.textContent ?? '',
-    origins: [...element.querySelectorAll('.working-origin')].map(({ textContent }) => textContent ?? ''),
-    text: element.textContent ?? '',
-  }));
+  if (!isInSight) faults.push('not to be seen');
   if (!/\S{3}/.test(formula)) faults.push('no formula');
   if (origins.length === 0) faults.push('no input');
   for (const origin of origins) {
@@ -58,19 +76,19 @@ async function findFaults(working: Locator): Promise<string[]> {
   return faults;
 }
 
-async function openEachFigure(page: Page, where: string): Promise<number> {
+/** Opens every figure of the stage with the mouse and closes its working with Esc; answers how many there are. */
+export async function openEachFigure(page: Page, where: string): Promise<number> {
   const figures = page.getByRole('main').locator('button.figure-link');
-  const count = await figures.count();
-  for (let index = 0; index < count; index++) {
-    const figure = figures.nth(index);
-    const shown = ((await figure.textContent()) ?? '').trim();
+  const all = await figures.evaluateAll((buttons) =>
+    buttons.map((button) => ({ shown: (button.textContent ?? '').trim(), isSpoken: !button.closest('table') })),
+  );
+  const dialog = page.locator('dialog[open]');
+  for (const [index, { shown, isSpoken }] of all.entries()) {
     const at = `${where}: ${shown}`;
-    await figure.click();
-    const dialog = page.getByRole('dialog');
-    await expect(dialog, at).toBeVisible();
-    expect.soft(await findFaults(dialog), at).toEqual([]);
-    const result = (await dialog.locator('.working-result').first().textContent()) ?? '';
-    const isSpoken = await figure.evaluate((element) => !element.closest('table'));
+    await figures.nth(index).click();
+    const working = await read(dialog);
+    expect.soft(findFaults(working), at).toEqual([]);
+    const result = working.results[0] ?? '';
     const [exact] = amountsIn(result);
     expect.soft(exact, `${at} opens ${result}`).toBeDefined();
     // A count of futures stands on a difference that is a sum of its own; a whole sentence may name more than the sum.
@@ -79,38 +97,15 @@ async function openEachFigure(page: Page, where: string): Promise<number> {
       expect.soft(near, `${at} opens ${result}`).toBe(true);
     }
     await page.keyboard.press('Escape');
-    await expect(dialog).toBeHidden();
-    await expect(figure).toBeFocused();
+    await expect(dialog).toHaveCount(0);
+    await expect(figures.nth(index)).toBeFocused();
   }
-  return count;
+  return all.length;
 }
 
-for (const [folder, name] of [
-  ['larch-rise', 'Larch Rise'],
-  ['mill-lane', 'Mill Lane'],
-] as const) {
-  test.describe(name, () => {
-    test.use({ sampleName: folder });
-    test(`${name}: every figure on every stage opens a sum that comes to it`, async ({ desk, host }) => {
-      const { id } = (await host.call('household.list', {}))[0]!;
-      if ((await host.call('household.open', { id })).estimates.length === 0) {
-        await keepEstimate(host, id);
-      }
-      await desk.getByRole('link', { name }).click();
-      const counts: string[] = [];
-      for (const stage of STAGES) {
-        await openStage(desk, stage);
-        counts.push(`${stage} ${await openEachFigure(desk, stage)}`);
-      }
-      console.log(`  Figures opened: ${counts.join(', ')}.`);
-    });
-  });
-}
-
-test('every figure in the table of running costs opens a sum', async ({ desk }) => {
-  await desk.getByRole('link', { name: 'Larch Rise' }).click();
-  await openStage(desk, 'Running cost');
-  const table = desk.getByRole('table', { name: /A year, at/ });
+/** Every figure in the table of running costs opens a sum. */
+export async function expectSumsInTable(page: Page): Promise<void> {
+  const table = page.getByRole('table', { name: /A year, at/ });
   const cells = await table.getByRole('cell').all();
   const without: string[] = [];
   for (const cell of cells) {
@@ -120,29 +115,24 @@ test('every figure in the table of running costs opens a sum', async ({ desk }) 
   // The heat pump, what stands here now and the nearest other machine: units, three parts, cost and carbon of each.
   expect(cells).toHaveLength(3 * 6);
   expect(without, 'figures without a working').toEqual([]);
-});
+}
 
-test('every page of the walk-through says how we know', async ({ desk }) => {
-  await desk.getByRole('link', { name: 'Larch Rise' }).click();
-  await openStage(desk, 'Running cost');
-  await walkThrough(desk, async (number) => {
-    await desk.getByRole('button', { name: 'How we know' }).click();
-    const dialog = desk.getByRole('dialog');
-    const workings = dialog.locator('.panel-inside > .working');
-    expect(await workings.count(), `page ${number}`).toBeGreaterThan(0);
-    for (const working of await workings.all()) {
-      expect
-        .soft(await findFaults(working), `page ${number}: ${await working.locator('h3').first().textContent()}`)
-        .toEqual([]);
-    }
-    // The amount that the page says in its sentence is the result of one of them.
-    if ([1, 2].includes(number)) {
-      const said = amountsIn((await desk.getByRole('heading', { level: 1 }).textContent()) ?? '', true);
-      const results = (await dialog.locator('.working-result').allTextContents()).flatMap((text) => amountsIn(text));
-      const near = said.some((amount) => results.some((exact) => isNear(amount, exact)));
-      expect.soft(near, `page ${number} says ${said.map(({ value }) => value).join(', ')}`).toBe(true);
-    }
-    await desk.keyboard.press('Escape');
-    await expect(dialog).toBeHidden();
-  });
-});
+/** The page of the walk-through that is open says how we know. */
+export async function expectHowWeKnow(page: Page, number: number): Promise<void> {
+  await page.getByRole('button', { name: 'How we know' }).click();
+  const dialog = page.locator('dialog[open]');
+  const workings = await Promise.all((await dialog.locator('.panel-inside > .working').all()).map(read));
+  expect(workings.length, `page ${number}`).toBeGreaterThan(0);
+  for (const working of workings) {
+    expect.soft(findFaults(working), `page ${number}: ${working.text.slice(0, 60)}`).toEqual([]);
+  }
+  // The amount that the page says in its sentence is the result of one of them.
+  if ([1, 2].includes(number)) {
+    const said = amountsIn((await page.getByRole('heading', { level: 1 }).textContent()) ?? '', true);
+    const results = (await dialog.locator('.working-result').allTextContents()).flatMap((text) => amountsIn(text));
+    const near = said.some((amount) => results.some((exact) => isNear(amount, exact)));
+    expect.soft(near, `page ${number} says ${said.map(({ value }) => value).join(', ')}`).toBe(true);
+  }
+  await page.keyboard.press('Escape');
+  await expect(dialog).toHaveCount(0);
+}
