@@ -1,5 +1,16 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
+
+/** What takes long begins first, so that no process waits for the other at the end. */
+const LONG = /prove\/small-proofs|desk\/copies|host\/worker|intake\/dialects/;
+class LongestFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const sorted = await super.sort(files);
+    const isLong = ({ moduleId }: TestSpecification) => LONG.test(moduleId);
+    return [...sorted.filter(isLong), ...sorted.filter((file) => !isLong(file))];
+  }
+}
 
 export default defineConfig({
   plugins: [react()],
@@ -11,6 +22,7 @@ export default defineConfig({
     pool: 'forks',
     isolate: false,
     maxWorkers: '100%',
+    sequence: { sequencer: LongestFirst },
     setupFiles: ['tests/unit/leave-no-trace.ts'],
     // A fault is told by what is found; the time only ends what hangs, on a busy machine too.
     testTimeout: 180_000,
