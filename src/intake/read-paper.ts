@@ -307,6 +307,16 @@ function ask(
     book.add('paper-fuel-left-asked', 'question', { found: namesOf(over.open) });
   if (over.money.length > 0)
     book.add('paper-money-left-out', 'note', { count: over.money.length, found: namesOf(over.money) });
+  // What does not come out goes first: put right, it often answers the rest.
+  const against = [
+    ...values.filter(({ state }) => state === 'contradicted').map(({ sums }) => sums[0]!),
+    ...sections.flatMap(recomputed),
+  ];
+  if (against.length > 0 && !said.asPrinted)
+    book.add('paper-contradicted-asked', 'question', {
+      count: against.length,
+      found: [...new Set(against)].slice(0, 3).join('; '),
+    });
   const left = values.filter(({ state }) => state === 'read');
   const open = left.filter(({ kind }) => !KEPT_APART.has(kind));
   if (open.length > 0 && !said.looked)
@@ -319,15 +329,6 @@ function ask(
     book.add('paper-meaning-asked', 'question', {
       count: guessed.length,
       found: fewOf(guessed),
-    });
-  const against = [
-    ...values.filter(({ state }) => state === 'contradicted').map(({ sums }) => sums[0]!),
-    ...sections.flatMap(recomputed),
-  ];
-  if (against.length > 0 && !said.asPrinted)
-    book.add('paper-contradicted-asked', 'question', {
-      count: against.length,
-      found: [...new Set(against)].slice(0, 3).join('; '),
     });
   if (sections.some(({ made }) => !made) && !book.list().some(({ weight }) => weight === 'question'))
     book.add('paper-no-bill', 'refusal');

@@ -5,7 +5,7 @@ import { phrase, say } from './say.ts';
 import { carrierName } from './systems.ts';
 
 const NAMES: Readonly<Record<PaperValue['kind'], string>> = {
-  fuel: phrase('fuel'),
+  fuel: phrase('kind of energy'),
   period: phrase('days of the bill'),
   opening: phrase('earlier reading'),
   closing: phrase('later reading'),

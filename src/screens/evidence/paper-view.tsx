@@ -1,5 +1,5 @@
 /** A bill on paper before it is kept: the page beside what was read, each value with what proves it. */
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import type { IntakeChoices, PaperReading, PaperRepair, PaperValue } from '../../intake/intake.ts';
 import { paperStateWords, paperValueName, paperValueText } from '../../words/paper.ts';
 import { say } from '../../words/say.ts';
@@ -11,6 +11,8 @@ export function PaperView(props: {
   readonly paper: PaperReading;
   readonly choices: IntakeChoices;
   readonly onChoose: (part: IntakeChoices) => void;
+  /** Questions about it. */
+  readonly children: ReactNode;
 }) {
   const { paper, choices, onChoose } = props;
   const [shown, setShown] = useState<string | null>(null);
@@ -72,6 +74,13 @@ export function PaperView(props: {
         ))}
       </div>
       <div className="paper-values">
+        {props.children}
+        {paper.values.some(({ kind }) => kind === 'period') ? null : (
+          <div className="fields">
+            <DayField label={say('First day of the bill')} value={said.from ?? ''} onDay={(from) => settle({ from })} />
+            <DayField label={say('First day after it')} value={said.to ?? ''} onDay={(to) => settle({ to })} />
+          </div>
+        )}
         <p className="quiet">{countsWords(paper.values)}</p>
         <table>
           <thead>
@@ -86,12 +95,6 @@ export function PaperView(props: {
             ))}
           </tbody>
         </table>
-        {paper.values.some(({ kind }) => kind === 'period') ? null : (
-          <div className="fields">
-            <DayField label={say('First day of the bill')} value={said.from ?? ''} onDay={(from) => settle({ from })} />
-            <DayField label={say('First day after it')} value={said.to ?? ''} onDay={(to) => settle({ to })} />
-          </div>
-        )}
         <label className="small">
           <input
             type="checkbox"

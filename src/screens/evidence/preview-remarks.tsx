@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import type { IntakeChoices, IntakePreview } from '../../intake/intake.ts';
 import type { Remark } from '../../model/shapes/evidence.ts';
 import { remarkSentence } from '../../words/remarks.ts';
@@ -6,12 +7,18 @@ import { answersTo } from './remark-answers.ts';
 
 const SHOWN_NOTES = 6;
 
-/** Refusals and questions, each question with its answers beside it. */
+/** Refusals and questions, each question with its answers beside it; `oneByOne` where something else has to stay in sight. */
 export function PreviewQuestions(props: {
   readonly preview: IntakePreview;
+  readonly oneByOne?: boolean;
   readonly onChoose: (part: IntakeChoices) => void;
 }) {
   const { remarks } = props.preview;
+  const [turn, setTurn] = useState(0);
+  const questions = ofWeight(remarks, 'question');
+  const count = questions.length;
+  // An answered question is gone, so that the next one has its number.
+  const shown = props.oneByOne ? questions.slice(turn % Math.max(1, count)).slice(0, 1) : questions;
   return (
     <>
       {ofWeight(remarks, 'refusal').map((remark) => (
@@ -29,7 +36,7 @@ export function PreviewQuestions(props: {
           </div>
         </div>
       ))}
-      {ofWeight(remarks, 'question').map((remark) => (
+      {shown.map((remark) => (
         <div className="ask" key={keyOf(remark)}>
           <p>{remarkSentence(remark)}</p>
           <div className="actions">
@@ -44,6 +51,14 @@ export function PreviewQuestions(props: {
               </button>
             ))}
           </div>
+          {props.oneByOne && count > 1 ? (
+            <p className="quiet small">
+              {say('Question {number} of {count}', { number: (turn % count) + 1, count })}{' '}
+              <button type="button" className="plain" onClick={() => setTurn((turn + 1) % count)}>
+                {say('Another question first')}
+              </button>
+            </p>
+          ) : null}
         </div>
       ))}
     </>

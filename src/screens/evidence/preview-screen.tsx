@@ -80,11 +80,13 @@ export function PreviewScreen(props: PreviewProps) {
       )}
       {preview === null ? null : (
         <>
-          <PreviewQuestions preview={preview} onChoose={view.choose} />
           {preview.paper ? (
-            <PaperView paper={preview.paper} choices={view.choices} onChoose={view.choose} />
+            <PaperView paper={preview.paper} choices={view.choices} onChoose={view.choose}>
+              <PreviewQuestions oneByOne preview={preview} onChoose={view.choose} />
+            </PaperView>
           ) : (
             <>
+              <PreviewQuestions preview={preview} onChoose={view.choose} />
               <FirstDaysFigure preview={preview} />
               <PreviewFacts preview={preview} />
             </>

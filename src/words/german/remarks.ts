@@ -181,7 +181,7 @@ export const REMARKS: Catalogue = {
   '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. The newer import counts. Remove it if the older is right.':
     '{file} sagt über {count, plural, one {# Tag} other {# Tage}} etwas anderes als {names}, {days}{effect, select, none {} less {: {energy} weniger} other {: {energy} mehr}}. Der neuere Import zählt. Nehmen Sie ihn zurück, wenn der ältere stimmt.',
   '{at}: does the bill include its last day, {names}? We counted it in. Choose the other if bills overlap by a day.':
-    '{at}: Gehört der letzte Tag, {names}, zur Rechnung? Wir haben ihn mitgezählt. Wählen Sie das andere, wenn sich Rechnungen um einen Tag überschneiden.',
+    '{at}: Gehört der letzte Tag, {names}, zur Rechnung? Wir haben ihn mitgezählt. Wählen Sie die andere Antwort, wenn sich Rechnungen um einen Tag überschneiden.',
   '{at} overlaps the bill before it from {from} to {to}, {count, plural, one {# day} other {# days}}{effect, select, none {} other {, about {energy}}}. Correct a date, or leave one of the bills out.':
     '{at} überschneidet sich mit der Rechnung davor vom {from} bis {to}, {count, plural, one {# Tag} other {# Tage}}{effect, select, none {} other {, etwa {energy}}}. Berichtigen Sie ein Datum, oder lassen Sie eine der Rechnungen weg.',
   '{file} has no bill from {from} to {to}, {count, plural, one {# day} other {# days}}{effect, select, none {} other {, about {energy}}}. Add the missing bill if you have it.':
@@ -459,11 +459,11 @@ export const REMARKS: Catalogue = {
   '{said, select, yes {{file} says that its prices hold VAT, but no sum on it shows how much.} other {{file} shows no VAT that fits its sums.}} Say whether the prices hold it.':
     '{said, select, yes {{file} sagt, dass die Preise die Mehrwertsteuer enthalten, doch keine Summe zeigt, wie viel.} other {{file} zeigt keine Mehrwertsteuer, die zu den Summen passt.}} Sagen Sie, ob die Preise sie enthalten.',
   '{count, plural, one {One value is read, and no sum on the page proves it} other {# values are read, and no sum on the page proves them}}: {names}. Compare with the paper, and correct what is wrong by a click on the page.':
-    '{count, plural, one {Ein Wert ist gelesen, doch keine Summe auf der Seite beweist ihn} other {# Werte sind gelesen, doch keine Summe auf der Seite beweist sie}}: {names}. Vergleichen Sie mit dem Papier und berichtigen Sie durch einen Klick auf die Seite, was falsch ist.',
+    '{count, plural, one {Ein Wert ist nur gelesen, keine Summe auf der Seite bestätigt ihn} other {# Werte sind nur gelesen, keine Summe auf der Seite bestätigt sie}}: {names}. Vergleichen Sie mit dem Papier und berichtigen Sie durch einen Klick auf die Seite, was falsch ist.',
   'What {names} {count, plural, one {stands} other {stand}} for was guessed from the place, since no word says it. Compare with the paper.':
-    'Wofür {names} {count, plural, one {steht} other {stehen}}, ist aus der Stelle erraten, denn kein Wort sagt es. Vergleichen Sie mit dem Papier.',
+    'Wofür {names} {count, plural, one {steht} other {stehen}}, haben wir aus der Stelle erraten, denn es steht nicht dabei. Vergleichen Sie mit dem Papier.',
   '{count, plural, one {A sum on the paper does not come out} other {# sums on the paper do not come out}}: {names}. A number may be misread, rounded, or wrong on the paper. Correct it by a click on the page, or keep it as printed.':
-    '{count, plural, one {Eine Summe auf dem Papier geht nicht auf} other {# Summen auf dem Papier gehen nicht auf}}: {names}. Eine Zahl kann falsch gelesen, gerundet oder auf dem Papier falsch sein. Berichtigen Sie sie durch einen Klick auf die Seite oder behalten Sie sie wie gedruckt.',
+    '{count, plural, one {Eine Summe auf dem Papier geht nicht auf} other {# Summen auf dem Papier gehen nicht auf}}: {names}. Vielleicht ist eine Zahl falsch gelesen, gerundet oder falsch gedruckt. Berichtigen Sie sie durch einen Klick auf die Seite, oder speichern Sie sie wie gedruckt.',
   '{column} of {file} says {expected}, but its mean is {words}, which would be no weather of a home. Confirm or choose the unit.':
     '{column} von {file} nennt {expected}, aber der Mittelwert ist {words}; das wäre kein Wetter einer Wohnung. Bestätigen oder wählen Sie die Einheit.',
   '{column} of {file} counts pulses. We took {expected} of them for one kWh. Give the number printed on the meter.':
