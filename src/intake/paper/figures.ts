@@ -122,7 +122,7 @@ const NO_NUMBERS: readonly RegExp[] = [
   /\p{L}[\p{L}\d]*-?\d[\p{L}\d-]*/gu,
 ];
 const UNITS =
-  /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|¢|£|€|\$|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>kWh|therms?|ccf|units?|einheit|days?|tag|jour|dag|giorno|día|months?|monat|mois|maand|mes[ei]?|years?|jahr|jaar|an|a\b)|(?<energy>kWh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<days>days?|tagen?|tage|nights?|jours?|dagen|giorni|días)|(?<months>months?|monaten?|monate|mois|maanden?|mes[ei]s?|mesi)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
+  /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|¢|£|€|\$|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>kWh|therms?|ccf|units?|einheit|days?|tag|jour|dag|giorno|día|months?|monat|mois|maand|mes[ei]?|years?|jahr|jaar|an|a\b)|(?<energy>kWh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<days>days?|tagen?|tage|nights?|jours?|dagen|giorni|días)|(?<months>months?|monat(?:en?)?|mois|maanden?|mes[ei]s?|mesi)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
 const NUMBER =
   /(?<![\p{L}\d.,/])(?<open>[-−–+] ?|\()?(?<money>£|€|\$|EUR |GBP )? ?(?<minus>[-−–])?(?<body>\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€$]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+|(?<=\p{Ll} \d{1,3})(?:[ \u00a0\u202f]\d{3})+(?= ?kWh))?)(?![\d])/gu;
 

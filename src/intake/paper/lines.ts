@@ -291,7 +291,7 @@ export function contradictedLines(
   const fuelOf = fuelFinder(rows);
   return rows.flatMap(({ figures, words }) => {
     const free = figures.filter((one) => !taken.has(one));
-    const amounts = free.filter(({ kind, decimals }) => kind === 'money' && decimals === 2);
+    const amounts = free.filter((one) => isMoney(one) && one.decimals === 2);
     const prices = free.filter(({ kind }) => kind === 'price');
     const quantities = figures.filter(({ kind }) => kind === 'energy' || kind === 'days');
     const [amount, price, quantity] = [amounts[0], prices[0], quantities[0]];
