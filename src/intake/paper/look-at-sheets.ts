@@ -29,6 +29,7 @@ interface Look {
 export function lookAtSheets(sheets: readonly Sheet[], recognise: Recognise, zone: string): Looks {
   const flats = sheets.map((sheet) => ('points' in sheet ? sheet : undefined));
   const pictures = new Map<Grey, string>();
+  const seenBefore: (readonly SeenWord[])[] = [];
   let language: Language = /^Europe\/(Berlin|Busingen|Vienna|Zurich|Vaduz)$/.test(zone) ? 'deu' : 'eng';
   const left: PageMode[] = ['block', 'sparse'];
   let first = true;
@@ -63,7 +64,8 @@ export function lookAtSheets(sheets: readonly Sheet[], recognise: Recognise, zon
 
   async function lookAt(at: number, flat: Grey, mode: PageMode, tell: Progress): Promise<Page> {
     let upright = flat;
-    let seen = await recognise(flat, { mode, language }, tell);
+    const sure = mode === 'sparse' ? sureLines(seenBefore[at] ?? []) : [];
+    let seen = await recognise(whitened(flat, sure), { mode, language }, tell);
     if (first && surenessOf(seen) < UPRIGHT && countOf([seen], ENGLISH) + countOf([seen], GERMAN) < COMMON_WORDS) {
       const turned = turnQuarters(flat, 2);
       const others = await recognise(turned, { mode, language }, tell);
@@ -73,8 +75,31 @@ export function lookAtSheets(sheets: readonly Sheet[], recognise: Recognise, zon
       }
     }
     if (!pictures.has(upright)) pictures.set(upright, asDataUrl(upright));
-    return { ...pageOfWords(upright, seen), picture: pictures.get(upright)! };
+    seenBefore[at] = seen;
+    // The lines of each look have numbers of their own.
+    const others = Math.max(0, ...seen.map(({ line }) => line)) + 1;
+    const all = [...seen, ...sure.map((word) => ({ ...word, line: word.line + others }))];
+    return { ...pageOfWords(upright, all), picture: pictures.get(upright)! };
   }
+}
+
+/** A word that is read as surely as that, of 100, is not looked at again. */
+const SURE = 85;
+/** Lines of nothing but sure words without a number: a second look costs time and cannot better them. */
+const sureLines = (words: readonly SeenWord[]): readonly SeenWord[] =>
+  [...Map.groupBy(words, ({ line }) => line).values()]
+    .filter((own) => own.every(({ text, sure }) => sure >= SURE && !/[\d£€%]/.test(text)))
+    .flat();
+
+/** The picture without some of its words. */
+function whitened(picture: Grey, words: readonly SeenWord[]): Grey {
+  if (words.length === 0) return picture;
+  const points = picture.points.slice();
+  for (const { x, y, width, height } of words) {
+    for (let row = y; row < Math.min(picture.height, y + height); row++)
+      points.fill(255, row * picture.width + x, row * picture.width + Math.min(picture.width, x + width));
+  }
+  return { ...picture, points };
 }
 
 /** Mean sureness of the letters; dirt between the lines is short. */
