@@ -14,6 +14,8 @@ export interface PageTexts {
   readonly sender: string;
   readonly greeting: string;
   readonly heading: string;
+  /** A danger at the machine, a paragraph of its own; empty where there is none. */
+  readonly urgent: string;
   readonly opening: string;
   /** Lists under a heading each; an empty one has none. */
   readonly lists: readonly (readonly string[])[];
@@ -78,6 +80,7 @@ export function pageHeight(texts: PageTexts): number {
     Math.max(LEAST_SENDER, senderLines(texts.sender) * SENDER_LINE) +
     heightOf(texts.greeting, TYPE.greeting) +
     heightOf(texts.heading, TYPE.heading) +
+    (texts.urgent === '' ? 0 : heightOf(texts.urgent, TYPE.opening)) +
     heightOf(texts.opening, TYPE.opening) +
     sum(lists.flat().map((text) => heightOf(text, TYPE.item, PAPER_WIDTH - LIST_INDENT))) +
     (lists.length + 1) * LIST_HEAD +

@@ -1,4 +1,5 @@
 import type { LetterNames } from '../../model/shapes/household.ts';
+import { checkSentence } from '../../words/check.ts';
 import {
   knownSentences,
   leaveItSentence,
@@ -24,7 +25,10 @@ import { dangerAtPlant } from './plant-section.tsx';
 export function HomePage({ parts, names }: { readonly parts: LetterParts; readonly names: Required<LetterNames> }) {
   const { settings, writtenOn } = parts;
   const room = fitPage((tried) => textsOf(parts, names, tried), settings.paper);
-  const { sender, greeting, heading, opening, lists, steps, endings, signature } = textsOf(parts, names, room);
+  const texts = textsOf(parts, names, room);
+  const { sender, greeting, heading, urgent, opening, lists, steps, endings, signature } = texts;
+  const headline = checkSentence(parts.check);
+  const [before, after] = opening.split(headline);
   const [known = [], unknown = []] = lists;
   return (
     <section className="first">
@@ -39,7 +43,12 @@ export function HomePage({ parts, names }: { readonly parts: LetterParts; readon
       </div>
       <p className="greeting">{greeting}</p>
       <h1>{heading}</h1>
-      <p className="say">{opening}</p>
+      {urgent === '' ? null : <p className="say urgent">{urgent}</p>}
+      <p className="say">
+        {before}
+        <strong>{headline}</strong>
+        {after}
+      </p>
       <Sentences heading={say('What we know')} sentences={known} />
       <Sentences heading={say('What we do not know yet')} sentences={unknown} />
       <h3>{say('What happens next')}</h3>
@@ -75,12 +84,12 @@ export function HomePage({ parts, names }: { readonly parts: LetterParts; readon
 function textsOf(parts: LetterParts, names: Required<LetterNames>, room: LetterRoom): PageTexts {
   const { check, settings, estimatedOn, writtenOn } = parts;
   const danger = dangerAtPlant(parts);
-  const urgent = danger ? [urgentSentence(danger.date, danger.said)] : [];
   return {
     sender: senderText(settings) || `${names.ringName}\n${names.ringTelephone}`,
     greeting: letterGreeting(names),
     heading: letterHeading(check),
-    opening: [...urgent, letterThanks(estimatedOn), letterVerdict(check)].join(' '),
+    urgent: danger ? urgentSentence(danger.date, danger.said) : '',
+    opening: `${letterThanks(estimatedOn)} ${letterVerdict(check)}`,
     lists: [knownSentences(check, room), letterUnknowns(check).slice(0, room.unknown)],
     steps: letterSteps(check, writtenOn, room, danger !== null).map((step) => ({
       who: stepWho(step),

@@ -1,16 +1,21 @@
 /** A written estimate held against a later bill: the verdict first, then where the difference comes from. */
 
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { daysBetween } from '../../model/calendar/civil.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
+import { judgePlant } from '../../model/judge-plant.ts';
 import type { BillCheck, BillCheckInput } from '../../model/shapes/bill-check.ts';
+import { referenceOf } from '../../reference/index.ts';
+import { siteTables } from '../../reference/site-tables.ts';
 import { checkSentence, doubtSentences, fairSentence } from '../../words/check.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
+import { siteSummary } from '../../words/site-readings.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
+import { newestFirst } from '../site/visits.ts';
 import { describeFailure } from '../state/describe-failure.ts';
 import { BillForm } from './bill-form.tsx';
 import { dayBefore, estimateInForce } from './bills.ts';
@@ -21,6 +26,25 @@ import { KeptChecks } from './kept-checks.tsx';
 import { LetterButtons } from './letter-buttons.tsx';
 import './check.css';
 import { Refused } from '../shared/refused.tsx';
+
+/** What the newest visit to the plant found that cannot wait stands before any bill. */
+function PlantDanger() {
+  const { household, series, today } = useHousehold();
+  const said = useMemo(() => {
+    const [visit] = newestFirst(household.siteReadings ?? []);
+    if (!visit) return null;
+    const check = judgePlant({ household, series, reference: referenceOf(household), asOf: today }, siteTables).judge(
+      visit,
+    );
+    const isDanger = check.causes.some(({ level }) => level === 'danger');
+    return isDanger ? `${longDate(visit.date)}: ${siteSummary(check)}` : null;
+  }, [household, series, today]);
+  return said === null ? null : (
+    <p className="refusal" role="alert">
+      {said}
+    </p>
+  );
+}
 
 export function CheckStage() {
   const { household, estimates, checks, reload, tell, goTo } = useHousehold();
@@ -71,6 +95,7 @@ export function CheckStage() {
     <>
       {shown ? (
         <>
+          <PlantDanger />
           <StageHead sentence={checkSentence(shown)}>
             {fairSentence(shown)} {sayBill(shown)}{' '}
             <HowWeKnow find={() => [checkWorking(shown)]} about={say('this check')} plain />

@@ -8,6 +8,7 @@ const page =
     sender: 'Hill & Daughters',
     greeting: 'Dear Mrs Miller,',
     heading,
+    urgent: '',
     opening: 'Thank you for telling us.',
     lists: [
       lines(room.parts + room.findings, 'What is known.'),
