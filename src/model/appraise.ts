@@ -46,28 +46,36 @@ export interface AppraisedYears extends BehindComparison {
   readonly yearsPence: ReadonlyMap<SystemName, Float64Array> | null;
 }
 
-/** The same with the possible years themselves, so that two cases can be held against each other year by year. */
-export function appraiseYears({
-  household,
-  series,
-  reference,
-  asOf,
-  whatIf,
-  draws = USUAL_DRAWS,
-}: AppraiseInput): AppraisedYears {
+/** A home with its heat and its machine, before any price: the same whichever tariff is tried. */
+export type HomeBeforePrices = ReturnType<typeof homeBeforePrices>;
+
+export function homeBeforePrices({ household, series, reference, asOf, whatIf }: AppraiseInput) {
   const found = findRegion(household.home, reference);
   const year = typicalYear(found.region, commonYear(asOf), household.zone);
   const withWhatIf = whatIf ? { whatIf } : {};
   const estimated = estimateDemand({ household, series, reference, year, ...withWhatIf });
-  const { demand, climate } = estimated;
+  const { demand } = estimated;
   const heat = { household, demand, reference, year, spaceShare: estimated.heatBySlot.spaceShare };
   const machine = reckonEitherWay({ ...heat, ...withWhatIf });
+  const presentMachine = whatIf?.flowC === undefined ? {} : { presentMachine: reckonEitherWay(heat) };
+  return { found, year, estimated, machine, presentMachine };
+}
+
+/**
+ * The same with the possible years themselves, so that two cases can be held against each other year by year; `home` where
+ * it is known from another tariff.
+ */
+export function appraiseYears(input: AppraiseInput, home = homeBeforePrices(input)): AppraisedYears {
+  const { household, series, reference, asOf, whatIf, draws = USUAL_DRAWS } = input;
+  const { found, year, estimated, machine, presentMachine } = home;
+  const withWhatIf = whatIf ? { whatIf } : {};
+  const { demand, climate } = estimated;
   const prices = choosePrices({ household, reference, asOf, ...withWhatIf });
   const compared = compare({
     household,
     demand,
     machine,
-    ...(whatIf?.flowC === undefined ? {} : { presentMachine: reckonEitherWay(heat) }),
+    ...presentMachine,
     prices,
     reference,
     slots: year.slots,

@@ -3,6 +3,7 @@ import { appraise } from '../../src/model/appraise.ts';
 import { balanceHome } from '../../src/model/balance/balance-home.ts';
 import { shapley } from '../../src/model/bill-gap/shapley.ts';
 import { type YearSlots, yearSlots } from '../../src/model/calendar/zone.ts';
+import { compareTariffs } from '../../src/model/choices/compare-tariffs.ts';
 import { fitSignature } from '../../src/model/demand/signature.ts';
 import { reckonLifetime } from '../../src/model/lifetime/reckon-lifetime.ts';
 import { OFFERED } from '../../src/model/shapes/heating.ts';
@@ -76,6 +77,27 @@ const reckon = (draws: number, flowC?: number) => {
   if (answer.prices.electricity.name !== fiveBands().name) throw new Error('the comparison left the tariff aside');
   return answer.systems.reduce((sum, { cost }) => sum + cost.value, 0);
 };
+
+const MORE_TARIFFS = 20;
+
+/** Two prices, in which no hour of a day is better than another, so that no hours are searched for. */
+function byMonth(place: number): Tariff {
+  const tariff = fiveBands();
+  const winter = { months: [10, 11, 12, 1, 2, 3], from: '00:00', to: '24:00' };
+  const bands = [
+    { name: 'winter', pencePerKWh: 30 + place / 10, times: [winter] },
+    { name: 'summer', pencePerKWh: 20, times: 'rest' as const },
+  ];
+  return { ...tariff, id: `bench-${place}`, versions: [{ ...tariff.versions[0]!, bands }] };
+}
+
+function chooseAmong(count: number): number {
+  const tariffs = Array.from({ length: count }, (_, place) => byMonth(place));
+  const household = { ...benchHousehold(), tariffs, prices: {} };
+  const { costs } = compareTariffs({ household, series: [], reference, asOf: '2026-11-25', draws: 0 })!;
+  if (costs.length !== count + 1) throw new Error('a tariff was left aside');
+  return costs.reduce((sum, { whole }) => sum + whole.value, 0);
+}
 
 /** Energy of so many systems, one value a half-hour. */
 function yearsOf(count: number, slots: YearSlots): Float64Array[] {
@@ -296,6 +318,16 @@ export function modelBench(): BenchRow[] {
       value: medianPerCall(() => shapley(ESTIMATED, ACTUAL, gapCost)[0]!, 200),
       unit: 'ms',
       peer: { what: 'the 256 costs alone by a plain loop', value: medianPerCall(costOneByOne, 200) },
+    },
+    {
+      what: 'one more tariff by the month on the whole home and every way of heating, no draws',
+      value: (medianPerCall(() => chooseAmong(1 + MORE_TARIFFS)) - medianPerCall(() => chooseAmong(1))) / MORE_TARIFFS,
+      unit: 'ms',
+      peer: {
+        what: 'heat pump and other use of the home priced half-hour by half-hour, and nothing else',
+        value: medianPerCall(() => priceOneByOne(byMonth(0), slots, years.slice(0, 2))),
+      },
+      aim: 1,
     },
     ...fullWayBench(benchHousehold, medianPerCall),
   ];

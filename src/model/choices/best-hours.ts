@@ -14,7 +14,7 @@ import type { BestHoursCost } from '../shapes/tariff-choice.ts';
 import { CYLINDER_LITRES, HOT_C } from '../shapes/usual-home.ts';
 import { penceBySlot, rateBuckets } from '../tariff/slot-price.ts';
 import { type SharedSpreads, simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
-import type { OwnEquipment } from './roof-battery-car.ts';
+import { type OwnEquipment, sumOf } from './roof-battery-car.ts';
 
 /** Cold water, °C, and the share of a cylinder's heat that comes out hot. Common practice, no source. */
 const COLD_C = 10;
@@ -155,20 +155,18 @@ function penceBehindBattery(
   return pence;
 }
 
-const sum = (values: Float64Array): number => values.reduce((total, one) => total + one, 0);
-
 /** The hours that cost the whole home least, of those searched for at several worths of the sun and with the battery's prices. */
 function bestAtHome(plain: HoursInput, terms: YearTerms, { own, otherKWh, priceUnits }: OwnHome): Found {
   const { pencePerKWh } = plain;
   const atHome = { otherKWh, ...(own.sunKWh ? { madeKWh: own.sunKWh } : {}), sunPence: own.exportPence };
   const balanced = (loadKWh: Float64Array) => {
     const balance = balanceHome({ ...own, loadKWh, pencePerKWh });
-    return { ...balance, pence: priceUnits(balance.boughtKWh) - sum(balance.soldKWh) * own.exportPence };
+    return { ...balance, pence: priceUnits(balance.boughtKWh) - sumOf(balance.soldKWh) * own.exportPence };
   };
   const { battery, sunKWh } = own;
   const first = bestHoursOf({ ...plain, atHome });
   const { space, water } = first.electricity!.usual;
-  const scale = { space: terms.spaceKWh / sum(space), water: terms.waterKWh / sum(water) };
+  const scale = { space: terms.spaceKWh / sumOf(space), water: terms.waterKWh / sumOf(water) };
   const loadWith = (ofRooms: Float64Array, ofWater: Float64Array, times = { space: 1, water: 1 }) =>
     otherKWh.map((kWh, i) => {
       const heat = (ofRooms[i]! * scale.space || 0) * times.space + (ofWater[i]! * scale.water || 0) * times.water;
@@ -178,7 +176,7 @@ function bestAtHome(plain: HoursInput, terms: YearTerms, { own, otherKWh, priceU
   const usual = balanced(usualKWh);
   const others: HoursInput[] = [];
   if (battery && sunKWh) {
-    const storedPence = battery.roundTripShare * (sum(pencePerKWh) / pencePerKWh.length);
+    const storedPence = battery.roundTripShare * (sumOf(pencePerKWh) / pencePerKWh.length);
     if (storedPence > own.exportPence) others.push({ ...plain, atHome: { ...atHome, sunPence: storedPence } });
   }
   if (battery?.fromNight) {

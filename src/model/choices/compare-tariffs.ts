@@ -1,5 +1,12 @@
 /** Which tariff suits this home: everything it would buy priced on each of its tariffs, in the same possible years. */
-import { type AppraisedYears, type AppraiseInput, appraiseYears, USUAL_DRAWS } from '../appraise.ts';
+import {
+  type AppraisedYears,
+  type AppraiseInput,
+  appraiseYears,
+  type HomeBeforePrices,
+  homeBeforePrices,
+  USUAL_DRAWS,
+} from '../appraise.ts';
 import { carByHalfHour } from '../balance/car-by-half-hour.ts';
 import type { YearSlots } from '../calendar/zone.ts';
 import { tenAndNinety } from '../chance/quantiles.ts';
@@ -23,7 +30,7 @@ import { findRegion } from '../weather/region.ts';
 import { cheapestHours, daysFromMonths, sharesOfSlots } from '../year/share-out.ts';
 import { typicalYear } from '../year/typical-year.ts';
 import { type HeatAndMachine, type HoursOn, heatAndMachine, hoursOn, savingOf } from './best-hours.ts';
-import { changeByEquipment, factsOfRoof, layEquipment, type OwnEquipment } from './roof-battery-car.ts';
+import { changeByEquipment, factsOfRoof, layEquipment, type OwnEquipment, sumOf } from './roof-battery-car.ts';
 
 /** A tariff that can be priced, with the household on it and the year that the heat pump then has. */
 interface Priced {
@@ -49,6 +56,7 @@ interface Home {
   readonly own: OwnEquipment | null;
   /** What it uses beside heating by half-hour, kWh. */
   readonly restBySlot: Float64Array;
+  readonly beforePrices: HomeBeforePrices;
   readonly heat: () => HeatAndMachine;
   /** The other kind of machine at the same emitters, as the comparison has it. */
   readonly otherHeat: () => HeatAndMachine;
@@ -76,6 +84,7 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
     restBySlot: restBySlot(rest, slots, reference.homeHours.byMonth),
     slots,
     own: layEquipment(household, region, slots, reference, asOf),
+    beforePrices: homeBeforePrices(input),
     heat: keepOne(() => heatAndMachine(heatOfHousehold(input), series)),
     otherHeat: keepOne(() =>
       heatAndMachine(heatOfHousehold({ ...input, household: withOtherSource(household) }), series),
@@ -153,7 +162,7 @@ function tryTariff(tariff: Tariff | null, home: Home): Priced | LeftOut {
     return { name: tariff.name, why: 'power-unknown' };
   if (tariff && version.demand && version.demand.agreedKW === undefined && (home.own?.battery || home.own?.car))
     return { name: tariff.name, why: 'power-moved' };
-  const years = appraiseYears({ ...input, household, draws: 0 });
+  const years = appraiseYears({ ...input, household, draws: 0 }, home.beforePrices);
   return {
     tariff,
     household,
@@ -241,7 +250,9 @@ function nightWaterSaving({ household, prices, years, ownWith }: Priced, home: H
   if (hotWater.hours === 'night' || comfort?.hours === 'best') return null;
   if (!cheapestHours(home.slots, rateBuckets(prices.electricity.version, home.slots))) return null;
   const atNight: Household = { ...household, hotWater: { ...hotWater, hours: 'night' } };
-  const moved = appraiseYears({ ...home.input, household: atNight, draws: 0 });
+  // Only a machine that is worked out by the half-hour has its factors by the hours of hot water.
+  const known = household.machine.way === 'full' ? undefined : home.beforePrices;
+  const moved = appraiseYears({ ...home.input, household: atNight, draws: 0 }, known);
   const own = ownChange(planOf(moved, 'heat-pump'), moved, prices, home);
   return heatingOf(years).value + penceOfOwn(ownWith('heat-pump')) - heatingOf(moved).value - penceOfOwn(own);
 }
@@ -322,7 +333,7 @@ function priceUnits(kWhBySlot: Float64Array, { electricity, electricityShare }: 
     beside: false,
     times: electricityShare,
   };
-  const year = { kWh: kWhBySlot.reduce((sum, one) => sum + one, 0), shares, rates };
+  const year = { kWh: sumOf(kWhBySlot), shares, rates };
   return totalOf(splitByBlocks([year], rates, version, slots)).pence;
 }
 

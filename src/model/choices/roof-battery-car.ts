@@ -22,11 +22,11 @@ export interface OwnEquipment {
   readonly exportPence: number;
 }
 
-const sumOf = (list: ArrayLike<number>): number => {
+export function sumOf(list: ArrayLike<number>): number {
   let sum = 0;
   for (let i = 0; i < list.length; i++) sum += list[i]!;
   return sum;
-};
+}
 
 /** Roof, battery and car of a household over a year; null where it has none of them. */
 export function layEquipment(

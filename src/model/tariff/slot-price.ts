@@ -1,6 +1,6 @@
 /** The price of every half-hour of a year, from one version of a tariff. */
 import { isBankHoliday } from '../calendar/bank-holidays.ts';
-import { clockTimeOf, toDayNumber } from '../calendar/civil.ts';
+import { clockTimeOf, minuteOf, toDayNumber } from '../calendar/civil.ts';
 import { offsetMinutes, startOfDay, winterOffsetMinutes, type YearSlots } from '../calendar/zone.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { PricedVersion } from '../shapes/tariff.ts';
@@ -61,11 +61,16 @@ export function rateBuckets(version: PricedVersion, slots: YearSlots): RateBucke
   return buckets;
 }
 
-/** The price of every half-hour [pence/kWh, VAT included]. */
-export function penceBySlot({ penceOfSlot, bucketOfSlot, pencePerKWh }: RateBuckets): Float64Array {
-  if (penceOfSlot) return penceOfSlot;
+const penceKept = new WeakMap<RateBuckets, Float64Array>();
+
+/** The price of every half-hour [pence/kWh, VAT included]; kept with the buckets. */
+export function penceBySlot(buckets: RateBuckets): Float64Array {
+  const { penceOfSlot, bucketOfSlot, pencePerKWh } = buckets;
+  const kept = penceOfSlot ?? penceKept.get(buckets);
+  if (kept) return kept;
   const pence = new Float64Array(bucketOfSlot.length);
   for (let slot = 0; slot < pence.length; slot++) pence[slot] = pencePerKWh[bucketOfSlot[slot]!]!;
+  penceKept.set(buckets, pence);
   return pence;
 }
 
@@ -86,8 +91,14 @@ function sortSlots(version: PricedVersion, slots: YearSlots): Uint8Array {
   if (!hasTimes) return bucketOfSlot;
   const kinds = dayKindsOf(version);
   const table = new Uint8Array(12 * kinds * SLOTS_PER_DAY);
+  const ends = halvesThatBegin(version);
   for (let i = 0; i < table.length; i++) {
     const half = i % SLOTS_PER_DAY;
+    // Between two times that the version names a band goes on.
+    if (!ends[half]) {
+      table[i] = table[i - 1]!;
+      continue;
+    }
     const kind = Math.floor(i / SLOTS_PER_DAY) % kinds;
     const month = Math.floor(i / SLOTS_PER_DAY / kinds) + 1;
     const band = bandAt(version, month, kind, half * 30);
@@ -101,6 +112,18 @@ function sortSlots(version: PricedVersion, slots: YearSlots): Uint8Array {
     bucketOfSlot[slot] = table[(month[slot]! * kinds + kindOfDay[day[slot]!]!) * SLOTS_PER_DAY + half]!;
   }
   return bucketOfSlot;
+}
+
+/** The half-hours of a day at or before whose beginning a window of the version begins or ends; midnight is always one. */
+function halvesThatBegin({ bands }: PricedVersion): Uint8Array {
+  const begins = new Uint8Array(SLOTS_PER_DAY);
+  begins[0] = 1;
+  for (const { times } of bands) {
+    if (times === 'rest') continue;
+    for (const { from, to } of times)
+      for (const time of [from, to]) begins[Math.ceil(minuteOf(time) / 30) % SLOTS_PER_DAY] = 1;
+  }
+  return begins;
 }
 
 /** The half-hours as a clock reads them that is never put forward; after the last midnight it reads the last day again. */

@@ -65,31 +65,84 @@ export function shareOut(
     return { bands, byMonthBand: byMonth, byMonth, byBand: Float64Array.of(byMonth.reduce((sum, s) => sum + s, 0)) };
   }
   const byMonthBand = new Float64Array(12 * bands);
-  const ofDay = new Float64Array(bands);
   const { bucketOfSlot, penceOfSlot } = buckets;
   const penceByMonthBand = penceOfSlot && new Float64Array(12 * bands);
-  const penceOfDay = new Float64Array(bands);
-  for (let day = 0; day < dayShare.length; day++) {
-    const share = dayShare[day]!;
+  const sumOfDay = weights.reduce((sum, weight) => sum + weight, 0);
+  const byClock = ofMonths(dayShare, slots) ? clockOfBuckets(buckets, slots) : null;
+  for (let month = 0; byClock && month < 12; month++) {
+    const share = dayShare[byClock.firstDay[month]!]! / sumOfDay;
     if (share === 0) continue;
+    for (let band = 0; band < bands; band++) {
+      const at = month * bands + band;
+      for (let half = 0; half < 48; half++) {
+        const days = byClock.halves[at * 48 + half]!;
+        if (days === 0) continue;
+        byMonthBand[at]! += share * weights[half]! * days;
+        if (penceByMonthBand) penceByMonthBand[at]! += share * weights[half]! * byClock.pence![at * 48 + half]!;
+      }
+    }
+  }
+  const days = byClock?.otherDays ?? Array.from(dayShare, (_, day) => day);
+  for (const day of days) {
     const start = slots.dayStart[day]!;
     const end = slots.dayStart[day + 1]!;
-    ofDay.fill(0);
-    penceOfDay.fill(0);
     let sum = 0;
-    for (let slot = start; slot < end; slot++) {
-      const weight = weights[(slots.minute[slot]! / 30) | 0]!;
-      ofDay[bucketOfSlot[slot]!]! += weight;
-      if (penceOfSlot) penceOfDay[bucketOfSlot[slot]!]! += weight * penceOfSlot[slot]!;
-      sum += weight;
-    }
+    for (let slot = start; slot < end; slot++) sum += weights[(slots.minute[slot]! / 30) | 0]!;
     const month = slots.month[start]! * bands;
-    for (let band = 0; band < bands; band++) {
-      byMonthBand[month + band]! += (share * ofDay[band]!) / sum;
-      if (penceByMonthBand) penceByMonthBand[month + band]! += (share * penceOfDay[band]!) / sum;
+    for (let slot = start; slot < end; slot++) {
+      const share = (dayShare[day]! * weights[(slots.minute[slot]! / 30) | 0]!) / sum;
+      const at = month + bucketOfSlot[slot]!;
+      byMonthBand[at]! += share;
+      if (penceByMonthBand) penceByMonthBand[at]! += share * penceOfSlot![slot]!;
     }
   }
   return gather(byMonthBand, bands, penceByMonthBand);
+}
+
+/** Whether all days of each month are alike. */
+function ofMonths(dayShare: ArrayLike<number>, { month, dayStart }: YearSlots): boolean {
+  for (let day = 1; day < dayShare.length; day++)
+    if (dayShare[day] !== dayShare[day - 1] && month[dayStart[day]!] === month[dayStart[day - 1]!]) return false;
+  return true;
+}
+
+/** How often, over the days of 48 half-hours, each of them lies in each bucket: `[(month × buckets + bucket) × 48 + half]`. */
+interface ClockOfBuckets {
+  readonly slots: YearSlots;
+  readonly halves: Float64Array;
+  /** Sum of the prices where they are dated. */
+  readonly pence: Float64Array | undefined;
+  readonly firstDay: Uint16Array;
+  /** Days on which the clock changes. */
+  readonly otherDays: readonly number[];
+}
+const clocksKept = new WeakMap<RateBuckets, ClockOfBuckets>();
+
+function clockOfBuckets(buckets: RateBuckets, slots: YearSlots): ClockOfBuckets {
+  const kept = clocksKept.get(buckets);
+  if (kept?.slots === slots) return kept;
+  const { bucketOfSlot, penceOfSlot, names } = buckets;
+  const halves = new Float64Array(12 * names.length * 48);
+  const pence = penceOfSlot && new Float64Array(halves.length);
+  const firstDay = new Uint16Array(12);
+  const otherDays: number[] = [];
+  for (let day = slots.dayStart.length - 2; day >= 0; day--) {
+    const start = slots.dayStart[day]!;
+    const month = slots.month[start]!;
+    firstDay[month] = day;
+    if (slots.dayStart[day + 1]! - start !== 48) {
+      otherDays.push(day);
+      continue;
+    }
+    for (let half = 0; half < 48; half++) {
+      const at = (month * names.length + bucketOfSlot[start + half]!) * 48 + half;
+      halves[at]! += 1;
+      if (pence) pence[at]! += penceOfSlot![start + half]!;
+    }
+  }
+  const found = { slots, halves, pence, firstDay, otherDays };
+  clocksKept.set(buckets, found);
+  return found;
 }
 
 /** The same use with all days of a month alike: each half-hour of the clock has its month's mean [kWh]. */
@@ -173,11 +226,14 @@ export function cheapestHours(slots: YearSlots, buckets: RateBuckets): readonly 
   if (buckets.names.length < 2) return null;
   const prices = buckets.pencePerKWh;
   const cheapest = prices.indexOf(Math.min(...prices));
-  const counts = new Array<number>(48).fill(0);
   const days = slots.dayStart.length - 1;
-  for (let slot = 0; slot < slots.count; slot++) {
-    if (buckets.bucketOfSlot[slot] === cheapest) counts[(slots.minute[slot]! / 30) | 0]! += 1;
-  }
+  const { halves, otherDays } = clockOfBuckets(buckets, slots);
+  const counts = new Array<number>(48).fill(0);
+  for (let month = 0; month < 12; month++)
+    for (let half = 0; half < 48; half++) counts[half]! += halves[(month * prices.length + cheapest) * 48 + half]!;
+  for (const day of otherDays)
+    for (let slot = slots.dayStart[day]!; slot < slots.dayStart[day + 1]!; slot++)
+      if (buckets.bucketOfSlot[slot] === cheapest) counts[(slots.minute[slot]! / 30) | 0]! += 1;
   const weights = counts.map((count) => (count > days / 2 ? 1 : 0));
   const halfHours = weights.reduce<number>((sum, weight) => sum + weight, 0);
   return halfHours >= LEAST_NIGHT && halfHours <= MOST_NIGHT ? weights : null;

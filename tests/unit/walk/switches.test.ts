@@ -31,19 +31,22 @@ test('hours are no choice where no tariff is typed: on the published average eac
   expect(switchesOf({ ...usual, tariffs: [] }, [])).toEqual([]);
 });
 
-test('the best hours are switched on and off, and not offered beside a battery', () => {
+test('the best hours are switched on and off, beside a battery too, and on the published average where the sun makes hours better', () => {
   const on = householdWith(usual, ['best-hours']);
   expect(on.comfort).toEqual({ hours: 'best' });
   expect(householdWith(on, ['best-hours']).comfort).toEqual({});
   const names = (household: typeof usual) => switchesOf(household, []).map(({ name }) => name);
   expect(names(usual)).toEqual(['night-water', 'best-hours']);
-  expect(names({ ...usual, battery: { usableKWh: 5 } })).toEqual(['night-water', 'battery']);
+  expect(names({ ...usual, battery: { usableKWh: 5 } })).toEqual(['night-water', 'best-hours', 'battery']);
+  const roof = { panels: [{ kWp: 4, facing: 'S' as const, pitchDegrees: 30, shading: 'little' as const }] };
+  expect(names({ ...usual, tariffs: [], roof })).toEqual(['best-hours', 'roof']);
 });
 
 test('roof, battery and car stand there only where the household has them, and are taken out by themselves', () => {
   const equipped = { ...usual, battery: { usableKWh: 5 }, car: {} };
   expect(switchesOf(equipped, ['car']).map(({ name, isOn }) => [name, isOn])).toEqual([
     ['night-water', usual.hotWater.hours === 'night'],
+    ['best-hours', false],
     ['battery', true],
     ['car', false],
   ]);
