@@ -66,7 +66,7 @@ export function runCheck(run: CheckRun): BillCheck {
   const months = followEstimate(estimate, series, reference);
   const findings = findingsOf({ ...run, meters: series }, check);
   const notSeen = notSeenIn({ ...run, meters: series }, findings);
-  const doubts = doubtsOf(bill, series, run.household);
+  const doubts = doubtsOf(bill, series, run.household, reference);
   return withNext({
     ...check,
     ...(doubts.length > 0 ? { doubts } : {}),

@@ -219,6 +219,7 @@ const CAUSES: Readonly<Record<BillCause, { readonly up: string; readonly down: s
   'other-electricity': { up: phrase('Other electricity'), down: phrase('Other electricity') },
   rooms: { up: phrase('More in the cold'), down: phrase('Less in the cold') },
   steady: { up: phrase('More in any weather'), down: phrase('Less in any weather') },
+  'own-generation': { up: phrase('Electricity made at home'), down: phrase('Electricity made at home') },
   metering: { up: phrase('More billed than read'), down: phrase('Less billed than read') },
   rest: { up: phrase('All the rest'), down: phrase('All the rest') },
 };

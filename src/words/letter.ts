@@ -61,7 +61,16 @@ export const urgentSentence = (visitedOn: CivilDate, danger: string): string =>
   });
 
 /** Causes that a paper shows, or that lie with the machine: nobody in the house is asked about them. */
-const SHOWN: readonly string[] = ['price', 'when', 'standing-charge', 'weather', 'metering', 'backup', 'efficiency'];
+const SHOWN: readonly string[] = [
+  'price',
+  'when',
+  'standing-charge',
+  'weather',
+  'own-generation',
+  'metering',
+  'backup',
+  'efficiency',
+];
 const isShown = ({ cause, joined = [] }: BillCheck['parts'][number]): boolean =>
   [cause, ...joined].every((one) => SHOWN.includes(one));
 

@@ -1,10 +1,12 @@
 /** What is said of a bill before any cause: where it and the readings of the same days differ, and where nobody can say. */
 
+import { settleCar } from '../balance/settle-home.ts';
 import { addDays, COMMON_MONTH_DAYS, daysBetween, monthOf } from '../calendar/civil.ts';
 import { restOfHome } from '../comparison/rest-of-home.ts';
 import type { BillCheckInput, BillDoubt } from '../shapes/bill-check.ts';
 import type { Series } from '../shapes/evidence.ts';
 import type { Household } from '../shapes/household.ts';
+import type { Reference } from '../shapes/reference.ts';
 
 /** A bill is in whole units, at its beginning and at its end, kWh. */
 const WHOLE_UNITS_KWH = 2;
@@ -68,7 +70,12 @@ export function contradictingUnits(bill: BillCheckInput, series: readonly Series
  * Doubts about a bill, before any cause: bill and readings that differ, readings that do not reach over its days, a
  * machine that took more than the whole home, other electricity that nobody has said.
  */
-export function doubtsOf(bill: BillCheckInput, series: readonly Series[], household: Household): BillDoubt[] {
+export function doubtsOf(
+  bill: BillCheckInput,
+  series: readonly Series[],
+  household: Household,
+  reference: Pick<Reference, 'car'>,
+): BillDoubt[] {
   const read = readBillMeter(bill, series);
   const doubts: BillDoubt[] = [];
   const billKWh = unitsOfMeter(bill);
@@ -91,7 +98,7 @@ export function doubtsOf(bill: BillCheckInput, series: readonly Series[], househ
     doubts.push({ code: 'machine-above-home', billKWh, readKWh: heatPumpKWh, pence: 0 });
   }
   if (isOtherUnknown(bill)) {
-    doubts.push({ code: 'other-unknown', billKWh, readKWh: usualOtherKWh(household, bill), pence: 0 });
+    doubts.push({ code: 'other-unknown', billKWh, readKWh: usualOtherKWh(household, bill, reference), pence: 0 });
   }
   return doubts;
 }
@@ -109,16 +116,18 @@ export const isOtherUnknown = ({ meter, otherKWh, heatPumpKWh }: BillCheckInput)
 const priceOf = ({ totalPence, boughtKWh, pencePerKWh }: BillCheckInput): number =>
   totalPence !== undefined && boughtKWh > 0 ? totalPence / boughtKWh : pencePerKWh;
 
-/** Electricity for all but heating and hot water in these days [kWh]: as usual for its people and its floor. */
+/** Electricity for all but heating and hot water in these days [kWh]: as usual for its people and its floor, and its car. */
 export function usualOtherKWh(
   household: Household,
   { from, to }: { readonly from: string; readonly to: string },
+  reference: Pick<Reference, 'car'>,
 ): number {
   const { monthlyKWh } = restOfHome(household, []);
+  const carKWh = household.car ? settleCar(household.car, reference).kWhPerYear / 365 : 0;
   let kWh = 0;
   for (let day = from; day < to; day = addDays(day, 1)) {
     const month = monthOf(day) - 1;
-    kWh += monthlyKWh[month]! / COMMON_MONTH_DAYS[month]!;
+    kWh += monthlyKWh[month]! / COMMON_MONTH_DAYS[month]! + carKWh;
   }
   return kWh;
 }

@@ -15,11 +15,12 @@ import { spaceInWeather } from './cost-state.ts';
 import { estimateForDays, heatPumpOf } from './estimate-for-days.ts';
 import { expectedRange } from './expected-range.ts';
 import { priceOf } from './price-levers.ts';
+import { ownUseOf } from './unit-levers.ts';
 
 /**
  * Holds a bill's units for heating and hot water against the written estimate for the same days [pence].
  * The gap is actual − equal share of the estimated year; its parts (`billParts`) sum to it to the penny. `expected` is the estimate for exactly these days at the bill's price and in the weather that came:
- * (space + kWh a degree day × (degree days that came − typical) + other) × price. The standing charge is
+ * (space + kWh a degree day × (degree days that came − typical) + other − own use of what is made at home) × price. The standing charge is
  * left out unless it is known on both sides; service always is.
  * Spans of 1 to 1,100 days; throws RangeError for what `findBillFaults` names.
  */
@@ -40,7 +41,8 @@ export function checkBill(input: {
   const standing = standingOf(estimate, bill, estimated.days);
   const unitsPence = roundToPenny(bill.totalPence ?? bill.boughtKWh * bill.pencePerKWh);
   const typical = estimated.degreeDays.reduce((sum, value) => sum + value, 0);
-  const expectedKWh = spaceInWeather(estimated, weather ? weather.degreeDays - typical : 0) + estimated.otherKWh;
+  const usedKWh = spaceInWeather(estimated, weather ? weather.degreeDays - typical : 0) + estimated.otherKWh;
+  const expectedKWh = Math.max(0, usedKWh - ownUseOf(bill));
   const range = expectedRange({
     expectedPence: roundToPenny(expectedKWh * priceOf(bill, unitsPence)),
     bought: pump.bought,

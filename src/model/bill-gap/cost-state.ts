@@ -18,6 +18,8 @@ export interface CostState {
   readonly efficiencyShare: number;
   readonly backupKWh: number;
   readonly otherKWh: number;
+  /** Used from panels at home, and not bought. */
+  readonly ownUseKWh: number;
   readonly meteringKWh: number;
   readonly restKWh: number;
   /** Prices, and the share of the units bought at each. */
@@ -48,6 +50,7 @@ export function estimatedState(
     efficiencyShare: 1,
     backupKWh: 0,
     otherKWh: 0,
+    ownUseKWh: 0,
     meteringKWh: 0,
     restKWh: 0,
     ...prices,
@@ -62,7 +65,7 @@ export function spaceInWeather(estimated: EstimateForDays, moreDegreeDays: numbe
 
 /**
  * Cost [pence] = (((rooms in this weather × heat share + more rooms) + (water + more water)) / efficiency share
- * + pumps and standby + backup + other + metering + rest) × mean price + standing charge.
+ * + pumps and standby + backup + other − made at home + metering + rest) × mean price + standing charge.
  */
 export function costOf(estimated: EstimateForDays, state: CostState): number {
   const space = spaceInWeather(estimated, state.moreDegreeDays) * state.heatShare + state.spaceMoreKWh;
@@ -72,7 +75,8 @@ export function costOf(estimated: EstimateForDays, state: CostState): number {
     (space + water) / state.efficiencyShare +
     extras +
     state.backupKWh +
-    state.otherKWh +
+    state.otherKWh -
+    state.ownUseKWh +
     state.meteringKWh +
     state.restKWh;
   let price = 0;

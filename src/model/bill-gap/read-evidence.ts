@@ -32,7 +32,7 @@ const DARKEST_DAY = toDayNumber('2020-01-23');
 
 /**
  * The bill with what the readings add to it [kWh]; what somebody typed stands.
- * Sub-meter and heat meter: sums of their days. Heater: even steps on the machine's meter, the weekly one left out since
+ * Sub-meter and heat meter: sums of their days. Own use of panels: what was made less what was sent out. Heater: even steps on the machine's meter, the weekly one left out since
  * the estimate has it; where none was seen it stays unknown. Units that rose with the cold: all units less the line's
  * use on warm days. Units by price: by the clock. Where nobody has said what a bill of the whole home holds beside
  * heating, the machine's meter says it; where the readings of the bill's own meter contradict it, they stand beside it.
@@ -53,16 +53,21 @@ export function withEvidence(given: BillCheckInput, evidence: BillEvidence): Bil
   const machineKWh = totalOf('heat-pump', 'electricity');
   const heatKWh = totalOf('heat-output', 'heat');
   const bill = otherByMeter(given, given.heatPumpKWh ?? machineKWh);
+  // The machine's own meter counts what it used, wherever that came from.
+  const ownUseKWh = given.meter === 'whole-house' && bill === given ? ownUse(totalOf) : undefined;
   const outdoor = outdoorOf(series);
   const machine = readings.find(({ meter }) => meter === 'heat-pump');
   const machineDays = machine ? meterDays(machine, outdoor) : null;
   const heater = machineDays ? heaterByDay(machineDays) : null;
   const immersionKWh = machineDays && heater ? heaterOf(machineDays, heater, bill) : undefined;
-  const spaceKWh = outdoor ? spaceOf(bill, series, outdoor, heater, machineKWh, immersionKWh ?? 0) : undefined;
+  // Days bought are no days used where panels give some of it.
+  const byDays = outdoor && (ownUseKWh === undefined || machineKWh !== undefined);
+  const spaceKWh = byDays ? spaceOf(bill, series, outdoor, heater, machineKWh, immersionKWh ?? 0) : undefined;
   const ratesKWh = machineDays && version ? ratesOf(machineDays, version, bill) : undefined;
   const found = {
     heatPumpKWh: bill.meter === 'whole-house' ? machineKWh : undefined,
     readKWh: readUnits(bill, series, machineKWh),
+    ownUseKWh,
     heatKWh,
     immersionKWh,
     spaceKWh,
@@ -71,6 +76,12 @@ export function withEvidence(given: BillCheckInput, evidence: BillEvidence): Bil
   };
   const known = Object.fromEntries(Object.entries(found).filter(([, value]) => value !== undefined));
   return { ...known, ...bill };
+}
+
+/** What was made at home and not sent out; undefined where one of the two was not read. */
+function ownUse(totalOf: (role: Series['role'], carrier: Series['carrier']) => number | undefined): number | undefined {
+  const [made, sent] = [totalOf('generation', 'electricity'), totalOf('export', 'electricity')];
+  return made === undefined || sent === undefined ? undefined : Math.max(0, made - sent);
 }
 
 /** What nobody has said of the whole home's bill, by the machine's own meter; all of its cost is shared out by units. */

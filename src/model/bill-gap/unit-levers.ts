@@ -12,8 +12,14 @@ export function unitLevers(input: UnitsInput): Lever[] {
   const inside: Hidden[] = [];
   let left = bill.boughtKWh;
 
+  const ownUseKWh = ownUseOf(bill);
+  if (ownUseKWh > 0) {
+    levers.push(ownUseLever(ownUseKWh));
+    left += ownUseKWh;
+  }
+
   if (bill.meter === 'whole-house' && bill.heatPumpKWh !== undefined) {
-    const wholeKWh = bill.readKWh ?? left;
+    const wholeKWh = (bill.readKWh ?? bill.boughtKWh) + ownUseKWh;
     levers.push(otherLever(bill, wholeKWh - bill.heatPumpKWh));
     left -= wholeKWh - bill.heatPumpKWh;
   } else if (bill.meter === 'whole-house') inside.push('other-electricity');
@@ -32,6 +38,19 @@ export function unitLevers(input: UnitsInput): Lever[] {
   return [...heatLevers(input, { kWh: left, inside }), ...levers];
 }
 
+/** Units of the panels at home that are on no bill, kWh; what a heat pump's own meter counts holds them already. */
+export const ownUseOf = ({ meter, ownUseKWh = 0 }: BillCheckInput): number => (meter === 'whole-house' ? ownUseKWh : 0);
+
+function ownUseLever(kWh: number): Lever {
+  return {
+    cause: 'own-generation',
+    to: { ownUseKWh: kWh },
+    grade: 'measured',
+    title: tell('own-generation'),
+    inputs: [line(tell('units-used-of-own'), kWh, 'kWh', 'measured', tell('made-less-sent-out'))],
+  };
+}
+
 function otherLever(bill: BillCheckInput, kWh: number): Lever {
   return {
     cause: 'other-electricity',
@@ -41,6 +60,9 @@ function otherLever(bill: BillCheckInput, kWh: number): Lever {
     title: tell('other-electricity'),
     inputs: [
       line(tell('units-usual-off'), bill.boughtKWh, 'kWh', 'estimated', tell('the-bill')),
+      ...(bill.ownUseKWh
+        ? [line(tell('units-used-of-own'), bill.ownUseKWh, 'kWh', 'measured', tell('made-less-sent-out'))]
+        : []),
       line(tell('units-of-pump'), bill.heatPumpKWh!, 'kWh', 'measured', tell('pump-meter')),
       line(tell('other-taken-off'), bill.otherKWh ?? 0, 'kWh', 'estimated', tell('told')),
       line(tell('other-beyond'), kWh, 'kWh', 'estimated', tell('worked-out')),

@@ -130,8 +130,8 @@ const CHANGED: Readonly<Record<Direction, Readonly<Record<'cold' | 'steady', rea
   },
 };
 
-/** What bears on nothing that is asked about: the calendar, prices, and the weather where it is known. */
-const SETTLED: readonly BillCause[] = ['days', 'price', 'when', 'standing-charge', 'weather'];
+/** What bears on nothing that is asked about: the calendar, prices, and weather and panels where they are known. */
+const SETTLED: readonly BillCause[] = ['days', 'price', 'when', 'standing-charge', 'weather', 'own-generation'];
 
 const sum = (values: Iterable<number>): number => [...values].reduce((total, value) => total + value, 0);
 
@@ -223,7 +223,8 @@ function isConsidered(cause: SearchCause, { input, parts, findings = [] }: BillC
     case 'less-other-use':
       return isShared || parts.some((part) => part.cause === 'other-electricity');
     case 'own-generation':
-      return input.meter === 'whole-house';
+      // What was made and used is taken off already where it was read.
+      return input.meter === 'whole-house' && input.ownUseKWh === undefined;
     case 'weather':
       return !parts.some((part) => part.cause === 'weather');
     case 'summer-heating':

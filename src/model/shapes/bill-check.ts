@@ -53,6 +53,8 @@ export const BillCheckInput = z.object({
   waterHeatKWh: z.number().min(0).optional(),
   /** Units that rose with the cold, by the line through the daily readings. */
   spaceKWh: z.number().min(0).optional(),
+  /** Units that panels at home gave it in these days, made less sent out: used, and on no bill. Only of a bill of the whole home. */
+  ownUseKWh: z.number().min(0).optional(),
   /** Units of the immersion or backup heater. */
   immersionKWh: z.number().min(0).optional(),
   /** Units by price, VAT included. */
@@ -74,6 +76,7 @@ export type BillCause =
   | 'efficiency'
   | 'backup'
   | 'other-electricity'
+  | 'own-generation'
   | 'metering'
   | 'rooms'
   | 'steady'
@@ -83,7 +86,7 @@ export const BillCheckPart = z.object({
   /**
    * "days": these days of the year against an equal share of the year; "price"; "when" (dear or cheap hours);
    * "standing-charge"; "weather", absent where no weather of the bill's days is known; "heat-used" by degree day;
-   * "hot-water"; "efficiency"; "backup" or immersion heater; "other-electricity"; "metering".
+   * "hot-water"; "efficiency"; "backup" or immersion heater; "other-electricity"; "own-generation" (used at home, on no bill); "metering".
    * What the evidence cannot tell apart: "rooms" (rose with the cold), "steady" (did not), "rest" (all of it).
    */
   cause: codeOf<BillCause>(),

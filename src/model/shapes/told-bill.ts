@@ -10,6 +10,9 @@ export interface ToldBill {
   'unit-price': null;
   'hours-of-use': null;
   'other-electricity': null;
+  'own-generation': null;
+  'units-used-of-own': null;
+  'made-less-sent-out': null;
   'estimated-reading': null;
   'backup-part': null;
   'heat-used': null;

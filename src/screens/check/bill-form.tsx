@@ -8,6 +8,7 @@ import { civilDateOf } from '../../model/calendar/instant.ts';
 import { sumRegisters } from '../../model/evidence/sum-registers.ts';
 import type { BillCheckInput } from '../../model/shapes/bill-check.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
+import { referenceOf } from '../../reference/index.ts';
 import { daysWorking } from '../../words/explained/record.ts';
 import {
   counted,
@@ -47,7 +48,8 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
   const [asked, setAsked] = useState(false);
   const span = spanOf(draft);
   const weather = span ? findOwnWeather(series, span.from, span.to) : null;
-  const usualOther = span && draft.meter === 'whole-house' ? usualOtherKWh(household, span) : null;
+  const usualOther =
+    span && draft.meter === 'whole-house' ? usualOtherKWh(household, span, referenceOf(household)) : null;
   const result = finishDraft(draft);
   const run = () => {
     setAsked(true);

@@ -274,6 +274,8 @@ export const MODEL: Catalogue = {
   Weather: 'Wetter',
   'Hot water': 'Warmwasser',
   'Other electricity': 'Anderer Strom',
+  'kWh made at home and used there': 'kWh selbst erzeugt und im Haus verbraucht',
+  'made by the panels less sent out, by their readings': 'von den Modulen erzeugt, weniger eingespeist, nach Ablesung',
   'The bill against the readings': 'Die Rechnung gegen die Ablesungen',
   'Hours at which it was used': 'Stunden, zu denen er verbraucht wurde',
   'Unit price and hours of use, joined': 'Arbeitspreis und Stunden des Verbrauchs, zusammen',

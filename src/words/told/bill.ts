@@ -14,6 +14,7 @@ export const BILL = sentences<ToldBill>()({
   'unit-price': 'Unit price',
   'hours-of-use': 'Hours at which it was used',
   'other-electricity': 'Other electricity',
+  'own-generation': 'Electricity made at home',
   'estimated-reading': 'The bill against the readings',
   'backup-part': 'Backup or immersion heater',
   'heat-used': 'Heat used',
@@ -64,6 +65,7 @@ export const BILL = sentences<ToldBill>()({
   'units-of-pump': 'kWh of the heat pump',
   'other-beyond': 'Other electricity beyond that',
   'units-by-readings': 'kWh by own readings',
+  'units-used-of-own': 'kWh made at home and used there',
   'units-of-heater': 'kWh of the heater',
   // Origins
   'the-estimate': 'the written estimate',
@@ -88,5 +90,6 @@ export const BILL = sentences<ToldBill>()({
   'pump-meter': 'meter on the heat pump',
   told: 'as told',
   'taken-at-meter': 'readings taken at the meter',
+  'made-less-sent-out': 'made by the panels less sent out, by their readings',
   'even-steps': 'steps of even power in the readings, or typed',
 });

@@ -5,6 +5,7 @@ import { withEvidence } from '../../../src/model/bill-gap/read-evidence.ts';
 import type { BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
+import { reference } from '../../../src/reference/index.ts';
 import { sampleBill, sampleEstimate } from './sample-estimate.ts';
 
 const household = emptyHousehold('h1', 'Invented household');
@@ -61,10 +62,10 @@ describe('what is said of a bill before any cause', () => {
     ['nobody has said what else', wholeHouse(1620), house, ['other-unknown']],
     ['a machine above its home', { ...wholeHouse(900, 0), heatPumpKWh: 1000 }, [], ['machine-above-home']],
   ])('%s', (_, input, series, codes) => {
-    expect(doubtsOf(input, series, household).map(({ code }) => code)).toEqual(codes);
+    expect(doubtsOf(input, series, household, reference).map(({ code }) => code)).toEqual(codes);
   });
   test('the difference at the bill’s price, and the part of the bridge that holds it', () => {
-    const [doubt] = doubtsOf(bill({ boughtKWh: 1350 }), own, household);
+    const [doubt] = doubtsOf(bill({ boughtKWh: 1350 }), own, household, reference);
     expect(doubt).toMatchObject({ billKWh: 1350, readKWh: 900, pence: 450 * 27 });
     const input = withEvidence(bill({ boughtKWh: 1350 }), { series: own, readings: [] });
     expect(input.readKWh).toBe(900);

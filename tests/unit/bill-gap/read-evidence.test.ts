@@ -66,6 +66,20 @@ describe('what readings add to a bill', () => {
     expect(estimated.readKWh).toBeCloseTo(inBill(daily), 6);
     expect(withEvidence(bill({ heatKWh: 5 }), { series: known, readings: [] }).heatKWh).toBe(5);
   });
+  test('own use of panels: what was made less what was sent out, on the bill of a whole home that no machine’s meter splits', () => {
+    const even = (role: Series['role'], kWh: number) => series(role, 'electricity', new Array<number>(DAYS).fill(kWh));
+    const panels = [even('generation', 7), even('export', 4.5)];
+    const whole = bill({ meter: 'whole-house', otherKWh: 10 });
+    const of = (one: typeof whole, list: readonly Series[]) =>
+      withEvidence(one, { series: list, readings: [] }).ownUseKWh;
+    expect(of(whole, panels)).toBeCloseTo(165 * 2.5, 6);
+    expect(of(whole, panels.slice(0, 1))).toBeUndefined();
+    expect(of(bill({ meter: 'heat-pump' }), panels)).toBeUndefined();
+    // Without a word on the rest the machine's own meter makes the bill, and holds the sun already.
+    expect(
+      of({ ...whole, otherKWh: undefined, boughtKWh: 9999 } as never, [...panels, even('heat-pump', 5)]),
+    ).toBeUndefined();
+  });
   test('a missing day, no readings and no heater say nothing', () => {
     const gap = [
       series(

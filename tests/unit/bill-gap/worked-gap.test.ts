@@ -441,3 +441,33 @@ test('above and below begin beyond the range, at either end', () => {
     'below',
   ]);
 });
+
+describe('what panels gave the home in the days of a bill', () => {
+  // The estimate has 155 kWh for January at 25 p. 40 of them came from the roof.
+  const sunny = { meter: 'whole-house', otherKWh: 100, boughtKWh: 115, pencePerKWh: 25, readings: 'actual' } as const;
+  const partsOf = (change: Partial<BillCheckInput>) =>
+    new Map(check({ from: '2027-01-01', to: '2027-02-01', ...change }).parts.map(({ cause, pence }) => [cause, pence]));
+  test('stands in the bridge as what was not bought, and is no other cause', () => {
+    const parts = partsOf({ ...sunny, ownUseKWh: 40 });
+    expect(parts.get('own-generation')).toBe(-1000);
+    const others = [...parts].filter(([cause]) => cause !== 'own-generation' && cause !== 'days');
+    expect(others.map(([, pence]) => pence)).toEqual(others.map(() => 0));
+    expect(partsOf(sunny).has('own-generation')).toBe(false);
+  });
+  test('is not expected on the bill, so that such a bill is as expected', () => {
+    const of = (ownUseKWh?: number) =>
+      check({ from: '2027-01-01', to: '2027-02-01', ...sunny, ...(ownUseKWh === undefined ? {} : { ownUseKWh }) });
+    expect(of(40).expected.value).toBe(115 * 25);
+    expect(of(40).verdict).toBe('inside');
+    expect(of().expected.value).toBe(155 * 25);
+    expect(of(500).expected.value).toBe(0);
+  });
+  test('is in what the machine itself used, where its own meter says that', () => {
+    const parts = partsOf({ ...sunny, ownUseKWh: 40, heatPumpKWh: 155 });
+    expect([parts.get('own-generation'), parts.get('other-electricity')]).toEqual([-1000, 0]);
+  });
+  test('changes nothing on the bill of the heat pump’s own meter', () => {
+    const own = { meter: 'heat-pump', boughtKWh: 155, pencePerKWh: 25, readings: 'actual' } as const;
+    expect(partsOf({ ...own, ownUseKWh: 40 })).toEqual(partsOf(own));
+  });
+});

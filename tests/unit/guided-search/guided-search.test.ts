@@ -179,6 +179,7 @@ describe('what is weighed', () => {
     const causes = (change: Partial<BillCheckInput>) => guidedSearch(check(change)).causes.map(({ cause }) => cause);
     expect(causes({})).not.toContain('other-use');
     expect(causes({})).not.toContain('own-generation');
+    expect(causes({ meter: 'whole-house', ownUseKWh: 40 })).not.toContain('own-generation');
     expect(causes({ meter: 'whole-house' })).toEqual(expect.arrayContaining(['other-use', 'own-generation']));
   });
   test('use that doubled is hardly warmer rooms, a hotter flow or a worse machine, and rather a meter', () => {
