@@ -18,7 +18,7 @@ const KEYS: readonly (readonly [code: RegExp, key: Key])[] = [
   [/^to-inclusive/, 'toInclusive'],
   [/^register-/, 'shape'],
   [/^sheet-/, 'sheet'],
-  [/^direction-/, 'role'],
+  [/^(direction-|part-)/, 'role'],
   [/^net-/, 'net'],
   [/^own-use-/, 'ownUse'],
   [/^records-/, 'beside'],
@@ -49,7 +49,7 @@ function taken(key: Key, { expected }: Remark, choices: IntakeChoices): unknown 
   return choices[key] ?? (expected !== undefined && Number.isFinite(number) ? number : expected);
 }
 
-const OF_ONE_COLUMN = /^(unit-(?!s)|degrees-|carrier-|pulses-|direction-|net-|own-use-)/;
+const OF_ONE_COLUMN = /^(unit-(?!s)|degrees-|carrier-|pulses-|direction-|part-|net-|own-use-)/;
 const OF_SEVERAL = /^(readings|days|counter)/;
 
 /** Whether a question is about one record of several, so that its answer must not touch the others. */

@@ -222,6 +222,12 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'net-asked': phrase(
     '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. We took those for what was sent out into the grid, and keep it apart from what was bought. Confirm it, or say that they are faults.',
   ),
+  'net-of-days': phrase(
+    '{column} of {file} is what was bought less what was sent out, over a day or more. The two cannot be told apart. Ask for both, or for readings by the hour.',
+  ),
+  'part-asked': phrase(
+    '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or leave the file.',
+  ),
   'calorific-assumed': phrase(
     '{file} gives gas by volume without its calorific value. We took {expected} MJ per m³. Give the value printed on the bill.',
   ),

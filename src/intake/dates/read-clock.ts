@@ -77,7 +77,7 @@ const SPAN = /^\d{1,2}[:h]\d{2}(:\d{2})? ?(-|–|to|bis|tot|til|a|à) ?\d{1,2}[:
 export function isClock(text: string, isNamedSo = false): boolean {
   const minutes = readClock(text, 0, text.length);
   if (minutes < 0 || minutes > 1440) return false;
-  if (clockEnd !== text.length) return SPAN.test(text);
+  if (clockEnd !== text.length) return SPAN.test(text) || /^\d{1,2}[:.]\d{2} ?(uhr|h|hrs)$/i.test(text);
   return /[:h]|\d ?[ap]\.?m/i.test(text) || (isNamedSo && /^\d{1,2}\.\d{2}(\.\d{2})?$|^\d{4}$/.test(text));
 }
 
@@ -159,7 +159,9 @@ function readOffset(text: string, from: number, to: number, out: StampReader): S
     out.offsetMinutes = 0;
     return READ;
   }
-  const named = NAMED_OFFSETS[text.slice(from, to).toLowerCase()];
+  const word = text.slice(from, to).toLowerCase();
+  if (word === 'uhr' || word === 'h' || word === 'hrs') return READ;
+  const named = NAMED_OFFSETS[word];
   if (named === undefined) return UNREADABLE;
   out.offsetMinutes = named;
   return READ;

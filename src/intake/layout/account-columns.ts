@@ -36,11 +36,11 @@ function usedAs(sheet: Sheet, c: ColumnFacts, read: Read): ColumnUse | undefined
 
 function leftOutAs(c: ColumnFacts): ColumnUse {
   const words = plainWords(c.heading);
-  const { role, unit, carrier } = c.meaning;
+  const { role, unit, carrier, bill } = c.meaning;
   if (c.missing === c.sampled) return 'empty';
   if (isMoneyColumn(c)) return 'money';
   if (role === 'rate') return 'price';
-  if (role === 'calorific') return 'calorific';
+  if (role === 'calorific' || bill === 'correction') return 'calorific';
   if (OWN_USE.test(words)) return 'own-use';
   if (OTHER_WEATHER.test(words) || DEGREE_DAYS.test(words)) return 'weather';
   if (NOT_ACTIVE.test(words) || role === 'beside') return 'not-energy';

@@ -38,6 +38,7 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
       (!isADay(c) || !numbers.some((other) => !isADay(other) && other.meaning.unit === c.meaning.unit)) &&
       (c.meaning.role !== 'stamp' || numbers.some((other) => other !== c && namesRegister(other))) &&
       !isOneExtreme(c, numbers) &&
+      !isEstimateBeside(c, numbers) &&
       !(c.meaning.unit === undefined && c.meaning.carrier === undefined && isOfDegreeDays(sheet)),
   );
   const score = (c: ColumnFacts) =>
@@ -54,6 +55,13 @@ export const isADay = ({ heading }: ColumnFacts): boolean => A_DAY.test(plainWor
 /** By a title that does not explain one of several columns. */
 const isOfDegreeDays = ({ preamble }: Sheet): boolean =>
   preamble.some(({ text }) => !/^\W*\w{1,6} *[:=]/.test(text) && DEGREE_DAYS.test(plainWords(text)));
+
+/** What was estimated, beside what it came to. */
+const isEstimateBeside = (c: ColumnFacts, numbers: readonly ColumnFacts[]): boolean =>
+  /estimat|geschatz/.test(plainWords(c.heading)) &&
+  numbers.some(
+    (other) => other.meaning.unit === c.meaning.unit && /actual|gemessen|measured/.test(plainWords(other.heading)),
+  );
 
 /** The highest temperature of a day without the lowest, or the other way about, tells no mean. */
 const isOneExtreme = ({ meaning: { role, unit, carrier } }: ColumnFacts, numbers: readonly ColumnFacts[]): boolean =>

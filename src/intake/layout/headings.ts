@@ -189,7 +189,9 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   if ((unit === 'W' || unit === 'kW') && HIGHEST.test(words)) return 'beside';
   if (
     unit !== 'pulse' &&
-    /p ?\/ ?kwh|pence per|per kwh|\/ ?kwh|unit (price|rate)|ppl\b|per lit|per (us )?gal|\/ ?gal\b|standing/.test(words)
+    /p ?\/ ?kwh|pence per|per [km]wh|\/ ?[km]wh|unit (price|rate)|ppl\b|per lit|per (us )?gal|\/ ?gal\b|standing/.test(
+      words,
+    )
   )
     return 'rate';
   // "Rate 1 (kWh)" is a register; "Rate" alone is a price.

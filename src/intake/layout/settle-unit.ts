@@ -28,7 +28,7 @@ import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { pulsesSaid, saysTenths } from './titles.ts';
 import { columnName } from './value-cells.ts';
-import { DRAWN, ELECTRIC, MADE, MADE_HERE, POWER } from './vocabulary.ts';
+import { APPLIANCE, DRAWN, ELECTRIC, MADE, MADE_HERE, POWER } from './vocabulary.ts';
 
 export interface Quantity {
   readonly unit: EnergyUnit;
@@ -97,6 +97,9 @@ export function settleUnit(
   const role = choices.role ?? roleFor(settledCarrier, isSent ? 'export' : way);
   if (choices.role === undefined && mayBeSentOut(sheet, column, role, said?.carrier))
     book.add('direction-asked', 'question', { column: name });
+  const named = plainWords(`${column.heading} ; ${sheet.fileName.replaceAll(/[-_.]/g, ' ')}`);
+  if (settledCarrier === 'electricity' && role === 'import' && choices.role === undefined && APPLIANCE.test(named))
+    book.add('part-asked', 'question', { column: name });
   const byColumns =
     settledCarrier === 'gas' && isVolumeOfGas(settled)
       ? meanGasFactor(sheet, settled, context, choices.calorificMJPerM3)

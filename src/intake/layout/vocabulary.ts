@@ -147,12 +147,30 @@ export const OUTDOOR = any(
     'aussenluft',
   ),
   // Signs of weather services: air at 2 m, mean of the day, of the hour.
-  only('t2m?', 'tavg', 'tmed', 'tas', 'tmk?', 'tt_?tu', 'tt tu', 't ?mean', 'tg', 'oat'),
+  only(
+    't2m?',
+    't ?(out(door|side)?|ext|aussen|amb(ient)?|buiten|est|ude)',
+    'tavg',
+    'tmed',
+    'tas',
+    'tmk?',
+    'tt_?tu',
+    'tt tu',
+    't ?mean',
+    'tg',
+    'oat',
+  ),
 );
 
 /** All that a home uses, rather than one of its parts. */
 export const WHOLE_HOME = whole(
   '(whole )?(house|home|household)|building|haus(halt)?|gesamt|maison|foyer|logement|casa|vivienda|abitazione|woning|huis|hus|bolig',
+);
+
+/** One appliance of a home. */
+export const APPLIANCE = whole(
+  'evs?|cars?|chargers?|wall ?box|e.?auto|ladestation|ladepunkt|borne|voiture|coche|laadpaal|ladestander|elbil',
+  'ovens?|freezers?|fridges?|immersion|lights?|lighting|pool|hot tub|sauna|dryer|dishwasher|kitchen|heizstab|batter(y|ie)',
 );
 
 /** Power rather than energy; only where no unit says otherwise. */
@@ -178,7 +196,8 @@ export const TO_COMPARE = any(
     'foyers? similaires?|ano (anterior|pasado)|prevision|anno precedente|previsto|vorig jaar|verwacht|sidste ar|forventet',
   ),
   whole('target|budget|ziel|objectif|objetivo|obiettivo'),
-  // What is left in a tank or a store.
+  // How long something ran, and what is left in a tank or a store.
+  words('(burner|operating|running|run) hours|betriebsstunden|laufzeit|driftstimer|heures de fonct|draaiuren'),
   words('in (the )?(tank|store)|tank (level|content)|fullstand|tankinhalt|restmenge|remaining|niveau (de )?cuve'),
 );
 
@@ -256,7 +275,7 @@ export const RATE_REGISTER = any(
   whole('tarif ?\\d|tariff ?\\d|tarief ?\\d|ht|nt|hc|hp|h[cp]j[brw]|hochtarif|niedertarif|tag|nacht'),
   whole('heures (pleines|creuses)|punta|llano|valle|dia|noche|fuori punta|hoog|laag|piek|dal|normaal'),
   whole('nat|dag|hoj|lav|spids|1[.:]8[.:][1-9]|2[.:]8[.:][1-9]|jour|nuit'),
-  whole('shoulder|anytime|controlled load|general (usage|supply)'),
+  whole('reg(ister)? ?\\d|shoulder|anytime|controlled load|general (usage|supply)'),
 );
 
 /** Rows of sums and the like, by their first word as written. */

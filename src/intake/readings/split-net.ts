@@ -11,6 +11,8 @@ import { isOfDegrees } from '../terms/units.ts';
 
 /** Fewer readings below nought are slips. A judgement. */
 const LEAST_BELOW = 10;
+/** A credit or two may stand among bills. */
+const LEAST_PERIODS_BELOW = 3;
 const LEAST_SHARE = 0.01;
 const NET = /\bnet\b|\bnetto\b|saldo|\bsolde\b|\bneto\b|\bnetta\b/;
 
@@ -25,8 +27,14 @@ export const isSentBelowNought = (role: SeriesRole | undefined, values: Float64A
   values.some((value) => value < 0) &&
   !values.some((value) => value > 0);
 
-/** The column as it is, or two of it; asks where nothing says that the readings are net. */
-export function splitNet<T extends OfColumn>(sheet: Sheet, one: T, ofFile: IntakeChoices, book: RemarkBook): T[] {
+/** The column as it is, or two of it; asks where nothing says that the readings are net, refuses the net of days and longer. */
+export function splitNet<T extends OfColumn>(
+  sheet: Sheet,
+  one: T,
+  ofFile: IntakeChoices,
+  book: RemarkBook,
+  span: 'reading' | 'day' | 'period' = 'reading',
+): T[] {
   const { column, values } = one;
   const choices = choicesFor(ofFile, columnName(sheet, column.index));
   const said = statedCarrier(sheet, column);
@@ -45,14 +53,17 @@ export function splitNet<T extends OfColumn>(sheet: Sheet, one: T, ofFile: Intak
     if (values[i]! < 0) below++;
     else if (values[i]! > 0) above++;
   }
-  const isFew = Math.min(above, below) < LEAST_BELOW;
+  const isFew = Math.min(above, below) < (span === 'period' ? LEAST_PERIODS_BELOW : LEAST_BELOW);
   if (isFew || below < values.length * LEAST_SHARE) return [one];
   const name = columnName(sheet, column.index);
   // A name of both ways, or of the way out, does not say which of them is above nought.
   const isOut = (choices.role ?? said?.seriesRole) === 'export';
   if (choices.net === undefined && (isOut || !NET.test(plainWords(column.heading))))
     book.add('net-asked', 'question', { column: name, count: below });
+  else if (span !== 'reading') book.add('net-of-days', 'refusal', { column: name });
   else book.add('espi-net', 'note');
+  // What went both ways in a day or a month cannot be told from its difference.
+  if (span !== 'reading') return [one];
   const only = (sign: 1 | -1) => values.map((value) => (Number.isNaN(value) ? value : Math.max(0, sign * value)));
   // No other energy goes both ways.
   const drawn = { carrier: 'electricity' as const, ...(isOut ? { seriesRole: 'import' as const } : {}) };

@@ -19,7 +19,7 @@ import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
 import { type RowPeriods, rowPeriods } from '../periods/row-periods.ts';
 import { remarkAfterToday } from '../readings/remark-order.ts';
-import { isSentBelowNought } from '../readings/split-net.ts';
+import { isSentBelowNought, splitNet } from '../readings/split-net.ts';
 import { isVolumeOfGas } from '../terms/units.ts';
 import { findQualityColumn } from './long-interval.ts';
 
@@ -85,6 +85,7 @@ export const bills: IntakeShape = {
         context,
         book,
       );
+      splitNet(sheet, { column: facts, values: signed }, choices, book, 'period');
       const isBelow = isSentBelowNought(quantity.role, signed);
       if (isBelow) book.add('sent-below-nought', 'note', { column: columnName(sheet, facts.index) });
       const values = isBelow ? signed.map((value) => 0 - value) : signed;

@@ -66,7 +66,7 @@ export const daily: IntakeShape = {
         values.set(used);
         book.add('counts-from-month', 'note', { column: columnName(sheet, column.index) });
       }
-      return extremes ? [{ column, values }] : splitNet(sheet, { column, values }, choices, book);
+      return extremes ? [{ column, values }] : splitNet(sheet, { column, values }, choices, book, 'day');
     });
     const built = read.flatMap(({ column: facts, values }, i) => {
       if (extremes) {

@@ -55,6 +55,8 @@ export const REMARK_CODES = [
   'several-series',
   'direction-asked',
   'net-asked',
+  'net-of-days',
+  'part-asked',
   'sent-below-nought',
   'calorific-assumed',
   // Time

@@ -148,6 +148,8 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
         { label: say('Bought'), choice: { role: 'import' }, holds: choices.role === 'import' },
         { label: say('Sent out'), choice: { role: 'export' }, holds: choices.role === 'export' },
       ];
+    case 'part-asked':
+      return [{ label: say('The whole home'), choice: { role: 'import' }, holds: false }];
     case 'weather-asked':
     case 'weather-smooth-asked':
     case 'weather-indoors-asked':

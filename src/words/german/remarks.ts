@@ -50,6 +50,10 @@ export const REMARKS: Catalogue = {
     '{column} in {file} beginnt jeden Monat von vorn und steigt dazwischen nur. Wir nahmen es als laufende Summe: Jeder Verbrauch ist der Unterschied zweier Tage.',
   '{column} of {file} was read at uneven times. What it rose between two readings was shared out over the hours between.':
     '{column} in {file} wurde in ungleichen Abständen abgelesen. Was zwischen zwei Ablesungen dazukam, wurde auf die Stunden dazwischen verteilt.',
+  '{column} of {file} is what was bought less what was sent out, over a day or more. The two cannot be told apart. Ask for both, or for readings by the hour.':
+    '{column} in {file} ist Bezug minus Einspeisung über einen Tag oder länger. Beides lässt sich nicht mehr trennen. Fragen Sie nach beiden Werten oder nach Stundenwerten.',
+  '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or leave the file.':
+    '{column} in {file} klingt nach einem einzelnen Gerät. Bestätigen Sie, dass es der Verbrauch des ganzen Hauses ist, oder lassen Sie die Datei weg.',
   '{file} holds degree days, which are neither temperatures nor energy. Use a file of measured outdoor temperatures.':
     '{file} enthält Gradtage. Das sind weder Temperaturen noch Energie. Nehmen Sie eine Datei mit gemessenen Außentemperaturen.',
   '{file} does not name its clock. We took its times as {expectedCode, select, local {local time} utc {UTC} other {winter time}}. An hour or two hardly changes the mean of a day.':

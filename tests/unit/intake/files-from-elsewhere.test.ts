@@ -276,3 +276,20 @@ test('what loggers write where there is no value is none', () => {
   const text = lines('Time,Electricity kWh', 24 * 30, (i) => `${iso(i * 60).slice(0, 16)},${i % 30 ? 0.5 : -9999}`);
   expect(read(text)).toMatchObject({ asked: [], series: ['electricity import 2025-01-01 2025-01-31 348.00'] });
 });
+
+test('the net of days and months cannot be told apart again', () => {
+  const net = (head: string) => lines(`Date,${head}`, 60, (i) => `${day(i)},${(i % 5) - 2}`);
+  expect(read(net('Net electricity (kWh)')).asked).toEqual(['net-of-days']);
+  expect(read(net('Electricity (kWh)')).asked).toContain('net-asked');
+  expect(read(net('Electricity (kWh)'), 'Europe/London', { net: true }).asked).toEqual(['net-of-days']);
+  const months = lines('Month,Net electricity (kWh)', 12, (i) => `${month(i)},${150 - 40 * (i % 7)}`);
+  expect(read(months).asked).toEqual(['net-of-days']);
+});
+
+test('one appliance is not taken for the home, nor an estimate for what was measured', () => {
+  const text = lines('Date,EV charger electricity (kWh)', 60, (i) => `${day(i)},${9 + (i % 3)}`);
+  expect(read(text).asked).toEqual(['part-asked']);
+  expect(read(text, 'Europe/London', { role: 'import' }).asked).toEqual([]);
+  const both = lines('Date,Gas estimate (kWh),Gas actual (kWh)', 60, (i) => `${day(i)},50,${39 + (i % 3)}`);
+  expect(read(both)).toMatchObject({ asked: [], series: ['gas import 2025-01-01 2025-03-02 2400.00'] });
+});
