@@ -250,7 +250,9 @@ function findingLines({ findings, notSeen = [] }: BillCheck): string[] {
   if (findings.length === 0) return [noFindingsSentence(), ...why];
   const lines = findings.flatMap((finding) => [
     `${findingName(finding)}, ${whenSentence(finding)}, ${sureShort(finding)}: ${seenSentence(finding)} ${costOfFinding(finding)}`,
-    `  ${say('Check: {checks}', { checks: finding.check.map(findingCheckSentence).join(' ') })}`,
+    ...(finding.check.length > 0
+      ? [`  ${say('Check: {checks}', { checks: finding.check.map(findingCheckSentence).join(' ') })}`]
+      : []),
     ...(finding.cautions.length > 0
       ? [`  ${say('Care: {cautions}', { cautions: finding.cautions.map(findingCaution).join(' ') })}`]
       : []),

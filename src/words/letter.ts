@@ -101,7 +101,7 @@ export function knownSentences(check: BillCheck, room: SentenceRoom): string[] {
       parts.filter((part) => !isShown(part)).reduce((sum, { pence }) => sum + pence, 0),
       check,
     ),
-    ...(check.findings ?? []).slice(0, room.findings).map(findingLine),
+    ...(check.findings ?? []).slice(0, room.findings).map((finding) => findingLine(finding, check)),
   ];
 }
 
@@ -155,8 +155,15 @@ function leftSentences(leftPence: number, check: BillCheck): string[] {
   ];
 }
 
-const findingLine = (finding: CheckFinding): string =>
-  [homeSentence(finding), say('We are {sure}.', { sure: sureShort(finding) })].join(' ');
+const findingLine = (finding: CheckFinding, { input }: Pick<BillCheck, 'input'>): string =>
+  [
+    homeSentence(finding),
+    // The machine has a meter of its own, so that this is about all the others.
+    ...(finding.meter === 'whole-house' && input.heatPumpKWh !== undefined
+      ? [say('This is the rest of the home, without the heat pump.')]
+      : []),
+    say('We are {sure}.', { sure: sureShort(finding) }),
+  ].join(' ');
 
 /** What nobody knows yet, for the household: the likely causes with their chances, else what cannot be told apart. */
 export function letterUnknowns(check: BillCheck): string[] {

@@ -214,7 +214,9 @@ function FindingBlock({ finding, pictured }: { readonly finding: CheckFinding; r
       ) : null}
       <p>
         {say('Ask: {questions}', { questions: finding.ask.map(askSentence).join(' ') })}{' '}
-        {say('Check: {steps}', { steps: finding.check.map(findingCheckSentence).join(' ') })}{' '}
+        {finding.check.length > 0
+          ? say('Check: {steps}', { steps: finding.check.map(findingCheckSentence).join(' ') })
+          : null}{' '}
         <span className="quiet">{worthOf(finding.code)}</span>
       </p>
     </div>

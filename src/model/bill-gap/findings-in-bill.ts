@@ -143,7 +143,8 @@ function shareInBill(finding: Finding, { from, to }: Split['input'], meters: rea
 function partOf(finding: Finding, { input, parts }: Split): BillCheckPart | undefined {
   const ofHouse = finding.meter === 'whole-house';
   // What is compared is the heat pump's own: then the rest of the house is in no part.
-  if (ofHouse && (input.meter === 'heat-pump' || input.heatPumpKWh === input.boughtKWh)) return undefined;
+  const isHeatingAlone = input.heatPumpKWh !== undefined && input.heatPumpKWh === input.boughtKWh;
+  if (ofHouse && (input.meter === 'heat-pump' || isHeatingAlone)) return undefined;
   const own = heldBy(finding);
   const isOfRest = ofHouse && input.heatPumpKWh !== undefined && own && own[0] !== 'metering' && own[0] !== 'when';
   const held = isOfRest ? OF_THE_REST : own;
@@ -152,6 +153,7 @@ function partOf(finding: Finding, { input, parts }: Split): BillCheckPart | unde
   const same = ({ pence }: BillCheckPart) => Math.max(0, pence * Math.sign(finding.pence));
   return (
     parts.find(({ cause, joined }) => cause === held[0] && !joined) ??
+    (finding.code === 'backup-in-cold' ? parts.find(({ cause }) => cause === 'rooms') : undefined) ??
     parts.filter(isHeld).toSorted((a, b) => same(b) - same(a))[0]
   );
 }

@@ -8,6 +8,8 @@ import { findSteps, type Step } from './steps.ts';
 export interface EvenLoad {
   readonly powerKW: number;
   readonly steps: readonly Step[];
+  /** These and all others of about this size in these hours and days: what runs beside one changes its height. */
+  readonly near: readonly Step[];
   /** Share of the steps of about this size in these hours and days that have this very power, 0 to 1. */
   readonly likeness: number;
   /** How much the power rises while they last, as a share; a resistance's does not. null where they are too short to tell. */
@@ -190,7 +192,7 @@ function loadOf(same: readonly Step[], centre: Centre, all: readonly Step[], day
   const [first, last] = [same[0]!.day, same.at(-1)!.day];
   const inSpell = all.filter(({ day }) => day >= first && day <= last);
   const powerKW = median(same.map((step) => step.powerKW));
-  const like = inSpell.filter((step) => isNear(step, centre, days, LIKE_SHARE)).length;
+  const near = inSpell.filter((step) => isNear(step, centre, days, LIKE_SHARE));
   const elsewhere = inSpell.filter(
     (step) =>
       Math.abs(step.powerKW / powerKW - 1) <= SAME_SHARE && apartHours(hourOf(step, days), centre.hour) > HOURS_ABOUT,
@@ -206,7 +208,8 @@ function loadOf(same: readonly Step[], centre: Centre, all: readonly Step[], day
   return {
     powerKW,
     steps: same,
-    likeness: same.length / like,
+    near,
+    likeness: same.length / near.length,
     ramp: ramps.length * RAMPS_SHARE >= same.length ? median(ramps) : null,
     elsewhere: elsewhere.length / same.length,
     drift: daysAround > 0 ? drifting / daysAround / (same.length / (last - first + 1)) : 0,

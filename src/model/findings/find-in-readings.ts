@@ -11,7 +11,7 @@ import { findEstimateCorrected } from './estimate-corrected.ts';
 import { findHeater } from './heater.ts';
 import { holidays, type Spell, sharesOfUsual, weeksOfLess } from './holidays.ts';
 import { emptySpells, findHomeEmpty, findWeeksOfLess, livedInDays } from './home-empty.ts';
-import { findLargeLoad } from './large-load.ts';
+import { findLargeLoad, largeLoads } from './large-load.ts';
 import { loadsOf } from './loads-of.ts';
 import {
   type MeterDays,
@@ -96,11 +96,11 @@ function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Findin
   const loads = loadsOf(days);
   const heaters = findHeater(days, loads, prices);
   const large = findLargeLoad(days, loads, prices);
-  const found = new Set([...heaters, ...large].map(({ seen }) => seen.powerKW));
-  const without = withoutLoads(
-    days,
-    loads.filter(({ powerKW }) => found.has(powerKW)),
-  );
+  const found = new Set(heaters.map(({ seen }) => seen.powerKW));
+  const without = withoutLoads(days, [
+    ...loads.filter(({ powerKW }) => found.has(powerKW)),
+    ...largeLoads(days, loads),
+  ]);
   const share = sharesOfUsual(without);
   // The sun's hours come and go by weeks as well.
   const less = generation.length > 0 ? [] : weeksOfLess(without, heats, share);

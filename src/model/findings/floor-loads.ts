@@ -77,6 +77,7 @@ function loadOf(group: readonly Seen[], days: MeterDays): EvenLoad {
   return {
     powerKW,
     steps,
+    near: steps,
     likeness: steps.length / (end - first),
     ramp: median(group.map(({ step }) => step.ramp!)),
     elsewhere: 0,

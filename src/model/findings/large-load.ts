@@ -3,6 +3,7 @@ import { type Finding, sureOf } from '../shapes/finding.ts';
 import { daysAndCost, type EvenLoad, hoursEach, isOfCompressor } from './even-loads.ts';
 import { isHeater } from './heater.ts';
 import type { MeterDays, Prices } from './meter-days.ts';
+import type { Step } from './steps.ts';
 
 const LEAST_DAYS = 7;
 const LEAST_LIKENESS = 0.5;
@@ -31,28 +32,50 @@ const mayBeHeater = (load: EvenLoad) =>
   (load.powerKW < HEATER.mostKW && hoursEach(load) < HEATER.mostHours) ||
   (load.powerKW >= HEATER.ownKW[0] && load.powerKW <= HEATER.ownKW[1]);
 
-/** Units [kWh] of even loads too strong or too long for a household's usual appliances. */
-export function findLargeLoad(days: MeterDays, loads: readonly EvenLoad[], prices: Prices): Finding[] {
+/**
+ * A load stronger than anything else in a home with the steps beside its own that are nearly as high: a heat pump that runs
+ * meanwhile has changed them. `counted` are those that another load has already.
+ */
+function withNear(load: EvenLoad, counted: Set<Step>): EvenLoad {
+  const steps = (load.powerKW >= OWN_SUPPLY.leastKW ? load.near : load.steps).filter((step) => !counted.has(step));
+  for (const step of steps) counted.add(step);
+  return {
+    ...load,
+    steps,
+    days: [...new Set(steps.map(({ day }) => day))],
+    kWh: steps.reduce((sum, { kWh }) => sum + kWh, 0),
+  };
+}
+
+/** The large loads among the even ones, with all their steps. */
+export function largeLoads(days: MeterDays, loads: readonly EvenLoad[]): EvenLoad[] {
   if (days.meter !== 'whole-house') return [];
+  const counted = new Set<Step>();
   return loads
     .filter((load) => isLarge(load, days))
-    .map((load): Finding => {
-      return {
-        code: 'large-load',
-        meter: days.meter,
-        sure: sureOf(0.4 + 0.35 * load.likeness + (load.powerKW > OWN_SUPPLY.leastKW ? 0.15 : 0)),
-        grade: 'estimated',
-        seen: {
-          powerKW: load.powerKW,
-          days: load.days.length,
-          hoursEach: hoursEach(load),
-          hour: load.hour,
-        },
-        ...daysAndCost(load, days, prices),
-        ...(mayBeHeater(load) ? { may: ['large-load' as const, 'heater' as const] } : {}),
-        ask: ['vehicle', 'tub-or-pool', 'new-appliance'],
-        check: ['sub-meter'],
-        cautions: [],
-      };
-    });
+    .map((load) => withNear(load, counted))
+    .filter((load) => load.days.length >= LEAST_DAYS);
+}
+
+/** Units [kWh] of even loads too strong or too long for a household's usual appliances. */
+export function findLargeLoad(days: MeterDays, loads: readonly EvenLoad[], prices: Prices): Finding[] {
+  return largeLoads(days, loads).map((load): Finding => {
+    return {
+      code: 'large-load',
+      meter: days.meter,
+      sure: sureOf(0.4 + 0.35 * load.likeness + (load.powerKW > OWN_SUPPLY.leastKW ? 0.15 : 0)),
+      grade: 'estimated',
+      seen: {
+        powerKW: load.powerKW,
+        days: load.days.length,
+        hoursEach: hoursEach(load),
+        hour: load.hour,
+      },
+      ...daysAndCost(load, days, prices),
+      ...(mayBeHeater(load) ? { may: ['large-load' as const, 'heater' as const] } : {}),
+      ask: ['vehicle', 'tub-or-pool', 'new-appliance'],
+      check: ['sub-meter'],
+      cautions: [],
+    };
+  });
 }

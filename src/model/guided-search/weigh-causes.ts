@@ -56,9 +56,12 @@ const MOST_OF_USE: Readonly<Partial<Record<SearchCause, number>>> = {
   'rooms-warmer': 0.4,
   'flow-too-hot': 0.4,
   'machine-works-less': 0.7,
+  heater: 0.8,
 };
 const TOO_MUCH = 0.25;
-const METER = { fromShare: 0.5, odds: 4 } as const;
+const METER = { fromShare: 0.5, odds: 4, double: [0.9, 1.15], doubleOdds: 12 } as const;
+/** From twice as much on somebody may have moved in. */
+const OCCUPIED = { fromShare: 0.9, odds: 3 } as const;
 /** What heats the rooms in the cold weighs in a bill of summer months only this much. Common practice, no source. */
 const IN_SUMMER = 0.2;
 const OF_HEATING: readonly SearchCause[] = ['flow-too-hot', 'rooms-warmer', 'less-heat'];
@@ -145,7 +148,9 @@ export function weighCauses(check: BillCheck, direction: Direction): Weights {
   // One without an amount of its own, such as panels, may be behind all of it.
   const seenShare = ({ pence }: CheckFinding): number =>
     wholePence > 0 && pence !== 0 ? Math.min(1, Math.abs(pence) / wholePence) : 1;
-  const findings = (check.findings ?? []).filter(({ pence }) => sign * pence >= 0);
+  const findings = (check.findings ?? []).filter(
+    ({ pence, meter }) => sign * pence >= 0 && !(meter === 'whole-house' && isHeatingAlone(check)),
+  );
   const shareOf = (cause: SearchCause): number => {
     const inside = PARTS[cause];
     if (inside === undefined || wholePence === 0) return 1;
@@ -197,8 +202,13 @@ export function asSureAsSeen(weights: Weights, check: BillCheck, direction: Dire
 }
 
 /** The estimate has the weekly heating of the tank, and what the house uses is not on the bill of the heat pump's own meter. */
-const isInDifference = (code: CheckFinding['code'], meter: CheckFinding['meter'], { input }: BillCheck): boolean =>
-  code !== 'weekly-pasteurisation' && !(meter === 'whole-house' && input.meter === 'heat-pump');
+const isInDifference = (code: CheckFinding['code'], meter: CheckFinding['meter'], check: BillCheck): boolean =>
+  code !== 'weekly-pasteurisation' && !(meter === 'whole-house' && isHeatingAlone(check));
+
+/** Whether what is compared is what the heat pump's own meter counts, and nothing else of the home. */
+const isHeatingAlone = ({ input }: BillCheck): boolean => input.meter === 'heat-pump' || isMeteredApart(input);
+const isMeteredApart = ({ heatPumpKWh, boughtKWh }: BillCheck['input']): boolean =>
+  heatPumpKWh !== undefined && heatPumpKWh === boughtKWh;
 
 /** These causes together at least so likely, the others less, "something else" never below a twentieth. */
 function raised(weights: Weights, causes: readonly SearchCause[], chance: number): Weights {
@@ -216,15 +226,16 @@ function raised(weights: Weights, causes: readonly SearchCause[], chance: number
   );
 }
 
-function isConsidered(cause: SearchCause, { input, parts, findings = [] }: BillCheck): boolean {
+function isConsidered(cause: SearchCause, check: BillCheck): boolean {
+  const { input, parts, findings = [] } = check;
   const isShared = input.meter === 'whole-house' && input.heatPumpKWh === undefined;
   switch (cause) {
     case 'other-use':
     case 'less-other-use':
-      return isShared || parts.some((part) => part.cause === 'other-electricity');
+      return isShared || (!isMeteredApart(input) && parts.some((part) => part.cause === 'other-electricity'));
     case 'own-generation':
       // What was made and used is taken off already where it was read.
-      return input.meter === 'whole-house' && input.ownUseKWh === undefined;
+      return !isHeatingAlone(check) && input.ownUseKWh === undefined;
     case 'weather':
       return !parts.some((part) => part.cause === 'weather');
     case 'summer-heating':
@@ -242,7 +253,9 @@ function oddsOfSize(cause: SearchCause, { code, seen }: CheckFinding): number {
   if (code !== 'behaviour-changed' || typeof seen.share !== 'number') return 1;
   const most = MOST_OF_USE[cause];
   if (most !== undefined && seen.share > most) return TOO_MUCH;
-  return cause === 'meter-wrong' && seen.share >= METER.fromShare ? METER.odds : 1;
+  if (cause === 'newly-occupied') return seen.share >= OCCUPIED.fromShare ? OCCUPIED.odds : 1;
+  if (cause !== 'meter-wrong' || seen.share < METER.fromShare) return 1;
+  return seen.share >= METER.double[0] && seen.share <= METER.double[1] ? METER.doubleOdds : METER.odds;
 }
 
 const oddsOfSeason = (cause: SearchCause, { input }: BillCheck): number =>

@@ -30,6 +30,7 @@ describe('even loads', () => {
       {
         powerKW: close(3),
         steps: expect.any(Array),
+        near: expect.any(Array),
         likeness: 1,
         drift: 0,
         ramp: close(0),
@@ -203,9 +204,11 @@ const HOUSE: MeterDays = { ...MACHINE, meter: 'whole-house' };
 function load({ hours = 2, ...change }: Partial<EvenLoad> & { hours?: number } = {}): EvenLoad {
   const { powerKW = 3, days = span(0, 10) } = change;
   const kWh = powerKW * hours;
+  const steps = days.map((day) => ({ day, slot: 4, slots: 4, powerKW, ramp: 0, kWh }));
   return {
     powerKW,
-    steps: days.map((day) => ({ day, slot: 4, slots: 4, powerKW, ramp: 0, kWh })),
+    steps,
+    near: steps,
     likeness: 0.5,
     ramp: 0,
     elsewhere: 0,
@@ -358,6 +361,17 @@ describe('a large load of the house', () => {
     const socket = findLargeLoad(HOUSE, [load({ powerKW: 3.3, hours: 4, likeness: 0.6 })], { pencePerKWh: 20 });
     expect(socket[0]!.sure).toBeCloseTo(0.61, 9);
     expect(findLargeLoad(MACHINE, [vehicle], { pencePerKWh: 20 })).toEqual([]);
+  });
+  test('nights on which something beside it changed its height are its own too, once', () => {
+    const all = load({ powerKW: 7, hours: 4, likeness: 0.6, days: span(1, 15) });
+    const seven = { ...all, steps: all.steps.slice(0, 10), days: span(1, 11), kWh: 280 };
+    const eight = { ...all, powerKW: 8, steps: all.steps.slice(2, 14), days: span(3, 15), kWh: 336 };
+    expect(findLargeLoad(HOUSE, [seven, eight], { pencePerKWh: 20 })).toMatchObject([
+      { kWh: 392, seen: { powerKW: 7, days: 14 } },
+    ]);
+    // What a home has many of keeps to its own height.
+    const socket = { ...seven, powerKW: 3.2 };
+    expect(findLargeLoad(HOUSE, [socket], { pencePerKWh: 20 })).toMatchObject([{ seen: { days: 10 } }]);
   });
 });
 

@@ -191,7 +191,7 @@ describe('what is weighed', () => {
             {
               ...made('behaviour-changed'),
               sure: 0.9,
-              may: ['meter-wrong', 'machine-works-less', 'rooms-warmer', 'heater'],
+              may: ['meter-wrong', 'machine-works-less', 'rooms-warmer', 'heater', 'more-water', 'newly-occupied'],
               seen: { share, kind: 'with-the-cold' },
               kWh: 200,
               pence: 5000,
@@ -201,13 +201,32 @@ describe('what is weighed', () => {
           ],
         },
       );
-    const [little, much] = [seen(0.3), seen(1)].map((one) => weighCauses(one, 'more')) as [Weighed, Weighed];
-    const times = (cause: SearchCause) => much.get(cause)! / little.get(cause)!;
+    const [little, much, half] = [seen(0.3), seen(1), seen(0.7)].map((one) => weighCauses(one, 'more')) as [
+      Weighed,
+      Weighed,
+      Weighed,
+    ];
+    const times = (cause: SearchCause, now = much) => now.get(cause)! / little.get(cause)!;
     // Beside a cause that may be of any size.
-    expect(times('rooms-warmer') / times('heater')).toBeCloseTo(0.25, 9);
-    expect(times('flow-too-hot') / times('heater')).toBeCloseTo(0.25, 9);
-    expect(times('machine-works-less') / times('heater')).toBeCloseTo(0.25, 9);
-    expect(times('meter-wrong') / times('heater')).toBeCloseTo(4, 9);
+    expect(times('rooms-warmer') / times('more-water')).toBeCloseTo(0.25, 9);
+    expect(times('flow-too-hot') / times('more-water')).toBeCloseTo(0.25, 9);
+    expect(times('machine-works-less') / times('more-water')).toBeCloseTo(0.25, 9);
+    expect(times('heater') / times('more-water')).toBeCloseTo(0.25, 9);
+    // Twice as much is what an exchanged meter may count, and what people need who moved in.
+    expect(times('meter-wrong') / times('more-water')).toBeCloseTo(12, 9);
+    expect(times('newly-occupied') / times('more-water')).toBeCloseTo(3, 9);
+    expect(times('meter-wrong', half) / times('more-water', half)).toBeCloseTo(4, 9);
+    expect(times('newly-occupied', half) / times('more-water', half)).toBeCloseTo(1, 9);
+  });
+  test('what is seen in the rest of the house says nothing of what the heat pump alone takes', () => {
+    const rest = { ...made('behaviour-changed'), meter: 'whole-house', may: ['heater', 'meter-wrong'], pence: 9000 };
+    const weights = (heatPumpKWh: number) =>
+      weighCauses(check({ meter: 'whole-house', boughtKWh: 465, heatPumpKWh }, { findings: [rest as never] }), 'more');
+    expect(weights(465).has('own-generation')).toBe(false);
+    expect(weights(400).has('own-generation')).toBe(true);
+    const ofHeater = (heatPumpKWh: number) =>
+      weights(heatPumpKWh).get('heater')! / weights(heatPumpKWh).get('rooms-warmer')!;
+    expect(ofHeater(400) / ofHeater(465)).toBeGreaterThan(2);
   });
   test('people who moved in are thought of where a finding has them; what one names is in the part that it is in', () => {
     const seen = (may: readonly LikelyCause[]) =>
