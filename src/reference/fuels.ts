@@ -1,6 +1,6 @@
-/** What is in a unit of each fuel, what burning it gives off and what a yearly visit costs; and a gas meter's volume. */
-import { type DeliveredFuel, FUEL_IDS, type Fuel } from '../model/shapes/heating.ts';
-import type { Reference, Value } from '../model/shapes/reference.ts';
+/** What is in a unit of each fuel, what burning it gives off, what a yearly visit costs and what a price is assumed; and a gas meter's volume. */
+import { DELIVERED_FUELS, type DeliveredFuel, FUEL_IDS, type Fuel } from '../model/shapes/heating.ts';
+import type { DeliveredPrice, Reference, Value } from '../model/shapes/reference.ts';
 
 const SET_2025 = 'UK Government GHG conversion factors (DESNZ) 2025';
 const SET_2026 = 'UK Government GHG conversion factors (DESNZ) 2026, second hand';
@@ -21,7 +21,10 @@ interface FuelFacts {
   readonly service: Value;
   /** Energy in its base unit, where it is bought by amount. */
   readonly energy?: Value;
+  /** Pence a base unit in 2026, where nobody publishes a mean price that was found: it is asked about and its spread is wide. */
+  readonly assumedPence?: number;
 }
+type DeliveredFacts = FuelFacts & { readonly energy: Value };
 
 const FACTS = {
   gas: {
@@ -41,6 +44,7 @@ const FACTS = {
     carbon: read(0.2141, 'kg CO2e per kWh, gross', `${SET_2025}: propane, combustion`),
     service: visit(110),
     energy: read(7.21, 'kWh/litre', `LPG propane, ${FACTORS_2025}: 1.54358 / 0.2141`),
+    assumedPence: 70,
   },
   // The published set knows one energy for wood, which is that by net calorific value; the efficiency goes by the same.
   pellets: {
@@ -51,13 +55,30 @@ const FACTS = {
     ),
     service: visit(220),
     energy: read(4.8, 'kWh/kg', `Wood pellets, ${FACTORS_2025}: 55.19389 / 0.0115 / 1000; by net calorific value`),
+    // The last mean price found is £210 a tonne in December 2013 (Biomass Energy Centre).
+    assumedPence: 38,
   },
-} satisfies { readonly [F in Fuel]: F extends DeliveredFuel ? Required<FuelFacts> : FuelFacts };
+} satisfies { readonly [F in Fuel]: F extends DeliveredFuel ? DeliveredFacts : FuelFacts };
 
 const byFuel = <T>(of: (facts: FuelFacts) => T) =>
   Object.fromEntries(FUEL_IDS.map((fuel) => [fuel, of(FACTS[fuel])])) as { readonly [fuel in Fuel]: T };
 
 export const kWhPerUnit = byFuel(({ energy }) => energy) as Reference['kWhPerUnit'];
+
+export const assumedPrices: readonly DeliveredPrice[] = DELIVERED_FUELS.flatMap((fuel) => {
+  const { assumedPence }: FuelFacts = FACTS[fuel];
+  if (assumedPence === undefined) return [];
+  return {
+    fuel,
+    from: '2026-01-01',
+    to: '2026-12-31',
+    pencePerUnit: assumedPence,
+    kind: 'assumed',
+    spread: 0.3,
+    source: 'assumed, no published price found',
+    provenance: 'memory',
+  };
+});
 
 export const carbonKgPerKWh: Reference['carbonKgPerKWh'] = {
   // 0.13096 generation (2026) and 0.01853 transmission and distribution (2025; that of 2026 was not seen).

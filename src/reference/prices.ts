@@ -4,6 +4,7 @@
  * Every quarter gives the published typical bill back within 1.50 pounds (tests/outside/prices.test.ts).
  */
 import type { DeliveredPrice, PriceQuarter, Sourced, TwoRate } from '../model/shapes/reference.ts';
+import { assumedPrices } from './fuels.ts';
 
 type Prices = readonly [pencePerKWh: number, standingPencePerDay: number];
 
@@ -192,35 +193,7 @@ const oilPrices: readonly DeliveredPrice[] = [
   oil('2026-01-01', '2026-01-31', 58, 'public guide page, January 2026', 'read'),
 ];
 
-/** Nobody publishes a mean price of heating LPG that was found, so the figure is assumed and its spread wide. */
-const lpgPrices: readonly DeliveredPrice[] = [
-  {
-    fuel: 'lpg',
-    from: '2026-01-01',
-    to: '2026-12-31',
-    pencePerUnit: 70,
-    kind: 'assumed',
-    spread: 0.3,
-    source: 'assumed, no published price found',
-    provenance: 'memory',
-  },
-];
-
-/** No mean price of this year was found; the last one found is £210 a tonne in December 2013 (Biomass Energy Centre). */
-const pelletPrices: readonly DeliveredPrice[] = [
-  {
-    fuel: 'pellets',
-    from: '2026-01-01',
-    to: '2026-12-31',
-    pencePerUnit: 38,
-    kind: 'assumed',
-    spread: 0.3,
-    source: 'assumed, no published price found',
-    provenance: 'memory',
-  },
-];
-
-export const deliveredPrices: readonly DeliveredPrice[] = [...oilPrices, ...lpgPrices, ...pelletPrices];
+export const deliveredPrices: readonly DeliveredPrice[] = [...oilPrices, ...assumedPrices];
 
 /**
  * A day and night pair that stands in until the household's own is typed. Chosen so that 58 % at the day price and

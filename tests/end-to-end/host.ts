@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { test as base, expect, type Locator, type Page } from '@playwright/test';
 import type { Call } from '../../src/desk/contract.ts';
+import { PRICED_CARRIERS } from '../../src/model/shapes/heating.ts';
 import { callOverHttp } from '../../src/screens/desk-http.ts';
 
 export const root = resolve(import.meta.dirname, '../..');
@@ -137,10 +138,7 @@ export { expect };
 export async function keepEstimate(host: Host, householdId: string) {
   const { today } = await host.call('app.read', {});
   const { household, revision } = await host.call('household.open', { id: householdId });
-  const stand = (['electricity', 'gas', 'oil', 'lpg', 'pellets', 'two-rate'] as const).map((price) => ({
-    price,
-    on: today,
-  }));
+  const stand = ([...PRICED_CARRIERS, 'two-rate'] as const).map((price) => ({ price, on: today }));
   const prices = { ...household.prices, stand };
   await host.call('household.save', { household: { ...household, prices }, revision });
   return host.call('estimate.keep', { householdId, note: '' });

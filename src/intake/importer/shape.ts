@@ -35,8 +35,6 @@ export interface ShapeReading {
 
 export interface IntakeShape {
   readonly name: string;
-  /** One sentence for the list of shapes in the preview. */
-  readonly describe: string;
   detect(sheet: Sheet): Fit;
   parse(input: ShapeInput): ShapeReading;
 }

@@ -27,7 +27,6 @@ const DAY_MINUTES = 1440;
 
 export const bills: IntakeShape = {
   name: 'bills',
-  describe: 'One bill, month or week a row, with what was used in it and perhaps what it cost.',
 
   detect(sheet) {
     if (sheet.dateColumn < 0) return { fit: 0, reason: 'no column of dates' };

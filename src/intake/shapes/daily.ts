@@ -24,7 +24,6 @@ import { estimatedRows, findQualityColumn } from './long-interval.ts';
 
 export const daily: IntakeShape = {
   name: 'days',
-  describe: 'One day a row, with what was used on it or how warm it was.',
 
   detect(sheet) {
     if (sheet.dateColumn < 0) return { fit: 0, reason: 'no column of dates' };

@@ -22,7 +22,6 @@ import { remarkAfterToday } from '../readings/remark-order.ts';
 
 export const deliveries: IntakeShape = {
   name: 'deliveries',
-  describe: 'Deliveries of fuel: the date, the amount and perhaps the cost of each.',
 
   detect(sheet) {
     if (sheet.dateColumn < 0) return { fit: 0, reason: 'no column of dates' };

@@ -37,7 +37,6 @@ import { cellText } from '../text/table.ts';
 
 export const longInterval: IntakeShape = {
   name: 'readings',
-  describe: 'One reading a row, with the time of each, every few minutes to every few hours.',
 
   detect(sheet) {
     const step = stepOf(sheet);

@@ -30,7 +30,6 @@ const LONG_ROWS = 100;
 
 export const register: IntakeShape = {
   name: 'counter',
-  describe: "Readings of the meter's counter, which goes up; use is the difference between two of them.",
 
   detect(sheet) {
     if (sheet.dateColumn < 0) return { fit: 0, reason: 'no column of dates' };

@@ -54,7 +54,6 @@ function longestRun(columns: readonly ColumnFacts[]): ColumnFacts[] {
 
 export const wideDays: IntakeShape = {
   name: 'days across',
-  describe: 'One day a row, with a column for every hour, half-hour or quarter-hour.',
 
   detect(sheet) {
     if (sheet.dateColumn < 0) return { fit: 0, reason: 'no column of dates' };

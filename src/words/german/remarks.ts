@@ -382,6 +382,7 @@ export const REMARKS: Catalogue = {
   'no column of amounts used': 'keine Spalte mit Verbrauch',
   'a reading before and after in each row': 'alter und neuer Zählerstand in jeder Zeile',
   'times of day, as readings have': 'Uhrzeiten, wie Messwerte sie haben',
+  'a week and an amount in each row': 'eine Woche und eine Menge in jeder Zeile',
   'a month and an amount in each row': 'ein Monat und eine Menge in jeder Zeile',
   'a quarter and an amount in each row': 'ein Quartal und eine Menge in jeder Zeile',
   'two dates and an amount in each row': 'zwei Daten und eine Menge in jeder Zeile',
@@ -397,6 +398,8 @@ export const REMARKS: Catalogue = {
   'no 24, 48 or 96 columns of readings': 'nicht 24, 48 oder 96 Spalten mit Messwerten',
   'periods rather than single dates': 'Zeitspannen statt einzelner Daten',
   'rows too close in time': 'Zeilen zu dicht beieinander',
+  'begins with the row types of an open market format':
+    'beginnt mit den Zeilenarten eines offenen Formats der Strommärkte',
   'a date and an amount delivered in each row': 'ein Datum und eine gelieferte Menge in jeder Zeile',
   'no column that only goes up': 'keine Spalte, die nur steigt',
   'a counter, but a column of amounts used as well': 'ein Zählwerk, aber auch eine Spalte mit Verbrauch',

@@ -22,6 +22,7 @@ import {
   unitsOf,
 } from '../../../src/model/shapes/heating.ts';
 import { Household } from '../../../src/model/shapes/household.ts';
+import { tell } from '../../../src/model/shapes/told.ts';
 import { kWhPerUnit } from '../../../src/reference/fuels.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { unitsFor } from '../../../src/screens/evidence/typed-units.ts';
@@ -182,7 +183,7 @@ describe('words for every row, in English and in German', () => {
       sayTold(`Assumed ${FUELS[fuel].written} price, January 2026`),
       sayTold(`Price of a unit of ${FUELS[fuel].written}`),
       fieldWords(`prices.${priceKey(fuel)}`).unit!,
-      ...unitsOf(fuel).map((unit) => sayTold(`12 ${SALE_UNITS[unit].many}`)),
+      ...unitsOf(fuel).map((unit) => sayTold(tell('so-much-of', { amount: 12, unit: SALE_UNITS[unit].many }))),
     ]),
   ];
   test('none is missing, and German is not English', () => {

@@ -96,6 +96,21 @@ describe('every text has its German', () => {
     expect(remarks.length).toBeGreaterThan(30);
     expect([...new Set(remarks)].filter((source) => german[source] === undefined)).toEqual([]);
   });
+  test('why a file is taken for what it is has its German', () => {
+    const sources = import.meta.glob<string>('../../../src/intake/**/*.ts', {
+      eager: true,
+      query: '?raw',
+      import: 'default',
+    });
+    const STEP = /\$\{step\.kind\}/;
+    const reasons = Object.values(sources)
+      .flatMap((source) => [...source.matchAll(/\breason: ['`]([^'`]+)['`]/g)].map(([, reason]) => reason!))
+      .flatMap((reason) =>
+        STEP.test(reason) ? ['week', 'month', 'quarter'].map((kind) => reason.replace(STEP, kind)) : [reason],
+      );
+    expect(reasons.length).toBeGreaterThan(30);
+    expect(reasons.filter((reason) => german[reason] === undefined)).toEqual([]);
+  });
   test('each is said after the language is known', () => {
     expect(said.filter(({ tooEarly }) => tooEarly).map(place)).toEqual([]);
   });
