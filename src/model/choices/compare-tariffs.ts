@@ -171,7 +171,7 @@ function tryTariff(tariff: Tariff | null, home: Home): Priced | LeftOut {
     hours: hoursOf('heat-pump', home.heat(), years, prices, home),
     ownWith: keepEach(years, (plan) => ownChange(plan, years, prices, home)),
     restPence: priceUnits(home.restBySlot, prices, home.slots),
-    standingPence: 365 * standingPencePerDayInclVat(version) + powerOfHome(version, rest),
+    standingPence: 365 * standingPencePerDayInclVat(version) + powerOfHome(version, rest) - reducedOn(version),
   };
 }
 
@@ -337,6 +337,9 @@ function priceUnits(kWhBySlot: Float64Array, { electricity, electricityShare }: 
   return totalOf(splitByBlocks([year], rates, version, slots)).pence;
 }
 
+/** What the grid takes off by the year where a heat pump may be slowed down [pence, VAT included]. */
+const reducedOn = (version: PricedVersion): number => inclVat(version, version.reducedPencePerYear ?? 0);
+
 /** A charge on power for the home without its heating [pence a year]: on the kW agreed, else on each month's highest half-hour. */
 function powerOfHome(version: PricedVersion, { peaks }: RestOfHome): number {
   const { demand } = version;
@@ -363,7 +366,9 @@ function otherWays(
         ? hoursOf(id, id === 'present' ? home.heat() : home.otherHeat(), years, prices, home)
         : null;
     const savedPence = moved ? moved.terms.spacePence + moved.terms.waterPence : 0;
-    return { id, kind, pence: cost.value - savedPence + restPence + standingPence + ownPence };
+    // No grid slows down what is no heat pump.
+    const keptPence = plan.hours === 'heat-pump' ? 0 : reducedOn(prices.electricity.version);
+    return { id, kind, pence: cost.value - savedPence + restPence + standingPence + keptPence + ownPence };
   });
 }
 

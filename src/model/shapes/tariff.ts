@@ -83,6 +83,8 @@ export const TariffVersion = z.object({
   /** The clock of its meter is never put forward: in summer its times come an hour later than on the wall. */
   staysOnWinterTime: z.boolean().optional(),
   demand: DemandCharge.optional(),
+  /** Taken off by the year for a heat pump that the grid may slow down, stated as the prices are: § 14a EnWG, module 1. */
+  reducedPencePerYear: z.number().min(0).max(100_000).optional(),
   /** Paid for what is sent back to the grid. No VAT is charged on it. */
   exportPencePerKWh: z.number().min(-200).max(500).optional(),
 });

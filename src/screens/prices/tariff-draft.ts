@@ -45,6 +45,7 @@ export interface VersionDraft {
   readonly bankHolidays?: TariffVersion['bankHolidays'];
   readonly staysOnWinterTime?: TariffVersion['staysOnWinterTime'];
   readonly exportPencePerKWh?: number | undefined;
+  readonly reducedPoundsPerYear?: number | undefined;
   readonly demandPencePerKW?: number | undefined;
   readonly agreedKW?: number | undefined;
   readonly series?: PriceSeries | undefined;
@@ -175,6 +176,7 @@ export function draftOf(tariff: Tariff): TariffDraft {
       bankHolidays: version.bankHolidays,
       staysOnWinterTime: version.staysOnWinterTime,
       exportPencePerKWh: version.exportPencePerKWh,
+      reducedPoundsPerYear: version.reducedPencePerYear === undefined ? undefined : version.reducedPencePerYear / 100,
       demandPencePerKW: version.demand?.pencePerKWPerMonth,
       agreedKW: version.demand?.agreedKW,
       series: version.series,
@@ -250,6 +252,7 @@ function finishBlocks({ name, blocks }: BandDraft, missing: string[]): Pick<Tari
 
 function finishExtras(version: VersionDraft, missing: string[]) {
   const { bankHolidays, staysOnWinterTime, exportPencePerKWh, demandPencePerKW, agreedKW, series } = version;
+  const { reducedPoundsPerYear } = version;
   if (agreedKW !== undefined && demandPencePerKW === undefined) missing.push(say('The price of a kW is missing.'));
   const demand: DemandCharge | undefined =
     demandPencePerKW === undefined
@@ -261,6 +264,9 @@ function finishExtras(version: VersionDraft, missing: string[]) {
     ...(staysOnWinterTime ? { staysOnWinterTime } : {}),
     ...(demand ? { demand } : {}),
     ...(exportPencePerKWh === undefined ? {} : { exportPencePerKWh }),
+    ...(reducedPoundsPerYear === undefined
+      ? {}
+      : { reducedPencePerYear: Math.round(reducedPoundsPerYear * 10_000) / 100 }),
   };
 }
 

@@ -1,6 +1,6 @@
 import { countryOf } from '../../model/shapes/country.ts';
 import type { BankHolidayDivision } from '../../model/shapes/dates.ts';
-import { counted, longDate, penceSign } from '../../words/numbers.ts';
+import { counted, longDate, moneySign, penceSign } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField, sayChoices } from '../shared/choice-field.tsx';
@@ -26,6 +26,7 @@ export function VersionExtras(props: {
     version.bankHolidays,
     version.staysOnWinterTime,
     version.exportPencePerKWh,
+    version.reducedPoundsPerYear,
     version.demandPencePerKW,
     series,
   ];
@@ -58,6 +59,17 @@ export function VersionExtras(props: {
           onChange={(exportPencePerKWh) => set({ exportPencePerKWh })}
           note={say('Counted on this tariff where the home has panels, in place of what is typed there.')}
         />
+        {country === 'DE' ? (
+          <NumberField
+            label={say('Taken off by the year')}
+            value={version.reducedPoundsPerYear}
+            limits={{ min: 0, max: 1000, unit: moneySign() }}
+            onChange={(reducedPoundsPerYear) => set({ reducedPoundsPerYear })}
+            note={say(
+              'By § 14a EnWG, module 1, for a heat pump that the grid may slow down. The grid’s price sheet says it.',
+            )}
+          />
+        ) : null}
         <NumberField
           label={say('Charge on power')}
           value={version.demandPencePerKW}

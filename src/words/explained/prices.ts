@@ -105,6 +105,9 @@ export function tariffWorking(
       ...(version.exportPencePerKWh === undefined
         ? []
         : [line(inWords('Sent out'), version.exportPencePerKWh, 'p/kWh')]),
+      ...(version.reducedPencePerYear === undefined
+        ? []
+        : [line(inWords('Taken off by the year for a heat pump'), inclVat(version, version.reducedPencePerYear), 'p')]),
     ],
     result: { value: Number(first), unit: 'p/kWh' },
     source: sourceOf(tariff.name, origin),

@@ -372,6 +372,10 @@ export const PRICES_SCREEN: Catalogue = {
   'Then tick “bank holidays” among the days of a price.':
     'Kreuzen Sie dann bei den Tagen eines Preises „an Feiertagen“ an.',
   'Paid for export': 'Vergütung für Einspeisung',
+  'Taken off by the year': 'Ermäßigung im Jahr',
+  'Taken off by the year for a heat pump': 'Ermäßigung im Jahr für eine Wärmepumpe',
+  'By § 14a EnWG, module 1, for a heat pump that the grid may slow down. The grid’s price sheet says it.':
+    'Nach § 14a EnWG, Modul 1, für eine Wärmepumpe, die das Netz drosseln darf. Sie steht im Preisblatt des Netzes.',
   'Counted on this tariff where the home has panels, in place of what is typed there.':
     'Zählt bei diesem Tarif, wenn Module auf dem Dach sind, statt der dort eingegebenen Vergütung.',
   'A half-hour costs at most': 'Eine halbe Stunde kostet höchstens',

@@ -158,3 +158,21 @@ describe('without possible years', () => {
     expect(usual.rest).toMatchObject({ hours: 'published', hoursSource: reference.homeHours.source });
   });
 });
+
+test('what the grid takes off by the year for a heat pump is taken off its standing charge, with VAT, and off no other way', () => {
+  // A price sheet of 2025 (ewwanfried.de): 131.88 € a year without VAT, 156.94 with it.
+  const made = makeTariff('net', 25);
+  const [version] = made.versions;
+  const net = (reducedPencePerYear?: number): Tariff => ({
+    ...made,
+    versions: [
+      { ...version!, vat: { rate: 0.19, included: false }, ...(reducedPencePerYear ? { reducedPencePerYear } : {}) },
+    ],
+  });
+  const [plain, reduced] = [net(), net(13_188)].map((tariff) => costOn(choose([tariff]), 'net'));
+  expect(plain!.whole.value - reduced!.whole.value).toBeCloseTo(15_693.72, 2);
+  expect(plain!.standingPence - reduced!.standingPence).toBeCloseTo(15_693.72, 2);
+  const other = (cost: typeof plain, name: string) => cost!.others.find(({ id }) => id === name)!.pence!;
+  expect(other(reduced, 'present')).toBeCloseTo(other(plain, 'present'), 6);
+  expect(other(plain, 'air-source') - other(reduced, 'air-source')).toBeCloseTo(15_693.72, 2);
+});
