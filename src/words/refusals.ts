@@ -157,6 +157,8 @@ const BILL_FAULTS: Readonly<Record<BillFault['code'], (data: GapReader) => strin
     }),
   'bill-price-missing': () =>
     say('The bill has kWh but no price. Type the price per kWh, or what the kWh cost together.'),
+  'bill-in-credit': () =>
+    say('The kWh of the bill would have cost less than nothing. Type what they cost before credits and payments.'),
   'estimate-without-heat-pump': () => say('This estimate has no heat pump in it, so no bill can be compared with it.'),
 };
 

@@ -5,7 +5,12 @@ import type { BillCheckInput } from '../shapes/bill-check.ts';
 import type { WrittenEstimate } from '../shapes/written-estimate.ts';
 
 export interface BillFault {
-  readonly code: 'bill-ends-before-it-begins' | 'bill-too-long' | 'bill-price-missing' | 'estimate-without-heat-pump';
+  readonly code:
+    | 'bill-ends-before-it-begins'
+    | 'bill-too-long'
+    | 'bill-price-missing'
+    | 'bill-in-credit'
+    | 'estimate-without-heat-pump';
   readonly data: { readonly [name: string]: string | number };
 }
 
@@ -19,6 +24,10 @@ export function findBillFaults(estimate: WrittenEstimate, bill: BillCheckInput):
   if (days > MOST_DAYS) faults.push({ code: 'bill-too-long', data: { days, most: MOST_DAYS } });
   if (bill.pencePerKWh === 0 && bill.totalPence === undefined && bill.boughtKWh > 0) {
     faults.push({ code: 'bill-price-missing', data: { boughtKWh: bill.boughtKWh } });
+  }
+  // Credits and payments are taken off: at a price below nothing no range would mean anything.
+  if (bill.totalPence !== undefined && bill.totalPence < 0 && bill.boughtKWh > 0) {
+    faults.push({ code: 'bill-in-credit', data: { totalPence: bill.totalPence } });
   }
   if (!estimate.appraisal.systems.some(({ id }) => id === 'heat-pump')) {
     faults.push({ code: 'estimate-without-heat-pump', data: {} });

@@ -153,6 +153,7 @@ test.each([
   ['one day', { to: '2027-01-02' }, []],
   ['no day', { to: '2027-01-01' }, [['bill-ends-before-it-begins', { from: '2027-01-01', to: '2027-01-01' }]]],
   ['no price', { pencePerKWh: 0 }, [['bill-price-missing', { boughtKWh: 155 }]]],
+  ['a credit for a price', { totalPence: -500 }, [['bill-in-credit', { totalPence: -500 }]]],
   ['no price but a total', { pencePerKWh: 0, totalPence: 4 }, []],
   ['no price and no units', { pencePerKWh: 0, boughtKWh: 0 }, []],
 ] as [string, Partial<BillCheckInput>, unknown[]][])('faults: %s', (_, change, faults) => {
