@@ -41,8 +41,8 @@ const IDLE_MS = 20_000;
 /** Beyond what the largest file of evidence needs; a file made to hurt ends its thread and nothing else. */
 const MOST_MEMORY_MB = 1536;
 const YOUNG_MEMORY_MB = 48;
-/** A page of a bill takes some ten milliseconds, a look at its picture some seconds, with signs of life between. */
-const LONGEST_SILENCE_MS = 30_000;
+/** A page of a bill takes some ten milliseconds, a look at its picture some seconds, with signs of life between; ten times as long where a computer is busy. */
+const LONGEST_SILENCE_MS = 90_000;
 const LONGEST_PAPER_MS = 300_000;
 
 const tooSlow = (fileName: string) =>
