@@ -42,7 +42,8 @@ function leftOutAs(c: ColumnFacts): ColumnUse {
   if (role === 'rate') return 'price';
   if (role === 'calorific' || bill === 'correction') return 'calorific';
   if (OWN_USE.test(words)) return 'own-use';
-  if (OTHER_WEATHER.test(words) || DEGREE_DAYS.test(words)) return 'weather';
+  const isExtreme = role === 'maximum' || role === 'minimum';
+  if (OTHER_WEATHER.test(words) || DEGREE_DAYS.test(words) || (isExtreme && unit === undefined)) return 'weather';
   if (NOT_ACTIVE.test(words) || role === 'beside') return 'not-energy';
   if (isDateColumn(c) || role === 'time') return 'other-time';
   if (role === 'index' && c.heading !== '') return 'identifier';

@@ -40,7 +40,9 @@ export const OTHER_WEATHER = any(
   words('feels like|apparent temp|wind ?chill|gefuhlte|ressentie|heat index|wet.?bulb|soil temp|bodentemp'),
   words('cloud|bewolk|nuage|taupunkt|dew ?point|luftdruck|air pressure|barometr|snow|schneeh'),
   words('w ?\\/ ?m|visibil'),
-  only('td|wind|vent|viento|vento|rain|regen|pluie|sun|sonne|pressure|druck|pression'),
+  only(
+    'prcp|snow|wdir|wspd|wpgt|pres|tsun|rhum|rr|td|wind|vent|viento|vento|rain|regen|pluie|sun|sonne|pressure|druck|pression',
+  ),
 );
 
 /** How far the days stayed below a base: no temperature and no energy. */

@@ -14,6 +14,7 @@ function read(text: string | Uint8Array, zone = 'Europe/London', choices: Intake
     asked: preview.remarks.filter((r) => r.weight !== 'note').map(({ code }) => code),
     series: preview.series.map((s) => `${s.carrier} ${s.role} ${s.from} ${s.to} ${s.total.toFixed(2)}`),
     days: preview.series[0]?.days?.values.slice(0, 2).map((v) => v?.toFixed(2)),
+    uses: preview.uses?.map(({ use }) => use),
   };
 }
 
@@ -292,4 +293,10 @@ test('one appliance is not taken for the home, nor an estimate for what was meas
   expect(read(text, 'Europe/London', { role: 'import' }).asked).toEqual([]);
   const both = lines('Date,Gas estimate (kWh),Gas actual (kWh)', 60, (i) => `${day(i)},50,${39 + (i % 3)}`);
   expect(read(both)).toMatchObject({ asked: [], series: ['gas import 2025-01-01 2025-03-02 2400.00'] });
+});
+
+test('of a weather service every column is accounted for', () => {
+  const text = lines('date,tavg,tmin,tmax,prcp,wspd,note', 60, (i) => `${day(i)},${5 + (i % 3)},1,9,0.2,11,ok`);
+  const left = ['weather', 'weather', 'weather', 'weather', 'words'];
+  expect(read(text)).toMatchObject({ asked: [], uses: ['stamp', 'value', ...left] });
 });
