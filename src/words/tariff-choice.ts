@@ -450,13 +450,13 @@ export const tariffNotes = (choice: TariffChoice): string[] =>
     ...leftOutTariffSentences(choice),
   ].filter((sentence) => sentence !== '');
 
-/** What is said on the household's paper, a line each; all of it stands in the working. */
+/** What is said on the household's paper, the weightiest first; all of it stands in the working. Best hours move hot water too. */
 export const tariffPaperNotes = (choice: TariffChoice): string[] =>
   [
     [...bestOfEachSentences(choice).slice(0, 1), ...(choice.costs[0]?.own ? [sameForAllSentence()] : [])],
-    choice.roof ? equipmentSentences(choice).slice(0, 1) : [],
-    askedSentences({ costs: choice.costs.slice(0, 1) }),
     bestHoursSentences(choice).slice(0, 2),
+    choice.roof ? equipmentSentences(choice).slice(0, 1) : [],
+    choice.costs[0]?.bestHours ? [] : askedSentences({ costs: choice.costs.slice(0, 1) }),
   ]
     .map((sentences) => sentences.join(' '))
     .filter((sentences) => sentences !== '');

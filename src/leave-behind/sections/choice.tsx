@@ -19,7 +19,7 @@ import { isCrowded } from './beside.tsx';
 const AXIS = 30;
 const ROW = 42;
 /** More would push the page over its end; the working has all of it. Less fits beside several offers or a purchase. */
-const MOST = { rows: 4, notes: 5 };
+const MOST = { rows: 3, notes: 4 };
 const MOST_IF_CROWDED = { rows: 3, notes: 2 };
 
 /** On the page of the comparison, where the household has tariffs, a roof, a battery or a car: what it can choose, and what was on. */
