@@ -18,7 +18,7 @@ import {
 } from './check.ts';
 import { askSentence, homeSentence, sureShort } from './findings.ts';
 import { customerWords, likelyForHome } from './guided-search.ts';
-import { longDate, spokenPounds } from './numbers.ts';
+import { longDate, spokenKWh, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { warningSentence } from './watch.ts';
 
@@ -95,6 +95,7 @@ export function knownSentences(check: BillCheck, room: SentenceRoom): string[] {
     .map(partSentence);
   return [
     ...contradictionsOf(check),
+    ...heatPumpsPart(check),
     ...seasonSentences(check),
     ...(shown.length > 0 ? [shown.join(' ')] : []),
     ...leftSentences(
@@ -109,6 +110,21 @@ export function knownSentences(check: BillCheck, room: SentenceRoom): string[] {
 function contradictionsOf(check: BillCheck): string[] {
   const told = (check.doubts ?? []).filter(({ code }) => CONTRADICTIONS.includes(code)).map(doubtSentence);
   return told.filter((sentence) => sentence !== checkSentence(check));
+}
+
+/** A bill of the whole home of which the heat pump's own meter tells its part: only that is compared. */
+function heatPumpsPart({ input }: Pick<BillCheck, 'input'>): string[] {
+  const { meter, heatPumpKWh, boughtKWh, otherKWh = 0 } = input;
+  if (meter !== 'whole-house' || heatPumpKWh !== boughtKWh || !(otherKWh > 0)) return [];
+  return [
+    say(
+      'Only the heat pump’s part of your bill is compared: {part} of {all}. The rest went into other things at home.',
+      {
+        part: spokenKWh(boughtKWh),
+        all: spokenKWh(boughtKWh + otherKWh),
+      },
+    ),
+  ];
 }
 
 /** A household that divides the year by four is told why a winter's quarter is no quarter. */
