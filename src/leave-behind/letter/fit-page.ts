@@ -92,8 +92,8 @@ export function pageHeight(texts: PageTexts): number {
   );
 }
 
-/** What goes into the space that a room leaves, first what we do not know. */
-const FILLING = ['unknown', 'asks', 'steps'] as const;
+/** What goes into the space that a room leaves, first what the readings show. */
+const FILLING = ['findings', 'unknown', 'asks', 'steps'] as const;
 
 function fillUp(room: LetterRoom, fits: (room: LetterRoom) => boolean): LetterRoom {
   let filled = room;
