@@ -4,7 +4,6 @@ import { join } from 'node:path';
 import type { DeskRefusal } from '../desk/desk-error.ts';
 import { cacheFolder, defaultDataFolder } from './data-folder.ts';
 import { keepLog } from './keep-log.ts';
-import { openBrowser, openOwnWindow } from './open-browser.ts';
 import { type HostOptions, readOptions, USAGE } from './options.ts';
 import { STAY_MS, watchPresence } from './presence.ts';
 import { refusalOf } from './refuse-later.ts';
@@ -16,6 +15,7 @@ const STARTING_MS = 10_000;
 
 /** Only an address that is good for one page goes on a command line. */
 async function show(address: string, { window, browser }: HostOptions): Promise<void> {
+  const { openBrowser, openOwnWindow } = await import('./open-browser.ts');
   const shown =
     (window && !browser && (await openOwnWindow(address, cacheFolder('window')))) || (await openBrowser(address));
   if (!shown) console.error('No browser could be opened from here; open the address yourself.');
