@@ -2,7 +2,6 @@
  * Numbers as they are said and as they stand in tables. Rounded here, once, at display.
  * A value that is not a number is said to be unknown and never shown as 0.
  */
-import { TZDate } from '@date-fns/tz';
 import { format, isSameYear, type Locale } from 'date-fns';
 import { de } from 'date-fns/locale/de';
 import { enGB } from 'date-fns/locale/en-GB';
@@ -223,7 +222,8 @@ export function spokenRatio(value: number): string {
 }
 
 /** The day in UTC, so that no zone of the machine shifts it; date-fns knows the months' names. */
-const dayOf = (date: CivilDate) => new TZDate(`${date.slice(0, 10)}T00:00:00Z`, 'UTC');
+/** Its noon, wherever the computer stands. */
+const dayOf = (date: CivilDate) => new Date(`${date.slice(0, 10)}T12:00:00`);
 const said = (date: CivilDate, pattern: string): string =>
   format(dayOf(date), pattern, { locale: LOCALES[language()] });
 

@@ -4,7 +4,7 @@
  * German stands in `german/`, one file a folder of the source; a test reads the sources and fails where a text has none.
  * Nothing is said while a module loads, for then nobody knows the language yet: tables of text are functions.
  */
-import { IntlMessageFormat } from 'intl-messageformat';
+import { type Formatters, IntlMessageFormat } from 'intl-messageformat';
 
 export const LANGUAGES = ['en-GB', 'de-DE'] as const;
 export type Language = (typeof LANGUAGES)[number];
@@ -66,10 +66,30 @@ export function inEnglish<T>(work: () => T): T {
 
 export type Value = string | number;
 
+/** Looking a locale up takes longer than reading a message, and each message asks for it anew. */
+const { resolveLocale } = IntlMessageFormat;
+IntlMessageFormat.resolveLocale = keepEach(resolveLocale);
+
+/** Of all messages, for one left alone makes its own. */
+const formatters: Formatters = {
+  getNumberFormat: keepEach((...given) => new Intl.NumberFormat(...given)),
+  getDateTimeFormat: keepEach((...given) => new Intl.DateTimeFormat(...given)),
+  getPluralRules: keepEach((...given) => new Intl.PluralRules(...given)),
+};
+
+function keepEach<G extends unknown[], T>(make: (...given: G) => T): (...given: G) => T {
+  const kept = new Map<string, T>();
+  return (...given) => {
+    const key = JSON.stringify(given);
+    if (!kept.has(key)) kept.set(key, make(...given));
+    return kept.get(key)!;
+  };
+}
+
 function messageOf(text: string): IntlMessageFormat {
   const known = messages.get(text);
   if (known) return known;
-  const made = new IntlMessageFormat(catalogue?.[text] ?? text, speech.language);
+  const made = new IntlMessageFormat(catalogue?.[text] ?? text, speech.language, undefined, { formatters });
   messages.set(text, made);
   return made;
 }
