@@ -2,9 +2,10 @@
  * Numbers as they are said and as they stand in tables. Rounded here, once, at display.
  * A value that is not a number is said to be unknown and never shown as 0.
  */
-import { format, isSameYear, type Locale } from 'date-fns';
+import type { Locale } from 'date-fns';
 import { de } from 'date-fns/locale/de';
 import { enGB } from 'date-fns/locale/en-GB';
+import { monthOf, toDayNumber, yearOf } from '../model/calendar/civil.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
 import { type Currency, currency, type Language, language, phrase, say } from './say.ts';
 
@@ -222,17 +223,21 @@ export function spokenRatio(value: number): string {
 }
 
 /** The day in UTC, so that no zone of the machine shifts it; date-fns knows the months' names. */
-/** Its noon, wherever the computer stands. */
-const dayOf = (date: CivilDate) => new Date(`${date.slice(0, 10)}T12:00:00`);
-const said = (date: CivilDate, pattern: string): string =>
-  format(dayOf(date), pattern, { locale: LOCALES[language()] });
+/** As on the calendar, whatever zone the computer stands in. Throws RangeError for a day that does not exist. */
+function partsOf(date: CivilDate): { day: number; month: string; year: number } {
+  toDayNumber(date);
+  return { day: Number(date.slice(8, 10)), month: monthNames()[monthOf(date) - 1]!, year: yearOf(date) };
+}
 
 /** "25 November 2026", "25. November 2026". */
-export const longDate = (date: CivilDate): string =>
-  said(date, language() === 'de-DE' ? 'd. MMMM yyyy' : 'd MMMM yyyy');
+export function longDate(date: CivilDate): string {
+  const { day, month, year } = partsOf(date);
+  return `${day}${language() === 'de-DE' ? '.' : ''} ${month} ${year}`;
+}
 
 /** Under an axis: "25/11/26", "25.11.26". */
-export const shortDate = (date: CivilDate): string => said(date, language() === 'de-DE' ? 'd.M.yy' : 'd/M/yy');
+export const shortDate = (date: CivilDate): string =>
+  [partsOf(date).day, monthOf(date), date.slice(2, 4)].join(language() === 'de-DE' ? '.' : '/');
 
 /** First and last day, both belonging to it: "1 October 2025 to 30 September 2026". */
 export const daySpan = (from: CivilDate, to: CivilDate): string =>
@@ -240,12 +245,13 @@ export const daySpan = (from: CivilDate, to: CivilDate): string =>
 
 /** First and last day, both belonging to it, as months: "October to December 2026". */
 export function monthSpan(from: CivilDate, to?: CivilDate): string {
-  const last = to === undefined ? undefined : said(to, 'MMMM yyyy');
-  const first = said(from, 'MMMM yyyy');
-  if (last === undefined) return say('{month} on', { month: first });
-  if (first === last) return first;
-  const begin = isSameYear(dayOf(from), dayOf(to!)) ? said(from, 'MMMM') : first;
-  return say('{low} to {high}', { low: begin, high: last });
+  const { month, year } = partsOf(from);
+  const first = `${month} ${year}`;
+  if (to === undefined) return say('{month} on', { month: first });
+  const last = partsOf(to);
+  const end = `${last.month} ${last.year}`;
+  if (first === end) return first;
+  return say('{low} to {high}', { low: year === last.year ? month : first, high: end });
 }
 
 /** "a", "a and b", "a, b and c". */
