@@ -421,6 +421,11 @@ export function extrasBetween(
 export const nameOf = (words: string): string =>
   words
     .replaceAll(/[£€%]|\S*@\S*|\S*\d\S*/g, ' ')
+    // "Discount for Mrs Sample", "Gutschrift für Frau Muster", "rebate, account".
+    .replace(
+      /(?<=\p{L}.*)(?<!\p{L})(?:for|für|mr|mrs|ms|miss|dr|frau|herrn?|account|konto|kundenn\p{L}*)(?!\p{L}).*$/iu,
+      ' ',
+    )
     .replaceAll(/\s+/g, ' ')
     .trim()
     .replace(/^[^\p{L}]+|[^\p{L})]+$/gu, '')

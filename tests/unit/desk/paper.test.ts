@@ -35,6 +35,25 @@ test('where the installer says so the paper is kept too, and never handed out', 
   expect(JSON.parse(await handOut()).evidence[0].rawFile).toBeNull();
 });
 
+test('a credit bears no name of a person', async () => {
+  const lines = [
+    ['Electricity, 2 November 2026 to 22 November 2026', ''],
+    ['416 kWh at 30.40 p', '£126.46'],
+    ['Standing charge 21 days at 54.2 p', '£11.38'],
+    ['Goodwill discount for Mrs Sample, account 88123456', '-£5.00'],
+    ['VAT at 5 % on £132.84', '£6.64'],
+    ['Total', '£139.48'],
+  ] as const;
+  const page = lines.flatMap(([label, amount], i) => [
+    { text: label, x: 50, y: 60 + 20 * i, size: 11 },
+    { text: amount, x: 480, y: 60 + 20 * i, size: 11 },
+  ]);
+  const { keep, handOut } = await bring(writePdf([page]));
+  const { evidence } = await keep();
+  expect(evidence.series[0]!.bills![0]!.bill.adjustments[0]!.name).toBe('Goodwill discount');
+  expect(await handOut()).not.toMatch(/Sample|88123456/);
+});
+
 test('while something is asked nothing is kept', async () => {
   // Without the last page the VAT is missing.
   const pages = made.pages.map((texts) => texts.filter(({ text }) => !/VAT|tax|%/i.test(text)));
