@@ -184,7 +184,7 @@ export const POWER = any(
 /** The highest power of a while: no energy comes of it. */
 export const HIGHEST = words(
   '(?<![a-z])(max|maxim|massim|hochst|spitzen|piek|peak)(?!.?(hours?|rate|tariff?|time))\\w*',
-  'hoogste|hojeste|storste|highest|plus haute?',
+  'hoogste|hojeste|storste|highest|plus haute?|spids(belastning|effekt|last)|puissance de pointe|picco|potencia (de )?punta',
 );
 
 /** Another year, another home or a guess beside what was used: to compare with, never to add. */

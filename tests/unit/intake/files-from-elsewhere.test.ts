@@ -300,3 +300,11 @@ test('of a weather service every column is accounted for', () => {
   const left = ['weather', 'weather', 'weather', 'weather', 'words'];
   expect(read(text)).toMatchObject({ asked: [], uses: ['stamp', 'value', ...left] });
 });
+
+test('the highest power beside what was sent out is no use of the home', () => {
+  const heads = ['Spidsbelastning (kW)', 'Puissance de pointe (kW)', 'Potenza di picco (kW)', 'Peak load (kW)'];
+  for (const head of heads)
+    expect(
+      read(lines(`Date;Export;${head};Unit`, 60, (i) => `${day(i)};${9 + (i % 3)};${3 + (i % 2)};kWh`)).series,
+    ).toEqual(['electricity export 2025-01-01 2025-03-02 600.00']);
+});
