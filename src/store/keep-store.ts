@@ -24,15 +24,18 @@ export interface Keeper {
   close(): void;
 }
 
-export function keepIn(database: Database, path: string, counted: Counted): Keeper {
-  if (path === ':memory:') {
-    return {
-      write: (work) => database.transaction(work)(),
-      read: (work) => work(),
-      carryOver: () => undefined,
-      close: () => database.close(),
-    };
-  }
+/** Of a database that no file holds, nothing is kept. */
+const keepInMemory = (database: Database): Keeper => ({
+  write: (work) => database.transaction(work)(),
+  read: (work) => work(),
+  carryOver: () => undefined,
+  close: () => database.close(),
+});
+
+export const keepIn = (database: Database, path: string, counted: Counted): Keeper =>
+  path === ':memory:' ? keepInMemory(database) : keepInFile(database, path, counted);
+
+function keepInFile(database: Database, path: string, counted: Counted): Keeper {
   const countHouseholds = database.prepare<[], number>('SELECT count(*) FROM households').pluck();
   const sizeOf = () => statSync(path, { throwIfNoEntry: false })?.size ?? 0;
   const identity = (file: string) => {

@@ -29,8 +29,8 @@ type Draft = Omit<PaperValue, 'key' | 'state' | 'sums' | 'boxes' | 'text' | 'mea
   readonly meaning?: PaperValue['meaning'];
 };
 
-export function listValues({ understood, sections, typed }: ValuesInput): PaperValue[] {
-  const { rows, together, settling } = understood;
+/** The sums that prove each figure, as they stand on the paper. */
+function provingSums({ together, settling }: Understanding, sections: ValuesInput['sections']): Map<Figure, string[]> {
   const proofs = [
     ...sections.flatMap(({ section }) => proofsOf(section)),
     ...(together?.proofs ?? []),
@@ -40,6 +40,12 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
   for (const { figures, sum } of proofs) {
     for (const figure of figures) sumsOf.set(figure, [...(sumsOf.get(figure) ?? []), sum]);
   }
+  return sumsOf;
+}
+
+export function listValues({ understood, sections, typed }: ValuesInput): PaperValue[] {
+  const { rows, together, settling } = understood;
+  const sumsOf = provingSums(understood, sections);
   const faults = new Map(sections.flatMap((one) => one.faults.map(({ figure, sum }) => [figure, sum] as const)));
   const values: PaperValue[] = [];
   const add = (draft: Draft, figure: Figure, meaning: PaperValue['meaning'] = 'said') => {

@@ -91,43 +91,6 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
         { label: say('It belongs to the bill'), choice: { toInclusive: true }, holds: choices.toInclusive === true },
         { label: say('It begins the next'), choice: { toInclusive: false }, holds: choices.toInclusive === false },
       ];
-    case 'paper-fuel-asked':
-      return (['electricity', 'gas'] as const).map((carrier) => ({
-        label: say(CARRIER_WORDS[carrier]),
-        choice: { carrier },
-        holds: choices.carrier === carrier,
-      }));
-    case 'paper-vat-asked':
-      return [
-        { label: say('The prices hold VAT'), ...ofPaper(choices, { vat: 'included' }) },
-        { label: say('No VAT is in them'), ...ofPaper(choices, { vat: 'none' }) },
-      ];
-    case 'paper-several-asked':
-      return [
-        { label: say('One bill'), ...ofPaper(choices, { bills: 'one' }) },
-        { label: say('Several bills'), ...ofPaper(choices, { bills: 'several' }) },
-      ];
-    case 'paper-total-asked':
-      return [{ label: say('All its charges are here'), ...ofPaper(choices, { complete: true }) }];
-    case 'paper-unproved-asked':
-      return [
-        {
-          label: say('{count, plural, one {The value is right} other {These values are right}}', {
-            count: remark.count ?? 1,
-          }),
-          ...ofPaper(choices, { looked: true }),
-        },
-      ];
-    case 'paper-meaning-asked':
-      return [{ label: say('The guess is right'), ...ofPaper(choices, { meant: true }) }];
-    case 'paper-no-bill-asked':
-      return [{ label: say('It is a bill'), ...ofPaper(choices, { isBill: true }) }];
-    case 'paper-left-out-asked':
-      return [{ label: say('Save without it'), ...ofPaper(choices, { leftOut: true }) }];
-    case 'paper-fuel-left-asked':
-      return [{ label: say('Save without it'), ...ofPaper(choices, { leftOver: true }) }];
-    case 'paper-contradicted-asked':
-      return [{ label: say('Save it as printed'), ...ofPaper(choices, { asPrinted: true }) }];
     case 'carrier-guessed':
       return [...PRICED_CARRIERS, ...(remark.expected === 'gas' ? (['water'] as const) : [])].map((carrier) => ({
         label: say(CARRIER_WORDS[carrier]),
@@ -187,6 +150,51 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
     case 'sheet-asked':
     case 'sheet-packed-asked':
       return sheetChoices(preview);
+    default:
+      return paperAnswersOf(remark, choices);
+  }
+}
+
+/** What is asked of a bill on paper. */
+function paperAnswersOf(remark: Remark, choices: IntakeChoices): readonly Answer[] {
+  switch (remark.code) {
+    case 'paper-fuel-asked':
+      return (['electricity', 'gas'] as const).map((carrier) => ({
+        label: say(CARRIER_WORDS[carrier]),
+        choice: { carrier },
+        holds: choices.carrier === carrier,
+      }));
+    case 'paper-vat-asked':
+      return [
+        { label: say('The prices hold VAT'), ...ofPaper(choices, { vat: 'included' }) },
+        { label: say('No VAT is in them'), ...ofPaper(choices, { vat: 'none' }) },
+      ];
+    case 'paper-several-asked':
+      return [
+        { label: say('One bill'), ...ofPaper(choices, { bills: 'one' }) },
+        { label: say('Several bills'), ...ofPaper(choices, { bills: 'several' }) },
+      ];
+    case 'paper-total-asked':
+      return [{ label: say('All its charges are here'), ...ofPaper(choices, { complete: true }) }];
+    case 'paper-unproved-asked':
+      return [
+        {
+          label: say('{count, plural, one {The value is right} other {These values are right}}', {
+            count: remark.count ?? 1,
+          }),
+          ...ofPaper(choices, { looked: true }),
+        },
+      ];
+    case 'paper-meaning-asked':
+      return [{ label: say('The guess is right'), ...ofPaper(choices, { meant: true }) }];
+    case 'paper-no-bill-asked':
+      return [{ label: say('It is a bill'), ...ofPaper(choices, { isBill: true }) }];
+    case 'paper-left-out-asked':
+      return [{ label: say('Save without it'), ...ofPaper(choices, { leftOut: true }) }];
+    case 'paper-fuel-left-asked':
+      return [{ label: say('Save without it'), ...ofPaper(choices, { leftOver: true }) }];
+    case 'paper-contradicted-asked':
+      return [{ label: say('Save it as printed'), ...ofPaper(choices, { asPrinted: true }) }];
     default:
       return [];
   }
