@@ -1,6 +1,6 @@
 /** Pages of text as a scanner or a camera sees them: letters drawn from their outlines, turned, shaded, at an angle, with noise. */
 import { readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
+import { createRequire } from 'node:module';
 import { encode as encodeJpeg } from 'jpeg-js';
 import { type Font, parse } from 'opentype.js/dist/opentype.mjs';
 import { type Corners, planeOf } from '../src/intake/paper/grey.ts';
@@ -24,9 +24,10 @@ export interface View {
   readonly random: () => number;
 }
 
-const FONT_FOLDER = fileURLToPath(new URL('../node_modules/pdfjs-dist/standard_fonts/', import.meta.url));
+// Found as a package is, since the built benchmark lies in another folder.
+const { resolve } = createRequire(import.meta.url);
 const fontOf = (name: string): Font => {
-  const bytes = readFileSync(FONT_FOLDER + name);
+  const bytes = readFileSync(resolve(`pdfjs-dist/standard_fonts/${name}`));
   return parse(bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer);
 };
 let fonts: { readonly plain: Font; readonly bold: Font } | undefined;
