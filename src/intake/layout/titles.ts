@@ -10,7 +10,7 @@ import type { Sheet } from './sheet.ts';
 import { AMOUNT, ELECTRIC, MADE, MADE_HERE, POWER, SENT_OUT } from './vocabulary.ts';
 
 const OF_A_PARTY =
-  /^(customer|client|name|address|street|account|contract|supplier|provider|retailer|tariff|product|plan|post ?code|site|installer|kunde|anschrift|strasse|lieferant|anbieter|vertrag|tarif|produkt|nom|fournisseur|offre|contrat|cliente|direccion|calle|domicilio|comercializadora|contrato|nome|indirizzo|fornitore|offerta|contratto|klant|naam|adres|straat|leverancier|contract|navn|adresse|leverandor|aftale)\w*\b/;
+  /^(customer|client|name|address|street|account|contract|supplier|provider|retailer|tariff|product(?!i)|plan|post ?code|site|installer|kunde|anschrift|strasse|lieferant|anbieter|vertrag|tarif|produkt(?!i)|nom|fournisseur|offre|contrat|cliente|direccion|calle|domicilio|comercializadora|contrato|nome|indirizzo|fornitore|offerta|contratto|klant|naam|adres|straat|leverancier|contract|navn|adresse|leverandor|aftale)\w*\b/;
 const OF_A_DAY =
   /^(created|printed|generated|exported|downloaded|made|issued|run|report (date|run)|erstellt|gedruckt|exportiert|erzeugt|stand|edite|genere|imprime|cree|generad[oa]|impreso|creado|stampat[oa]|generat[oa]|creato|gemaakt|gegenereerd|afgedrukt|udskrevet|dannet|genereret|oprettet)\b/;
 const OF_A_COMPANY =

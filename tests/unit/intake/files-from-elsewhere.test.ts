@@ -45,6 +45,12 @@ test.each<[name: string, zone: string, text: string, series: readonly string[]]>
     [`gas import 2025-01-01 2025-03-02 ${(600 * 0.9612 * 11.412).toFixed(2)}`],
   ],
   [
+    'a title “Production” is a direction, and no name of a product',
+    'Europe/Paris',
+    `Relevé mensuel\nProduction\n${lines('Mois;kWh', 12, (i) => `${month(i)};${100 + (i % 3)}`)}`,
+    ['electricity generation 2025-01-01 2026-01-01 1212.00'],
+  ],
+  [
     'gallons of propane are no water',
     'America/New_York',
     'Date,Propane delivered (gal),Price per gal\n2024-11-04,180,2.5\n2025-01-15,210,2.7\n2025-10-20,190,2.4\n',
