@@ -73,19 +73,32 @@ export function chooseSentence({ costs, inUse }: Pick<TariffChoice, 'costs' | 'i
   });
 }
 
-/** At the table, under the bars: how often the cheapest stays so, the present heating on its own best, what it asks. */
+/** More would run off the page beside the picture of a day. */
+const MOST_AT_TABLE = 3;
+
+/** At the table, under the bars, which say how often each is the cheapest: the present heating on its own best, the best hours, what the cheapest asks. */
 export const chooseSay = (choice: TariffChoice): string => {
+  const [first] = choice.costs;
   // Hot water that would cost more in cheap hours is no advice; the switch shows it.
-  const best = { costs: choice.costs.slice(0, 1).filter(({ nightWaterPence = 0 }) => nightWaterPence >= 0) };
+  const asks = first && (first.nightWaterPence ?? 0) >= 0 ? askedSentences({ costs: [first] }) : [];
   return [
-    ...cheapestSentences(choice).slice(0, 2),
-    ...bestOfEachSentences(choice),
-    ...(choice.costs[0]?.own ? [sameForAllSentence()] : []),
-    ...askedSentences(best),
+    ...bestOfEachSentences(choice).slice(0, 1),
+    ...(first?.own ? [say('Roof, battery and car are the same for each.')] : []),
+    ...(first?.bestHours ? [hoursAtTable(first.bestHours)] : []),
+    ...asks,
   ]
-    .filter((sentence) => sentence !== '')
+    .slice(0, MOST_AT_TABLE)
     .join(' ');
 };
+
+/** What the best hours earn beside the usual ones, on the cheapest tariff. */
+function hoursAtTable({ saving, counted }: NonNullable<TariffCost['bestHours']>): string {
+  if (saving.value < LEAST_PENCE) return say('Other hours of the heat pump would save next to nothing.');
+  const amount = spokenPounds(saving.value);
+  return counted
+    ? say('The best hours are counted: the usual ones would cost about {amount} more.', { amount })
+    : say('The heat pump runs at its usual hours: the best ones would cost about {amount} less.', { amount });
+}
 
 /** What leaving the tariff in use would save; empty where that is the cheapest, or as good as it. */
 function changeTariffSentence({ costs, inUse }: Pick<TariffChoice, 'costs' | 'inUse'>): string {
@@ -217,6 +230,7 @@ function askedSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
 
 const WHY: { readonly [why in TariffChoice['leftOut'][number]['why']]: string } = {
   faulty: phrase('“{name}” is left out: it does not give every hour one price. Its faults are named above.'),
+  'part-year': phrase('“{name}” is left out: its prices do not reach every day of a year.'),
   'power-moved': phrase(
     '“{name}” is left out: it charges for the highest half-hour, which a battery or a car would move.',
   ),

@@ -45,6 +45,9 @@ const GAP = 12;
 /** Height of a line over its type. */
 const LINE = 1.15;
 const SMALLEST_BAND = 4;
+/** A row with its range below its figure holds so many heights of its type, else the rows run into each other. */
+const STACKED_LINES = 2.7;
+const SMALLEST_FONT = 13;
 const ROW_HEIGHT = { desk: 62, table: 76, paper: 50 } as const;
 
 export function layOutSpread(
@@ -52,14 +55,19 @@ export function layOutSpread(
   size: PictureSize,
   place: { width?: number; height?: number } = {},
 ): SpreadLayout {
-  const { width, font, faint } = measuresOf(size, place.width);
+  const { width, font: usualFont, faint } = measuresOf(size, place.width);
   const bottomMargin = faint + 18;
   const top = 6;
   // Many rows stand closer, but a row never gets lower than two lines of its name.
-  const rowHeight = Math.max(2.3 * font, Math.min(ROW_HEIGHT[size], (ROW_HEIGHT[size] * 6) / Math.max(rows.length, 1)));
+  const rowHeight = Math.max(
+    2.3 * usualFont,
+    Math.min(ROW_HEIGHT[size], (ROW_HEIGHT[size] * 6) / Math.max(rows.length, 1)),
+  );
   const height = place.height ?? top + bottomMargin + rowHeight * Math.max(rows.length, 1);
   const bottom = height - bottomMargin;
   const step = (bottom - top) / Math.max(rows.length, 1);
+  const stacked = width < 36 * usualFont;
+  const font = stacked ? Math.max(SMALLEST_FONT, Math.min(usualFont, step / STACKED_LINES)) : usualFont;
   const thickness = Math.min(step * 0.5, font * 2.1);
 
   // As many lines of the price as fit under one of the name; where that is one, its column is wider.
@@ -74,7 +82,6 @@ export function layOutSpread(
   const left = nameWidth + GAP + 4;
   const middles = rows.map((row) => (row.cost ? textWidth(spokenPounds(row.cost.middle), font, true) : 0));
   const ranges = rows.map((row) => (row.cost ? textWidth(poundsRange(row.cost.low, row.cost.high), font) : 0));
-  const stacked = width < 36 * font;
   const labels = rows.map((_, index) =>
     stacked ? Math.max(middles[index]!, ranges[index]!) : middles[index]! + 8 + ranges[index]!,
   );

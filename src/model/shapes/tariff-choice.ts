@@ -114,7 +114,9 @@ export const TariffChoice = z.object({
   /** The cheapest first. */
   costs: z.array(TariffCost),
   /** Tariffs that cannot be priced: a fault in them, or a charge on power where nobody knows the home's half-hours, or a battery or car moves them. */
-  leftOut: z.array(z.object({ name: z.string(), why: z.enum(['faulty', 'power-unknown', 'power-moved']) })),
+  leftOut: z.array(
+    z.object({ name: z.string(), why: z.enum(['faulty', 'part-year', 'power-unknown', 'power-moved']) }),
+  ),
   /** Where the heat pump of the comparison takes its heat from. */
   source: z.enum(['ground', 'air']),
   /** The one that the comparison rests on. */

@@ -63,6 +63,8 @@ export const PRICES_SCREEN: Catalogue = {
     'Mit „{name}“ kostet Warmwasser aus den günstigen Stunden rund {amount} mehr.',
   '“{name}” follows the market. Its prices are known a day before, and an expensive winter costs more.':
     '„{name}“ folgt dem Markt. Die Preise stehen erst am Vortag fest; ein teurer Winter kostet mehr.',
+  '“{name}” is left out: its prices do not reach every day of a year.':
+    '„{name}“ fehlt: Seine Preise reichen nicht für jeden Tag eines Jahres.',
   '“{name}” is left out: it does not give every hour one price. Its faults are named above.':
     '„{name}“ fehlt: Er nennt nicht für jede Stunde einen Preis. Seine Fehler stehen oben.',
   '“{name}” is left out: it charges for the highest half-hour. Only half-hourly readings of the home show that.':
@@ -119,6 +121,12 @@ export const PRICES_SCREEN: Catalogue = {
   'The same, longest of 8 in 10': 'Dasselbe, am längsten von 8 in 10',
   'In hours, where a calculation or a measurement gives it. It stands above “Built of”.':
     'In Stunden, wenn eine Berechnung oder Messung sie ergibt. Sie gilt vor „Bauweise“.',
+  'Roof, battery and car are the same for each.': 'Dach, Speicher und Auto sind überall dieselben.',
+  'Other hours of the heat pump would save next to nothing.': 'Andere Stunden der Wärmepumpe würden kaum etwas sparen.',
+  'The best hours are counted: the usual ones would cost about {amount} more.':
+    'Gerechnet ist mit den besten Stunden: Die üblichen würden etwa {amount} mehr kosten.',
+  'The heat pump runs at its usual hours: the best ones would cost about {amount} less.':
+    'Die Wärmepumpe läuft zu ihren üblichen Stunden: Die besten würden etwa {amount} weniger kosten.',
   'On one price all day, moving the hours of the heat pump saves nothing.':
     'Kostet der Strom den ganzen Tag gleich viel, spart es nichts, die Wärmepumpe zu anderen Zeiten laufen zu lassen.',
   Tariff: 'Tarif',

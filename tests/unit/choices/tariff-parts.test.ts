@@ -7,6 +7,7 @@ import type { Tariff, TariffVersion } from '../../../src/model/shapes/tariff.ts'
 import { tell } from '../../../src/model/shapes/told.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { type HouseholdChange, makeHousehold, makeTariff } from '../appraisal/make-household.ts';
+import { priceSeries } from '../tariff/tariffs.ts';
 
 const two = makeTariff('two', [
   { name: 'night', pencePerKWh: 10, times: [{ from: '00:30', to: '07:30' }] },
@@ -120,6 +121,13 @@ test('a tariff with a fault is left out and named', () => {
   const choice = choose([makeTariff('one', 25), gap]);
   expect(choice.leftOut).toEqual([{ name: 'Tariff two', why: 'faulty' }]);
   expect(choice.costs.map(({ tariffId }) => tariffId).sort()).toEqual([null, 'one'].sort());
+});
+
+test('prices of thirty days are none of a year', () => {
+  const short = withVersion(two, { series: priceSeries('2025-01-01', 30, () => 5) });
+  const choice = choose([makeTariff('one', 25), short]);
+  expect(choice.leftOut).toEqual([{ name: 'Tariff two', why: 'part-year' }]);
+  expect(choose([withVersion(two, { series: priceSeries('2025-01-01', 365, () => 5) })]).leftOut).toEqual([]);
 });
 
 test('a gas tariff is none to choose, nor is there any without a tariff, roof, battery or car', () => {
