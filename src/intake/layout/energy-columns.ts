@@ -204,7 +204,10 @@ function withoutCopies({ table, firstRow }: Sheet, columns: readonly ColumnFacts
     return true;
   };
   return columns.filter(
-    (c, i) => !columns.slice(0, i).some((known) => c.largest > 0 && isOneKind(known, c) && isCopy(known, c)),
+    (c, i) =>
+      !columns
+        .slice(0, i)
+        .some((known) => (c.largest > 0 || c.smallest < 0) && isOneKind(known, c) && isCopy(known, c)),
   );
 }
 

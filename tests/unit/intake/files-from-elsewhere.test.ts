@@ -51,6 +51,12 @@ test.each<[name: string, zone: string, text: string, series: readonly string[]]>
     ['electricity generation 2025-01-01 2026-01-01 1212.00'],
   ],
   [
+    'a column that stands there twice is one record, below nought too',
+    'Europe/Copenhagen',
+    lines('Fra;Eksport kWh;Eksport kWh', 60, (i) => `${day(i)};-${3 + (i % 2)};-${3 + (i % 2)}`),
+    ['electricity export 2025-01-01 2025-03-02 210.00'],
+  ],
+  [
     'gallons of propane are no water',
     'America/New_York',
     'Date,Propane delivered (gal),Price per gal\n2024-11-04,180,2.5\n2025-01-15,210,2.7\n2025-10-20,190,2.4\n',
