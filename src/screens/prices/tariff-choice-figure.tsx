@@ -4,7 +4,8 @@ import { ChartTableView } from '../../charts/frame/chart-table.tsx';
 import { compareTariffs } from '../../model/choices/compare-tariffs.ts';
 import { referenceOf } from '../../reference/index.ts';
 import { tariffWorkings } from '../../words/explained/tariffs.ts';
-import { tariffNotes, waysTable } from '../../words/tariff-choice.ts';
+import { say } from '../../words/say.ts';
+import { tariffNotes, tariffPaperNotes, waysTable } from '../../words/tariff-choice.ts';
 import { useHousehold } from '../household-context.tsx';
 import { BestDayFigure } from '../shared/best-day-figure.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
@@ -26,8 +27,16 @@ export function TariffChoiceFigure() {
         choice={choice}
         size="desk"
         known={<HowWeKnow find={() => tariffWorkings(choice)} about={tariffBarsName()} plain />}
-        note={tariffNotes(choice).join(' ')}
+        note={tariffPaperNotes(choice).join(' ')}
       />
+      <details className="notes">
+        <summary>{say('All that is counted, and how')}</summary>
+        <ul>
+          {tariffNotes(choice).map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      </details>
       <ChartTableView table={waysTable(choice)} />
       <BestDayFigure choice={choice} size="desk" />
     </section>

@@ -121,6 +121,7 @@ export const PRICES_SCREEN: Catalogue = {
   'The same, longest of 8 in 10': 'Dasselbe, am längsten von 8 in 10',
   'In hours, where a calculation or a measurement gives it. It stands above “Built of”.':
     'In Stunden, wenn eine Berechnung oder Messung sie ergibt. Sie gilt vor „Bauweise“.',
+  'All that is counted, and how': 'Was alles gezählt ist, und wie',
   'Roof, battery and car are the same for each.': 'Dach, Speicher und Auto sind überall dieselben.',
   'Other hours of the heat pump would save next to nothing.': 'Andere Stunden der Wärmepumpe würden kaum etwas sparen.',
   'The best hours are counted: the usual ones would cost about {amount} more.':
