@@ -173,10 +173,11 @@ function roleFor(carrier: Carrier, said: SeriesRole | undefined): SeriesRole {
   return carrier === 'heat' ? 'heat-output' : 'import';
 }
 
-/** By the number of the grid's metering point beside it, or by the registers of a tariff. */
+/** By the number of the grid's metering point beside it, or by the registers of a tariff; not where the column names panels. */
 const isAtTheGrid = ({ columns }: Sheet, { heading }: ColumnFacts): boolean =>
   /tari(ff?|ef) ?\d|\bt[12]\b|[12][.:]8[.:][12]/.test(plainWords(heading)) ||
-  columns.some((c) => /(?<![a-z])(nmi|esi ?id|icp|mpan|cups|prm|pdl)(?![a-z])/.test(plainWords(c.heading)));
+  (!/photovolt|fotovolt|solcelle|zonnepan/.test(plainWords(heading)) &&
+    columns.some((c) => /(?<![a-z])(nmi|esi ?id|icp|mpan|cups|prm|pdl)(?![a-z])/.test(plainWords(c.heading))));
 
 /** "Lieferung" is to the home or from it; an "export" of electricity may be a file that was exported. */
 function mayBeSentOut(sheet: Sheet, column: ColumnFacts, role: SeriesRole, said: Carrier | undefined): boolean {

@@ -51,6 +51,12 @@ test.each<[name: string, zone: string, text: string, series: readonly string[]]>
     ['electricity generation 2025-01-01 2026-01-01 1212.00'],
   ],
   [
+    'what a column of panels made stays made, beside the number of the grid’s point too',
+    'Europe/Paris',
+    `Mois;Production photovoltaïque [kWh];PDL\n${MONTHS.map((i) => `${month(i)};${100 + (i % 3)};K-201`).join('\n')}`,
+    ['electricity generation 2025-01-01 2026-01-01 1212.00'],
+  ],
+  [
     'a column that stands there twice is one record, below nought too',
     'Europe/Copenhagen',
     lines('Fra;Eksport kWh;Eksport kWh', 60, (i) => `${day(i)};-${3 + (i % 2)};-${3 + (i % 2)}`),
