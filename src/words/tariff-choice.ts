@@ -321,6 +321,7 @@ function equipmentSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'
           }),
         ]
       : []),
+    say('In the range, what roof, battery and car move is that of a usual year; only its price varies.'),
     sameForAllSentence(),
   ];
 }

@@ -122,6 +122,8 @@ export const PRICES_SCREEN: Catalogue = {
   'In hours, where a calculation or a measurement gives it. It stands above “Built of”.':
     'In Stunden, wenn eine Berechnung oder Messung sie ergibt. Sie gilt vor „Bauweise“.',
   'All that is counted, and how': 'Was alles gezählt ist, und wie',
+  'In the range, what roof, battery and car move is that of a usual year; only its price varies.':
+    'In der Spanne gilt für Dach, Speicher und Auto ein normales Jahr; nur der Preis schwankt.',
   'Roof, battery and car are the same for each.': 'Dach, Speicher und Auto sind überall dieselben.',
   'Other hours of the heat pump would save next to nothing.': 'Andere Stunden der Wärmepumpe würden kaum etwas sparen.',
   'The best hours are counted: the usual ones would cost about {amount} more.':
