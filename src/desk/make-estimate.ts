@@ -59,8 +59,8 @@ export function takeSnapshot({ household, imports, series, asOf, ...rest }: Esti
   };
 }
 
-/** A typical home may stand in at the table, but nobody is to be promised anything about it. */
-export function makeEstimate(input: EstimateInput): WrittenEstimate {
+/** What a bill is compared with: a typical home may stand in at the table, but nobody's bill is held against it. */
+export function estimateForCheck(input: EstimateInput): WrittenEstimate {
   const estimate = takeSnapshot(input);
   const { demand, questions } = estimate.appraisal;
   if (demand.estimates.length === 0 || questions.some(({ code }) => code === 'demand-unknown')) {
@@ -73,6 +73,12 @@ export function makeEstimate(input: EstimateInput): WrittenEstimate {
       ),
     });
   }
+  return estimate;
+}
+
+/** The same for a household's hands: every price in it is one of today, or was said to stand. */
+export function makeEstimate(input: EstimateInput): WrittenEstimate {
+  const estimate = estimateForCheck(input);
   const [open, ...others] = openPrices(estimate.appraisal).map((one) => ({
     code: 'price-open',
     message: openPriceSentence(one),

@@ -6,7 +6,7 @@ import type { WholeHousehold } from '../desk/household-file.ts';
 import { inHandByName } from '../desk/household-input.ts';
 import { readingsInMemory } from '../desk/join/meter-readings.ts';
 import { importsInMemory, seriesInMemory } from '../desk/join/stored-series.ts';
-import { makeEstimate, takeSnapshot } from '../desk/make-estimate.ts';
+import { estimateForCheck, makeEstimate, takeSnapshot } from '../desk/make-estimate.ts';
 import { parseHouseholdInput } from '../desk/parse-household.ts';
 import { type JudgedPlant, judgeVisits } from '../desk/plant.ts';
 import type { ReadEvidence } from '../desk/ports.ts';
@@ -71,8 +71,10 @@ export async function reckonHousehold(
   const { household } = whole;
   const day = { id: newId(), number: 1, note: asked?.note ?? '', household };
   // What the file says of an estimate and a bill is held to its rules on every run, whether or not it is asked for.
-  const promised = asked ? makeEstimate({ ...day, madeOn: noonOf(asked.asOf), asOf: asked.asOf, ...then }) : null;
-  const reckonDay = withCheck || withDocument ? makeEstimate : takeSnapshot;
+  // Only a bill is compared, so that the prices of other ways of heating do not matter.
+  const make = withCheck && !withDocument ? estimateForCheck : makeEstimate;
+  const promised = asked ? make({ ...day, madeOn: noonOf(asked.asOf), asOf: asked.asOf, ...then }) : null;
+  const reckonDay = withCheck || withDocument ? make : takeSnapshot;
   const estimate = withCheck && promised ? promised : reckonDay({ ...day, madeOn, asOf, ...(withCheck ? then : now) });
   const bill = check ? billOf(check, estimate.id, series) : null;
   if (bill) refuseFaultyBill(promised ?? estimate, bill);

@@ -196,12 +196,20 @@ const isOneKind = (a: ColumnFacts, b: ColumnFacts): boolean =>
   registerOf(a) === registerOf(b) &&
   (withoutPhase(a) === undefined || a.heading === b.heading);
 
+/** So much of another column a repeat of it has at least: rows of sums stand under the first of them only. */
+const COPIED_SHARE = 0.9;
+
 /** A column that repeats another cell by cell is the same record again. */
 function withoutCopies({ table, firstRow }: Sheet, columns: readonly ColumnFacts[]): ColumnFacts[] {
   const isCopy = (a: ColumnFacts, b: ColumnFacts) => {
-    for (let row = firstRow; row < table.rowCount; row++)
-      if (cellText(table, row, a.index) !== cellText(table, row, b.index)) return false;
-    return true;
+    let left = 0;
+    for (let row = firstRow; row < table.rowCount; row++) {
+      const copy = cellText(table, row, b.index);
+      if (cellText(table, row, a.index) === copy) continue;
+      if (copy !== '') return false;
+      left++;
+    }
+    return left <= (1 - COPIED_SHARE) * (table.rowCount - firstRow);
   };
   return columns.filter(
     (c, i) =>

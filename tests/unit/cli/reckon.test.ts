@@ -288,6 +288,14 @@ describe('a household file', () => {
     expect((await run(path, '--check')).out).toMatch(/joined in it[\s\S]*What the readings show/);
   });
 
+  test('asks for no price of a fuel that the home has not, where only a bill is compared', async () => {
+    const path = write({ ...HOUSEHOLD, ...CHECK, present: { system: 'oil' } });
+    expect((await run(path, '--check')).code).toBe(0);
+    const paper = await run(path, '--check', '--html', join(folder, 'paper.html'));
+    expect(paper.code).toBe(2);
+    expect(paper.err).toContain('prices.stand');
+  });
+
   test('a whole home’s bill without its other use runs, is never called outside, and says which key is missing', async () => {
     const { boughtKWh: _, ...check } = CHECK.check;
     for (const boughtKWh of [300, 2900, 9000]) {
