@@ -18,7 +18,7 @@ const KEYS: readonly (readonly [code: RegExp, key: Key])[] = [
   [/^to-inclusive/, 'toInclusive'],
   [/^register-/, 'shape'],
   [/^sheet-/, 'sheet'],
-  [/^(direction-|part-)/, 'role'],
+  [/^(direction-|made-|part-)/, 'role'],
   [/^net-/, 'net'],
   [/^own-use-/, 'ownUse'],
   [/^records-/, 'beside'],

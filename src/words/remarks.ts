@@ -225,6 +225,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'net-of-days': phrase(
     '{column} of {file} is what was bought less what was sent out, over a day or more. The two cannot be told apart. Ask for both, or for readings by the hour.',
   ),
+  'made-asked': phrase(
+    '{file} does not say whether {column} is all that is made at home or only what is sent out. We took it as sent out. Confirm it, or choose.',
+  ),
   'part-asked': phrase(
     '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or leave the file.',
   ),

@@ -72,6 +72,7 @@ function answerTo(code: string, d: Dialect, { valueColumn }: Written): IntakeCho
     case 'counter':
       return { shape: d.measure === 'counter' ? 'counter' : 'bills' };
     case 'direction-asked':
+    case 'made-asked':
       return { role: WHAT[d.what === 'feed' || d.what === 'generation' ? d.what : 'use'][1] as never };
     case 'own use':
       return { ownUse: 'apart' };

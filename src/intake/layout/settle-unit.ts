@@ -93,7 +93,9 @@ export function settleUnit(
     });
   const way = said?.carrier === settledCarrier ? said.seriesRole : undefined;
   // The meter at the grid counts what is sent out, not what the roof makes.
-  const isSent = way === 'generation' && isAtTheGrid(sheet, column);
+  const mayBeMade = way === 'generation' && !isOfTariff(column) && isBesidePoint(sheet, column);
+  const isSent = mayBeMade || (way === 'generation' && isOfTariff(column));
+  if (choices.role === undefined && mayBeMade) book.add('made-asked', 'question', { column: name });
   const role = choices.role ?? roleFor(settledCarrier, isSent ? 'export' : way);
   if (choices.role === undefined && mayBeSentOut(sheet, column, role, said?.carrier))
     book.add('direction-asked', 'question', { column: name });
@@ -173,11 +175,14 @@ function roleFor(carrier: Carrier, said: SeriesRole | undefined): SeriesRole {
   return carrier === 'heat' ? 'heat-output' : 'import';
 }
 
-/** By the number of the grid's metering point beside it, or by the registers of a tariff; not where the column names panels. */
-const isAtTheGrid = ({ columns }: Sheet, { heading }: ColumnFacts): boolean =>
-  /tari(ff?|ef) ?\d|\bt[12]\b|[12][.:]8[.:][12]/.test(plainWords(heading)) ||
-  (!/photovolt|fotovolt|solcelle|zonnepan/.test(plainWords(heading)) &&
-    columns.some((c) => /(?<![a-z])(nmi|esi ?id|icp|mpan|cups|prm|pdl)(?![a-z])/.test(plainWords(c.heading))));
+/** The registers of a tariff are those of the meter at the grid. */
+const isOfTariff = ({ heading }: ColumnFacts): boolean =>
+  /tari(ff?|ef) ?\d|\bt[12]\b|[12][.:]8[.:][12]/.test(plainWords(heading));
+
+/** The number of the grid's metering point stands beside it, and no panels are named. */
+const isBesidePoint = ({ columns }: Sheet, { heading }: ColumnFacts): boolean =>
+  !/photovolt|fotovolt|solcelle|zonnepan/.test(plainWords(heading)) &&
+  columns.some((c) => /(?<![a-z])(nmi|esi ?id|icp|mpan|cups|prm|pdl)(?![a-z])/.test(plainWords(c.heading)));
 
 /** "Lieferung" is to the home or from it; an "export" of electricity may be a file that was exported. */
 function mayBeSentOut(sheet: Sheet, column: ColumnFacts, role: SeriesRole, said: Carrier | undefined): boolean {

@@ -54,6 +54,7 @@ export const REMARK_CODES = [
   'standing-taken',
   'several-series',
   'direction-asked',
+  'made-asked',
   'net-asked',
   'net-of-days',
   'part-asked',

@@ -326,6 +326,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'Pulses for one kWh': 'Impulse für eine kWh',
   Bought: 'Gekauft',
   'Sent out': 'Eingespeist',
+  'All that is made at home': 'Alles, was im Haus erzeugt wird',
   'All of it was bought': 'Alles wurde bezogen',
   'Own use is within': 'Eigenverbrauch ist enthalten',
   Faults: 'Fehler',

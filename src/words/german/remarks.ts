@@ -477,6 +477,8 @@ export const REMARKS: Catalogue = {
     '{column} von {file} zählt Impulse. Wir haben {expected} davon für eine kWh genommen. Geben Sie die Zahl an, die auf dem Zähler steht.',
   '{file} has {count, plural, one {another column} other {# other columns}} of the same kind as {column}: {names}. We took {column}. Confirm it, or choose the column that is meant.':
     '{file} hat {count, plural, one {noch eine Spalte} other {noch # Spalten}} derselben Art wie {column}: {names}. Wir haben {column} genommen. Bestätigen Sie das oder wählen Sie die gemeinte Spalte.',
+  '{file} does not say whether {column} is all that is made at home or only what is sent out. We took it as sent out. Confirm it, or choose.':
+    '{file} sagt nicht, ob {column} alles ist, was im Haus erzeugt wird, oder nur, was eingespeist wird. Wir haben es als eingespeist genommen. Bestätigen Sie das oder wählen Sie.',
   '{file} does not say clearly whether {column} was bought or sent out. We took it as bought. Confirm it, or choose what the home sends out.':
     '{file} sagt nicht klar, ob {column} gekauft oder eingespeist wurde. Wir haben es als gekauft genommen. Bestätigen Sie das oder wählen Sie, was das Haus einspeist.',
   '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. We took those for what was sent out into the grid, and keep it apart from what was bought. Confirm it, or say that they are faults.':

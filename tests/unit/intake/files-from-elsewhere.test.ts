@@ -214,6 +214,15 @@ test.each<[name: string, zone: string, text: string, series: readonly string[]]>
   expect(read(text, zone)).toMatchObject({ asked: [], series });
 });
 
+test('what was made, beside the number of the grid’s point, may be all of it or what was sent out: that is asked', () => {
+  const rows = `Mois;Production [kWh];PRM\n${MONTHS.map((i) => `${month(i)};${100 + (i % 3)};771`).join('\n')}`;
+  expect(read(rows, 'Europe/Paris').asked).toEqual(['made-asked']);
+  expect(read(rows, 'Europe/Paris', { role: 'generation' })).toMatchObject({
+    asked: [],
+    series: ['electricity generation 2025-01-01 2026-01-01 1212.00'],
+  });
+});
+
 test('midnight after 23:30 of its own date is the end of that day', () => {
   const text = lines('Date,Half hour ending,Electricity (kWh)', 48 * 4, (i) => {
     const ends = iso((i + 1) * 30).slice(11, 16);
