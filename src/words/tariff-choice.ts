@@ -465,8 +465,8 @@ export const tariffNotes = (choice: TariffChoice): string[] =>
     ...leftOutTariffSentences(choice),
   ].filter((sentence) => sentence !== '');
 
-/** What is said on the household's paper, the weightiest first; all of it stands in the working. Best hours move hot water too. */
-export const tariffPaperNotes = (choice: TariffChoice): string[] =>
+/** What is said under the picture, on screen and on the household's paper, the weightiest first; all of it folds out or stands in the working. Best hours move hot water too. */
+export const tariffNotesInShort = (choice: TariffChoice): string[] =>
   [
     [...bestOfEachSentences(choice).slice(0, 1), ...(choice.costs[0]?.own ? [sameForAllSentence()] : [])],
     bestHoursSentences(choice).slice(0, 2),

@@ -7,7 +7,7 @@ import {
   tariffHeadline,
   tariffHeads,
   tariffNotes,
-  tariffPaperNotes,
+  tariffNotesInShort,
   waysTable,
 } from '../../words/tariff-choice.ts';
 import { NumberTable } from '../number-table.tsx';
@@ -57,7 +57,7 @@ export function ChoicePart({ parts }: { readonly parts: EstimateParts }) {
             </span>
           ))}
         </li>
-        {tariffPaperNotes(tariffs)
+        {tariffNotesInShort(tariffs)
           .slice(0, room.notes)
           .map((sentences) => (
             <li key={sentences}>{sentences}</li>

@@ -24,7 +24,7 @@ import type { PricedVersion, Tariff } from '../shapes/tariff.ts';
 import type { OwnChange, TariffChoice, TariffCost } from '../shapes/tariff-choice.ts';
 import { type Told, tell, type Wording } from '../shapes/told.ts';
 import { type Grade, type Working, weakestGrade } from '../shapes/working.ts';
-import { daysReached } from '../tariff/series-prices.ts';
+import { DAYS_A_YEAR, daysReached } from '../tariff/series-prices.ts';
 import { inclVat, penceBySlot, rateBuckets, standingPencePerDayInclVat } from '../tariff/slot-price.ts';
 import { simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
 import { findRegion } from '../weather/region.ts';
@@ -159,7 +159,8 @@ function tryTariff(tariff: Tariff | null, home: Home): Priced | LeftOut {
   const prices = choosePrices({ ...input, household });
   const { tariff: used, version } = prices.electricity;
   if (tariff && used.id !== tariff.id) return { name: tariff.name, why: 'faulty' };
-  if (tariff && version.series && daysReached(version.series) < 365) return { name: tariff.name, why: 'part-year' };
+  if (tariff && version.series && daysReached(version.series) < DAYS_A_YEAR)
+    return { name: tariff.name, why: 'part-year' };
   if (tariff && version.demand && version.demand.agreedKW === undefined && !rest.peaks.known)
     return { name: tariff.name, why: 'power-unknown' };
   if (tariff && version.demand && version.demand.agreedKW === undefined && (home.own?.battery || home.own?.car))

@@ -2,15 +2,13 @@
 import { addDays, daysBetween, toDayNumber } from '../calendar/civil.ts';
 import { minutesInDay } from '../calendar/zone.ts';
 import type { PriceSeries } from '../shapes/tariff.ts';
-import { daysReached, findSeriesGap } from './series-prices.ts';
+import { DAYS_A_YEAR, daysReached, findSeriesGap } from './series-prices.ts';
 
 export interface SeriesFault {
   readonly code: 'series-order' | 'series-hole' | 'series-day-length' | 'series-gap' | 'series-part-year';
   readonly weight: 'refusal' | 'question';
   readonly data: { readonly [name: string]: string | number };
 }
-
-const DAYS_A_YEAR = 365;
 
 /** Faults of a series; one that is not read on from, such as days out of order, hides those that would follow from it. */
 export function findSeriesFaults(series: PriceSeries): SeriesFault[] {

@@ -56,9 +56,12 @@ function matchByClock(zone: string, dayNumber: number, length: number): readonly
   );
 }
 
+/** Days of a common year. */
+export const DAYS_A_YEAR = 365;
+
 /** Days of a common year that a series reaches, 0 to 365. */
 export const daysReached = (series: PriceSeries): number =>
-  series.days.length >= SHIFT_DAYS ? 365 : series.days.length;
+  series.days.length >= SHIFT_DAYS ? DAYS_A_YEAR : series.days.length;
 
 /** The first half-hour without a price, as date and clock time, and how many there are; null where none is missing. */
 export function findSeriesGap(

@@ -5,7 +5,7 @@ import { compareTariffs } from '../../model/choices/compare-tariffs.ts';
 import { referenceOf } from '../../reference/index.ts';
 import { tariffWorkings } from '../../words/explained/tariffs.ts';
 import { say } from '../../words/say.ts';
-import { tariffNotes, tariffPaperNotes, waysTable } from '../../words/tariff-choice.ts';
+import { tariffNotes, tariffNotesInShort, waysTable } from '../../words/tariff-choice.ts';
 import { useHousehold } from '../household-context.tsx';
 import { BestDayFigure } from '../shared/best-day-figure.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
@@ -27,7 +27,7 @@ export function TariffChoiceFigure() {
         choice={choice}
         size="desk"
         known={<HowWeKnow find={() => tariffWorkings(choice)} about={tariffBarsName()} plain />}
-        note={tariffPaperNotes(choice).join(' ')}
+        note={tariffNotesInShort(choice).join(' ')}
       />
       <details className="notes">
         <summary>{say('All that is counted, and how')}</summary>
