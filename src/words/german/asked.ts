@@ -160,7 +160,7 @@ export const ASKED: Catalogue = {
     'Solarstrom hilft vor allem von Frühling bis Herbst. Die Wärmepumpe arbeitet vor allem im Winter.',
   'Here it takes {winter} of its {year} kWh from October to March.':
     'Hier braucht sie {winter} von {year} kWh von Oktober bis März.',
-  'Panels, battery, and what they give in December.': 'Module, Batterie und ihr Ertrag im Dezember.',
+  'Panels, battery, and what they give in December.': 'Module, Stromspeicher und ihr Ertrag im Dezember.',
   '“Free heating from the roof”.': '„Gratis heizen vom Dach“.',
   'What about charging a car?': 'Und wenn ich ein Auto lade?',
   'A charger and a heat pump together can be too much for the main fuse of the house.':

@@ -6,7 +6,7 @@ export const GUIDED_SEARCH: Catalogue = {
   'a meter that counts wrongly': 'ein Zähler, der falsch zählt',
   'weather that we do not know': 'das Wetter, das wir nicht kennen',
   'other electricity on the same meter': 'anderer Strom am selben Zähler',
-  'solar panels or a battery': 'eine Solaranlage oder ein Batteriespeicher',
+  'solar panels or a battery': 'eine Solaranlage oder ein Stromspeicher',
   'an electric heater that ran': 'ein Heizstab, der gelaufen ist',
   'water to the radiators hotter than planned': 'ein höherer Vorlauf als geplant',
   'a machine that works less well than it should': 'eine Wärmepumpe, die schlechter arbeitet, als sie sollte',
@@ -75,9 +75,9 @@ export const GUIDED_SEARCH: Catalogue = {
   'Nothing has changed': 'Nichts hat sich geändert',
   'Something is new or gone': 'Etwas ist neu oder fehlt',
   'Ask whether there are solar panels or a battery, and since when.':
-    'Fragen Sie, ob es eine Solaranlage oder einen Batteriespeicher gibt und seit wann.',
+    'Fragen Sie, ob es eine Solaranlage oder einen Stromspeicher gibt und seit wann.',
   'Do you have solar panels or a battery, and since when?':
-    'Haben Sie eine Solaranlage oder einen Batteriespeicher, und seit wann?',
+    'Haben Sie eine Solaranlage oder einen Stromspeicher, und seit wann?',
   'None, or unchanged': 'Keine, oder unverändert',
   'New, changed or out of order': 'Neu, geändert oder gestört',
   'Read the hours of the backup and immersion heater on the control, twice with a week between.':

@@ -105,7 +105,7 @@ export const PRICES_SCREEN: Catalogue = {
   'heat moved half-hour by half-hour within the room temperatures accepted':
     'Wärme halbstundenweise verschoben, innerhalb der gewünschten Raumtemperaturen',
   'The hours are chosen first and the battery after them. Both together could save a little more.':
-    'Erst werden die Stunden gewählt, dann die Batterie. Beides zusammen könnte noch etwas mehr sparen.',
+    'Erst werden die Stunden gewählt, dann der Stromspeicher. Beides zusammen könnte noch etwas mehr sparen.',
   'Your own half-hours show how slowly the home cools: a time constant of {hours} hours. It may be {low} to {high}, and the low end is counted.':
     'Ihre eigenen Halbstundenwerte zeigen, wie langsam das Haus auskühlt: Zeitkonstante {hours} Stunden. Es können {low} bis {high} sein, gezählt wird mit dem unteren Ende.',
   typed: 'eingegeben',
