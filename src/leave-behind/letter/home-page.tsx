@@ -24,8 +24,10 @@ import { dangerAtPlant } from './plant-section.tsx';
 /** The page for the household: verdict, what is known, what is not, who does what by when, whom to ring. */
 export function HomePage({ parts, names }: { readonly parts: LetterParts; readonly names: Required<LetterNames> }) {
   const { settings, writtenOn } = parts;
-  const room = fitPage((tried) => textsOf(parts, names, tried), settings.paper);
-  const texts = textsOf(parts, names, room);
+  // Judged once: a page is fitted by many tries.
+  const danger = dangerAtPlant(parts);
+  const textsIn = (room: LetterRoom) => textsOf(parts, names, danger, room);
+  const texts = textsIn(fitPage(textsIn, settings.paper));
   const { sender, greeting, heading, urgent, opening, lists, steps, endings, signature } = texts;
   const headline = checkSentence(parts.check);
   const [before, after] = opening.split(headline);
@@ -81,9 +83,12 @@ export function HomePage({ parts, names }: { readonly parts: LetterParts; readon
 }
 
 /** All the texts of the page with so much room. */
-function textsOf(parts: LetterParts, names: Required<LetterNames>, room: LetterRoom): PageTexts {
-  const { check, settings, estimatedOn, writtenOn } = parts;
-  const danger = dangerAtPlant(parts);
+function textsOf(
+  { check, settings, estimatedOn, writtenOn }: LetterParts,
+  names: Required<LetterNames>,
+  danger: ReturnType<typeof dangerAtPlant>,
+  room: LetterRoom,
+): PageTexts {
   return {
     sender: senderText(settings) || `${names.ringName}\n${names.ringTelephone}`,
     greeting: letterGreeting(names),
