@@ -4,10 +4,9 @@
  */
 import { type KeyboardEvent, type ReactNode, useId, useRef, useState } from 'react';
 import { say } from '../words/say.ts';
-import { type ChartTable, ChartTableView } from './frame/chart-table.tsx';
+import { type ChartTable, ChartTableView, tableCsv } from './frame/chart-table.tsx';
 import { PictureTools } from './frame/picture-tools.tsx';
 import { fileNameOf, saveFile } from './frame/save.ts';
-import { tableCsv } from './frame/table-csv.ts';
 
 export interface ChartFigureProps {
   /** Short name, for the table's button and the names of saved files. */

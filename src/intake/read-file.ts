@@ -27,7 +27,7 @@ import { openRemarkBook, type RemarkBook } from './terms/remark-book.ts';
 import { recogniseForeign } from './text/foreign.ts';
 import { cellText } from './text/table.ts';
 import { doubtWeather } from './weather/doubt-weather.ts';
-import { type PackedFile, unpackFiles } from './workbook/open-archive.ts';
+import { type PackedFile, unpackFiles } from './workbook/unpack.ts';
 
 /** A fit below this is no fit. */
 const LEAST_FIT = 0.3;

@@ -4,8 +4,7 @@
  */
 import type { Bridge, Call, FileOut, MenuCommand } from '../desk/contract.ts';
 import { callOverBridge } from './desk-bridge.ts';
-import { callOverHttp, takeTokenFor } from './desk-http.ts';
-import { holdLine } from './hold-line.ts';
+import { callOverHttp, holdLine, takeTokenFor } from './desk-http.ts';
 import { keepAll } from './state/keeper.ts';
 
 declare global {

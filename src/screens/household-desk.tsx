@@ -1,6 +1,7 @@
 /** The desk of one household: the thread at the left edge, the open stage beside it, the working panel over it. */
 
 import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
+import { WorkingView } from '../charts/working-view.tsx';
 import type { Settings } from '../desk/contract.ts';
 import { appraise } from '../model/appraise.ts';
 import type { Appraisal } from '../model/shapes/appraisal.ts';
@@ -8,12 +9,13 @@ import { countryOf, currencyOf } from '../model/shapes/country.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
 import { referenceOf } from '../reference/index.ts';
 import { say, speakMoney } from '../words/say.ts';
+import { sayTold } from '../words/say-told.ts';
 import type { ShownWorking } from '../words/working.ts';
 import { HouseholdContext, type OpenDesk } from './household-context.tsx';
 import { Questions } from './questions/questions.tsx';
 import type { Stage } from './routes.ts';
+import { Dialog } from './shared/dialog.tsx';
 import { GlossaryPage } from './shared/glossary-page.tsx';
-import { WorkingPanel } from './shared/working-panel.tsx';
 import { StageView } from './stage-view.tsx';
 import type { HouseholdBeingEdited } from './state/open-household.ts';
 import { Stopped } from './stopped.tsx';
@@ -105,7 +107,11 @@ export function HouseholdDesk(props: {
           </main>
         </div>
       )}
-      {working === null ? null : <WorkingPanel working={working} onClose={() => setWorking(null)} />}
+      {working === null ? null : (
+        <Dialog title={sayTold(working.title)} onClose={() => setWorking(null)} side>
+          <WorkingView working={working} />
+        </Dialog>
+      )}
     </HouseholdContext>
   );
 }

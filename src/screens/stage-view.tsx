@@ -15,7 +15,7 @@ const VIEWS: { readonly [stage in Exclude<Stage, 'cost'>]: Later<View> } = {
   estimate: later(async () => (await import('./estimate/estimate-stage.tsx')).EstimateStage),
   check: later(async () => (await import('./check/check-stage.tsx')).CheckStage),
   site: later(async () => (await import('./site/site-stage.tsx')).SiteStage),
-  walk: later(async () => (await import('./walk/walk.tsx')).Walk),
+  walk: later(async () => (await import('./walk/walk-through.tsx')).Walk),
 };
 
 /** Long enough for the stage that is open to be painted. */

@@ -1,6 +1,9 @@
 /** How the machine does it: a name and one everyday sentence for each place on the round, in the household's numbers. */
 import type { AirSide } from '../model/cycle/air-side.ts';
 import type { HeatFrom, HouseholdLoop, LoopFault } from '../model/cycle/household-loop.ts';
+import { usualRefrigerant } from '../model/heat-pump/full/design-loop.ts';
+import type { Household } from '../model/shapes/household.ts';
+import { gradeName } from './grades.ts';
 import { degrees, grouped } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { sayTold } from './say-told.ts';
@@ -132,4 +135,23 @@ export function cycleFaultSentence(fault: LoopFault): string {
     ...values,
     found: shortCount(fault.found),
   });
+}
+
+/**
+ * What stands below the picture inside the machine: whose it is, what is assumed, of which moment it speaks.
+ * "Larch Rise · a very cold day, −3 °C outside · R407C, assumed": the round is never the same for long.
+ */
+export function insideFoot({ name, machine }: Pick<Household, 'name' | 'machine'>, designOutdoorC: number): string {
+  const { refrigerant } = machine;
+  const gas = refrigerant?.value ?? usualRefrigerant(machine.source);
+  return say(
+    '{name} · {source, select, air {a very cold day between two defrosts} other {a very cold day}}, {outdoor} outside · {gas}, {grade}',
+    {
+      name,
+      source: machine.source,
+      outdoor: wholeDegrees(designOutdoorC),
+      gas,
+      grade: gradeName(refrigerant?.grade ?? 'assumed'),
+    },
+  );
 }

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { heatOfDegreeDaysKWh } from '../../src/model/units/energy.ts';
+import { heatOfDegreeDaysKWh } from '../../src/model/demand/from-heat-loss.ts';
 import { gasVolumeToKWh, gasVolumeToM3 } from '../../src/model/units/gas-volume.ts';
 import { roundToPenny, withoutVat, withVat } from '../../src/model/units/money.ts';
 import { gasVolume, kWhPerUnit } from '../../src/reference/fuels.ts';

@@ -5,8 +5,7 @@ import { Measured, type Standing } from '../frame/measured.tsx';
 import { axisFor, decimalsOf, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth, wrapText } from '../frame/text.ts';
-import { spreadLabels } from './labels.ts';
-import { HALVES_A_DAY, thinSteps, type WeekPrices } from './series.ts';
+import { HALVES_A_DAY, spreadLabels, thinSteps, type WeekPrices } from './series.ts';
 
 const HEIGHT = { desk: 280, table: 360, paper: 230 } as const;
 const AXIS_HEIGHT = 30;

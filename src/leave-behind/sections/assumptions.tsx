@@ -2,9 +2,9 @@ import { GradeMark } from '../../charts/grade-mark.tsx';
 import { gradeMeaning, gradeName } from '../../words/grades.ts';
 import { capitalised } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
-import { sayTold } from '../../words/say-told.ts';
+import { keyOf, sayTold } from '../../words/say-told.ts';
 import { inputKey, workingValue } from '../../words/working.ts';
-import { listAssumptions } from '../list-assumptions.ts';
+import { listAssumptions, listSources } from '../list-assumptions.ts';
 import { Origin } from '../origin.tsx';
 import type { EstimateParts } from '../parts.ts';
 import { OtherWays } from './other-ways.tsx';
@@ -44,6 +44,21 @@ export function AssumptionsPart({ parts }: { readonly parts: EstimateParts }) {
         </div>
       ))}
       <OtherWays parts={parts} />
+    </section>
+  );
+}
+
+export function SourcesPart({ parts }: { readonly parts: EstimateParts }) {
+  return (
+    <section className="follows">
+      <h2>{say('Sources')}</h2>
+      <ol className="steps">
+        {listSources(parts).map((source) => (
+          <li key={keyOf(source)}>
+            <Origin text={source} />
+          </li>
+        ))}
+      </ol>
     </section>
   );
 }

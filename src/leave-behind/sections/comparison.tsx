@@ -1,8 +1,8 @@
 import { breakEvenSentence, gasStandingSentence, yearToYearSentence } from '../../words/cost.ts';
-import { exactPounds, factor, grouped, pence, poundsRange } from '../../words/numbers.ts';
+import { exactPounds, factor, grouped, pence, poundsRange, spokenPounds } from '../../words/numbers.ts';
 import { ratioSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
-import { leftOutSentence, systemName } from '../../words/systems.ts';
+import { leftOutSentence, systemInSentence, systemName } from '../../words/systems.ts';
 import { NumberHead } from '../number-head.tsx';
 import type { EstimateParts } from '../parts.ts';
 import { CostTable } from './cost-table.tsx';
@@ -75,4 +75,27 @@ function BreakEven({ parts }: { readonly parts: EstimateParts }) {
       </p>
     </>
   );
+}
+
+/** The twenty futures behind the dots, written out. */
+export function FuturesPart({ parts }: { readonly parts: EstimateParts }) {
+  const { versus, beside } = parts;
+  if (!versus || !beside) return null;
+  return (
+    <section className="follows">
+      <h2>{say('Twenty futures')}</h2>
+      <p className="plain">
+        {say('Compared with {other}.', { other: systemInSentence(beside.id, beside.kind) })}{' '}
+        {say('Worst to best for the heat pump, a year: {list}.', {
+          list: versus.twenty.map(sayDifference).join(', '),
+        })}
+      </p>
+    </section>
+  );
+}
+
+function sayDifference(pence: number): string {
+  const amount = spokenPounds(Math.abs(pence));
+  if (pence === 0) return say('the same');
+  return pence < 0 ? say('{amount} more', { amount }) : say('{amount} less', { amount });
 }

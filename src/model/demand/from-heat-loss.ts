@@ -4,7 +4,6 @@ import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
 import { tell, type Wording } from '../shapes/told.ts';
 import { type Grade, type Working, weakestGrade } from '../shapes/working.ts';
-import { heatOfDegreeDaysKWh } from '../units/energy.ts';
 import { degreeDaysFromMeans } from '../weather/degree-days.ts';
 import { type DesignOutdoor, designOutdoor } from '../weather/design-outdoor.ts';
 import type { TypicalYear } from '../year/typical-year.ts';
@@ -164,4 +163,9 @@ function loadWorking(of: {
       },
     ],
   };
+}
+
+/** Yearly heat [kWh] of a heat loss coefficient [W/K] over degree days [K·day]: Q = HLC × DD × 24/1000. */
+export function heatOfDegreeDaysKWh(heatLossWPerK: number, degreeDays: number): number {
+  return (heatLossWPerK * degreeDays * 24) / 1000;
 }

@@ -1,5 +1,5 @@
 /** How much heat the present system makes of a kWh it is metered by, for the rooms and for hot water. */
-import { factorsAtMeter } from '../heat-pump/meter-factors.ts';
+import { factorsAtMeter } from '../heat-pump/field-step.ts';
 import type { SettledFactor } from '../heat-pump/settle-factors.ts';
 import type { Household } from '../shapes/household.ts';
 import type { EfficiencyDefault, Reference } from '../shapes/reference.ts';

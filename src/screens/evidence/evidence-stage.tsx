@@ -17,7 +17,7 @@ import { evidenceVoice } from './evidence-voice.ts';
 import { isPage, JoinPages } from './join-pages.tsx';
 import { KeptList } from './kept-list.tsx';
 import { PreviewScreen } from './preview-screen.tsx';
-import { RecordPicture } from './record-picture.tsx';
+import { RecordPicture } from './record-figure.tsx';
 import { TypedEntry } from './typed-entry.tsx';
 
 type Open =

@@ -3,7 +3,7 @@ import { ChartFigure } from '../../charts/figure.tsx';
 import { ReadingsPicture } from '../../charts/readings/picture.tsx';
 import { readingsSeries } from '../../charts/readings/series.ts';
 import { readingsTable } from '../../charts/readings/table.ts';
-import type { Series } from '../../model/shapes/evidence.ts';
+import { isUse, type Series } from '../../model/shapes/evidence.ts';
 import { recordWorking } from '../../words/explained/record.ts';
 import { longDate, spokenCount, spokenKWh } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
@@ -76,4 +76,12 @@ function recordSentence(series: Series, days: readonly { readonly value: number 
       carrier: say(CARRIER_WORDS[series.carrier]),
     },
   );
+}
+
+/** The longest fuel record, day by day or bill by bill; nothing while there is none. */
+export function RecordPicture() {
+  const { series } = useHousehold();
+  const fuel = series.filter(isUse);
+  const longest = [...fuel].sort((a, b) => b.total - a.total)[0];
+  return longest ? <RecordFigure series={longest} /> : null;
 }

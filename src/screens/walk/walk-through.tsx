@@ -27,7 +27,7 @@ import { say } from '../../words/say.ts';
 const NO_RANGES = 0;
 const AS_IT_IS: NonNullable<Household['walk']> = { leaveOut: [] };
 
-export function WalkThrough(props: { readonly onClose: () => void }) {
+function WalkThrough(props: { readonly onClose: () => void }) {
   const { onClose } = props;
   const { household, appraisal: asItIs, change } = useHousehold();
   const state = useWhatIf(false);
@@ -184,4 +184,10 @@ export function InstallerNotes(props: { readonly notes: readonly string[]; reado
       {children}
     </aside>
   );
+}
+
+/** The walk-through at its own address; closing it goes back to the running cost. */
+export function Walk() {
+  const { goTo } = useHousehold();
+  return <WalkThrough onClose={() => goTo('cost')} />;
 }

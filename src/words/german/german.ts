@@ -13,13 +13,11 @@ import { DRIVERS } from './drivers.ts';
 import { EARLIER } from './earlier.ts';
 import { EVIDENCE_SCREEN } from './evidence-screen.ts';
 import { EXPLAINED } from './explained.ts';
-import { FINDINGS_WORTH } from './findings-worth.ts';
 import { FRAME } from './frame.ts';
 import { GUIDED_SEARCH } from './guided-search.ts';
 import { HEAT } from './heat.ts';
 import { HEAT_SCREEN } from './heat-screen.ts';
 import { HOST } from './host.ts';
-import { INSIDE } from './inside.ts';
 import { LEAVE_BEHIND } from './leave-behind.ts';
 import { LETTER } from './letter.ts';
 import { LIFETIME } from './lifetime.ts';
@@ -38,7 +36,6 @@ import { SOURCES } from './sources.ts';
 import { SYSTEMS } from './systems.ts';
 import { THREAD } from './thread.ts';
 import { WALK } from './walk.ts';
-import { YEARS_AHEAD } from './years-ahead.ts';
 
 export const german: Catalogue = {
   ...ASKED,
@@ -47,19 +44,16 @@ export const german: Catalogue = {
   ...EXPLAINED,
   ...NUMBERS,
   ...LEAVE_BEHIND,
-  ...INSIDE,
   ...CHECK,
   ...CHECK_SCREEN,
   ...COST,
   ...COST_SCREEN,
   ...DRIVERS,
-  ...FINDINGS_WORTH,
   ...FRAME,
   ...GUIDED_SEARCH,
   ...HEAT_SCREEN,
   ...THREAD,
   ...WALK,
-  ...YEARS_AHEAD,
   ...CHARTS,
   ...QUESTIONS,
   ...REFUSALS,

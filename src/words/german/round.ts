@@ -77,4 +77,10 @@ export const ROUND: Catalogue = {
   'from the machine': 'von der Wärmepumpe',
   'heat less the compressor’s electricity': 'Wärme weniger Strom des Verdichters',
   'fixed-speed': 'an und aus',
+  // Inside the machine, place by place
+  'The cycle cannot be shown with these temperatures.':
+    'Bei diesen Temperaturen lässt sich der Kältekreis nicht zeigen.',
+  'Places on the cycle': 'Stellen im Kältekreis',
+  'Step back': 'Schritt zurück',
+  'Next step': 'Nächster Schritt',
 };

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { pennyParts } from '../../../src/model/bill-gap/penny-parts.ts';
+import { pennyParts } from '../../../src/model/bill-gap/bill-parts.ts';
 import { shapley } from '../../../src/model/bill-gap/shapley.ts';
 
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);

@@ -2,11 +2,11 @@
 import { describe, expect, test } from 'vitest';
 import { actualWeather } from '../../../src/model/bill-gap/actual-weather.ts';
 import { findBillFaults } from '../../../src/model/bill-gap/bill-faults.ts';
+import { pennyParts } from '../../../src/model/bill-gap/bill-parts.ts';
 import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
 import { costOf, estimatedState, spaceInWeather } from '../../../src/model/bill-gap/cost-state.ts';
 import { estimateForDays } from '../../../src/model/bill-gap/estimate-for-days.ts';
 import { expectedRange } from '../../../src/model/bill-gap/expected-range.ts';
-import { pennyParts } from '../../../src/model/bill-gap/penny-parts.ts';
 import { priceLevers } from '../../../src/model/bill-gap/price-levers.ts';
 import { addDays } from '../../../src/model/calendar/civil.ts';
 import type { BillCheckInput } from '../../../src/model/shapes/bill-check.ts';

@@ -7,7 +7,7 @@ import { questionsOfRecord } from '../../../src/model/demand/record-questions.ts
 import type { TypicalUse } from '../../../src/model/demand/record-use.ts';
 import { estimateOfRecord } from '../../../src/model/demand/record-working.ts';
 import type { BaseSplit } from '../../../src/model/demand/split-base.ts';
-import { factorsAtMeter } from '../../../src/model/heat-pump/meter-factors.ts';
+import { factorsAtMeter } from '../../../src/model/heat-pump/field-step.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { daySeries, household, typed, year } from './fixtures.ts';

@@ -18,7 +18,7 @@ import {
   patchReadings,
 } from '../../../src/screens/site/visits.ts';
 import { SHOWN, stepOf } from '../../../src/screens/walk/inside/inside-machine.tsx';
-import { insideFoot } from '../../../src/words/inside.ts';
+import { insideFoot } from '../../../src/words/cycle.ts';
 import { visitSentence } from '../../../src/words/site-readings.ts';
 
 const home = emptyHousehold('h', 'Fern Bank');

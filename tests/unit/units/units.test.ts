@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { heatOfDegreeDaysKWh } from '../../../src/model/units/energy.ts';
+import { heatOfDegreeDaysKWh } from '../../../src/model/demand/from-heat-loss.ts';
 import { gasVolumeToKWh, gasVolumeToM3 } from '../../../src/model/units/gas-volume.ts';
 import { roundToPenny, withoutVat, withVat } from '../../../src/model/units/money.ts';
 
