@@ -158,6 +158,8 @@ export const BillPrefill = z.object({
   readings: z.enum(['actual', 'estimated', 'unknown']),
   meterName: z.string(),
   tariffName: z.string().optional(),
+  /** Another tariff than the estimate's is in use today; its first day where that lies after the estimate. */
+  changed: z.object({ tariffName: z.string(), on: CivilDate.optional() }).optional(),
 });
 export type BillPrefill = z.infer<typeof BillPrefill>;
 

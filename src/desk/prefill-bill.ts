@@ -2,9 +2,11 @@
 
 import { withEvidence } from '../model/bill-gap/read-evidence.ts';
 import { addDays, daysInMonth, toDayNumber } from '../model/calendar/civil.ts';
+import { tariffsOfChange } from '../model/choices/price-change.ts';
 import { sumRegisters } from '../model/evidence/sum-registers.ts';
 import { bandPrices } from '../model/findings/slot-prices.ts';
 import type { Series } from '../model/shapes/evidence.ts';
+import type { Household } from '../model/shapes/household.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import type { BillPrefill } from './contract.ts';
 import { type KnownSince, tariffOn } from './run-check.ts';
@@ -45,9 +47,19 @@ export function prefillBill({ estimate, span, household, readings, ...known }: P
       readings: meter.estimatedCount === 0 ? 'actual' : 'unknown',
       meterName: meter.name,
       ...(tariff && pencePerKWh !== undefined ? { tariffName: tariff.name } : {}),
+      ...changedSince(estimate, household, days),
     };
   }
   return null;
+}
+
+/** Another tariff in use than the estimate's, where it holds on some day of the bill. */
+function changedSince(estimate: WrittenEstimate, household: Household, { to }: Span): Pick<BillPrefill, 'changed'> {
+  const known = tariffsOfChange({ estimate, household });
+  if (!known) return {};
+  const { from } = known.after.versions[0]!;
+  if (from >= to) return {};
+  return { changed: { tariffName: known.after.name, ...(from > estimate.appraisal.asOf ? { on: from } : {}) } };
 }
 
 const dateOf = (day: number): string => addDays('1970-01-01', day - toDayNumber('1970-01-01'));

@@ -6,8 +6,10 @@ import { findBillFaults } from '../model/bill-gap/bill-faults.ts';
 import { checkBill } from '../model/bill-gap/check-bill.ts';
 import { findingsInBill, paidPence } from '../model/bill-gap/findings-in-bill.ts';
 import { followEstimate } from '../model/bill-gap/follow-months.ts';
+import type { ChangedTariff } from '../model/bill-gap/price-levers.ts';
 import { withEvidence } from '../model/bill-gap/read-evidence.ts';
 import { addDays, toDayNumber } from '../model/calendar/civil.ts';
+import { priceChange } from '../model/choices/price-change.ts';
 import { sumRegisters } from '../model/evidence/sum-registers.ts';
 import { isPricedByAmount } from '../model/findings/clock-prices.ts';
 import { findInReadings } from '../model/findings/find-in-readings.ts';
@@ -52,6 +54,17 @@ export function refuseFaultyBill(estimate: WrittenEstimate, bill: BillCheckInput
   if (fault) throw new DeskError({ code: fault.code, message: billFaultSentence(fault), where: say('the bill') });
 }
 
+/** Without the price before and without both tariffs nobody could say what the change did. */
+function refuseUnknownChange({ tariffChange }: BillCheckInput, changed: ChangedTariff | null): void {
+  if (!tariffChange || tariffChange.beforePencePerKWh !== undefined || changed) return;
+  throw new DeskError({
+    code: 'tariff-before-unknown',
+    message: say('What the tariff before would have cost is not known, so what the change did cannot be said.'),
+    where: say('the bill'),
+    remedy: say('Type the price per kWh on the tariff before, or keep both tariffs with this home.'),
+  });
+}
+
 export function runCheck(run: CheckRun): BillCheck {
   const { id, madeOn, estimate, readings } = run;
   const series = sumRegisters(run.series);
@@ -62,7 +75,17 @@ export function runCheck(run: CheckRun): BillCheck {
   const weather = series.find(
     ({ carrier, from, to }) => carrier === 'outdoor-temperature' && from <= bill.from && to >= bill.to,
   );
-  const check = checkBill({ estimate, bill, reference, id, madeOn, ...(weather ? { weather } : {}) });
+  const changed = bill.tariffChange?.beforePencePerKWh === undefined ? priceChange({ ...run, bill, reference }) : null;
+  refuseUnknownChange(bill, changed);
+  const check = checkBill({
+    estimate,
+    bill,
+    reference,
+    id,
+    madeOn,
+    ...(weather ? { weather } : {}),
+    ...(changed ? { changed } : {}),
+  });
   const months = followEstimate(estimate, series, reference);
   const findings = findingsOf({ ...run, meters: series }, check);
   const notSeen = notSeenIn({ ...run, meters: series }, findings);

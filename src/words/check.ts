@@ -183,7 +183,7 @@ const byHowMuch = (difference: number) => ({
 });
 
 /** Causes that nobody in the house can help: what is left without them is what has to be explained. */
-const PUT_RIGHT = ['days', 'price', 'when', 'standing-charge', 'weather'];
+const PUT_RIGHT = ['days', 'price', 'tariff', 'when', 'standing-charge', 'weather'];
 
 /** What stays when price and weather are put right: the rest of the same split that the picture shows [pence]. */
 export const leftPence = ({ actualPence, expected, parts }: Verdict): number =>
@@ -210,6 +210,7 @@ const CAUSES: Readonly<Record<BillCause, { readonly up: string; readonly down: s
   days: { up: phrase('Days of winter'), down: phrase('Days of summer') },
   price: { up: phrase('Higher electricity price'), down: phrase('Lower electricity price') },
   weather: { up: phrase('Colder weather'), down: phrase('Milder weather') },
+  tariff: { up: phrase('Another tariff'), down: phrase('Another tariff') },
   when: { up: phrase('More at high-price hours'), down: phrase('More at low-price hours') },
   'standing-charge': { up: phrase('Higher standing charge'), down: phrase('Lower standing charge') },
   'heat-used': { up: phrase('More heat made'), down: phrase('Less heat made') },

@@ -63,6 +63,7 @@ export const urgentSentence = (visitedOn: CivilDate, danger: string): string =>
 /** Causes that a paper shows, or that lie with the machine: nobody in the house is asked about them. */
 const SHOWN: readonly string[] = [
   'price',
+  'tariff',
   'when',
   'standing-charge',
   'weather',

@@ -159,6 +159,11 @@ const BILL_FAULTS: Readonly<Record<BillFault['code'], (data: GapReader) => strin
     say('The bill has kWh but no price. Type the price per kWh, or what the kWh cost together.'),
   'bill-in-credit': () =>
     say('The kWh of the bill would have cost less than nothing. Type what they cost before credits and payments.'),
+  'tariff-changed-later': ({ text }) =>
+    say('The tariff changed on {on}, after the bill ends on {to}. Correct the day, or remove it.', {
+      on: longDate(text('on')),
+      to: longDate(text('to')),
+    }),
   'estimate-without-heat-pump': () => say('This estimate has no heat pump in it, so no bill can be compared with it.'),
 };
 

@@ -26,6 +26,7 @@ export interface BridgeSeries {
 const CAUSE_COLOURS: Readonly<Record<string, BridgeColour>> = {
   weather: 'sky',
   price: 'meter',
+  tariff: 'meter',
   when: 'meter',
   days: 'fuel',
   'standing-charge': 'meter',

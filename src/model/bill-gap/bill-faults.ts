@@ -10,6 +10,7 @@ export interface BillFault {
     | 'bill-too-long'
     | 'bill-price-missing'
     | 'bill-in-credit'
+    | 'tariff-changed-later'
     | 'estimate-without-heat-pump';
   readonly data: { readonly [name: string]: string | number };
 }
@@ -29,6 +30,9 @@ export function findBillFaults(estimate: WrittenEstimate, bill: BillCheckInput):
   if (bill.totalPence !== undefined && bill.totalPence < 0 && bill.boughtKWh > 0) {
     faults.push({ code: 'bill-in-credit', data: { totalPence: bill.totalPence } });
   }
+  const { tariffChange } = bill;
+  if (tariffChange && tariffChange.on >= bill.to)
+    faults.push({ code: 'tariff-changed-later', data: { on: tariffChange.on, to: bill.to } });
   if (!estimate.appraisal.systems.some(({ id }) => id === 'heat-pump')) {
     faults.push({ code: 'estimate-without-heat-pump', data: {} });
   }

@@ -6,7 +6,7 @@ import { weakestGrade } from '../shapes/working.ts';
 import type { ActualWeather } from './actual-weather.ts';
 import { costOf, estimatedState, type Lever, workingLine as line, spaceInWeather } from './cost-state.ts';
 import type { EstimateForDays } from './estimate-for-days.ts';
-import { priceLevers } from './price-levers.ts';
+import { type ChangedTariff, priceLevers } from './price-levers.ts';
 import { shapley } from './shapley.ts';
 import { unitLevers } from './unit-levers.ts';
 
@@ -19,6 +19,7 @@ export interface BillPartsInput {
   readonly pump: SystemResult;
   readonly weather: ActualWeather | null;
   readonly standing: { readonly estimatedPence: number; readonly billedPence: number } | null;
+  readonly changed: ChangedTariff | null;
   /** Whole pence, standing charge inside where there is one. */
   readonly estimatedPence: number;
   readonly seasonPence: number;
@@ -28,12 +29,12 @@ export interface BillPartsInput {
 /**
  * Parts [pence, whole] of actual − equal share of the estimated year; they sum to it exactly.
  * The calendar comes first and by itself: it is known before any bill. What remains is split by Shapley value over
- * price, hours of use, standing charge, weather, heat used by degree day, hot water, efficiency, heaters, other
+ * price, another tariff, hours of use, standing charge, weather, heat used by degree day, hot water, efficiency, heaters, other
  * electricity and metering, with `costOf` as the cost; causes that the evidence cannot separate are one player.
  */
 export function billParts(input: BillPartsInput): BillCheckPart[] {
-  const { bill, estimated, pump, weather, standing, estimatedPence, seasonPence, actualPence } = input;
-  const prices = priceLevers(bill, estimated, pump.rates, actualPence - (standing?.billedPence ?? 0));
+  const { bill, estimated, pump, weather, standing, changed, estimatedPence, seasonPence, actualPence } = input;
+  const prices = priceLevers(bill, estimated, pump.rates, actualPence - (standing?.billedPence ?? 0), changed);
   const typical = estimated.degreeDays.reduce((sum, value) => sum + value, 0);
   const moreDegreeDays = weather ? weather.degreeDays - typical : 0;
   const levers: Lever[] = [

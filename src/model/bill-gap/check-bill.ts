@@ -14,7 +14,7 @@ import { type BillPartsInput, billParts } from './bill-parts.ts';
 import { spaceInWeather } from './cost-state.ts';
 import { estimateForDays, heatPumpOf } from './estimate-for-days.ts';
 import { expectedRange } from './expected-range.ts';
-import { priceOf } from './price-levers.ts';
+import { type ChangedTariff, priceOf } from './price-levers.ts';
 import { ownUseOf } from './unit-levers.ts';
 
 /**
@@ -31,8 +31,10 @@ export function checkBill(input: {
   readonly id: string;
   readonly madeOn: string;
   readonly weather?: Series;
+  /** What the tariffs before and after a change ask in these days, where `tariffChange` does not say it. */
+  readonly changed?: ChangedTariff;
 }): BillCheck {
-  const { estimate, bill, reference, id, madeOn } = input;
+  const { estimate, bill, reference, id, madeOn, changed = typedChange(bill) } = input;
   const fault = findBillFaults(estimate, bill)[0];
   if (fault) throw new RangeError(fault.code);
   const pump = heatPumpOf(estimate);
@@ -70,8 +72,17 @@ export function checkBill(input: {
     actualPence,
     ...(standing ? { standing } : {}),
     verdict,
-    parts: billParts({ bill, estimated, pump, weather, standing, estimatedPence, seasonPence, actualPence }),
+    parts: billParts({ bill, estimated, pump, weather, standing, changed, estimatedPence, seasonPence, actualPence }),
   });
+}
+
+/** A change of tariff of which the price before was typed, at the bill's own hours: all the rest of the bill's price is the change's. */
+function typedChange(bill: BillCheckInput): ChangedTariff | null {
+  const { tariffChange, totalPence } = bill;
+  if (tariffChange?.beforePencePerKWh === undefined) return null;
+  const { beforePencePerKWh: price } = tariffChange;
+  const paid = priceOf(bill, totalPence ?? bill.boughtKWh * bill.pencePerKWh);
+  return { before: { estimated: price }, after: { estimated: paid }, grade: 'measured' };
 }
 
 const verdictOf = (pence: number, { low, high }: { readonly low: number; readonly high: number }) =>

@@ -25,6 +25,8 @@ export interface CostState {
   /** Prices, and the share of the units bought at each. */
   readonly pencePerKWh: readonly number[];
   readonly rateShares: readonly number[];
+  /** Level of those prices, 1 = as they stand. */
+  readonly priceShare: number;
   readonly standingPence: number;
 }
 
@@ -39,10 +41,11 @@ export interface Lever {
 }
 
 export function estimatedState(
-  prices: Pick<CostState, 'pencePerKWh' | 'rateShares'>,
+  prices: Pick<CostState, 'pencePerKWh' | 'rateShares'> & Partial<Pick<CostState, 'priceShare'>>,
   standingPence: number,
 ): CostState {
   return {
+    priceShare: 1,
     moreDegreeDays: 0,
     heatShare: 1,
     spaceMoreKWh: 0,
@@ -65,7 +68,7 @@ export function spaceInWeather(estimated: EstimateForDays, moreDegreeDays: numbe
 
 /**
  * Cost [pence] = (((rooms in this weather × heat share + more rooms) + (water + more water)) / efficiency share
- * + pumps and standby + backup + other − made at home + metering + rest) × mean price + standing charge.
+ * + pumps and standby + backup + other − made at home + metering + rest) × mean price × level of prices + standing charge.
  */
 export function costOf(estimated: EstimateForDays, state: CostState): number {
   const space = spaceInWeather(estimated, state.moreDegreeDays) * state.heatShare + state.spaceMoreKWh;
@@ -81,7 +84,7 @@ export function costOf(estimated: EstimateForDays, state: CostState): number {
     state.restKWh;
   let price = 0;
   for (let i = 0; i < state.pencePerKWh.length; i++) price += state.pencePerKWh[i]! * state.rateShares[i]!;
-  return units * price + state.standingPence;
+  return units * price * state.priceShare + state.standingPence;
 }
 
 /** One line of a working. */

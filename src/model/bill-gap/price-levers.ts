@@ -2,12 +2,26 @@
 import type { SystemResult } from '../shapes/appraisal.ts';
 import type { BillCheckInput } from '../shapes/bill-check.ts';
 import { tell, type Wording } from '../shapes/told.ts';
+import type { Grade } from '../shapes/working.ts';
 import { type CostState, type Lever, workingLine as line } from './cost-state.ts';
 import type { EstimateForDays } from './estimate-for-days.ts';
 
 export interface PriceSides {
-  readonly from: Pick<CostState, 'pencePerKWh' | 'rateShares'>;
+  readonly from: Pick<CostState, 'pencePerKWh' | 'rateShares'> & Partial<Pick<CostState, 'priceShare'>>;
   readonly levers: readonly Lever[];
+}
+
+/** Mean price [p/kWh] of the bill's days: at the hours of the estimate, and at those of the bill where they are known. */
+export interface MeanPrice {
+  readonly estimated: number;
+  readonly used?: number;
+}
+
+/** The tariff before had it been kept, and what was paid for in its stead: the tariff before until the change, the other from then on. */
+export interface ChangedTariff {
+  readonly before: MeanPrice;
+  readonly after: MeanPrice;
+  readonly grade: Grade;
 }
 
 /** A meter shows no less; below it a charge has no price a unit. */
@@ -22,21 +36,25 @@ export function priceOf(bill: BillCheckInput, unitsPence: number): number {
  * Levers of price [p/kWh] and of the time of use. With units by price on both sides under the same names, the two
  * separate: prices change at the estimated shares, shares at either price. Else they are one lever, joined where the
  * estimate or the bill has several prices. A total that is not units × price moves the price, since units were metered.
+ * Another tariff is a lever of its own.
  */
 export function priceLevers(
   bill: BillCheckInput,
   estimated: EstimateForDays,
   rates: SystemResult['rates'],
   unitsPence: number,
+  changed: ChangedTariff | null = null,
 ): PriceSides {
   const estimatedKWh = estimated.spaceKWh + estimated.otherKWh;
   const billPrice = priceOf(bill, unitsPence);
   const estimatedPrice = estimatedKWh > 0 ? estimated.pence / estimatedKWh : billPrice;
-  const matched = matchRates(bill, rates, estimatedPrice, billPrice);
+  const matched = changed ? null : matchRates(bill, rates, estimatedPrice, billPrice);
   if (matched) return matched;
   const several = (prices: readonly { readonly pencePerKWh: number }[]) =>
     new Set(prices.map(({ pencePerKWh }) => pencePerKWh)).size > 1;
-  const mixed = several(rates.filter(({ kWh }) => kWh > 0)) || several(bill.ratesKWh ?? []);
+  const mixedEstimate = several(rates.filter(({ kWh }) => kWh > 0));
+  if (changed) return changedLevers(bill, changed, { estimatedPrice, billPrice, mixed: mixedEstimate });
+  const mixed = mixedEstimate || several(bill.ratesKWh ?? []);
   const origin = tell(bill.totalPence === undefined ? 'the-bill' : 'bill-by-units');
   return {
     from: { pencePerKWh: [estimatedPrice], rateShares: [1] },
@@ -52,6 +70,69 @@ export function priceLevers(
           line(tell('price-on-bill'), billPrice, 'p/kWh', 'measured', origin),
         ],
       },
+    ],
+  };
+}
+
+/**
+ * Levers where another tariff was taken: the level of prices at the tariff before, the change from it to the other at given
+ * hours, and the hours at given prices. Where what the tariff before would have cost at the bill's own hours is not known,
+ * the hours stay with the price; what only the bill says is then the change's with its hours.
+ */
+function changedLevers(
+  bill: BillCheckInput,
+  { before, after: { estimated: afterPrice, used: usedAfter }, grade }: ChangedTariff,
+  {
+    estimatedPrice,
+    billPrice,
+    mixed,
+  }: { readonly estimatedPrice: number; readonly billPrice: number; readonly mixed: boolean },
+): PriceSides {
+  // The bill's own price has its hours in it.
+  const after = { estimated: afterPrice, used: usedAfter ?? billPrice };
+  const apart = before.used !== undefined;
+  const rows = ({ estimated, used = estimated }: MeanPrice) => (apart ? [estimated, used] : [estimated]);
+  const joined = !apart && mixed;
+  const same = apart && before.used === before.estimated && after.used === after.estimated;
+  const hours: Lever = {
+    cause: 'when',
+    to: { rateShares: [0, 1] },
+    grade,
+    title: tell('hours-of-use'),
+    inputs: [
+      line(tell('price-at-hours-of-estimate'), after.estimated, 'p/kWh', grade, tell('estimate-for-days')),
+      line(tell('price-at-hours-of-bill'), after.used, 'p/kWh', grade, tell('the-bill')),
+    ],
+  };
+  return {
+    from: {
+      pencePerKWh: rows(before),
+      rateShares: apart ? [1, 0] : [1],
+      priceShare: before.estimated > 0 ? estimatedPrice / before.estimated : 1,
+    },
+    levers: [
+      {
+        cause: 'price',
+        ...(joined ? { joined: ['price', 'when'] as const } : {}),
+        to: { priceShare: billPrice / (rows(after).at(-1) || billPrice) },
+        grade,
+        title: tell(joined ? 'unit-price-and-hours' : 'unit-price'),
+        inputs: [
+          line(tell('price-estimated'), estimatedPrice, 'p/kWh', 'measured', tell('estimate-mean')),
+          line(tell('price-kept'), before.estimated, 'p/kWh', grade, tell('tariff-before')),
+        ],
+      },
+      {
+        cause: 'tariff',
+        to: { pencePerKWh: rows(after) },
+        grade,
+        title: tell('tariff-changed', { day: { on: bill.tariffChange!.on } }),
+        inputs: [
+          line(tell('price-kept'), rows(before).at(-1)!, 'p/kWh', grade, tell('tariff-before')),
+          line(tell('price-changed'), rows(after).at(-1)!, 'p/kWh', grade, tell('tariff-taken')),
+        ],
+      },
+      ...(apart && !same ? [hours] : []),
     ],
   };
 }

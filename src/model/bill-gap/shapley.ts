@@ -1,12 +1,12 @@
 /** Splits a difference exactly among the things that changed. */
 
-const MOST_FACTORS = 10;
+const MOST_FACTORS = 12;
 
 /**
  * Shapley value of each factor of a cost [unit of the cost]: the mean, over every order in which the factors can be
  * switched from estimated to actual, of the change that switching this one makes.
  * part[k] = Σ over sets S without k of |S|! (n − |S| − 1)! / n! × (C(S with k) − C(S)). The parts sum to
- * C(all actual) − C(all estimated). Up to 10 factors; 2^n evaluations of the cost.
+ * C(all actual) − C(all estimated). Up to 12 factors; 2^n evaluations of the cost.
  * Source: L. S. Shapley, A Value for n-Person Games (1953).
  */
 export function shapley(

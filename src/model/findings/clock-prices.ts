@@ -1,6 +1,7 @@
 /** What a unit costs by the clock, for seeing whether use moved into dear hours. */
 
-import { toCivilDate, weekdayIndex } from '../calendar/civil.ts';
+import { toCivilDate, toDayNumber, weekdayIndex } from '../calendar/civil.ts';
+import type { CivilDate } from '../shapes/dates.ts';
 import type { TariffVersion } from '../shapes/tariff.ts';
 import { seriesPriceOn } from '../tariff/series-prices.ts';
 import { inclVat, versionOn } from '../tariff/slot-price.ts';
@@ -46,6 +47,23 @@ export function dearnessOf(
     allPence += days.kWh[place]! * price;
   });
   return load > 0 && allPence > 0 ? loadPence / load / (allPence / all) : 1;
+}
+
+/** Units [kWh] of the days from `from` to `to` (exclusive) that were read, at the prices in force [pence]; null where those hang on the amount. */
+export function costOfDays(days: MeterDays, own: Pick<Prices, 'versions' | 'zone'>, from: CivilDate, to: CivilDate) {
+  const known = pricesInForce(days, own);
+  if (!known) return null;
+  const [first, end] = [toDayNumber(from), toDayNumber(to)];
+  const cost = { kWh: 0, pence: 0, days: 0 };
+  days.dayNumber.forEach((number, day) => {
+    if (number < first || number >= end) return;
+    cost.days += 1;
+    for (let i = day * days.perDay; i < (day + 1) * days.perDay; i++) {
+      cost.kWh += days.kWh[i]!;
+      cost.pence += days.kWh[i]! * known.inForce[i]!;
+    }
+  });
+  return cost;
 }
 
 /** Price of each reading as it was in force [p/kWh]; null without a tariff, or where the price hangs on the amount. */

@@ -134,7 +134,15 @@ const CHANGED: Readonly<Record<Direction, Readonly<Record<'cold' | 'steady', rea
 };
 
 /** What bears on nothing that is asked about: the calendar, prices, and weather and panels where they are known. */
-const SETTLED: readonly BillCause[] = ['days', 'price', 'when', 'standing-charge', 'weather', 'own-generation'];
+const SETTLED: readonly BillCause[] = [
+  'days',
+  'price',
+  'tariff',
+  'when',
+  'standing-charge',
+  'weather',
+  'own-generation',
+];
 
 const sum = (values: Iterable<number>): number => [...values].reduce((total, value) => total + value, 0);
 

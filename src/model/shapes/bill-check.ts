@@ -59,6 +59,20 @@ export const BillCheckInput = z.object({
   immersionKWh: z.number().min(0).optional(),
   /** Units by price, VAT included. */
   ratesKWh: z.array(z.object({ name: z.string(), kWh: z.number().min(0), pencePerKWh: z.number() })).optional(),
+  /** Another tariff than that of the estimate, taken since it or within these days. */
+  tariffChange: z
+    .object({
+      /** First day on it; on or before `from` where the whole bill is on it. */
+      on: CivilDate,
+      /** The tariff taken, of the household's own; without it the one in use today. */
+      tariffId: z.string().optional(),
+      /**
+       * What a kWh of this bill would have cost on the tariff before, VAT included. Without it both tariffs have to be
+       * known: then it is worked out from them at the hours of use.
+       */
+      beforePencePerKWh: z.number().positive().max(500).optional(),
+    })
+    .optional(),
   /** What the guided search has been told, in the order of asking. */
   answers: z.array(SearchAnswer).max(40).optional(),
 });
@@ -68,6 +82,7 @@ export type BillCheckInput = z.infer<typeof BillCheckInput>;
 export type BillCause =
   | 'days'
   | 'price'
+  | 'tariff'
   | 'when'
   | 'standing-charge'
   | 'weather'
@@ -84,7 +99,7 @@ export type BillCause =
 
 export const BillCheckPart = z.object({
   /**
-   * "days": these days of the year against an equal share of the year; "price"; "when" (dear or cheap hours);
+   * "days": these days of the year against an equal share of the year; "price"; "tariff" (another one taken); "when" (dear or cheap hours);
    * "standing-charge"; "weather", absent where no weather of the bill's days is known; "heat-used" by degree day;
    * "hot-water"; "efficiency"; "backup" or immersion heater; "other-electricity"; "own-generation" (used at home, on no bill); "metering".
    * What the evidence cannot tell apart: "rooms" (rose with the cold), "steady" (did not), "rest" (all of it).

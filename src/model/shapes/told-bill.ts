@@ -8,6 +8,7 @@ export interface ToldBill {
   efficiency: null;
   'unit-price-and-hours': null;
   'unit-price': null;
+  'tariff-changed': { day: 'day' };
   'hours-of-use': null;
   'other-electricity': null;
   'own-generation': null;
@@ -52,6 +53,10 @@ export interface ToldBill {
   'units-not-expected': null;
   'price-estimated': null;
   'price-on-bill': null;
+  'price-kept': null;
+  'price-changed': null;
+  'price-at-hours-of-estimate': null;
+  'price-at-hours-of-bill': null;
   'price-estimated-at': { name: 'words' };
   'price-on-bill-at': { name: 'words' };
   'share-estimated-at': { name: 'words' };
@@ -66,6 +71,8 @@ export interface ToldBill {
   'estimate-for-days': null;
   'typical-year-of-estimate': null;
   'tariff-of-estimate': null;
+  'tariff-before': null;
+  'tariff-taken': null;
   'bill-of': { from: 'words'; to: 'words' };
   'the-bill': null;
   'bill-by-units': null;

@@ -237,6 +237,15 @@ function BillFields(props: {
           note={say('Lights, cooking and the rest, for the same days. Leave it empty if nobody knows.')}
         />
       ) : null}
+      {draft.meter === 'whole-house' ? (
+        <NumberField
+          label={say('Used from the roof')}
+          value={draft.ownUseKWh}
+          limits={{ min: 0, max: 100_000, unit: 'kWh' }}
+          onChange={(ownUseKWh) => set({ ownUseKWh })}
+          note={say('Made by panels in these days and used at home. It is on no bill.')}
+        />
+      ) : null}
       <NumberField
         label={say('Price per kWh')}
         value={draft.pencePerKWh}
@@ -251,6 +260,7 @@ function BillFields(props: {
         onChange={(totalPounds) => set({ totalPounds })}
         note={say('Only where it is not kWh times price. Without the standing charge.')}
       />
+      <ChangeFields form={form} />
       <PickField
         label={say('The reading is')}
         value={draft.readings}
@@ -273,6 +283,47 @@ function BillFields(props: {
         />
       ) : null}
     </div>
+  );
+}
+
+/** Whether the bill is on the tariff of the estimate, and what it would have cost on that. */
+function ChangeFields({ form }: { readonly form: Form }) {
+  const { draft, filled, set } = form;
+  const tariffName = filled?.changed?.tariffName;
+  return (
+    <>
+      <PickField
+        label={say('Tariff since the estimate')}
+        value={draft.tariff}
+        choices={[
+          { value: 'same', label: say('same tariff') },
+          { value: 'changed', label: say('other tariff') },
+        ]}
+        onChange={(tariff) => set({ tariff })}
+      />
+      {draft.tariff === 'changed' ? (
+        <>
+          <DateField
+            label={say('First day of the new tariff')}
+            value={draft.changedOn}
+            onChange={(changedOn) => set({ changedOn })}
+          />
+          <NumberField
+            label={say('Price per kWh on the tariff before')}
+            value={draft.beforePence}
+            limits={{ min: 0.1, max: 200, unit: penceSign() }}
+            onChange={(beforePence) => set({ beforePence })}
+            note={
+              tariffName
+                ? say('Leave it empty: it is worked out from the tariffs of this home, now {tariff}.', {
+                    tariff: tariffName,
+                  })
+                : say('What these kWh would have cost each, VAT included.')
+            }
+          />
+        </>
+      ) : null}
+    </>
   );
 }
 

@@ -28,6 +28,12 @@ export interface CheckDraft {
   readonly kWh: number | undefined;
   readonly meter: 'heat-pump' | 'whole-house';
   readonly otherKWh: number | undefined;
+  /** Of the roof, used at home and on no bill. */
+  readonly ownUseKWh: number | undefined;
+  readonly tariff: 'same' | 'changed';
+  readonly changedOn: string;
+  /** What these kWh would have cost each on the tariff before. */
+  readonly beforePence: number | undefined;
   readonly pencePerKWh: number | undefined;
   readonly totalPounds: number | undefined;
   /** To the written estimate's base temperature, where somebody has them and no weather file does. */
@@ -42,6 +48,10 @@ export const emptyDraft = (estimateId: string): CheckDraft => ({
   kWh: undefined,
   meter: 'heat-pump',
   otherKWh: undefined,
+  ownUseKWh: undefined,
+  tariff: 'same',
+  changedOn: '',
+  beforePence: undefined,
   pencePerKWh: undefined,
   totalPounds: undefined,
   degreeDays: undefined,
@@ -75,6 +85,7 @@ export function draftOfReadings(draft: CheckDraft, found: BillPrefill): CheckDra
     totalPounds: undefined,
     pencePerKWh: found.pencePerKWh === undefined ? draft.pencePerKWh : Number(found.pencePerKWh.toFixed(2)),
     readings: found.readings,
+    ...(found.changed ? { tariff: 'changed' as const, changedOn: found.changed.on ?? draft.changedOn } : {}),
   };
 }
 
@@ -92,7 +103,8 @@ export function findOwnWeather(series: readonly Series[], from: CivilDate, to: C
 }
 
 export function finishDraft(draft: CheckDraft): DraftResult {
-  const { from, lastDay, kWh, meter, otherKWh, pencePerKWh, totalPounds } = draft;
+  const { from, lastDay, kWh, meter, otherKWh, ownUseKWh, pencePerKWh, totalPounds } = draft;
+  const { tariff, changedOn, beforePence } = draft;
   if (!isDate(from) || !isDate(lastDay)) return wanting(say('Type the first and the last day of the bill.'));
   const to = dayAfter(lastDay);
   const days = daysBetween(from, to);
@@ -100,6 +112,7 @@ export function finishDraft(draft: CheckDraft): DraftResult {
   if (days > 731) return wanting(say('The bill is longer than two years. Check its days.'));
   if (kWh === undefined) return wanting(say('Type the kWh of the bill.'));
   if (pencePerKWh === undefined || pencePerKWh <= 0) return wanting(say('Type the price per kWh, VAT included.'));
+  if (tariff === 'changed' && !isDate(changedOn)) return wanting(say('Type the day on which the tariff changed.'));
   // Nobody has to know it: the bill is then checked with other things in it, and not judged.
   const other = meter === 'whole-house' ? otherKWh : 0;
   if (other !== undefined && other > kWh) return wanting(say('The other electricity is more than the whole bill.'));
@@ -113,6 +126,10 @@ export function finishDraft(draft: CheckDraft): DraftResult {
       boughtKWh: kWh - (other ?? 0),
       ...(other === undefined ? {} : { otherKWh: other }),
       meter,
+      ...(meter === 'whole-house' && ownUseKWh !== undefined ? { ownUseKWh } : {}),
+      ...(tariff === 'changed'
+        ? { tariffChange: { on: changedOn, ...(beforePence === undefined ? {} : { beforePencePerKWh: beforePence }) } }
+        : {}),
       pencePerKWh,
       ...(totalPounds === undefined ? {} : { totalPence: totalPounds * 100 }),
       ...(draft.degreeDays === undefined ? {} : { degreeDays: draft.degreeDays }),

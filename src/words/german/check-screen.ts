@@ -21,6 +21,18 @@ export const CHECK_SCREEN: Catalogue = {
   'kWh of the heat pump': 'kWh der Wärmepumpe',
   'kWh of the whole bill': 'kWh der ganzen Rechnung',
   'Of these for other things': 'Davon für anderes',
+  'Used from the roof': 'Vom eigenen Dach genutzt',
+  'Made by panels in these days and used at home. It is on no bill.':
+    'In diesen Tagen selbst erzeugt und im Haus genutzt. Steht auf keiner Rechnung.',
+  'Tariff since the estimate': 'Tarif seit der Kostenschätzung',
+  'same tariff': 'derselbe',
+  'other tariff': 'ein anderer',
+  'First day of the new tariff': 'Erster Tag im neuen Tarif',
+  'Price per kWh on the tariff before': 'Preis je kWh im alten Tarif',
+  'Leave it empty: it is worked out from the tariffs of this home, now {tariff}.':
+    'Leer lassen: Er wird aus den Tarifen dieses Haushalts berechnet, jetzt {tariff}.',
+  'What these kWh would have cost each, VAT included.': 'Was eine dieser kWh gekostet hätte, mit Mehrwertsteuer.',
+  'Type the day on which the tariff changed.': 'Tragen Sie den Tag ein, an dem der Tarif gewechselt wurde.',
   'Lights, cooking and the rest, for the same days. Leave it empty if nobody knows.':
     'Licht, Kochen und der Rest, für dieselben Tage. Leer lassen, wenn es niemand weiß.',
   'Price per kWh': 'Preis je kWh',

@@ -62,6 +62,7 @@ export const CHECK: Catalogue = {
   'Lower electricity price': 'Niedrigerer Strompreis',
   'Colder weather': 'Kälteres Wetter',
   'Milder weather': 'Milderes Wetter',
+  'Another tariff': 'Anderer Tarif',
   'More at high-price hours': 'Mehr zu teuren Stunden',
   'More at low-price hours': 'Mehr zu günstigen Stunden',
   'Higher standing charge': 'Höherer Grundpreis',

@@ -138,6 +138,10 @@ export const DESK: Catalogue = {
   '{fileName} holds exactly the same as {earlier}, so it would count twice.':
     '{fileName} enthält genau dasselbe wie {earlier} und würde doppelt zählen.',
   'Take one of the two out of the household file.': 'Nehmen Sie eine der beiden aus der Haushaltsdatei.',
+  'What the tariff before would have cost is not known, so what the change did cannot be said.':
+    'Was der alte Tarif gekostet hätte, ist nicht bekannt; darum lässt sich nicht sagen, was der Wechsel bewirkt hat.',
+  'Type the price per kWh on the tariff before, or keep both tariffs with this home.':
+    'Tragen Sie den Preis je kWh im alten Tarif ein, oder speichern Sie beide Tarife zu diesem Haushalt.',
   'The kWh bought from {from} to {to} are not given, and no readings of the heat pump cover all those days.':
     'Der Verbrauch von {from} bis {to} ist nicht angegeben, und keine Messwerte der Wärmepumpe decken alle diese Tage.',
   'Write the kWh of the bill, or name a file with the heat pump’s own readings for those days.':

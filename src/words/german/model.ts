@@ -271,6 +271,13 @@ export const MODEL: Catalogue = {
   // A bill against the written estimate
   'Days of the year': 'Tage des Jahres',
   'Unit price': 'Arbeitspreis',
+  'Another tariff from {day}': 'Anderer Tarif ab {day}',
+  'Price on the tariff before': 'Preis im alten Tarif',
+  'Price with the other tariff': 'Preis mit dem anderen Tarif',
+  'Price at the hours of the estimate': 'Preis zu den Zeiten der Kostenschätzung',
+  'Price at the hours of the bill': 'Preis zu den Zeiten der Rechnung',
+  'the tariff before, as if it still held on these days': 'der alte Tarif, als ob er an diesen Tagen noch gälte',
+  'the tariffs as they held on these days': 'die Tarife, wie sie an diesen Tagen galten',
   Weather: 'Wetter',
   'Hot water': 'Warmwasser',
   'Other electricity': 'Anderer Strom',

@@ -70,6 +70,8 @@ export const REFUSALS: Catalogue = {
     'Die Rechnung endet am {to}, bevor sie am {from} beginnt. Berichtigen Sie eines der Daten.',
   'The bill covers {days}. At most {most} can be checked at once, so take them in parts.':
     'Die Rechnung umfasst {days}. Höchstens {most} lassen sich auf einmal prüfen. Teilen Sie sie auf.',
+  'The tariff changed on {on}, after the bill ends on {to}. Correct the day, or remove it.':
+    'Der Tarif wurde am {on} gewechselt, nachdem die Rechnung am {to} endet. Berichtigen Sie den Tag, oder löschen Sie ihn.',
   'The kWh of the bill would have cost less than nothing. Type what they cost before credits and payments.':
     'Die kWh der Rechnung hätten weniger als nichts gekostet. Geben Sie ein, was sie vor Gutschriften und Abschlägen kosteten.',
   'The bill has kWh but no price. Type the price per kWh, or what the kWh cost together.':

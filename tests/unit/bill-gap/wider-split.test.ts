@@ -72,6 +72,18 @@ describe('one cause at a time, with all that can be metered', () => {
   });
 });
 
+test('another tariff stands apart from the level of prices', () => {
+  // 155 units: 25 p estimated, 27 p on the tariff before, 22 p paid.
+  const change = { ...known, heatKWh: 403, pencePerKWh: 22, tariffChange: { on: '2027-01-10', beforePencePerKWh: 27 } };
+  const { price, tariff } = partsOf(change);
+  expect(price! + tariff!).toBe(-3 * 155);
+  // Shapley of 25 × 27/25 × 22/27 with two players: (27 − 25 + 22 − 22 × 25/27) / 2 for the level.
+  expect(price).toBe(Math.round((155 * (2 + 22 * (1 - 25 / 27))) / 2));
+  expect(() => check({ ...change, tariffChange: { on: '2027-02-01', beforePencePerKWh: 27 } })).toThrow(
+    'tariff-changed-later',
+  );
+});
+
 describe('less evidence: the same ten units, found as far as it reaches', () => {
   // 30 kWh more heat for rooms at 3 = 10 units; 25 kWh more for hot water at 2.5 = 10 units; 12.4 are pumps and standby.
   test.each([
