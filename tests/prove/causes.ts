@@ -6,14 +6,24 @@
  * Where at 300 homes the bound lies above the limit but what was counted below it, four times as many are counted, those
  * 300 among them, and all of them are judged.
  */
-import { availableParallelism } from 'node:os';
-import { Worker } from 'node:worker_threads';
-import { ALL, type Cell, type Cells, countCause, FULL, MORE, MOST_WRONG, worstOf } from './causes/count.ts';
+import { workBeside } from './beside.ts';
+import {
+  ALL,
+  type CausePiece,
+  type Cell,
+  type Cells,
+  COUNT_CAUSE,
+  countCause,
+  FULL,
+  MORE,
+  MOST_WRONG,
+  worstOf,
+} from './causes/count.ts';
 import { upperShare } from './causes/judge.ts';
 import type { ProofTable } from './table.ts';
 
-/** From so many homes on it is worth more than one processor. */
-const MANY = 20;
+/** From so many homes of a cause on it is worth more than one processor. */
+export const MANY = 20;
 
 export interface CausesProof extends ProofTable {
   /** Over all homes and both meters: homes with something named that is not true, and reasons that their data contradict. */
@@ -25,8 +35,11 @@ export interface CausesProof extends ProofTable {
 
 export async function proveCauses(count = FULL, seed = 5, named = ''): Promise<CausesProof> {
   const places = [...ALL.keys()].filter((place) => nameOf(place).includes(named));
+  const pieces = places.map((place): CausePiece => [place, count, seed]);
   const counted =
-    count < MANY ? places.map((place) => countCause(place, count, seed)) : await countBeside(places, count, seed);
+    count < MANY
+      ? pieces.map((piece) => countCause(...piece))
+      : await workBeside<CausePiece, Cells>(COUNT_CAUSE, pieces);
   const rows = places.flatMap((place, i) => {
     const { machine, house } = counted[i]!;
     return [rowOf(nameOf(place), 'heat pump', machine), rowOf(nameOf(place), 'house, other use known or not', house)];
@@ -62,26 +75,6 @@ export async function proveCauses(count = FULL, seed = 5, named = ''): Promise<C
 }
 
 const nameOf = (place: number) => ALL[place]!.join(' + ');
-
-/** The causes shared out over the processors. */
-async function countBeside(places: readonly number[], count: number, seed: number): Promise<Cells[]> {
-  const counted: Cells[] = [];
-  const shares = Math.min(availableParallelism(), places.length);
-  await Promise.all(
-    Array.from({ length: shares }, (_, share) => {
-      const causes = places.filter((_, i) => i % shares === share);
-      const worker = new Worker(new URL('./causes/count.ts', import.meta.url), { workerData: { causes, count, seed } });
-      return new Promise<void>((resolve, reject) => {
-        worker.on('message', ({ place, cells }: { place: number; cells: Cells }) => {
-          counted[places.indexOf(place)] = cells;
-        });
-        worker.on('error', reject);
-        worker.on('exit', () => resolve());
-      });
-    }),
-  );
-  return counted;
-}
 
 function rowOf(name: string, meter: string, cell: Cell) {
   const { homes, alone, asked, open, silent, offPounds } = cell;

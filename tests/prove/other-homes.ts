@@ -9,9 +9,11 @@ import { toCivilDate, toDayNumber } from '../../src/model/calendar/civil.ts';
 import { findInReadings } from '../../src/model/findings/find-in-readings.ts';
 import type { MeterReadings } from '../../src/model/findings/meter-days.ts';
 import { notRuledOut } from '../../src/model/findings/not-ruled-out.ts';
+import { answerPieces, workBeside } from './beside.ts';
 import type { Effects } from './causes/home.ts';
 import { causesOf, isLeftOpen, isTrue, type Judged, upperShare } from './causes/judge.ts';
 import { makeOtherHome, OTHER_CAUSES, type OtherCause, type OtherHome } from './causes/other-home.ts';
+import { MANY } from './causes.ts';
 import type { ProofTable } from './table.ts';
 
 const FIRST = toDayNumber('2025-09-01');
@@ -21,10 +23,11 @@ const MOST_WRONG = 0.03;
 const FULL = 300;
 const MORE = 4;
 
-export function proveOtherHomes(count = FULL): ProofTable {
-  const rows = OTHER_CAUSES.flatMap((cause) =>
-    (['heat-pump', 'whole-house'] as const).map((meter) => rowOf(cause, meter, count)),
-  );
+export async function proveOtherHomes(count = FULL): Promise<ProofTable> {
+  const pieces = OTHER_CAUSES.map((cause): OtherPiece => [cause, count]);
+  const rows = (
+    count < MANY ? pieces.map((piece) => rowsOf(...piece)) : await workBeside<OtherPiece, Row[]>(THIS, pieces)
+  ).flat();
   return {
     title: `Causes named in ${count} homes of each by another physics`,
     columns: ['cause', 'meter', 'homes', 'named', 'asked', 'left open', 'missed', 'anything wrong', '≤ %', 'pass'],
@@ -33,19 +36,39 @@ export function proveOtherHomes(count = FULL): ProofTable {
   };
 }
 
-function rowOf(cause: OtherCause, meter: MeterReadings['meter'], count: number) {
-  const tally = { homes: 0, named: 0, asked: 0, open: 0, missed: 0, wrong: 0 };
-  const isNear = () => tally.wrong <= MOST_WRONG * count && upperShare(tally.wrong, count) > MOST_WRONG;
-  while (tally.homes < count) countHome(tally, cause, meter);
-  if (count >= FULL && isNear()) while (tally.homes < MORE * count) countHome(tally, cause, meter);
-  const { homes, named, asked, open, missed, wrong } = tally;
-  const bound = upperShare(wrong, homes);
-  const pass = count >= FULL ? bound <= MOST_WRONG : wrong / count - Math.sqrt(MOST_WRONG / count) <= MOST_WRONG;
-  const shares = [named, asked, open, missed].map((n) => `${((100 * n) / homes).toFixed(0)} %`);
-  return { pass, cells: [cause, meter, homes, ...shares, wrong, (100 * bound).toFixed(1), pass ? 'yes' : 'NO'] };
+const THIS = import.meta.url;
+type OtherPiece = Parameters<typeof rowsOf>;
+answerPieces(THIS, (piece: OtherPiece) => rowsOf(...piece));
+
+interface Row {
+  readonly pass: boolean;
+  readonly cells: readonly (string | number)[];
+}
+
+const METERS = ['heat-pump', 'whole-house'] as const;
+
+/** Both meters of the same homes; four times as many where that many cannot tell. */
+function rowsOf(cause: OtherCause, count: number): Row[] {
+  const tallies = METERS.map((meter) => ({ meter, homes: 0, named: 0, asked: 0, open: 0, missed: 0, wrong: 0 }));
+  const countHomes = (some: readonly Tally[], [from, to]: readonly [number, number]) => {
+    for (let n = from; some.length > 0 && n < to; n++) {
+      const home = makeOtherHome(cause, n);
+      for (const tally of some) countHome(tally, cause, home);
+    }
+  };
+  countHomes(tallies, [0, count]);
+  const near = tallies.filter(({ wrong }) => wrong <= MOST_WRONG * count && upperShare(wrong, count) > MOST_WRONG);
+  if (count >= FULL) countHomes(near, [count, MORE * count]);
+  return tallies.map(({ meter, homes, named, asked, open, missed, wrong }) => {
+    const bound = upperShare(wrong, homes);
+    const pass = count >= FULL ? bound <= MOST_WRONG : wrong / count - Math.sqrt(MOST_WRONG / count) <= MOST_WRONG;
+    const shares = [named, asked, open, missed].map((n) => `${((100 * n) / homes).toFixed(0)} %`);
+    return { pass, cells: [cause, meter, homes, ...shares, wrong, (100 * bound).toFixed(1), pass ? 'yes' : 'NO'] };
+  });
 }
 
 interface Tally {
+  readonly meter: MeterReadings['meter'];
   homes: number;
   named: number;
   asked: number;
@@ -54,10 +77,10 @@ interface Tally {
   wrong: number;
 }
 
-function countHome(tally: Tally, cause: OtherCause, meter: MeterReadings['meter']): void {
-  const home = makeOtherHome(cause, tally.homes++);
+function countHome(tally: Tally, cause: OtherCause, home: OtherHome): void {
+  tally.homes++;
   const made = judged(cause, home);
-  const readings = [readingsOf(home, meter)];
+  const readings = [readingsOf(home, tally.meter)];
   const outdoor = { first: toCivilDate(FIRST), values: Array.from(home.meanC) };
   const findings = findInReadings({ readings, outdoor, prices: { pencePerKWh: 27 } });
   const right = findings.filter((finding) => isTrue(finding, made, false));

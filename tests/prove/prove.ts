@@ -4,6 +4,8 @@
  * after "=" it is run at that size: `false-alarms=60`; the rows of `causes` by name after a colon: `causes=300:summer`.
  */
 import { readdirSync } from 'node:fs';
+import { isMainThread } from 'node:worker_threads';
+import { answerPieces, workBeside } from './beside.ts';
 import { type ProofTable, printTable } from './table.ts';
 
 /** Households at full size, by part; other parts choose for themselves. */
@@ -29,18 +31,33 @@ const names = readdirSync(import.meta.dirname)
   .map((name) => name.slice(0, -3));
 for (const name of asked.keys()) if (!names.includes(name)) throw new Error(`there is no part ${name} in tests/prove`);
 
-let within = true;
-for (const name of names.sort()) {
-  if (asked.size > 0 && !asked.has(name)) continue;
+interface Part {
+  readonly name: string;
+  readonly title: string;
+  readonly count: number | undefined;
+  readonly rows: string | undefined;
+}
+
+async function printPart({ name, title, count, rows }: Part): Promise<boolean> {
   const part: Record<string, unknown> = await import(`./${name}.ts`);
-  for (const [title, prove] of Object.entries(part)) {
-    if (!/^prove[A-Z]/.test(title) || typeof prove !== 'function') continue;
+  const begun = performance.now();
+  const table = await (part[title] as Proof)(count, undefined, rows);
+  console.log(`${printTable(table)} ${((performance.now() - begun) / 1000).toFixed(0)} s\n`);
+  return table.within;
+}
+
+answerPieces(import.meta.url, printPart);
+if (isMainThread) {
+  const parts: Part[] = [];
+  for (const name of names.sort()) {
+    if (asked.size > 0 && !asked.has(name)) continue;
     const [size, rows] = asked.get(name)?.split(':') ?? [];
     const count = size ? Number(size) : FULL_SIZE[name];
-    const begun = performance.now();
-    const table = await (prove as Proof)(count, undefined, rows);
-    console.log(`${printTable(table)} ${((performance.now() - begun) / 1000).toFixed(0)} s\n`);
-    within &&= table.within;
+    for (const [title, prove] of Object.entries(await import(`./${name}.ts`))) {
+      if (/^prove[A-Z]/.test(title) && typeof prove === 'function') parts.push({ name, title, count, rows });
+    }
   }
+  const within =
+    parts.length === 1 ? [await printPart(parts[0]!)] : await workBeside<Part, boolean>(import.meta.url, parts);
+  process.exitCode = within.every((one) => one) ? 0 : 1;
 }
-process.exitCode = within ? 0 : 1;

@@ -3,7 +3,15 @@ import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
 import { SUMMER_C } from './behaviour.ts';
 import { dearnessOf } from './clock-prices.ts';
-import { heatingDegrees, knownWeather, type MeterDays, median, type Prices, unitsAndCost } from './meter-days.ts';
+import {
+  heatingDegrees,
+  knownWeather,
+  leastOf,
+  type MeterDays,
+  median,
+  type Prices,
+  unitsAndCost,
+} from './meter-days.ts';
 import { changeKind, findLineChange } from './two-lines.ts';
 
 const LEAST_DAYS = 21;
@@ -21,10 +29,8 @@ const LEAST_KW = 0.05;
 export function dailyLow(days: MeterDays): Float64Array {
   const take = LOW_HOURS / days.hours;
   return Float64Array.from({ length: days.count }, (_, day) => {
-    const sorted = days.kWh.slice(day * days.perDay, (day + 1) * days.perDay).sort();
-    let sum = 0;
-    for (let i = 0; i < take; i++) sum += sorted[i]!;
-    return sum / LOW_HOURS;
+    const least = leastOf(take, days.perDay, (i) => days.kWh[day * days.perDay + i]!);
+    return least.reduce((sum, kWh) => sum + kWh, 0) / LOW_HOURS;
   });
 }
 

@@ -104,14 +104,13 @@ const RAMPS_SHARE = 3;
  */
 export function findEvenLoads(days: MeterDays): EvenLoad[] {
   const steps = findSteps(days).filter(({ slots }) => slots >= LEAST_SLOTS);
-  const taken = new Set<Step>();
+  let left: readonly Placed[] = steps.map((step) => ({ step, key: keyOf(step, days) }));
   const loads: EvenLoad[] = [];
   for (let i = 0; i < MOST_LOADS; i++) {
-    const left = steps.filter((step) => !taken.has(step));
     const centre = commonest(left, days);
     if (!centre) break;
-    const same = left.filter((step) => isNear(step, centre, days, SAME_SHARE));
-    for (const step of same) taken.add(step);
+    const same = left.filter(({ step }) => isNear(step, centre, days, SAME_SHARE)).map(({ step }) => step);
+    left = left.filter(({ step }) => !isNear(step, centre, days, SAME_SHARE));
     for (const spell of spellsOf(same, days)) loads.push(loadOf(spell, centre, steps, days));
   }
   return loads;
@@ -138,14 +137,21 @@ const BIN = 0.035;
 /** Rows of the table: powers from e⁻³·⁵ (0.03) to e⁵·⁴ kW (230). */
 const BINS = 256;
 
-/** Power and hour with the most steps about them, by a table of 3.5 % in power and one reading in time. */
-function commonest(steps: readonly Step[], days: MeterDays): Centre | null {
+/** A step and its place in a table of 3.5 % in power and one reading in time. */
+interface Placed {
+  readonly step: Step;
+  readonly key: number;
+}
+
+const keyOf = ({ powerKW, slot }: Step, { perDay }: MeterDays): number =>
+  Math.min(BINS - 2, Math.max(1, Math.floor(Math.log(powerKW) / BIN) + 100)) * perDay + (slot % perDay);
+
+/** Power and hour with the most steps about them. */
+function commonest(steps: readonly Placed[], days: MeterDays): Centre | null {
   const { perDay } = days;
-  const keyOf = ({ powerKW, slot }: Step) =>
-    Math.min(BINS - 2, Math.max(1, Math.floor(Math.log(powerKW) / BIN) + 100)) * perDay + (slot % perDay);
   const about = Math.floor(HOURS_ABOUT / days.hours);
   const counts = new Uint16Array(BINS * perDay);
-  for (const step of steps) counts[keyOf(step)]! += 1;
+  for (const { key } of steps) counts[key]! += 1;
   const countNear = (key: number) => {
     const slot = key % perDay;
     let sum = 0;
@@ -156,7 +162,7 @@ function commonest(steps: readonly Step[], days: MeterDays): Centre | null {
   };
   let most = LEAST_STEPS - 1;
   let centre: number | null = null;
-  for (const key of new Set(steps.map(keyOf))) {
+  for (const key of new Set(steps.map(({ key }) => key))) {
     const count = countNear(key);
     if (count <= most) continue;
     most = count;
@@ -164,11 +170,12 @@ function commonest(steps: readonly Step[], days: MeterDays): Centre | null {
   }
   if (centre === null) return null;
   const [bin, slot] = [Math.floor(centre / perDay), centre % perDay];
-  const best = steps.filter((step) => {
-    const key = keyOf(step);
-    const apart = Math.abs((key % perDay) - slot);
-    return Math.abs(Math.floor(key / perDay) - bin) <= 1 && Math.min(apart, perDay - apart) <= about;
-  });
+  const best = steps
+    .filter(({ key }) => {
+      const apart = Math.abs((key % perDay) - slot);
+      return Math.abs(Math.floor(key / perDay) - bin) <= 1 && Math.min(apart, perDay - apart) <= about;
+    })
+    .map(({ step }) => step);
   // The middle of hours that may lie about midnight: counted from the first one's own clock.
   const zero = hourOf(best[0]!, days);
   const from = best.map((step) => ((hourOf(step, days) - zero + 36) % 24) - 12);

@@ -91,7 +91,9 @@ function besideOther(finding: Finding, others: readonly Finding[]): Finding {
  */
 function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Finding[] {
   const generation = findOwnGeneration(counted);
-  const scale = generation.length > 0 ? [] : findMeterScale(withPeople(counted, heats), prices);
+  const sunny = generation.length > 0;
+  const asCounted = awayOf(counted, heats, sunny);
+  const scale = sunny ? [] : findMeterScale(livedInDays(counted, [...asCounted.even, ...allWeeks(asCounted)]), prices);
   const days = scale[0] ? countedAsBefore(counted, scale[0]) : counted;
   const loads = loadsOf(days);
   const heaters = findHeater(days, loads, prices);
@@ -101,48 +103,55 @@ function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Findin
     ...loads.filter(({ powerKW }) => found.has(powerKW)),
     ...largeLoads(days, loads),
   ]);
-  const share = sharesOfUsual(without);
-  // The sun's hours come and go by weeks as well.
-  const less = generation.length > 0 ? [] : weeksOfLess(without, heats, share);
-  const even = emptySpells(without, generation.length > 0, share).filter(
-    ([first, last]) => !less.some(({ spell }) => first <= spell[1] && last >= spell[0]),
+  const away = without === counted ? asCounted : awayOf(without, heats, sunny);
+  const even = away.even.filter(
+    ([first, last]) => !away.less.some(({ spell }) => first <= spell[1] && last >= spell[0]),
   );
-  const empty = [...even, ...less.map(({ spell }) => spell)];
-  const livedIn = livedInDays(without, empty);
-  const usual = livedInDays(without, [...empty, ...holidays(without, share)]);
-  const settled = generation.length > 0 ? darkHours(usual) : usual;
+  const livedIn = livedInDays(without, [...even, ...away.less.map(({ spell }) => spell)]);
+  const usual = livedInDays(without, [...even, ...allWeeks(away)]);
+  const settled = sunny ? darkHours(usual) : usual;
   // What is left of a day with hours of sun taken out has no clock to price by.
-  const meanPrices = generation.length > 0 ? { pencePerKWh: prices.pencePerKWh } : prices;
+  const meanPrices = sunny ? { pencePerKWh: prices.pencePerKWh } : prices;
   const cold = heats ? findBackupInCold(settled, meanPrices) : [];
   const mild = cold.length > 0 ? onlyDays(settled, (day) => !(settled.outdoorC[day]! < COLDEST_C)) : settled;
   // What rose all night on the heat pump's own meter may as well be heating: the whole change is told, as one question.
-  const changed = heats && days.meter === 'heat-pump' ? findBehaviour(mild, meanPrices, heats) : [];
+  const isOwn = heats && days.meter === 'heat-pump';
+  const changed = isOwn ? findBehaviour(mild, meanPrices, heats) : [];
   const baseLoad = changed.length > 0 ? [] : findBaseLoad(mild, meanPrices, heats);
-  const told = changed.length > 0 ? changed : findBehaviour(lessBase(mild, baseLoad), meanPrices, heats);
+  const isTold = isOwn && (changed.length > 0 || baseLoad.length === 0);
+  const told = isTold ? changed : findBehaviour(lessBase(mild, baseLoad), meanPrices, heats);
   const behaviour = told.map((change) => besideLoads(change, [...heaters, ...large]));
   const doubted = behaviour.find(({ may }) => may?.includes('meter-wrong'));
   const findings = [
     ...scale,
     ...generation,
-    ...findWeeksOfLess(without, less, prices),
+    ...findWeeksOfLess(without, away.less, prices),
     ...findHomeEmpty(without, even),
     ...[...heaters, ...large].map((load) => (doubted ? atDoubtedPower(load, doubted) : load)),
     ...findWaterOften(without, prices),
     ...cold,
     ...baseLoad,
-    ...(generation.length > 0 ? [] : findDearHours(livedIn, prices)),
+    ...(sunny ? [] : findDearHours(livedIn, prices)),
     ...(heats ? findNightSetback(livedIn) : []),
     ...behaviour,
   ];
   return findings.flatMap((finding) => cutAtGaps(finding, days));
 }
 
-/** The days on which somebody was at home, weeks and holidays without people left out. */
-function withPeople(days: MeterDays, heats: boolean): MeterDays {
+/** Weeks and holidays without people; where the sun gives, its hours come and go by weeks as well. */
+function awayOf(days: MeterDays, heats: boolean, sunny: boolean) {
   const share = sharesOfUsual(days);
-  const weeks: Spell[] = weeksOfLess(days, heats, share).map(({ spell }) => spell);
-  return livedInDays(days, [...emptySpells(days, false, share), ...weeks, ...holidays(days, share)]);
+  return {
+    even: emptySpells(days, sunny, share),
+    less: sunny ? [] : weeksOfLess(days, heats, share),
+    holidays: holidays(days, share),
+  };
 }
+
+const allWeeks = ({ less, holidays }: Pick<ReturnType<typeof awayOf>, 'less' | 'holidays'>): readonly Spell[] => [
+  ...less.map(({ spell }) => spell),
+  ...holidays,
+];
 
 /** Days within which a load and a change begin together. */
 const TOGETHER_DAYS = 21;

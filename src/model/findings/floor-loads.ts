@@ -1,7 +1,6 @@
 /** Even loads seen in what the machine uses at least at each hour, over a fortnight: what comes and goes falls out. */
 import type { EvenLoad } from './even-loads.ts';
-import type { MeterDays } from './meter-days.ts';
-import { median } from './meter-days.ts';
+import { leastOf, type MeterDays, median } from './meter-days.ts';
 import { findSteps, type Step } from './steps.ts';
 
 const WINDOW_DAYS = 14;
@@ -39,8 +38,7 @@ function lowProfile(days: MeterDays, first: number): MeterDays {
   const { perDay } = days;
   const kWh = new Float64Array(3 * perDay);
   for (let slot = 0; slot < perDay; slot++) {
-    const values = Array.from({ length: WINDOW_DAYS }, (_, i) => days.kWh[(first + i) * perDay + slot]!);
-    const low = values.sort((a, b) => a - b)[LOW_PLACE]!;
+    const low = leastOf(LOW_PLACE + 1, WINDOW_DAYS, (i) => days.kWh[(first + i) * perDay + slot]!)[LOW_PLACE]!;
     for (let day = 0; day < 3; day++) kWh[day * perDay + slot] = low;
   }
   return { ...days, count: 3, kWh, dayNumber: Int32Array.from([0, 1, 2]) };

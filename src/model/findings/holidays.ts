@@ -34,16 +34,15 @@ const WEEKS_SHARE = { 'heat-pump': 0.6, 'whole-house': 0.55 } as const;
  */
 export function holidays(days: MeterDays, share = sharesOfUsual(days)): Spell[] {
   const known = [...share.keys()].filter((day) => Number.isFinite(share[day]!));
-  const shareAt = (i: number) => share[known[i]!]!;
+  const shares = known.map((day) => share[day]!);
   const spells: Spell[] = [];
   for (let from = 1; from < known.length; ) {
-    const before = usualAbout(shareAt, from - LOWER.aboutDays, from);
+    const before = median(shares.slice(Math.max(0, from - LOWER.aboutDays), from));
     let to = from;
-    while (to < known.length && shareAt(to) < LOWER.day * before) to++;
-    const after = usualAbout(shareAt, to + 1, Math.min(known.length, to + 1 + LOWER.aboutDays));
-    const mean = meanOf(Array.from({ length: to - from }, (_, i) => shareAt(from + i)));
+    while (to < known.length && shares[to]! < LOWER.day * before) to++;
     const isSpell = to - from >= SHORTEST_DAYS && to - from <= LONGEST_DAYS;
-    if (!isSpell || !(mean < LOWER.spell * Math.min(before, after))) from++;
+    const after = isSpell ? median(shares.slice(to + 1, to + 1 + LOWER.aboutDays)) : Number.NaN;
+    if (!(meanOf(shares.slice(from, to)) < LOWER.spell * Math.min(before, after))) from++;
     else {
       spells.push([known[from]!, known[Math.min(known.length, to + REHEAT_DAYS) - 1]!]);
       from = to + REHEAT_DAYS;
@@ -95,11 +94,6 @@ export function weeksOfLess(days: MeterDays, heats: boolean, share = sharesOfUsu
     from = to;
   }
   return found;
-}
-
-function usualAbout(shareAt: (i: number) => number, from: number, to: number): number {
-  const first = Math.max(0, from);
-  return median(Array.from({ length: Math.max(0, to - first) }, (_, i) => shareAt(first + i)));
 }
 
 /** Each day's use beside that of ordinary days as cold; NaN where the weather is not known, or too little of it. */

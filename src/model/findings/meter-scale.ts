@@ -36,12 +36,14 @@ export function findMeterScale(days: MeterDays, prices: Prices): Finding[] {
   if (!lines) return [];
   const [before, after] = alikeDays(days, known, lines.at);
   if (before.length < LEAST_DAYS / 2) return [];
+  const times = meanUse(days, after) / meanUse(days, before);
+  if (!(Math.abs(Math.log(times)) >= Math.log(LEAST_TIMES))) return [];
   // Standby and a tank's round are seen by themselves only on days without heating.
   const warm = (places: readonly number[]) => places.filter((day) => heatingDegrees(days.outdoorC[day]!) === 0);
   const [warmBefore, warmSince] = [warm(known.slice(0, lines.at)), warm(known.slice(lines.at))];
   const isCold = Math.min(warmBefore.length, warmSince.length) < LEAST_WARM;
   const ratios = [
-    meanUse(days, after) / meanUse(days, before),
+    times,
     greatestUse(days, after) / greatestUse(days, before),
     ...(isCold
       ? quantileRatios(days, before, after)
@@ -50,10 +52,9 @@ export function findMeterScale(days: MeterDays, prices: Prices): Finding[] {
           greatestUse(days, warmSince) / greatestUse(days, warmBefore),
         ]),
   ];
-  const times = ratios[0]!;
   const alike = isCold ? COLD_ALIKE : ALIKE;
   if (!ratios.every((one) => Number.isFinite(one) && Math.abs(Math.log(one / times)) <= alike)) return [];
-  if (Math.abs(Math.log(times)) < Math.log(isCold ? COLD_TIMES : LEAST_TIMES)) return [];
+  if (isCold && Math.abs(Math.log(times)) < Math.log(COLD_TIMES)) return [];
   const since = known.slice(lines.at);
   const kWh = since.reduce((sum, day) => sum + days.dayKWh[day]! * (1 - 1 / times), 0);
   return [

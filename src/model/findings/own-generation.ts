@@ -1,7 +1,7 @@
 /** Electricity made at home, as the house's meter shows it: by day less is bought than what always runs by night. */
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
-import { type MeterDays, meanOf } from './meter-days.ts';
+import { leastOf, type MeterDays, meanOf } from './meter-days.ts';
 
 /** Hours by the clock in which it is dark all year, and in which the sun is high, in Britain and Germany. */
 const DARK = { from: 22, to: 4 } as const;
@@ -20,20 +20,23 @@ const LOW_HOURS = 2;
 function sunnyDays(days: MeterDays): number[] {
   if (days.meter !== 'whole-house' || days.count < LEAST_DAYS) return [];
   const all = Array.from({ length: days.count }, (_, day) => day);
-  const nights = all.map((day) => lowestKW(days, day, DARK)).sort((a, b) => a - b);
+  const [dark, noon] = [slotsBetween(days, DARK), slotsBetween(days, NOON)];
+  const nights = all.map((day) => lowestKW(days, day, dark)).sort((a, b) => a - b);
   const alwaysKW = nights[QUIET_NIGHT]!;
   if (alwaysKW < LEAST_ALWAYS_KW) return [];
-  return all.filter((day) => lowestKW(days, day, NOON) < MOST_SHARE * alwaysKW);
+  return all.filter((day) => lowestKW(days, day, noon) < MOST_SHARE * alwaysKW);
 }
 
-/** The lowest two hours of a day between two clock times, kW; from ten to four those of the day's beginning and its end. */
-function lowestKW({ kWh, perDay, hours }: MeterDays, day: number, { from, to }: { from: number; to: number }): number {
+/** Readings of a day between two clock times; from ten to four those of the day's beginning and its end. */
+function slotsBetween({ perDay, hours }: MeterDays, { from, to }: { from: number; to: number }): number[] {
   const isInside = (hour: number) => (from < to ? hour >= from && hour < to : hour >= from || hour < to);
-  const sorted = kWh
-    .slice(day * perDay, (day + 1) * perDay)
-    .filter((_, slot) => isInside(slot * hours))
-    .sort();
-  return meanOf([...sorted.slice(0, LOW_HOURS / hours)]) / hours;
+  return Array.from({ length: perDay }, (_, slot) => slot).filter((slot) => isInside(slot * hours));
+}
+
+/** The lowest two hours of some of a day's readings, kW. */
+function lowestKW({ kWh, perDay, hours }: MeterDays, day: number, slots: readonly number[]): number {
+  const least = leastOf(LOW_HOURS / hours, slots.length, (i) => kWh[day * perDay + slots[i]!]!);
+  return meanOf([...least]) / hours;
 }
 
 /** Panels or another source at home. What it gave is not on this meter, so there is no amount: [kWh] and [pence] are zero. */

@@ -59,17 +59,24 @@ function endOfStep({ kWh, hours }: MeterDays, first: number): number | null {
 function measureStep(days: MeterDays, first: number, last: number): Step {
   const { kWh, hours, perDay } = days;
   const base = baseAbout(days, first, last);
-  const heights = Array.from({ length: last - first + 1 }, (_, i) => kWh[first + i]! / hours - base);
+  const height = (place: number) => kWh[place]! / hours - base;
+  const slots = last - first + 1;
+  let [all, most] = [0, Number.NEGATIVE_INFINITY];
+  for (let i = first; i <= last; i++) {
+    all += height(i);
+    most = Math.max(most, height(i));
+  }
   // The clock cuts the first and the last reading; between them the step is level.
-  const inner = heights.length > 2 ? heights.slice(1, -1) : [Math.max(...heights)];
-  const powerKW = inner.reduce((sum, height) => sum + height, 0) / inner.length;
+  let inner = 0;
+  for (let i = first + 1; i < last; i++) inner += height(i);
+  const powerKW = slots > 2 ? inner / (slots - 2) : most;
   return {
     day: Math.floor(first / perDay),
     slot: first % perDay,
-    slots: heights.length,
+    slots,
     powerKW,
-    ramp: inner.length > 1 ? (inner.at(-1)! - inner[0]!) / powerKW : null,
-    kWh: heights.reduce((sum, height) => sum + height, 0) * hours,
+    ramp: slots > 3 ? (height(last - 1) - height(first + 1)) / powerKW : null,
+    kWh: all * hours,
   };
 }
 

@@ -1,10 +1,10 @@
 /** Counts what is named in the made homes of one cause, or of one pair. */
-import { isMainThread, parentPort, workerData } from 'node:worker_threads';
 import { contradictingUnits } from '../../../src/model/bill-gap/bill-doubts.ts';
 import { findInReadings } from '../../../src/model/findings/find-in-readings.ts';
 import { notRuledOut } from '../../../src/model/findings/not-ruled-out.ts';
 import type { BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
+import { answerPieces } from '../beside.ts';
 import { type CauseCase, drawCauseCase, PAIRS, type Shown, TRUTHS, type Truth } from './case.ts';
 import { causesOf, isLeftOpen, isTrue, upperShare } from './judge.ts';
 
@@ -98,8 +98,8 @@ function countOne(cell: Cell, made: CauseCase, { input, pence }: Shown): void {
   for (const one of named) cell.wrong.set(one, (cell.wrong.get(one) ?? 0) + 1);
   if (findings.some(({ seen }) => contradicts(seen))) cell.contradicted++;
   const priced = right.filter((finding) => finding.pence !== 0);
-  if (isRightBill) cell.offPounds.push((billPence - pence) / 100);
-  else if (priced.length > 0) cell.offPounds.push((priced.reduce((sum, one) => sum + one.pence, 0) - pence) / 100);
+  if (isRightBill) cell.offPounds.push((billPence - pence()) / 100);
+  else if (priced.length > 0) cell.offPounds.push((priced.reduce((sum, one) => sum + one.pence, 0) - pence()) / 100);
 }
 
 /** "Grows with the cold" where the difference does not fall with the outdoor temperature, "the same" where it does. */
@@ -136,7 +136,6 @@ function contradictedBy({ readings, periods = [], prices }: Shown['input']): num
   return wrong.length > 0 ? wrong.reduce((sum, pence) => sum + pence, 0) : undefined;
 }
 
-if (!isMainThread && workerData?.causes !== undefined) {
-  const { causes, count, seed } = workerData as { causes: readonly number[]; count: number; seed: number };
-  for (const place of causes) parentPort!.postMessage({ place, cells: countCause(place, count, seed) });
-}
+export const COUNT_CAUSE = import.meta.url;
+export type CausePiece = Parameters<typeof countCause>;
+answerPieces(COUNT_CAUSE, (piece: CausePiece) => countCause(...piece));

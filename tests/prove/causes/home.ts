@@ -272,22 +272,26 @@ function addHeat(
         heatKWh = Math.max(heatKWh, summerHeat.kW / 2);
     }
     if (effects.dearHours && !moved && hour >= 16 && hour < 19) heatKWh = 0;
-    const sourceC = home.ground ? 7 + 0.2 * (outC - 8) : outC;
-    const flowC = Math.max(28, 27 + home.curve * (20 - outC));
-    const icing = home.ground ? 1 : 1 - 0.08 * Math.exp(-(((outC - 1) / 3) ** 2));
-    const factor = badly * Math.min(6, (home.quality * (flowC + 273)) / (flowC - sourceC + 9)) * icing;
     let backup = 0;
     if (coldHeater && day >= coldHeater.from && outC < coldHeater.belowC && !state.reheat) {
       backup = Math.min(coldHeater.kW * mains * 0.5, Math.max(0, heatKWh + 0.5));
       used.heater[place]! += backup;
     }
     const byMachine = Math.max(0, heatKWh - backup * 0.25);
-    running += byMachine > 0.02 ? spend(home, state, byMachine, factor, chance) + 0.03 : 0;
+    running += byMachine > 0.02 ? spend(home, state, byMachine, factorAt(home, outC, badly), chance) + 0.03 : 0;
     used.machine[place]! += running;
     const gains =
       home.windowM2 * air.sun[place]! * 0.5 + (kind.atHome ? home.people * 0.08 : 0) + used.rest[place]! * 1.2;
     state.roomC += (0.5 * (gains - lossKWPerK * (state.roomC - outC)) + heatKWh + backup * 0.75) / home.weightKWhPerK;
   }
+}
+
+/** Heat for a unit at an outdoor temperature [°C], `share` of what it should be; a coil in the air takes on ice. */
+function factorAt(home: Home, outC: number, share: number): number {
+  const sourceC = home.ground ? 7 + 0.2 * (outC - 8) : outC;
+  const flowC = Math.max(28, 27 + home.curve * (20 - outC));
+  const icing = home.ground ? 1 : 1 - 0.08 * Math.exp(-(((outC - 1) / 3) ** 2));
+  return share * Math.min(6, (home.quality * (flowC + 273)) / (flowC - sourceC + 9)) * icing;
 }
 
 interface Moment {

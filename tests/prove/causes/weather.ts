@@ -18,6 +18,12 @@ export interface MadeAir {
 const LATITUDE = (52.5 / 180) * Math.PI;
 const TILT = (23.45 / 180) * Math.PI;
 
+/** From −1 to 1 over a day, by half-hour, greatest at an hour. */
+const roundOfDay = (hour: number) =>
+  Float64Array.from({ length: SLOTS }, (_, i) => Math.cos((2 * Math.PI * (i / 2 + 0.25 - hour)) / 24));
+const AFTERNOON = roundOfDay(15);
+const NOON = roundOfDay(12.2);
+
 /** Days of a region, each with its own swing from night to afternoon: wide under a clear sky, narrow under cloud. */
 export function makeAir(regionId: number, from: string, to: string, seed: number, chance: Chance): MadeAir {
   const days = madeDays(regionId, from, to, seed);
@@ -30,12 +36,11 @@ export function makeAir(regionId: number, from: string, to: string, seed: number
     const season = Math.cos((2 * Math.PI * ((dayNumber % 365.25) - 171)) / 365.25);
     const swingK = (1.2 + 1.6 * (1 + season)) * (0.4 + clear);
     const declination = TILT * season;
+    const mean = Math.sin(LATITUDE) * Math.sin(declination);
+    const swing = Math.cos(LATITUDE) * Math.cos(declination);
     for (let i = 0; i < SLOTS; i++) {
-      const hour = i / 2 + 0.25;
-      airC[day * SLOTS + i] = meanC + swingK * Math.cos((2 * Math.PI * (hour - 15)) / 24);
-      const height =
-        Math.sin(LATITUDE) * Math.sin(declination) +
-        Math.cos(LATITUDE) * Math.cos(declination) * Math.cos((2 * Math.PI * (hour - 12.2)) / 24);
+      airC[day * SLOTS + i] = meanC + swingK * AFTERNOON[i]!;
+      const height = mean + swing * NOON[i]!;
       sun[day * SLOTS + i] =
         height > 0 ? 0.95 * height ** 1.15 * Math.max(0.05, clear + chance.uniform(-0.15, 0.15)) : 0;
     }
