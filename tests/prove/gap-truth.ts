@@ -12,7 +12,7 @@ import { bandShares, type GapCase, sumOf } from './gap-case.ts';
 import { estimatedRatesFor } from './gap-prices.ts';
 import { factorAt } from './made-home.ts';
 
-export const TRUE_CAUSES = [
+const IN_ORDER = [
   'price',
   'when',
   'weather',
@@ -22,8 +22,8 @@ export const TRUE_CAUSES = [
   'efficiency-water',
   'backup',
   'other-electricity',
-  'metering',
 ] as const;
+export const TRUE_CAUSES = [...IN_ORDER, 'metering'] as const;
 export type TrueCause = (typeof TRUE_CAUSES)[number];
 
 export type TrueParts = Readonly<Record<TrueCause | 'standing-charge', number>>;
@@ -42,25 +42,29 @@ export function trueParts(made: GapCase): TrueParts {
   const heaterKWh = sumOf(record.heater, firstDay, days);
   const extrasKWh = estimated.otherKWh - estimated.waterKWh;
   const cost = (on: readonly number[]) => {
-    const [price, when, weather, heat, hotWater, inRooms, inWater, backup, other, metering] = on as number[];
+    const [price, when, weather, heat, hotWater, inRooms, inWater, backup, other] = on as number[];
     const units =
       space[weather! * 4 + heat! * 2 + inRooms!]! +
       water(hotWater!, inWater!) +
       extrasKWh +
       backup! * heaterKWh +
-      other! * made.otherKWh +
-      metering! * made.meteringKWh;
+      other! * made.otherKWh;
     const prices = price ? made.billedPrices : rates.prices;
     const mean = (when ? shares : rates.shares).reduce((sum, share, i) => sum + share * prices[i]!, 0);
     return units * mean;
   };
   const parts = shapley(
-    TRUE_CAUSES.map(() => 0),
-    TRUE_CAUSES.map(() => 1),
+    IN_ORDER.map(() => 0),
+    IN_ORDER.map(() => 1),
     cost,
   );
-  const named = Object.fromEntries(TRUE_CAUSES.map((cause, i) => [cause, parts[i]!])) as Record<TrueCause, number>;
-  return { ...named, 'standing-charge': (made.standing.billed - made.standing.estimated) * days };
+  const named = Object.fromEntries(IN_ORDER.map((cause, i) => [cause, parts[i]!])) as Record<
+    (typeof IN_ORDER)[number],
+    number
+  >;
+  // What was billed and not used is overpaid at the bill's own price.
+  const metering = made.meteringKWh * shares.reduce((sum, share, i) => sum + share * made.billedPrices[i]!, 0);
+  return { ...named, metering, 'standing-charge': (made.standing.billed - made.standing.estimated) * days };
 }
 
 /** Units for the rooms by (weather, heat used, efficiency), each as estimated or as it came. */

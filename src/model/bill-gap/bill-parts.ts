@@ -1,8 +1,9 @@
 /** The gap between a bill and the written estimate in parts, each with its sum. */
 import type { SystemResult } from '../shapes/appraisal.ts';
 import type { BillCheckInput, BillCheckPart } from '../shapes/bill-check.ts';
-import { tell } from '../shapes/told.ts';
+import { type Told, tell } from '../shapes/told.ts';
 import { weakestGrade } from '../shapes/working.ts';
+import { roundToPenny } from '../units/money.ts';
 import type { ActualWeather } from './actual-weather.ts';
 import { costOf, estimatedState, type Lever, workingLine as line, spaceInWeather } from './cost-state.ts';
 import type { EstimateForDays } from './estimate-for-days.ts';
@@ -29,15 +30,16 @@ export interface BillPartsInput {
 /**
  * Parts [pence, whole] of actual − equal share of the estimated year; they sum to it exactly.
  * The calendar comes first and by itself: it is known before any bill. What remains is split by Shapley value over
- * price, another tariff, hours of use, standing charge, weather, heat used by degree day, hot water, efficiency, heaters, other
- * electricity and metering, with `costOf` as the cost; causes that the evidence cannot separate are one player.
+ * price, another tariff, hours of use, standing charge, weather, heat used by degree day, hot water, efficiency, heaters and
+ * other electricity, with `costOf` as the cost; causes that the evidence cannot separate are one player. Units that were billed
+ * and not read are taken off before, at the bill's own price: so much a mended bill would be lower.
  */
 export function billParts(input: BillPartsInput): BillCheckPart[] {
   const { bill, estimated, pump, weather, standing, changed, estimatedPence, seasonPence, actualPence } = input;
   const prices = priceLevers(bill, estimated, pump.rates, actualPence - (standing?.billedPence ?? 0), changed);
   const typical = estimated.degreeDays.reduce((sum, value) => sum + value, 0);
   const moreDegreeDays = weather ? weather.degreeDays - typical : 0;
-  const levers: Lever[] = [
+  const all: Lever[] = [
     ...prices.levers,
     ...(standing ? [standingLever(standing)] : []),
     ...(weather ? [weatherLever(estimated, weather, typical)] : []),
@@ -50,22 +52,30 @@ export function billParts(input: BillPartsInput): BillCheckPart[] {
       weatherGrade: weather?.grade ?? null,
     }),
   ];
+  const isMetering = ({ cause }: Lever) => cause === 'metering';
+  const levers = all.filter((lever) => !isMetering(lever));
   const from = estimatedState(prices.from, standing?.estimatedPence ?? 0);
+  const costWith = (switched: readonly Lever[]) =>
+    costOf(estimated, Object.assign({}, from, ...switched.map(({ to }) => to)));
+  const meteringPence = roundToPenny(costWith(all) - costWith(levers));
   const none = levers.map(() => 0);
   const raw = shapley(
     none,
     levers.map(() => 1),
-    (switched) =>
-      costOf(estimated, Object.assign({}, from, ...levers.filter((_, i) => switched[i]).map(({ to }) => to))),
+    (switched) => costWith(levers.filter((_, i) => switched[i])),
   );
-  const whole = actualPence - seasonPence;
+  const whole = actualPence - seasonPence - meteringPence;
   // A charge on a bill without units, and the halves of a penny lost in rounding both ends, belong to what is joined.
   const catchAll = catchAllOf(levers);
   raw[catchAll]! += whole - raw.reduce((sum, part) => sum + part, 0);
   const pence = pennyParts(raw, whole);
   return [
     daysPart(bill, estimated, estimatedPence, seasonPence),
-    ...levers.map((lever, i) => partOf(lever, pence[i]!)),
+    ...all.map((lever) =>
+      isMetering(lever)
+        ? partOf(lever, meteringPence, tell('units-at-bill-price'))
+        : partOf(lever, pence[levers.indexOf(lever)]!),
+    ),
   ];
 }
 
@@ -78,9 +88,10 @@ function catchAllOf(levers: readonly Lever[]): number {
   return best;
 }
 
-function partOf({ cause, joined, grade, title, inputs }: Lever, pence: number): BillCheckPart {
+function partOf({ cause, joined, grade, title, inputs }: Lever, pence: number, formula?: Told): BillCheckPart {
   const result = { value: pence, unit: 'pence' };
-  const working = { title, formula: FORMULA, inputs: [...inputs], source: SOURCE, result };
+  const by = formula ? { formula } : { formula: FORMULA, source: SOURCE };
+  const working = { title, ...by, inputs: [...inputs], result };
   return { cause, ...(joined ? { joined: [...joined] } : {}), pence, grade, working };
 }
 

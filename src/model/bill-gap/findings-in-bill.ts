@@ -79,7 +79,9 @@ function inBill(finding: Finding, split: Split, meters: readonly MeterDays[]): F
   const share = shareInBill(finding, input, meters);
   const part = partOf(finding, split);
   const alone = part?.cause === 'backup' && !part.joined && input.immersionKWh ? input.immersionKWh : undefined;
-  const splitPrice = finding.kWh === 0 ? 0 : alone ? part!.pence / alone : unitPence(split);
+  const isMetering = part?.cause === 'metering' && !part.joined;
+  const splitPrice =
+    finding.kWh === 0 ? 0 : alone ? part!.pence / alone : isMetering ? paidPence(split) : unitPence(split);
   const price = finding.kWh === 0 ? 0 : (splitPrice * finding.pence) / finding.kWh / paidPence(split);
   const kWh = finding.kWh * share;
   const pence = finding.kWh === 0 ? finding.pence * share : kWh * price;

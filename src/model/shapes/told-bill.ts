@@ -28,6 +28,7 @@ export interface ToldBill {
   'inner-heat-used': null;
   'exact-less-equal': null;
   'mean-over-orders': null;
+  'units-at-bill-price': null;
   'units-of-estimate': null;
   'days-of-bill': null;
   'equal-share': null;

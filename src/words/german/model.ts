@@ -289,6 +289,8 @@ export const MODEL: Catalogue = {
   'Heat used, hot water and efficiency, joined': 'Wärme, Warmwasser und JAZ, zusammen',
   'Backup or immersion heater': 'Heizstab in Wärmepumpe oder Speicher',
   'Immersion or backup heater': 'Heizstab in Speicher oder Wärmepumpe',
+  '(kWh on the bill − kWh by the readings) × price on the bill, taken off before all other changes':
+    '(kWh der Rechnung − kWh nach den Ablesungen) × Preis der Rechnung, vor allen anderen Änderungen abgezogen',
   'the estimate for exactly these days − equal share of the year':
     'die Kostenschätzung für genau diese Tage − gleicher Anteil am Jahr',
   '(((kWh for rooms in this weather × heat share + hot water) ÷ efficiency share) + pumps + heaters + other) × price + standing charge; mean over every order of the changes':

@@ -32,6 +32,8 @@ export const BILL = sentences<ToldBill>()({
   'exact-less-equal': 'the estimate for exactly these days − equal share of the year',
   'mean-over-orders':
     '(((kWh for rooms in this weather × heat share + hot water) ÷ efficiency share) + pumps + heaters + other) × price + standing charge; mean over every order of the changes',
+  'units-at-bill-price':
+    '(kWh on the bill − kWh by the readings) × price on the bill, taken off before all other changes',
   // Inputs
   'units-of-estimate': 'kWh of the estimated year',
   'days-of-bill': 'Days of the bill',
