@@ -1,6 +1,6 @@
 /** A written household file with the raw files beside it, read through intake exactly as the window would import them. */
 import type { BillCheckInput } from '../model/shapes/bill-check.ts';
-import type { Evidence, Series } from '../model/shapes/evidence.ts';
+import type { Evidence } from '../model/shapes/evidence.ts';
 import { say } from '../words/say.ts';
 import { refuseFaultyTariffs } from './check-tariffs.ts';
 import { DeskError } from './desk-error.ts';
@@ -11,8 +11,9 @@ import { remarkRivals } from './join/remark-rivals.ts';
 import { seriesInMemory } from './join/stored-series.ts';
 import { refuseTakenLater } from './parse-household.ts';
 import type { ReadEvidence } from './ports.ts';
+import { priceByTariff } from './prefill-bill.ts';
 import { refuseQuestions } from './refuse-remarks.ts';
-import { heatPumpUnits } from './run-check.ts';
+import { heatPumpUnits, type KnownSince } from './run-check.ts';
 import { isSamePart } from './same-part.ts';
 import { intakeContext, takeIn } from './take-in.ts';
 import { typeEvidence } from './typed-evidence.ts';
@@ -87,10 +88,10 @@ function refuseTwice(seen: Evidence[], evidence: Evidence): void {
 
 /**
  * The bill to check; its units come from the heat pump's own readings where the file does not say them. What a bill of the
- * whole home holds beside heating stays unknown where the file does not say it.
+ * whole home holds beside heating stays unknown where the file does not say it. Without a price it is that of the tariff.
  */
-export function billOf(check: InputCheck, estimateId: string, series: readonly Series[]): BillCheckInput {
-  const readKWh = check.boughtKWh === undefined ? heatPumpUnits(series, check.from, check.to) : undefined;
+export function billOf(check: InputCheck, estimateId: string, known: KnownSince): BillCheckInput {
+  const readKWh = check.boughtKWh === undefined ? heatPumpUnits(known.series, check.from, check.to) : undefined;
   const boughtKWh = check.boughtKWh ?? readKWh;
   if (boughtKWh === undefined) {
     throw new DeskError({
@@ -104,5 +105,20 @@ export function billOf(check: InputCheck, estimateId: string, series: readonly S
     });
   }
   const nothingElse = check.meter === 'heat-pump' || readKWh !== undefined ? { otherKWh: 0 } : {};
-  return { ...nothingElse, ...check, estimateId, boughtKWh };
+  return { ...nothingElse, ...check, ...priceOf({ ...check, boughtKWh }, estimateId, known), estimateId, boughtKWh };
+}
+
+/** What the bill says of its price, else what the household's tariff says. */
+function priceOf(check: InputCheck & { readonly boughtKWh: number }, estimateId: string, known: KnownSince) {
+  const { pencePerKWh, totalPence, boughtKWh, meter } = check;
+  if (pencePerKWh !== undefined) return { pencePerKWh };
+  if (totalPence !== undefined && boughtKWh > 0) return { pencePerKWh: totalPence / boughtKWh };
+  const price = priceByTariff(known, estimateId, meter === 'heat-pump', check);
+  if (price) return { pencePerKWh: price.pencePerKWh, priceTariff: price.tariffName };
+  throw new DeskError({
+    code: 'no-price',
+    message: say('The price of the bill is not given, and no tariff of the household says it for these days.'),
+    where: 'check.pencePerKWh',
+    remedy: say('Write the price per kWh of the bill, VAT included, or what it charges in all as “totalPence”.'),
+  });
 }

@@ -51,9 +51,9 @@ export const TypedEvidence = z.strictObject({
 });
 export type TypedEvidence = z.infer<typeof TypedEvidence>;
 
-/** A bill check; without `boughtKWh` the units come from the heat-pump readings among the files. */
-export const InputCheck = BillCheckInput.omit({ estimateId: true })
-  .partial({ boughtKWh: true, otherKWh: true })
+/** A bill check; without `boughtKWh` the units come from the heat-pump readings among the files, without a price it is the tariff's. */
+export const InputCheck = BillCheckInput.omit({ estimateId: true, priceTariff: true })
+  .partial({ boughtKWh: true, otherKWh: true, pencePerKWh: true })
   .extend({ answers: z.array(TypedAnswer).max(40).optional() })
   .strict();
 export type InputCheck = z.infer<typeof InputCheck>;

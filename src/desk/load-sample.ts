@@ -48,7 +48,7 @@ export async function loadSample(folder: string, { store, today, now, newId }: S
             id: newId(),
             madeOn: now(),
             estimate,
-            bill: billOf(input.check, estimate.id, known.series),
+            bill: billOf(input.check, estimate.id, known),
             ...known,
           }),
         ]

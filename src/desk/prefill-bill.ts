@@ -9,7 +9,7 @@ import type { Series } from '../model/shapes/evidence.ts';
 import type { Household } from '../model/shapes/household.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import type { BillPrefill } from './contract.ts';
-import { type KnownSince, tariffOn } from './run-check.ts';
+import { type KnownSince, tariffOf, tariffOn } from './run-check.ts';
 
 interface Span {
   readonly from: string;
@@ -37,16 +37,14 @@ export function prefillBill({ estimate, span, household, readings, ...known }: P
     const days = span ? { from: dateOf(span.from), to: dateOf(span.to) } : newestMonths(meter, estimate.appraisal.asOf);
     const kWh = days && unitsOf(meter, days);
     if (!days || kWh === null) continue;
-    const pencePerKWh = priceOf({ household, series, readings }, estimate.id, meter, days, kWh);
-    const tariff = household.tariffs.find(({ id }) => id === household.prices.electricityTariffId);
+    const price = priceByTariff({ household, series, readings }, estimate.id, meter.role === 'heat-pump', days);
     return {
       ...days,
       meter: meter.role === 'heat-pump' ? 'heat-pump' : 'whole-house',
       kWh,
-      ...(pencePerKWh === undefined ? {} : { pencePerKWh }),
+      ...(price ? { pencePerKWh: price.pencePerKWh, tariffName: price.tariffName } : {}),
       readings: meter.estimatedCount === 0 ? 'actual' : 'unknown',
       meterName: meter.name,
-      ...(tariff && pencePerKWh !== undefined ? { tariffName: tariff.name } : {}),
       ...changedSince(estimate, household, days),
     };
   }
@@ -97,15 +95,28 @@ export function newestMonths(meter: Series, since: string): Span | null {
   return from !== null && to !== null ? { from, to } : null;
 }
 
-/** Price of a unit [p/kWh]: the only one there is, else the mean over the hours at which the machine ran. */
-function priceOf(known: KnownSince, estimateId: string, meter: Series, { from, to }: Span, kWh: number) {
-  const version = tariffOn(known.household, from);
-  if (!version) return undefined;
-  const [first, ...others] = bandPrices(version);
-  if (others.every((price) => price === first)) return first;
-  if (meter.role !== 'heat-pump') return undefined;
-  const bill = { estimateId, from, to, boughtKWh: kWh, otherKWh: 0, meter: 'heat-pump', readings: 'actual' } as const;
-  const { ratesKWh } = withEvidence({ ...bill, pencePerKWh: 1 }, { ...known, version });
-  const units = ratesKWh?.reduce((sum, rate) => sum + rate.kWh, 0) ?? 0;
-  return units > 0 ? ratesKWh!.reduce((sum, rate) => sum + rate.kWh * rate.pencePerKWh, 0) / units : undefined;
+/**
+ * Price of a unit [p/kWh] by the household's tariff: where the hour makes no odds the mean of its days, else that of the
+ * hours at which the machine ran. Undefined where the tariff cannot say it.
+ */
+export function priceByTariff(
+  known: KnownSince,
+  estimateId: string,
+  isMachine: boolean,
+  { from, to }: Span,
+): { readonly pencePerKWh: number; readonly tariffName: string } | undefined {
+  const dates = Array.from({ length: toDayNumber(to) - toDayNumber(from) }, (_, i) => addDays(from, i));
+  const versions = dates.flatMap((date) => tariffOn(known.household, date) ?? []);
+  const [version] = versions;
+  if (!version || versions.length < dates.length) return undefined;
+  const { name: tariffName } = tariffOf(known.household)!;
+  const prices = versions.map(bandPrices);
+  if (prices.every(([first, ...others]) => others.every((price) => price === first)))
+    return { pencePerKWh: prices.reduce((sum, [price]) => sum + price!, 0) / prices.length, tariffName };
+  if (!isMachine || versions.some((one) => one !== version)) return undefined;
+  const bill = { estimateId, from, to, boughtKWh: 1, otherKWh: 0, meter: 'heat-pump', readings: 'actual' } as const;
+  const { ratesKWh = [] } = withEvidence({ ...bill, pencePerKWh: 1 }, { ...known, version });
+  const units = ratesKWh.reduce((sum, { kWh }) => sum + kWh, 0);
+  if (!(units > 0)) return undefined;
+  return { pencePerKWh: ratesKWh.reduce((sum, one) => sum + one.kWh * one.pencePerKWh, 0) / units, tariffName };
 }

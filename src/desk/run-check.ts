@@ -148,7 +148,8 @@ function notSeenIn({ household, bill, readings, meters }: MetersRun, findings: r
   ];
 }
 
-const tariffOf = ({ tariffs, prices }: Household): Tariff | undefined =>
+/** The household's own tariff of electricity. */
+export const tariffOf = ({ tariffs, prices }: Household): Tariff | undefined =>
   tariffs.find(({ id }) => id === prices.electricityTariffId);
 
 /** Prices of a day by the clock, where the household has a tariff of its own; none where they hang on the date or the amount. */

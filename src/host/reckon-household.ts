@@ -76,7 +76,8 @@ export async function reckonHousehold(
   const promised = asked ? make({ ...day, madeOn: noonOf(asked.asOf), asOf: asked.asOf, ...then }) : null;
   const reckonDay = withCheck || withDocument ? make : takeSnapshot;
   const estimate = withCheck && promised ? promised : reckonDay({ ...day, madeOn, asOf, ...(withCheck ? then : now) });
-  const bill = check ? billOf(check, estimate.id, series) : null;
+  const known = { household, series, readings: check ? readingsInMemory(whole) : [] };
+  const bill = check ? billOf(check, estimate.id, known) : null;
   if (bill) refuseFaultyBill(promised ?? estimate, bill);
   const plant = judgeVisits(estimate);
   if (!withCheck) return { whole, series, estimate, check: null, plant };
@@ -88,7 +89,6 @@ export async function reckonHousehold(
       remedy: say('Add “check” with the dates, the kWh and the price of the bill.'),
     });
   }
-  const known = { household, series, readings: readingsInMemory(whole) };
   return {
     whole,
     series,

@@ -14,7 +14,15 @@ import type { Remark } from '../model/shapes/evidence.ts';
 import { mayLead } from '../model/shapes/lifetime.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { siteTables } from '../reference/site-tables.ts';
-import { causeName, checkSentence, doubtSentences, fairSentence, insideOf, insidePart } from '../words/check.ts';
+import {
+  causeName,
+  checkSentence,
+  doubtSentences,
+  fairSentence,
+  insideOf,
+  insidePart,
+  priceSentence,
+} from '../words/check.ts';
 import {
   costSentence,
   designSentence,
@@ -311,6 +319,7 @@ export function checkText(check: BillCheck): string[] {
       ? [say('Type it as “otherKWh” under “check” in the household file, and take it off “boughtKWh” there.')]
       : []),
     fairSentence(check),
+    ...[priceSentence(check)].filter(Boolean),
     ...inColumns([
       [say('from the estimate to the bill'), say('difference'), say('trust'), say('joined in it')],
       ...check.parts.flatMap((part) => [

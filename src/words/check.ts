@@ -2,7 +2,7 @@
 
 import type { BillCause, BillCheck, BillDoubt, CheckFinding } from '../model/shapes/bill-check.ts';
 import { findingName } from './findings.ts';
-import { exactKWh, listed, poundsRange, spokenKWh, spokenPounds } from './numbers.ts';
+import { exactKWh, listed, pence, poundsRange, spokenKWh, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { lookUp, unknownName } from './unknown.ts';
 
@@ -304,9 +304,19 @@ export function joinedSentence(part: Part): string {
   });
 }
 
+/** A price that nobody has read on the bill; empty where somebody has. */
+export const priceSentence = ({ input: { priceTariff, pencePerKWh } }: Pick<BillCheck, 'input'>): string =>
+  priceTariff === undefined
+    ? ''
+    : say('The price of {price} a kWh is that of the tariff “{tariff}”. Nobody has said what the bill has.', {
+        price: pence(pencePerKWh),
+        tariff: priceTariff,
+      });
+
 /** What the evidence of a check cannot say. */
 export function unknownSentences({ input, parts }: Pick<BillCheck, 'input' | 'parts'>): string[] {
   const sentences = parts.filter(({ joined }) => joined && joined.length > 1).map(joinedSentence);
+  if (input.priceTariff !== undefined) sentences.push(priceSentence({ input }));
   if (!parts.some(({ cause }) => cause === 'weather')) {
     sentences.push(say('We have no weather of these days, so the weather is in that part too.'));
   }

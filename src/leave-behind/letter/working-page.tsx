@@ -6,7 +6,7 @@ import { daySeries } from '../../charts/typical-day/series.ts';
 import { guidedSearch } from '../../model/guided-search/guided-search.ts';
 import type { BillCheck, CheckFinding } from '../../model/shapes/bill-check.ts';
 import type { RecordAccount } from '../../model/shapes/evidence.ts';
-import { causeName, checkCaution, insideOf } from '../../words/check.ts';
+import { causeName, checkCaution, insideOf, priceSentence } from '../../words/check.ts';
 import {
   askSentence,
   costOfFinding,
@@ -62,7 +62,8 @@ export function WorkingPage({ parts }: { readonly parts: LetterParts }) {
           days: daysOfBill(check.input),
           units: workingValue(check.input.boughtKWh, 'kWh'),
           price: workingValue(check.input.pencePerKWh, 'p/kWh'),
-        })}
+        })}{' '}
+        {priceSentence(check)}
       </p>
       {danger ? <p className="urgent">{`${longDate(danger.date)}: ${danger.said}`}</p> : null}
       <PartsTable parts={parts} />

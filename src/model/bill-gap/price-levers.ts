@@ -55,7 +55,10 @@ export function priceLevers(
   const mixedEstimate = several(rates.filter(({ kWh }) => kWh > 0));
   if (changed) return changedLevers(bill, changed, { estimatedPrice, billPrice, mixed: mixedEstimate });
   const mixed = mixedEstimate || several(bill.ratesKWh ?? []);
-  const origin = tell(bill.totalPence === undefined ? 'the-bill' : 'bill-by-units');
+  const origin =
+    bill.priceTariff === undefined
+      ? tell(bill.totalPence === undefined ? 'the-bill' : 'bill-by-units')
+      : tell('price-of-tariff', { tariff: bill.priceTariff });
   return {
     from: { pencePerKWh: [estimatedPrice], rateShares: [1] },
     levers: [

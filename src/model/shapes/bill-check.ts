@@ -29,6 +29,8 @@ export const BillCheckInput = z.object({
     ),
   meter: z.enum(['heat-pump', 'whole-house']),
   pencePerKWh: z.number().min(0),
+  /** Name of the household's tariff that gave the price, where nobody said what the bill has. */
+  priceTariff: z.string().optional(),
   /**
    * What the bill charges for those units together, if it says it otherwise than units × price. Standing charge and
    * yearly service stay out on both sides: the household pays the one anyway, and the other is not on this bill.

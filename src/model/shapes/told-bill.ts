@@ -74,6 +74,7 @@ export interface ToldBill {
   'tariff-of-estimate': null;
   'tariff-before': null;
   'tariff-taken': null;
+  'price-of-tariff': { tariff: 'words' };
   'bill-of': { from: 'words'; to: 'words' };
   'the-bill': null;
   'bill-by-units': null;

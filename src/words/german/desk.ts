@@ -142,6 +142,10 @@ export const DESK: Catalogue = {
     'Was der alte Tarif gekostet hätte, ist nicht bekannt; darum lässt sich nicht sagen, was der Wechsel bewirkt hat.',
   'Type the price per kWh on the tariff before, or keep both tariffs with this home.':
     'Tragen Sie den Preis je kWh im alten Tarif ein, oder speichern Sie beide Tarife zu diesem Haushalt.',
+  'The price of the bill is not given, and no tariff of the household says it for these days.':
+    'Der Preis der Rechnung fehlt, und kein Tarif des Haushalts nennt ihn für diese Tage.',
+  'Write the price per kWh of the bill, VAT included, or what it charges in all as “totalPence”.':
+    'Tragen Sie den Preis je kWh der Rechnung mit Mehrwertsteuer ein, oder ihren ganzen Betrag als „totalPence“.',
   'The kWh bought from {from} to {to} are not given, and no readings of the heat pump cover all those days.':
     'Der Verbrauch von {from} bis {to} ist nicht angegeben, und keine Messwerte der Wärmepumpe decken alle diese Tage.',
   'Write the kWh of the bill, or name a file with the heat pump’s own readings for those days.':

@@ -363,6 +363,27 @@ describe('a household file', () => {
     const missing = await run(write({ ...HOUSEHOLD, ...CHECK, check }, 'without.json'), '--check');
     expect([missing.code, missing.err]).toMatchObject([2, expect.stringContaining('check.boughtKWh')]);
   });
+
+  test('takes a price that the bill does not say from its total, then from the tariff, and says so', async () => {
+    const { pencePerKWh: _, ...check } = CHECK.check;
+    const version = (from: string, pencePerKWh: number) => ({
+      from,
+      standingPencePerDay: 50,
+      vat: { rate: 0.05, included: true },
+      bands: [{ name: 'all hours', pencePerKWh, times: 'rest' }],
+    });
+    const tariff = { id: 't', name: 'Plain', fuel: 'electricity', origin: 'invented', grade: 'measured' };
+    const tariffs = [{ ...tariff, versions: [version('2026-01-01', 24), version('2027-01-15', 30)] }];
+    const household = { ...HOUSEHOLD, ...CHECK, tariffs, prices: { electricityTariffId: 't' } };
+    const input = async (change: object) =>
+      JSON.parse((await run(write({ ...household, ...change }), '--check', '--json')).out).check.input;
+    // Half of the 90 days at either price.
+    expect(await input({ check })).toMatchObject({ pencePerKWh: 27, priceTariff: 'Plain' });
+    expect(await input({ check: { ...check, totalPence: 29_000 } })).toMatchObject({ pencePerKWh: 10 });
+    expect((await run(write({ ...household, check }), '--check')).out).toContain('27.0 p a kWh is that of the tariff');
+    const without = await run(write({ ...household, check, tariffs: [], prices: {} }), '--check');
+    expect([without.code, without.err]).toMatchObject([2, expect.stringContaining('check.pencePerKWh')]);
+  });
 });
 
 describe('in German', () => {
