@@ -235,8 +235,10 @@ const QUESTIONS: Readonly<Record<SearchQuestion, Words>> = {
     },
   },
   'heating-off': {
-    task: phrase('Ask on a warm day whether the pipes to the radiators are warm, and how the summer setting stands.'),
-    customer: phrase('On a warm day, are the radiators or their pipes warm?'),
+    task: phrase(
+      'Ask whether the pipes to the radiators are warm on a warm day, and see how the summer setting stands.',
+    ),
+    customer: phrase('On warm days, and in summer, are the radiators or the pipes to them warm?'),
     outcomes: {
       off: phrase('Cold: the heating is off'),
       on: phrase('Warm: the heating is on'),

@@ -48,8 +48,8 @@ export function findBaseLoad(days: MeterDays, prices: Prices, heats: boolean): F
   if (changeKind(change, below, values, below) !== 'steady') return [];
   const { at, was, change: riseKW } = change;
   if (heats && !(warmRise(low, known, below, at) >= WARM_SHARE * riseKW)) return [];
-  // On the heat pump's own meter a summer's rise may be heating that was left on.
-  const isSummer = days.meter === 'heat-pump' && median(known.slice(at).map((day) => days.outdoorC[day]!)) > SUMMER_C;
+  // Where the meter heats, a summer's rise may be heating that was left on.
+  const isSummer = heats && median(known.slice(at).map((day) => days.outdoorC[day]!)) > SUMMER_C;
   const first = days.dayNumber[known[at]!]!;
   const end = days.dayNumber[known.at(-1)!]! + 1;
   const kWh = riseKW * 24 * (known.length - at);
@@ -69,7 +69,15 @@ export function findBaseLoad(days: MeterDays, prices: Prices, heats: boolean): F
       // No tub stands on the heat pump's own meter; heating left on in summer does.
       ...(days.meter === 'heat-pump'
         ? { ask: ['heating-in-summer', 'settings-changed'], check: ['pipes-warm', 'pump-always-on'] }
-        : { ask: ['new-appliance', 'tub-or-pool', 'settings-changed'], check: ['sub-meter', 'pump-always-on'] }),
+        : {
+            ask: [
+              ...(isSummer ? (['heating-in-summer'] as const) : []),
+              'new-appliance',
+              'tub-or-pool',
+              'settings-changed',
+            ],
+            check: ['sub-meter', 'pump-always-on', ...(isSummer ? (['pipes-warm'] as const) : [])],
+          }),
       cautions: ['electrical'],
     },
   ];

@@ -41,6 +41,9 @@ const METER_FROM = 0.25;
 const METER_FIRST_FROM = 0.5;
 /** Days that are mostly warmer than this are a summer, in which heating may be left on, °C. */
 export const SUMMER_C = 12;
+/** So cold a home is heated; a change of which fewer days were than this share is one of a summer. A judgement. */
+const HEATED_C = 10;
+const LEAST_HEATED_SHARE = 0.1;
 
 /** With the cold; only while the home is heated; on warm days as well; or the days cannot tell. */
 export type ChangeKind = 'with-the-cold' | 'while-heated' | 'steady' | 'unclear';
@@ -74,7 +77,12 @@ export function findBehaviour(days: MeterDays, prices: Prices, heats = true): Fi
   // More on the days that are alike and less on all the others is no change that can be told.
   if (Math.sign(kWh) !== Math.sign(split.change)) return [];
   if (!holdsInLikeLight(split, below, use, (i) => days.dayNumber[known[i]!]!)) return [];
-  const { kind, coldCorrelation } = kindOf(split, below, use, outdoor);
+  const since = outdoor.slice(at);
+  const told = kindOf(split, below, use, outdoor);
+  // Of a summer alone the line of the colder days says too little for what follows the cold.
+  const knowsCold = since.filter((celsius) => celsius <= HEATED_C).length >= LEAST_HEATED_SHARE * since.length;
+  const kind = told.kind === 'with-the-cold' && !knowsCold ? 'unclear' : told.kind;
+  const { coldCorrelation } = told;
   const span = use.length >= NEARLY_A_YEAR_DAYS;
   // A part of a year speaks for its own season; what is there on warm days and cold ones alike is there all year.
   const kWhYear = span ? yearOfDays(year, use.length) : kind === 'steady' ? yearOfDays(kWh, use.length - at) : kWh;
@@ -82,7 +90,7 @@ export function findBehaviour(days: MeterDays, prices: Prices, heats = true): Fi
   const more = kWh > 0;
   const mayBeMeter = Math.abs(Math.log(1 + share)) >= METER_FROM;
   const isMeter = Math.abs(Math.log(1 + share)) >= METER_FIRST_FROM;
-  const isWarm = median(outdoor.slice(at)) > SUMMER_C;
+  const isWarm = median(since) > SUMMER_C;
   // Warm walls and a high sun spare some in a summer that has no summer before it; they do not halve what is used.
   if (!more && isWarm && !isMeter) return [];
   const isSummer = heats && more && kind !== 'with-the-cold' && isWarm;
@@ -108,11 +116,19 @@ export function findBehaviour(days: MeterDays, prices: Prices, heats = true): Fi
         ...(mayBeMeter ? (['meter-exchanged'] as const) : []),
         ...(isSummer ? (['heating-in-summer'] as const) : []),
         ...(isOccupied ? (['away'] as const) : []),
-        ...(!heats && more ? ASK_REST : more ? ASK_MORE[kind] : (['away', 'settings-changed'] as const)),
+        ...(!heats && more
+          ? ASK_REST
+          : more
+            ? ASK_MORE[knowsCold ? kind : 'steady']
+            : (['away', 'settings-changed'] as const)),
       ],
       check: [
         ...(isMeter ? (['meter-test'] as const) : []),
-        ...(!heats ? (['sub-meter'] as const) : more ? CHECK_MORE[kind] : (['heat-made', 'heating-curve'] as const)),
+        ...(!heats
+          ? (['sub-meter'] as const)
+          : more
+            ? [...(isSummer ? (['pipes-warm'] as const) : []), ...CHECK_MORE[knowsCold ? kind : 'steady']]
+            : (['heat-made', 'heating-curve'] as const)),
         ...(mayBeMeter && !isMeter ? (['meter-test'] as const) : []),
       ],
       cautions: [],

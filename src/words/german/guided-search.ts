@@ -120,10 +120,10 @@ export const GUIDED_SEARCH: Catalogue = {
     'Sind so viele Personen zu Hause wie bei unserer Schätzung, und wird etwa gleich viel gebadet und geduscht?',
   'As before': 'Wie zuvor',
   Changed: 'Geändert',
-  'Ask on a warm day whether the pipes to the radiators are warm, and how the summer setting stands.':
-    'Fragen Sie an einem warmen Tag, ob die Rohre zu den Heizkörpern warm sind und wie der Sommerbetrieb eingestellt ist.',
-  'On a warm day, are the radiators or their pipes warm?':
-    'Sind an einem warmen Tag die Heizkörper oder ihre Rohre warm?',
+  'Ask whether the pipes to the radiators are warm on a warm day, and see how the summer setting stands.':
+    'Fragen, ob die Rohre zu den Heizkörpern an einem warmen Tag warm sind, und nachsehen, wie die Sommereinstellung steht.',
+  'On warm days, and in summer, are the radiators or the pipes to them warm?':
+    'Sind an warmen Tagen und im Sommer die Heizkörper oder die Rohre zu ihnen warm?',
   'Cold: the heating is off': 'Kalt: Die Heizung ist aus',
   'Warm: the heating is on': 'Warm: Die Heizung ist an',
   'Ask whether the home stood empty for some of these days.':

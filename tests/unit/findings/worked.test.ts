@@ -263,6 +263,11 @@ describe('more or less in the same weather', () => {
       undefined,
     ]);
     expect(warm((below) => 0.9 * below)!.may).not.toContain('summer-heating');
+    // Of days that were all above 10 °C nothing is said of the cold.
+    expect([10, 10.1].map((warmer) => warm((below) => 0.5 + below, warmer)!.seen.kind)).toEqual([
+      'with-the-cold',
+      'unclear',
+    ]);
   });
   test('its cost is that of its own hours: at 30 p by day where all are bought at 26.25 p', () => {
     const version: TariffVersion = {
