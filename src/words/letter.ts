@@ -47,10 +47,10 @@ export const letterThanks = (estimatedOn: CivilDate): string =>
     date: longDate(estimatedOn),
   });
 
-/** One sentence with one amount; inside or outside where it does not say that; the range that the bill is compared with. */
+/** Inside or outside where the headline does not say that; the range that the bill is compared with. */
 export function letterVerdict(check: BillCheck): string {
-  const [headline, verdict] = [checkSentence(check), verdictSentence(check)];
-  return [headline, headline === verdict ? '' : verdict, fairSentence(check)].filter(Boolean).join(' ');
+  const verdict = verdictSentence(check);
+  return [checkSentence(check) === verdict ? '' : verdict, fairSentence(check)].filter(Boolean).join(' ');
 }
 
 /** What a visit to the machine found that cannot wait; it stands before anything of the bill. */

@@ -16,7 +16,8 @@ export interface PageTexts {
   readonly heading: string;
   /** A danger at the machine, a paragraph of its own; empty where there is none. */
   readonly urgent: string;
-  readonly opening: string;
+  /** One paragraph: thanks, the headline in bold, and what stands behind it. */
+  readonly opening: { readonly thanks: string; readonly headline: string; readonly verdict: string };
   /** Lists under a heading each; an empty one has none. */
   readonly lists: readonly (readonly string[])[];
   readonly steps: readonly { readonly who: string; readonly what: string; readonly by: string }[];
@@ -75,13 +76,14 @@ const sum = (values: readonly number[]) => values.reduce((total, value) => total
 
 /** Height that these texts take [CSS pixels]. */
 export function pageHeight(texts: PageTexts): number {
+  const { opening } = texts;
   const lists = texts.lists.filter((list) => list.length > 0);
   return (
     Math.max(LEAST_SENDER, senderLines(texts.sender) * SENDER_LINE) +
     heightOf(texts.greeting, TYPE.greeting) +
     heightOf(texts.heading, TYPE.heading) +
     (texts.urgent === '' ? 0 : heightOf(texts.urgent, TYPE.opening)) +
-    heightOf(texts.opening, TYPE.opening) +
+    heightOf(`${opening.thanks} ${opening.headline} ${opening.verdict}`, TYPE.opening) +
     sum(lists.flat().map((text) => heightOf(text, TYPE.item, PAPER_WIDTH - LIST_INDENT))) +
     (lists.length + 1) * LIST_HEAD +
     TABLE_HEAD +

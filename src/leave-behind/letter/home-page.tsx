@@ -29,8 +29,6 @@ export function HomePage({ parts, names }: { readonly parts: LetterParts; readon
   const textsIn = (room: LetterRoom) => textsOf(parts, names, danger, room);
   const texts = textsIn(fitPage(textsIn, settings.paper));
   const { sender, greeting, heading, urgent, opening, lists, steps, endings, signature } = texts;
-  const headline = checkSentence(parts.check);
-  const [before, after] = opening.split(headline);
   const [known = [], unknown = []] = lists;
   return (
     <section className="first">
@@ -47,9 +45,7 @@ export function HomePage({ parts, names }: { readonly parts: LetterParts; readon
       <h1>{heading}</h1>
       {urgent === '' ? null : <p className="say urgent">{urgent}</p>}
       <p className="say">
-        {before}
-        <strong>{headline}</strong>
-        {after}
+        {opening.thanks} <strong>{opening.headline}</strong> {opening.verdict}
       </p>
       <Sentences heading={say('What we know')} sentences={known} />
       <Sentences heading={say('What we do not know yet')} sentences={unknown} />
@@ -94,7 +90,7 @@ function textsOf(
     greeting: letterGreeting(names),
     heading: letterHeading(check),
     urgent: danger ? urgentSentence(danger.date, danger.said) : '',
-    opening: `${letterThanks(estimatedOn)} ${letterVerdict(check)}`,
+    opening: { thanks: letterThanks(estimatedOn), headline: checkSentence(check), verdict: letterVerdict(check) },
     lists: [knownSentences(check, room), letterUnknowns(check).slice(0, room.unknown)],
     steps: letterSteps(check, writtenOn, room, danger !== null).map((step) => ({
       who: stepWho(step),

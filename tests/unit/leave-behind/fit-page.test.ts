@@ -9,7 +9,7 @@ const page =
     greeting: 'Dear Mrs Miller,',
     heading,
     urgent: '',
-    opening: 'Thank you for telling us.',
+    opening: { thanks: 'Thank you for telling us.', headline: 'The bill is as estimated.', verdict: '' },
     lists: [
       lines(room.parts + room.findings, 'What is known.'),
       lines(Math.min(unknown, room.unknown), 'What is not known yet. '.repeat(12)),
