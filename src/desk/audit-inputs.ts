@@ -91,7 +91,7 @@ function correlationsOf({ shared }: AppraisedYears): AuditInput[] {
   ];
 }
 
-function pricesOf({ appraisal, shared }: AppraisedYears, { spread }: Reference): AuditInput[] {
+function pricesOf({ appraisal, shared }: AppraisedYears, { spread, deliveredPrices }: Reference): AuditInput[] {
   const { prices } = appraisal;
   return [
     {
@@ -111,6 +111,7 @@ function pricesOf({ appraisal, shared }: AppraisedYears, { spread }: Reference):
     ...DELIVERED_FUELS.flatMap((fuel): AuditInput[] => {
       const [basis, middle] = [prices[fuel], prices[`${fuel}PencePerKWh`]];
       if (!basis || middle === undefined) return [];
+      const isPublished = deliveredPrices.some((row) => row.fuel === fuel && row.kind !== 'assumed');
       return [
         {
           input: `${fuel}-price`,
@@ -118,7 +119,7 @@ function pricesOf({ appraisal, shared }: AppraisedYears, { spread }: Reference):
           unit: 'p/kWh',
           spread: even(shared.deliveredPrice[fuel]),
           source: basis.origin,
-          spreadSource: tell(fuel === 'oil' ? 'spread-of-yearly-means' : 'spread-of-no-price'),
+          spreadSource: tell(isPublished ? 'spread-of-yearly-means' : 'spread-of-no-price'),
         },
       ];
     }),

@@ -13,6 +13,7 @@ import { type Told, tell } from '../../model/shapes/told.ts';
 import { choicesFor, type EnergyUnit, type IntakeChoices, type IntakeContext } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import {
+  isLiquid,
   isOfDegrees,
   isPower,
   isUnitOf,
@@ -136,7 +137,6 @@ export function settleUnit(
   };
 }
 
-/** A unit may settle the carrier, or contradict what the words said. */
 /** What was answered of the registers of a file, where that is one thing. */
 function answeredOfRates({ ofColumns = {} }: IntakeChoices): Carrier | undefined {
   const answered = Object.entries(ofColumns).flatMap(([name, { carrier }]) =>
@@ -145,9 +145,10 @@ function answeredOfRates({ ofColumns = {} }: IntakeChoices): Carrier | undefined
   return new Set(answered).size === 1 ? answered[0] : undefined;
 }
 
+/** A unit may settle the carrier, or contradict what the words said. */
 function carrierFor(unit: EnergyUnit | undefined, said: Carrier | undefined): Carrier | undefined {
   if (isOfDegrees(unit)) return said !== undefined && isTemperature(said) ? said : 'outdoor-temperature';
-  if (unit === 'US gallon') return said === 'oil' || said === 'lpg' ? said : 'water';
+  if (unit === 'US gallon') return isLiquid(said) ? said : 'water';
   if (said === 'water' && (unit === undefined || isUnitOf('water', unit))) return 'water';
   if (isSaleUnit(unit)) {
     const soldSo = DELIVERED_FUELS.filter((fuel) => unitsOf(fuel).includes(unit));

@@ -1,6 +1,6 @@
 /** kWh in one of a unit; gas volume by the billing rule: volume × correction × calorific value ÷ 3.6. */
 import { type Carrier, isTemperature } from '../../model/shapes/evidence.ts';
-import { isDelivered, isSaleUnit, SALE_UNITS, unitsOf } from '../../model/shapes/heating.ts';
+import { type DeliveredFuel, FUELS, isDelivered, isSaleUnit, SALE_UNITS, unitsOf } from '../../model/shapes/heating.ts';
 import type { EnergyUnit, IntakeContext } from './choices.ts';
 
 /** 105.5056 MJ ÷ 3.6, the definition of the therm. */
@@ -69,8 +69,8 @@ export function kWhPerUnit(
     case 'therm':
       return KWH_PER_THERM;
     case 'US gallon':
-      if (!isUnitOf(carrier, unit)) throw new RangeError(`${carrier} is not sold by ${unit}`);
-      return context.kWhPerUnit[carrier as 'oil' | 'lpg'].value * M3_OF_WATER[unit]! * 1000;
+      if (!isLiquid(carrier)) throw new RangeError(`${carrier} is not sold by ${unit}`);
+      return context.kWhPerUnit[carrier].value * M3_OF_WATER[unit]! * 1000;
     default:
       if (!isDelivered(carrier) || !isSaleUnit(unit) || !isUnitOf(carrier, unit))
         throw new RangeError(`${carrier} is not sold by ${unit}`);
@@ -92,11 +92,15 @@ export function ratioOf(unit: EnergyUnit, into: EnergyUnit): number | undefined 
   return both && both[unit]! / both[into]!;
 }
 
+/** A fuel that is kept by the litre, so that it may come by the gallon too. */
+export const isLiquid = (carrier: Carrier | undefined): carrier is DeliveredFuel =>
+  isDelivered(carrier) && FUELS[carrier].unit === 'litre';
+
 /** Whether amounts of a carrier can be written in a unit. */
 export function isUnitOf(carrier: Carrier, unit: EnergyUnit): boolean {
   if (isTemperature(carrier) || isOfDegrees(unit)) return isTemperature(carrier) && isOfDegrees(unit);
   if (carrier === 'water') return unit in M3_OF_WATER;
-  if (unit === 'US gallon') return carrier === 'oil' || carrier === 'lpg';
+  if (unit === 'US gallon') return isLiquid(carrier);
   if (isSaleUnit(unit)) return isDelivered(carrier) && unitsOf(carrier).includes(unit);
   return !isVolumeOfGas(unit) || carrier === 'gas';
 }

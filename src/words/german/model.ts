@@ -656,8 +656,8 @@ export const MODEL: Catalogue = {
     'eigene Annahme: ein Monteur und eine Anlage, darum folgt die JAZ für Warmwasser der für die Räume (Korrelation {share, number, ::.0})',
   'share of the heat for rooms that rests on the record of the present system, by inverse variance: {share, number, ::.00}':
     'Anteil der Raumwärme, der auf den Ablesungen des jetzigen Systems ruht, nach umgekehrter Varianz: {share, number, ::.00}',
-  'yearly means of the oil price from 2022 on, each over the one before':
-    'Jahresmittel des Ölpreises ab 2022, je gegen das Vorjahr',
+  'yearly means of this price in recent years, each over the one before':
+    'Jahresmittel dieses Preises in den letzten Jahren, je gegen das Vorjahr',
   'nobody publishes this price, so that it is taken to stray widely; a judgement':
     'diesen Preis veröffentlicht niemand, darum eine weite Streuung; eine Einschätzung',
   'typed, so that it is agreed and stays': 'eingegeben, also vereinbart, und bleibt',

@@ -148,7 +148,7 @@ export const COST = sentences<ToldCost>()({
     'our own assumption: one fitter and one array, so that the hot-water factor of a machine follows the one for rooms (correlation {share, number, ::.0})',
   'heat-rests-on-record':
     'share of the heat for rooms that rests on the record of the present system, by inverse variance: {share, number, ::.00}',
-  'spread-of-yearly-means': 'yearly means of the oil price from 2022 on, each over the one before',
+  'spread-of-yearly-means': 'yearly means of this price in recent years, each over the one before',
   'spread-of-no-price': 'nobody publishes this price, so that it is taken to stray widely; a judgement',
   'spread-none-agreed': 'typed, so that it is agreed and stays',
   'spread-of-typed-efficiency': 'how surely a typed efficiency is known; a judgement',

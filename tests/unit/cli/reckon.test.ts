@@ -183,6 +183,25 @@ describe('a household file', () => {
     expect(audit.round).toMatchObject({ from: 'ground', ok: true, loop: { refrigerant: 'R407C' } });
   });
 
+  test.each([
+    ['GB', 'yearly means of this price in recent years, each over the one before'],
+    ['DE', 'nobody publishes this price, so that it is taken to stray widely; a judgement'],
+  ])('in %s the spread of a delivered price is said to be from what it is from', async (country, spreadSource) => {
+    const { home, heat, machine } = HOUSEHOLD;
+    const present = { system: 'oil', efficiency: 0.84 };
+    const path = write({
+      name: 'Oil',
+      country,
+      home: { people: home.people, gasGrid: false },
+      present,
+      heat,
+      machine,
+      prices: { oilPencePerLitre: 90 },
+    });
+    const { audit } = Reckoning.parse(JSON.parse((await run(path, '--json')).out));
+    expect(audit.inputs.find(({ input }) => input === 'oil-price')).toMatchObject({ spreadSource });
+  });
+
   test('holds bill, estimate and plant readings to their rules on every run', async () => {
     const faulty = { ...HOUSEHOLD, ...CHECK, check: { ...CHECK.check, to: '2026-11-01' } };
     expect((await run(write(faulty))).code).toBe(2);
