@@ -8,6 +8,7 @@ import { bandPrices } from '../model/findings/slot-prices.ts';
 import type { Series } from '../model/shapes/evidence.ts';
 import type { Household } from '../model/shapes/household.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
+import { onOwnMeter } from '../model/tariff/own-meter.ts';
 import type { BillPrefill } from './contract.ts';
 import { type KnownSince, tariffOf, tariffOn } from './run-check.ts';
 
@@ -110,7 +111,7 @@ export function priceByTariff(
   const [version] = versions;
   if (!version || versions.length < dates.length) return undefined;
   const { name: tariffName } = tariffOf(known.household)!;
-  const prices = versions.map(bandPrices);
+  const prices = versions.map((one) => bandPrices(isMachine ? onOwnMeter(one) : one));
   if (prices.every(([first, ...others]) => others.every((price) => price === first)))
     return { pencePerKWh: prices.reduce((sum, [price]) => sum + price!, 0) / prices.length, tariffName };
   if (!isMachine || versions.some((one) => one !== version)) return undefined;

@@ -85,6 +85,14 @@ const CATALOGUE: Readonly<Record<TariffFaultCode, (data: GapReader) => string>> 
     say('VAT of {rate} is unusual. Homes pay 5% on energy. Check the bill.', { rate: percent(number('rate')) }),
   'holidays-without-region': ({ text }) =>
     say('“{name}” has a price for bank holidays. Say which country’s bank holidays count.', { name: text('name') }),
+  'two-modules': () =>
+    say(
+      '§ 14a EnWG gives a sum by the year or a lower price on a meter of its own, never both. Remove one of the two.',
+    ),
+  'own-meter-unusual': ({ number }) =>
+    say('{price} are taken off each kWh of the heat pump, as much as a kWh costs. Check the two.', {
+      price: pence(number('pence')),
+    }),
   'standing-twice': ({ number }) =>
     say('The standing charge stands twice: {daily} a day and {monthly} a month. Keep one.', {
       daily: pence(number('pence')),

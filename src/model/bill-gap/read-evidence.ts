@@ -9,6 +9,7 @@ import { bandPrices, bandsOf } from '../findings/slot-prices.ts';
 import type { BillCheckInput } from '../shapes/bill-check.ts';
 import type { Series } from '../shapes/evidence.ts';
 import type { TariffVersion } from '../shapes/tariff.ts';
+import { onOwnMeter } from '../tariff/own-meter.ts';
 import { contradictingUnits, unitsOfMeter } from './bill-doubts.ts';
 
 export interface BillEvidence {
@@ -191,7 +192,7 @@ function otherByDay({ from, to, otherKWh = 0 }: BillCheckInput): (dayNumber: num
 
 /** The machine's units in the bill's days by the tariff's bands. */
 function ratesOf(days: MeterDays, version: TariffVersion, bill: BillCheckInput): BillCheckInput['ratesKWh'] {
-  const prices = bandPrices(version);
+  const prices = bandPrices(onOwnMeter(version));
   if (new Set(prices).size < 2 || !covers(days, bill)) return undefined;
   const bands = bandsOf(days, version);
   const sums = prices.map(() => 0);

@@ -24,6 +24,7 @@ import type { PricedVersion, Tariff } from '../shapes/tariff.ts';
 import type { OwnChange, TariffChoice, TariffCost } from '../shapes/tariff-choice.ts';
 import { type Told, tell, type Wording } from '../shapes/told.ts';
 import { type Grade, type Working, weakestGrade } from '../shapes/working.ts';
+import { onOwnMeter } from '../tariff/own-meter.ts';
 import { DAYS_A_YEAR, daysReached } from '../tariff/series-prices.ts';
 import { inclVat, penceBySlot, rateBuckets, standingPencePerDayInclVat } from '../tariff/slot-price.ts';
 import { simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
@@ -174,7 +175,7 @@ function tryTariff(tariff: Tariff | null, home: Home): Priced | LeftOut {
     hours: hoursOf('heat-pump', home.heat(), years, prices, home),
     ownWith: keepEach(years, (plan) => ownChange(plan, years, prices, home)),
     restPence: priceUnits(home.restBySlot, prices, home.slots),
-    standingPence: 365 * standingPencePerDayInclVat(version) + powerOfHome(version, rest) - reducedOn(version),
+    standingPence: 365 * standingPencePerDayInclVat(version) + powerOfHome(version, rest),
   };
 }
 
@@ -230,6 +231,14 @@ function hoursOf(
   home: Home,
 ): HoursOn | null {
   const { terms } = years.priced.find(({ plan }) => plan.id === system)!;
+  const { electricity } = prices;
+  if (electricity.version.ownMeter)
+    return hoursOn(
+      heat,
+      { ...prices, electricity: { ...electricity, version: onOwnMeter(electricity.version) } },
+      terms,
+      null,
+    );
   const own = home.own && ownOn(prices, home.own);
   if (!own?.sunKWh && !own?.battery) return hoursOn(heat, prices, terms, null);
   const pence = penceOf(prices, home.slots);
@@ -279,9 +288,13 @@ function wholeOf({ years, restPence, standingPence, ownWith, hours, household }:
   };
 }
 
-/** Electricity of the home without roof, battery and car by half-hour, with one way of heating at its usual hours [kWh]. */
+/**
+ * Electricity of the home without roof, battery and car by half-hour, with one way of heating at its usual hours [kWh]; without
+ * a heat pump that has a meter of its own, which neither sun nor battery reaches.
+ */
 function loadWith(plan: Plan, { appraisal }: AppraisedYears, prices: PricesInUse, home: Home) {
   const { slots } = home;
+  if (plan.hours === 'heat-pump' && prices.electricity.version.ownMeter) return home.restBySlot;
   const { demand } = appraisal;
   const spaceShare = daysFromMonths(demand.monthlySpaceKWh, slots);
   const heating = layHours({ slots, spaceShare, demand }).bySlot(plan, rateBuckets(prices.electricity.version, slots));
@@ -340,9 +353,6 @@ function priceUnits(kWhBySlot: Float64Array, { electricity, electricityShare }: 
   return totalOf(splitByBlocks([year], rates, version, slots)).pence;
 }
 
-/** What the grid takes off by the year where a heat pump may be slowed down [pence, VAT included]. */
-const reducedOn = (version: PricedVersion): number => inclVat(version, version.reducedPencePerYear ?? 0);
-
 /** A charge on power for the home without its heating [pence a year]: on the kW agreed, else on each month's highest half-hour. */
 function powerOfHome(version: PricedVersion, { peaks }: RestOfHome): number {
   const { demand } = version;
@@ -369,9 +379,7 @@ function otherWays(
         ? hoursOf(id, id === 'present' ? home.heat() : home.otherHeat(), years, prices, home)
         : null;
     const savedPence = moved ? moved.terms.spacePence + moved.terms.waterPence : 0;
-    // No grid slows down what is no heat pump.
-    const keptPence = plan.hours === 'heat-pump' ? 0 : reducedOn(prices.electricity.version);
-    return { id, kind, pence: cost.value - savedPence + restPence + standingPence + keptPence + ownPence };
+    return { id, kind, pence: cost.value - savedPence + restPence + standingPence + ownPence };
   });
 }
 

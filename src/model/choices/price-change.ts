@@ -12,6 +12,7 @@ import type { Reference } from '../shapes/reference.ts';
 import type { Tariff } from '../shapes/tariff.ts';
 import type { WrittenEstimate } from '../shapes/written-estimate.ts';
 import { monthPieces } from '../tariff/blocks.ts';
+import { onOwnMeter } from '../tariff/own-meter.ts';
 
 export interface ChangeInput {
   readonly estimate: WrittenEstimate;
@@ -117,7 +118,8 @@ function usedPrice(stretches: readonly Stretch[], { bill, household, readings }:
   if (!days) return undefined;
   let [kWh, pence, count] = [0, 0, 0];
   for (const { tariff, from, to } of stretches) {
-    const cost = tariff && costOfDays(days, { versions: tariff.versions, zone: household.zone }, from, to);
+    const cost =
+      tariff && costOfDays(days, { versions: tariff.versions.map(onOwnMeter), zone: household.zone }, from, to);
     if (!cost) return undefined;
     kWh += cost.kWh;
     pence += cost.pence;

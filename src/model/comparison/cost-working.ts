@@ -70,7 +70,7 @@ export function costWorking(
   prices: PricesInUse,
   standingPence: number,
 ): Working {
-  const { plan, rates, power, besideSteps } = priced;
+  const { plan, rates, power, besideSteps, gridPence } = priced;
   const basis = basisOf(plan, prices);
   const electricity = prices.electricity.basis;
   return {
@@ -86,7 +86,18 @@ export function costWorking(
       }),
       ...hoursInputs(priced),
       ...(besideSteps ? [otherUseInput(besideSteps)] : []),
-      standingInput(standingPence - (power?.pence ?? 0), prices.gas.basis),
+      standingInput(standingPence - gridPence - (power?.pence ?? 0), prices.gas.basis),
+      ...(gridPence === 0
+        ? []
+        : [
+            {
+              name: tell('terms-of-grid'),
+              value: gridPence,
+              unit: 'p',
+              grade: electricity.grade,
+              origin: electricity.origin,
+            },
+          ]),
       ...(power
         ? [
             {

@@ -5,6 +5,7 @@ import type { ExtraLine } from '../heat-pump/extras.ts';
 
 import type { WaterHours } from '../shapes/household.ts';
 import { type Told, tell } from '../shapes/told.ts';
+import { gridPencePerYear, onOwnMeter } from '../tariff/own-meter.ts';
 import { rateBuckets, standingPencePerDayInclVat } from '../tariff/slot-price.ts';
 import type { YearTerms } from '../uncertainty/simulate.ts';
 import { type BandShares, type RateBuckets, sharesOfSlots } from '../year/share-out.ts';
@@ -31,6 +32,8 @@ export interface PricedPlan {
   readonly uses: readonly Use[];
   /** What the charge on power adds to its prices, where they have one and it can be known. */
   readonly power: PowerCharge | null;
+  /** Its own meter, less what the grid takes off by the year, pence; part of its standing charge. */
+  readonly gridPence: number;
   /** When its hot water is made. */
   readonly waterHours: WaterHours;
   /** Other electricity of the home that fills the first steps of its prices, where they have steps. */
@@ -71,11 +74,17 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
     };
   }
 
+  /** A heat pump may have a meter of its own, and lower prices on it. */
+  const electricityOf = ({ hours }: Plan): TariffInUse =>
+    hours === 'heat-pump'
+      ? { ...prices.electricity, version: onOwnMeter(prices.electricity.version) }
+      : prices.electricity;
+
   function mainUse(plan: Plan) {
     const { carrier } = plan;
     const what = tell(`carrier-${carrier}`);
     if (carrier === 'electricity') {
-      const inUse = plan.hours === 'storage' ? prices.storage! : prices.electricity;
+      const inUse = plan.hours === 'storage' ? prices.storage! : electricityOf(plan);
       return tariffUse(plan, plan.hours, inUse, prices.electricityShare, what);
     }
     if (carrier === 'gas') return tariffUse(plan, 'boiler', prices.gas, prices.fuelShare, what);
@@ -104,7 +113,8 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
         : ((bySlot && sharesOfSlots(bySlot[name], slots, main.buckets, name === 'pasteurisation')) ?? otherwise);
     const use = (kWh: number, shares: BandShares, rates: Rates): Use => ({ kWh, shares, rates });
     const stepped = (list: readonly Use[]) => {
-      const other = homeKWh ?? undefined;
+      // Behind a meter of its own no other use of the home fills the steps.
+      const other = main.version?.ownMeter && plan.hours === 'heat-pump' ? undefined : (homeKWh ?? undefined);
       const ofMain = plan.carrier === 'electricity' ? other : undefined;
       const split = main.version ? splitByBlocks(list, main.rates, main.version, slots, ofMain) : list;
       return burns && beside.version ? splitByBlocks(split, beside.rates, beside.version, slots, other) : split;
@@ -119,10 +129,13 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
     const uses = stepped([plainSpace, plainWater, plainPump, plainElectricWater, ...plainSteady]);
     const [spaceUse, waterUse, pumpUse, electricWaterUse, ...steadyUses] = uses as [Use, Use, Use, Use, ...Use[]];
     const standing = plan.standing === 'gas' ? standingPencePerDayInclVat(prices.gas.version) : 0;
+    const gridPence = plan.hours === 'heat-pump' ? gridPencePerYear(prices.electricity.version) : 0;
     const servicePence = plan.serviceGBP.value * 100;
     const monthly = {
       ...monthsOf(uses),
-      standingPence: COMMON_MONTH_DAYS.map((days, month) => days * standing + (power?.byMonthPence[month] ?? 0)),
+      standingPence: COMMON_MONTH_DAYS.map(
+        (days, month) => days * (standing + gridPence / 365) + (power?.byMonthPence[month] ?? 0),
+      ),
       servicePence: COMMON_MONTH_DAYS.map((days) => (servicePence * days) / 365),
     };
     const isBackup = (_: Use, i: number) => plan.extras[i]?.name === 'backup';
@@ -147,7 +160,7 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
         steadyPence: ofSteady.pence,
         ownElectricityPence: totalOf([pumpUse]).pence,
         electricWaterPence: totalOf([electricWaterUse]).pence,
-        fixedPence: standing * 365 + (power?.pence ?? 0),
+        fixedPence: standing * 365 + gridPence + (power?.pence ?? 0),
         servicePence,
         serviceSpread: plan.serviceSpread,
         spaceSpread: plan.spaceSpread,
@@ -155,6 +168,7 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
         moves: plan.moves,
       },
       power,
+      gridPence,
       waterHours: electric.waterHours,
       besideSteps: electric.version?.bands.some(({ blocks }) => blocks) ? home : null,
       meanPencePerKWh: meanPrice([spaceUse, waterUse, ...steadyUses]),

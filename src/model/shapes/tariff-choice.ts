@@ -73,7 +73,7 @@ export const TariffCost = z.object({
   whole: Figure,
   heatingPence: z.number(),
   restPence: z.number(),
-  /** Standing charge of electricity, and what a charge on power takes for the home without heating, less what is taken off by the year for a heat pump. */
+  /** Standing charge of electricity, and what a charge on power takes for the home without heating. */
   standingPence: z.number(),
   /** Roof, battery and car, where the household has any: part of the whole. */
   own: OwnChange.optional(),

@@ -85,6 +85,13 @@ export const TariffVersion = z.object({
   demand: DemandCharge.optional(),
   /** Taken off by the year for a heat pump that the grid may slow down, stated as the prices are: § 14a EnWG, module 1. */
   reducedPencePerYear: z.number().min(0).max(100_000).optional(),
+  /** For a heat pump on a meter of its own, stated as the prices are: taken off each of its kWh, and what that meter costs a year: § 14a EnWG, module 2. */
+  ownMeter: z
+    .object({
+      lessPencePerKWh: z.number().min(0).max(200),
+      pencePerYear: z.number().min(0).max(100_000).optional(),
+    })
+    .optional(),
   /** Paid for what is sent back to the grid. No VAT is charged on it. */
   exportPencePerKWh: z.number().min(-200).max(500).optional(),
 });

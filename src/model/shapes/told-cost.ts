@@ -28,6 +28,7 @@ export interface ToldCost extends ToldName {
   'carbon-of-year': null;
   'carbon-by-carrier': null;
   'charge-on-power': null;
+  'terms-of-grid': null;
   'whole-electricity': null;
   'heating-and-rest-and-standing': null;
   'heating-of-pump': null;

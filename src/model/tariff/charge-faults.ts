@@ -4,7 +4,13 @@ import type { TariffVersion } from '../shapes/tariff.ts';
 import { inclVat } from './slot-price.ts';
 
 export interface ChargeFault {
-  readonly code: 'standing-twice' | 'blocks-with-series' | 'blocks-order' | 'export-unusual';
+  readonly code:
+    | 'standing-twice'
+    | 'blocks-with-series'
+    | 'blocks-order'
+    | 'export-unusual'
+    | 'two-modules'
+    | 'own-meter-unusual';
   readonly weight: 'refusal' | 'question';
   readonly data: { readonly [name: string]: string | number };
 }
@@ -34,5 +40,9 @@ export function findChargeFaults(version: TariffVersion): ChargeFault[] {
   if (exportPencePerKWh !== undefined && !version.series && exportPencePerKWh > dearest) {
     faults.push({ code: 'export-unusual', weight: 'question', data: { pence: exportPencePerKWh, dearest } });
   }
+  const { ownMeter, reducedPencePerYear } = version;
+  if (ownMeter && reducedPencePerYear) faults.push({ code: 'two-modules', weight: 'refusal', data: {} });
+  if (ownMeter && bands.some(({ pencePerKWh }) => pencePerKWh > 0 && pencePerKWh <= ownMeter.lessPencePerKWh))
+    faults.push({ code: 'own-meter-unusual', weight: 'question', data: { pence: ownMeter.lessPencePerKWh } });
   return faults;
 }

@@ -36,7 +36,7 @@ export type TariffFaultCode =
  * `price-unusual` { name, pence, low, high }; `vat-unusual` { rate }; `gas-with-times` { name }.
  * `holidays-without-region` { name }; those of a price series in `series-faults.ts` (`series-order`, `series-hole`,
  * `series-day-length`, `series-gap`, `series-part-year`); those of other charges in `charge-faults.ts` (`standing-twice`,
- * `blocks-order`, `blocks-with-series`, `export-unusual`).
+ * `blocks-order`, `blocks-with-series`, `export-unusual`, `two-modules`, `own-meter-unusual`).
  * `month` is 1 to 12, `day` a kind of day such as "mon" or "bank-holiday", `from` and `to` clock times, `count` how many stretches
  * of the twelve typical weeks are so; the first one is named.
  */

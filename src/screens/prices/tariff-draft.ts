@@ -46,6 +46,8 @@ export interface VersionDraft {
   readonly staysOnWinterTime?: TariffVersion['staysOnWinterTime'];
   readonly exportPencePerKWh?: number | undefined;
   readonly reducedPoundsPerYear?: number | undefined;
+  readonly ownMeterLessPence?: number | undefined;
+  readonly ownMeterPoundsPerYear?: number | undefined;
   readonly demandPencePerKW?: number | undefined;
   readonly agreedKW?: number | undefined;
   readonly series?: PriceSeries | undefined;
@@ -74,6 +76,7 @@ export type TariffPattern =
   | 'peak'
   | 'months'
   | 'network'
+  | 'own-meter'
   | 'series'
   | 'bands';
 
@@ -89,7 +92,7 @@ const WINTER_HALF = [1, 2, 3, 10, 11, 12];
 /** The bands that a pattern begins with, keeping the prices already typed. */
 export function bandsOf(pattern: TariffPattern, before: readonly BandDraft[] = []): readonly BandDraft[] {
   const price = (index: number) => before[index]?.pencePerKWh;
-  if (pattern === 'flat' || pattern === 'series') {
+  if (pattern === 'flat' || pattern === 'series' || pattern === 'own-meter') {
     const rest = before.find((band) => band.windows === null);
     return [{ name: 'all hours', pencePerKWh: rest?.pencePerKWh ?? price(0), windows: null }];
   }
@@ -142,7 +145,7 @@ export function bandsOf(pattern: TariffPattern, before: readonly BandDraft[] = [
 export function patternOf(version: VersionDraft): TariffPattern {
   if (version.pattern) return version.pattern;
   if (version.series) return 'series';
-  if (version.bands.length === 1) return 'flat';
+  if (version.bands.length === 1) return version.ownMeterLessPence === undefined ? 'flat' : 'own-meter';
   const timed = version.bands.filter((band) => band.windows !== null);
   if (version.bands.length !== 2 || timed.length !== 1) return 'bands';
   const windows = timed[0]!.windows!;
@@ -177,6 +180,9 @@ export function draftOf(tariff: Tariff): TariffDraft {
       staysOnWinterTime: version.staysOnWinterTime,
       exportPencePerKWh: version.exportPencePerKWh,
       reducedPoundsPerYear: version.reducedPencePerYear === undefined ? undefined : version.reducedPencePerYear / 100,
+      ownMeterLessPence: version.ownMeter?.lessPencePerKWh,
+      ownMeterPoundsPerYear:
+        version.ownMeter?.pencePerYear === undefined ? undefined : version.ownMeter.pencePerYear / 100,
       demandPencePerKW: version.demand?.pencePerKWPerMonth,
       agreedKW: version.demand?.agreedKW,
       series: version.series,
@@ -252,7 +258,9 @@ function finishBlocks({ name, blocks }: BandDraft, missing: string[]): Pick<Tari
 
 function finishExtras(version: VersionDraft, missing: string[]) {
   const { bankHolidays, staysOnWinterTime, exportPencePerKWh, demandPencePerKW, agreedKW, series } = version;
-  const { reducedPoundsPerYear } = version;
+  const { reducedPoundsPerYear, ownMeterLessPence, ownMeterPoundsPerYear } = version;
+  if (ownMeterLessPence === undefined && (ownMeterPoundsPerYear !== undefined || version.pattern === 'own-meter'))
+    missing.push(say('What is taken off each kWh of the heat pump is missing.'));
   if (agreedKW !== undefined && demandPencePerKW === undefined) missing.push(say('The price of a kW is missing.'));
   const demand: DemandCharge | undefined =
     demandPencePerKW === undefined
@@ -267,6 +275,16 @@ function finishExtras(version: VersionDraft, missing: string[]) {
     ...(reducedPoundsPerYear === undefined
       ? {}
       : { reducedPencePerYear: Math.round(reducedPoundsPerYear * 10_000) / 100 }),
+    ...(ownMeterLessPence === undefined
+      ? {}
+      : {
+          ownMeter: {
+            lessPencePerKWh: ownMeterLessPence,
+            ...(ownMeterPoundsPerYear === undefined
+              ? {}
+              : { pencePerYear: Math.round(ownMeterPoundsPerYear * 10_000) / 100 }),
+          },
+        }),
   };
 }
 

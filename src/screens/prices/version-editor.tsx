@@ -19,9 +19,12 @@ const PATTERNS: readonly { readonly value: TariffPattern; readonly label: string
   { value: 'peak', label: phrase('three prices with a peak') },
   { value: 'months', label: phrase('by month') },
   { value: 'network', label: phrase('network price by hours') },
+  { value: 'own-meter', label: phrase('own meter of the heat pump') },
   { value: 'series', label: phrase('each half-hour its own') },
   { value: 'bands', label: phrase('more prices') },
 ];
+/** What § 14a EnWG allows. */
+const OF_GERMANY: readonly TariffPattern[] = ['network', 'own-meter'];
 const PATTERN_NOTES: { readonly [pattern in TariffPattern]?: readonly string[] } = {
   car: [
     phrase(
@@ -31,9 +34,9 @@ const PATTERN_NOTES: { readonly [pattern in TariffPattern]?: readonly string[] }
   months: [phrase('Tick the months of the winter price as your tariff has them.')],
   network: [
     phrase('Hours and months stand in the price sheet of the network operator, module 3 of § 14a EnWG.'),
-    phrase('Module 1 pays a sum a year: take it off the standing charge.'),
-    phrase('Module 2 lowers the price of a heat pump’s own meter: type that as a tariff of one price.'),
+    phrase('Module 3 goes with module 1, whose sum by the year is typed below.'),
   ],
+  'own-meter': [phrase('The price of the home stands here; what the heat pump pays less for each kWh is typed below.')],
   series: [
     phrase('Open the file of half-hours with “Open a tariff file”; it fills this form.'),
     phrase('The price typed here is used on days that the file does not reach.'),
@@ -56,7 +59,7 @@ export function VersionEditor(props: {
   const { version, onChange } = props;
   const dateId = useId();
   const pattern = patternOf(version);
-  const hasNetworkHours = countryOf(household) === 'DE';
+  const isGerman = countryOf(household) === 'DE';
   const penceADay = say('{sign} a day', { sign: penceSign() });
   const poundsAMonth = say('{sign} a month', { sign: moneySign() });
   const setBand = (index: number, band: BandDraft) =>
@@ -116,7 +119,7 @@ export function VersionEditor(props: {
             label={say('By the clock')}
             value={pattern}
             choices={sayChoices(
-              PATTERNS.filter(({ value }) => value !== 'network' || hasNetworkHours || value === pattern),
+              PATTERNS.filter(({ value }) => !OF_GERMANY.includes(value) || isGerman || value === pattern),
             )}
             onChange={(next) => onChange({ ...version, pattern: next, bands: bandsOf(next, version.bands) })}
             note={(PATTERN_NOTES[pattern] ?? []).map((note) => say(note)).join(' ')}

@@ -27,6 +27,8 @@ export function VersionExtras(props: {
     version.staysOnWinterTime,
     version.exportPencePerKWh,
     version.reducedPoundsPerYear,
+    version.ownMeterLessPence,
+    version.pattern === 'own-meter' || undefined,
     version.demandPencePerKW,
     series,
   ];
@@ -60,15 +62,31 @@ export function VersionExtras(props: {
           note={say('Counted on this tariff where the home has panels, in place of what is typed there.')}
         />
         {country === 'DE' ? (
-          <NumberField
-            label={say('Taken off by the year')}
-            value={version.reducedPoundsPerYear}
-            limits={{ min: 0, max: 1000, unit: moneySign() }}
-            onChange={(reducedPoundsPerYear) => set({ reducedPoundsPerYear })}
-            note={say(
-              'By § 14a EnWG, module 1, for a heat pump that the grid may slow down. The grid’s price sheet says it.',
-            )}
-          />
+          <>
+            <NumberField
+              label={say('Taken off each kWh of the heat pump')}
+              value={version.ownMeterLessPence}
+              limits={{ min: 0, max: 200, unit: `${penceSign()}/kWh` }}
+              onChange={(ownMeterLessPence) => set({ ownMeterLessPence })}
+              note={say('By § 14a EnWG, module 2, on a meter of its own: 60 % of the network price.')}
+            />
+            <NumberField
+              label={say('That meter costs by the year')}
+              value={version.ownMeterPoundsPerYear}
+              limits={{ min: 0, max: 1000, unit: moneySign() }}
+              onChange={(ownMeterPoundsPerYear) => set({ ownMeterPoundsPerYear })}
+              note={say('No sun and no battery reach what is behind it. It goes with no sum by the year.')}
+            />
+            <NumberField
+              label={say('Taken off by the year')}
+              value={version.reducedPoundsPerYear}
+              limits={{ min: 0, max: 1000, unit: moneySign() }}
+              onChange={(reducedPoundsPerYear) => set({ reducedPoundsPerYear })}
+              note={say(
+                'By § 14a EnWG, module 1, for a heat pump that the grid may slow down. The grid’s price sheet says it.',
+              )}
+            />
+          </>
         ) : null}
         <NumberField
           label={say('Charge on power')}

@@ -105,6 +105,16 @@ export function tariffWorking(
       ...(version.exportPencePerKWh === undefined
         ? []
         : [line(inWords('Sent out'), version.exportPencePerKWh, 'p/kWh')]),
+      ...(version.ownMeter
+        ? [
+            line(
+              inWords('Taken off each kWh of the heat pump'),
+              inclVat(version, version.ownMeter.lessPencePerKWh),
+              'p/kWh',
+            ),
+            line(inWords('Its own meter, by the year'), inclVat(version, version.ownMeter.pencePerYear ?? 0), 'p'),
+          ]
+        : []),
       ...(version.reducedPencePerYear === undefined
         ? []
         : [line(inWords('Taken off by the year for a heat pump'), inclVat(version, version.reducedPencePerYear), 'p')]),

@@ -270,6 +270,8 @@ export const MODEL: Catalogue = {
   'The machine again': 'Noch einmal die Wärmepumpe',
   // A bill against the written estimate
   'Days of the year': 'Tage des Jahres',
+  'Own meter of the heat pump, less what the grid takes off by the year':
+    'Eigener Zähler der Wärmepumpe, abzüglich der Ermäßigung im Jahr',
   'Unit price': 'Arbeitspreis',
   'Another tariff from {day}': 'Anderer Tarif ab {day}',
   'Price on the tariff before': 'Preis im alten Tarif',

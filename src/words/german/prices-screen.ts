@@ -409,10 +409,19 @@ export const PRICES_SCREEN: Catalogue = {
     'Die Monate des Winterpreises ankreuzen, wie sie im Tarif stehen.',
   'Hours and months stand in the price sheet of the network operator, module 3 of § 14a EnWG.':
     'Stunden und Monate stehen im Preisblatt des Netzbetreibers, Modul 3 nach § 14a EnWG.',
-  'Module 1 pays a sum a year: take it off the standing charge.':
-    'Modul 1 bringt einen Betrag im Jahr: vom Grundpreis abziehen.',
-  'Module 2 lowers the price of a heat pump’s own meter: type that as a tariff of one price.':
-    'Modul 2 senkt den Preis eines eigenen Wärmepumpenzählers: als Tarif mit einem Preis eingeben.',
+  'Module 3 goes with module 1, whose sum by the year is typed below.':
+    'Modul 3 gibt es nur mit Modul 1; dessen Betrag im Jahr wird unten eingetragen.',
+  'own meter of the heat pump': 'eigener Zähler der Wärmepumpe',
+  'The price of the home stands here; what the heat pump pays less for each kWh is typed below.':
+    'Hier steht der Preis des Haushalts; was die Wärmepumpe je kWh weniger zahlt, wird unten eingetragen.',
+  'Taken off each kWh of the heat pump': 'Ermäßigung je kWh der Wärmepumpe',
+  'Its own meter, by the year': 'Eigener Zähler, im Jahr',
+  'By § 14a EnWG, module 2, on a meter of its own: 60 % of the network price.':
+    'Nach § 14a EnWG, Modul 2, mit eigenem Zähler: 60 % des Netzentgelts.',
+  'That meter costs by the year': 'Dieser Zähler kostet im Jahr',
+  'No sun and no battery reach what is behind it. It goes with no sum by the year.':
+    'Dach und Stromspeicher erreichen ihn nicht. Modul 2 und Modul 1 schließen sich aus.',
+  'What is taken off each kWh of the heat pump is missing.': 'Die Ermäßigung je kWh der Wärmepumpe fehlt.',
   'Open the file of half-hours with “Open a tariff file”; it fills this form.':
     'Die Datei der halben Stunden mit „Tarifdatei öffnen“ einlesen; sie füllt dieses Formular.',
   'The price typed here is used on days that the file does not reach.':

@@ -70,6 +70,10 @@ export const REFUSALS: Catalogue = {
     'Die Rechnung endet am {to}, bevor sie am {from} beginnt. Berichtigen Sie eines der Daten.',
   'The bill covers {days}. At most {most} can be checked at once, so take them in parts.':
     'Die Rechnung umfasst {days}. Höchstens {most} lassen sich auf einmal prüfen. Teilen Sie sie auf.',
+  '§ 14a EnWG gives a sum by the year or a lower price on a meter of its own, never both. Remove one of the two.':
+    '§ 14a EnWG sieht einen Betrag im Jahr oder einen niedrigeren Preis am eigenen Zähler vor, nie beides. Löschen Sie eines davon.',
+  '{price} are taken off each kWh of the heat pump, as much as a kWh costs. Check the two.':
+    '{price} Ermäßigung je kWh der Wärmepumpe sind so viel, wie eine kWh kostet. Prüfen Sie beide Werte.',
   'The tariff changed on {on}, after the bill ends on {to}. Correct the day, or remove it.':
     'Der Tarif wurde am {on} gewechselt, nachdem die Rechnung am {to} endet. Berichtigen Sie den Tag, oder löschen Sie ihn.',
   'The kWh of the bill would have cost less than nothing. Type what they cost before credits and payments.':

@@ -25,6 +25,7 @@ export const COST = sentences<ToldCost>()({
   'carbon-of-year': 'Carbon of a year',
   'carbon-by-carrier': 'energy bought × kg CO2e per kWh, each carrier by its own',
   'charge-on-power': 'Charge on power',
+  'terms-of-grid': 'Own meter of the heat pump, less what the grid takes off by the year',
   'whole-electricity': 'The whole home in a year, with the heat pump',
   'heating-and-rest-and-standing': 'heating + other electricity + standing charge',
   'heating-of-pump': 'Heating and hot water with the heat pump',

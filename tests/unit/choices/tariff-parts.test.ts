@@ -167,7 +167,7 @@ describe('without possible years', () => {
   });
 });
 
-test('what the grid takes off by the year for a heat pump is taken off its standing charge, with VAT, and off no other way', () => {
+test('what the grid takes off by the year for a heat pump is taken off its heating, with VAT, and off no other way', () => {
   // A price sheet of 2025 (ewwanfried.de): 131.88 € a year without VAT, 156.94 with it.
   const made = makeTariff('net', 25);
   const [version] = made.versions;
@@ -179,8 +179,47 @@ test('what the grid takes off by the year for a heat pump is taken off its stand
   });
   const [plain, reduced] = [net(), net(13_188)].map((tariff) => costOn(choose([tariff]), 'net'));
   expect(plain!.whole.value - reduced!.whole.value).toBeCloseTo(15_693.72, 2);
-  expect(plain!.standingPence - reduced!.standingPence).toBeCloseTo(15_693.72, 2);
+  expect(plain!.heatingPence - reduced!.heatingPence).toBeCloseTo(15_693.72, 2);
   const other = (cost: typeof plain, name: string) => cost!.others.find(({ id }) => id === name)!.pence!;
   expect(other(reduced, 'present')).toBeCloseTo(other(plain, 'present'), 6);
   expect(other(plain, 'air-source') - other(reduced, 'air-source')).toBeCloseTo(15_693.72, 2);
+});
+
+describe('a heat pump on a meter of its own', () => {
+  // A price sheet of 2025 (ewwanfried.de): 8.62 ct a kWh of network price without VAT, of which 60 % is taken off.
+  const less = 0.6 * 8.62;
+  const made = makeTariff('net', 25, {});
+  const [version] = made.versions;
+  const vat = { rate: 0.19, included: false };
+  const net: Tariff = { ...made, versions: [{ ...version!, vat }] };
+  const own: Tariff = {
+    ...made,
+    versions: [{ ...version!, vat, ownMeter: { lessPencePerKWh: less, pencePerYear: 1500 } }],
+  };
+  const on = (tariff: Tariff, change: HouseholdChange = {}) => costOn(choose([tariff], [], change), 'net');
+
+  test('pays less for each of its kWh and for its meter, and nobody else does', () => {
+    const [plain, lower] = [on(net), on(own)];
+    const kWh = plain.heatingPence / (25 * 1.19);
+    // The service is in it beside the kWh; it is the same on both.
+    expect(lower.restPence).toBe(plain.restPence);
+    const saved = plain.heatingPence - lower.heatingPence + 1500 * 1.19;
+    expect(saved / (less * 1.19)).toBeGreaterThan(0.6 * kWh);
+    const bought = plain.others.find(({ id }) => id === 'present')!.pence!;
+    expect(lower.others.find(({ id }) => id === 'present')!.pence!).toBeCloseTo(bought, 6);
+    const flat = makeTariff('net', 25 - less);
+    const asFlat = on({ ...flat, versions: [{ ...flat.versions[0]!, vat }] });
+    expect(lower.heatingPence).toBeCloseTo(asFlat.heatingPence + 1500 * 1.19, 6);
+  });
+
+  test('gets no sun and no battery', () => {
+    const panels = [{ kWp: 6, facing: 'S', pitchDegrees: 35, shading: 'little' } as const];
+    const sun: HouseholdChange = { roof: { panels } };
+    expect(on(own, sun).own!.ownUseKWh).toBeLessThan(on(net, sun).own!.ownUseKWh - 100);
+  });
+
+  test('with a sum by the year besides it is refused', () => {
+    const both = { ...own, versions: [{ ...own.versions[0]!, reducedPencePerYear: 13_188 }] };
+    expect(choose([both]).leftOut).toEqual([{ name: 'Tariff net', why: 'faulty' }]);
+  });
 });
