@@ -73,7 +73,7 @@ export async function readPaper(
     let best = before;
     for (let look = best ? 1 : 0; ; look++) {
       const stage = stageOf(context.onProgress, GATHERING + look * A_LOOK, GATHERING + (look + 1) * A_LOOK);
-      const found = await looks.next(stage);
+      const found = await looks.next(stage, best ? settledIn(readThese(best)) : []);
       if (!found) return withRepairs(best!, readThese(best!));
       const { pages, isSurer } = found;
       best = !best ? pages : isSurer ? provingMore(pages, best, readThese) : provingMore(best, pages, readThese);
@@ -102,6 +102,10 @@ export async function readPaper(
     return repairs.length === 0 ? result : { ...result, preview: { ...result.preview, paper: { ...paper, repairs } } };
   }
 }
+
+/** Where a sum proves a number and a word says what it is, another look finds nothing more. */
+const settledIn = ({ preview: { paper } }: IntakeResult): Box[] =>
+  (paper?.values ?? []).flatMap(({ state, meaning, boxes }) => (state === 'proved' && meaning === 'said' ? boxes : []));
 
 const GATHERING = 0.15;
 /** Share of the work that one look takes; there are at most three. */

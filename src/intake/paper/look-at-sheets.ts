@@ -1,9 +1,10 @@
 /** The pictures among the sheets of a bill recognised, look after look: each may find what another misses. */
 import type { Grey, Page, PageMode, Recognise, SeenWord, Word } from '../terms/paper-reading.ts';
 import { type Progress, stageOf } from '../terms/progress.ts';
+import type { Box } from './figures.ts';
 import type { Sheet } from './gather-sheets.ts';
 import { shrink, turnQuarters } from './grey.ts';
-import { pageOfWords } from './picture-words.ts';
+import { pageOfWords, pointsOf } from './picture-words.ts';
 import { encodePng } from './png.ts';
 
 type Language = 'eng' | 'deu';
@@ -16,8 +17,11 @@ const ENGLISH =
   /^(and|the|of|your|for|bill|charges?|meter|readings?|total|used?|account|from|to|days|vat|rate|units)[.,:]?$/i;
 
 export interface Looks {
-  /** All pages after one more look; undefined when there is none left to take. */
-  next(onProgress?: Progress): Promise<Look | undefined>;
+  /**
+   * All pages after one more look; undefined when there is none left to take.
+   * @param settled places that the looks before settled: what stands in them is not looked at again
+   */
+  next(onProgress?: Progress, settled?: readonly Box[]): Promise<Look | undefined>;
 }
 interface Look {
   readonly pages: readonly Page[];
@@ -35,7 +39,7 @@ export function lookAtSheets(sheets: readonly Sheet[], recognise: Recognise, zon
   let first = true;
   let isSurer = false;
   return {
-    async next(onProgress) {
+    async next(onProgress, settled = []) {
       const mode = left.shift();
       if (mode === undefined) return undefined;
       const pages: Page[] = [];
@@ -48,7 +52,8 @@ export function lookAtSheets(sheets: readonly Sheet[], recognise: Recognise, zon
           continue;
         }
         const tell = stageOf(onProgress, done / count, (done + 1) / count);
-        pages.push(await lookAt(i, flat, mode, tell));
+        const own = settled.filter(({ page }) => page === i);
+        pages.push(await lookAt(i, flat, mode, own, tell));
         done++;
       }
       const look = { pages, isSurer };
@@ -62,9 +67,20 @@ export function lookAtSheets(sheets: readonly Sheet[], recognise: Recognise, zon
     },
   };
 
-  async function lookAt(at: number, flat: Grey, mode: PageMode, tell: Progress): Promise<Page> {
+  async function lookAt(
+    at: number,
+    flat: Grey,
+    mode: PageMode,
+    settled: readonly Box[],
+    tell: Progress,
+  ): Promise<Page> {
     let upright = flat;
-    const sure = mode === 'sparse' ? sureLines(seenBefore[at] ?? []) : [];
+    const scale = pointsOf(flat);
+    const isSettled = ({ x, y, width, height }: SeenWord) => {
+      const [across, down] = [(x + width / 2) * scale, (y + height / 2) * scale];
+      return settled.some((box) => isWithin(across - box.x, box.width) && isWithin(down - box.y, box.height));
+    };
+    const sure = mode === 'sparse' ? sureLines(seenBefore[at] ?? [], isSettled) : [];
     let seen = await recognise(whitened(flat, sure), { mode, language }, tell);
     if (first && surenessOf(seen) < UPRIGHT && countOf([seen], ENGLISH) + countOf([seen], GERMAN) < COMMON_WORDS) {
       const turned = turnQuarters(flat, 2);
@@ -85,11 +101,18 @@ export function lookAtSheets(sheets: readonly Sheet[], recognise: Recognise, zon
 
 /** A word that is read as surely as that, of 100, is not looked at again. */
 const SURE = 85;
-/** Lines of nothing but sure words without a number: a second look costs time and cannot better them. */
-const sureLines = (words: readonly SeenWord[]): readonly SeenWord[] =>
+/** Lines of sure words without a number, or about settled numbers: a second look costs time and cannot better them. */
+const sureLines = (words: readonly SeenWord[], isSettled: (word: SeenWord) => boolean): readonly SeenWord[] =>
   [...Map.groupBy(words, ({ line }) => line).values()]
-    .filter((own) => own.every(({ text, sure }) => sure >= SURE && !/[\d£€%]/.test(text)))
+    .filter((own) => {
+      const numbers = own.filter(({ text }) => /[\d£€%]/.test(text));
+      const open = numbers.filter((word) => !isSettled(word));
+      if (open.length < numbers.length) return open.every(({ sure }) => sure >= SURE);
+      return open.length === 0 && own.every(({ sure }) => sure >= SURE);
+    })
     .flat();
+
+const isWithin = (from: number, length: number): boolean => from > 0 && from < length;
 
 /** The picture without some of its words. */
 function whitened(picture: Grey, words: readonly SeenWord[]): Grey {

@@ -6,7 +6,10 @@ declare module 'pdfjs-dist/legacy/image_decoders/pdf.image_decoders.mjs' {
   export function setVerbosityLevel(level: number): void;
   export class JpegImage {
     constructor(options: object);
-    readonly numComponents: number;
+    numComponents: number;
+    readonly components: unknown[];
+    /** Whether its colours are brightness and two differences from it. */
+    readonly _isColorConversionNeeded: boolean;
     parse(bytes: Uint8Array): void;
     getData(how: { width: number; height: number; forceRGB: boolean }): Uint8Array;
   }

@@ -13,8 +13,12 @@ const isBelow = (text: string): boolean => /[gjpqyQ,;()|/§ß]/.test(text);
 const isDirt = ({ text, sure }: SeenWord): boolean =>
   /^[^\p{L}\p{N}£€$%×=+@–−-]+$/u.test(text) || (sure < 15 && !/\d|kWh|Tag|day/i.test(text));
 
-export function pageOfWords({ width, height }: Grey, seen: readonly SeenWord[]): Page {
-  const scale = LONG_SIDE / Math.max(width, height);
+/** Points of the page for one of the picture. */
+export const pointsOf = ({ width, height }: Grey): number => LONG_SIDE / Math.max(width, height);
+
+export function pageOfWords(picture: Grey, seen: readonly SeenWord[]): Page {
+  const { width, height } = picture;
+  const scale = pointsOf(picture);
   const lines = Map.groupBy(
     seen.filter((word) => !isDirt(word)),
     ({ line }) => line,

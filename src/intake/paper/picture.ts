@@ -109,6 +109,11 @@ async function decodeJpeg(bytes: Uint8Array, { width, height }: Size): Promise<G
   image.parse(bytes);
   const by = width * height > MANY_POINTS ? 2 : 1;
   const [w, h] = [Math.floor(width / by), Math.floor(height / by)];
+  if (image.numComponents === 3 && image._isColorConversionNeeded) {
+    // The first of the three is the brightness itself (ITU-T T.871); its colours are never laid out.
+    image.components.length = 1;
+    image.numComponents = 1;
+  }
   const isGrey = image.numComponents === 1;
   const data = image.getData({ width: w, height: h, forceRGB: !isGrey }) as Uint8Array;
   if (isGrey) return { width: w, height: h, points: data };
