@@ -122,9 +122,9 @@ const NO_NUMBERS: readonly RegExp[] = [
   /\p{L}[\p{L}\d]*-?\d[\p{L}\d-]*/gu,
 ];
 const UNITS =
-  /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|¢|£|€|\$|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>kWh|therms?|ccf|units?|einheit|days?|tag|jour|dag|giorno|día|months?|monat|mois|maand|mes[ei]?|years?|jahr|jaar|an|a\b)|(?<energy>kWh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<days>days?|tagen?|tage|nights?|jours?|dagen|giorni|días)|(?<months>months?|monat(?:en?)?|mois|maanden?|mes[ei]s?|mesi)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
+  /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|c|¢|£|€|\$|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>kWh|therms?|ccf|units?|einheit|days?|tag|jour|dag|giorno|día|months?|monat|mois|maand|mes[ei]?|years?|jahr|jaar|an|a\b)|(?<energy>kWh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<days>days?|tagen?|tage|nights?|jours?|dagen|giorni|días)|(?<months>months?|monat(?:en?)?|mois|maanden?|mes[ei]s?|mesi)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
 const NUMBER =
-  /(?<![\p{L}\d.,/])(?<open>[-−–+] ?|\()?(?<money>£|€|\$|EUR |GBP )? ?(?<minus>[-−–])?(?<body>\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€$]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+|(?<=\p{Ll} \d{1,3})(?:[ \u00a0\u202f]\d{3})+(?= ?kWh))?)(?![\d])/gu;
+  /(?<![\p{L}\d.,/])(?<open>[-−–+] ?|\()?(?<money>£|€|\$|EUR |GBP )? ?(?<minus>[-−–])?(?<body>\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€$]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+|(?<=[\p{Ll}:] \d{1,3})(?:[ \u00a0\u202f]\d{3})+(?= ?kWh))?)(?![\d])/gu;
 
 /** Reads the rows under one decimal sign. */
 export function readRows(rows: readonly Row[], decimal: Decimal): RowFacts[] {
@@ -178,7 +178,9 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
     const value = readAwkwardNumber(body, decimal);
     if (Number.isNaN(value) || value > 1e8) continue;
     const end = match.index + match[0].length;
-    const unit = UNITS.exec(left.slice(end));
+    const behindIt = UNITS.exec(left.slice(end));
+    // What stands behind money in the next cell is no unit of it.
+    const unit = money && !behindIt?.groups?.per ? null : behindIt;
     const unitEnd = end + (unit?.[0].length ?? 0);
     const behind = /^\s?(?:CR\b|[-−](?=\s|$))/.exec(left.slice(unitEnd));
     const from = match.index + (match[0].length - match[0].trimStart().length);
@@ -363,7 +365,7 @@ function kindOfHeading(heading: string, { decimals }: Figure): Partial<Kind> {
   const text = heading.toLowerCase();
   if (/kwh ?\/ ?m|mj/.test(text)) return { kind: 'heat' };
   const price =
-    /(?<![\p{L}])(p|pence|ct|cents?|£|€|\$|eur|gbp) ?(?:\/|per|je|pro|a) ?(kwh|therms?|units?|days?|tag|jour|dag|month|monat|mois|maand|year|jahr|jaar)/u.exec(
+    /(?<![\p{L}])(p|pence|ct|cents?|c|£|€|\$|eur|gbp) ?(?:\/|per|je|pro|a) ?(kwh|therms?|units?|days?|tag|jour|dag|month|monat|mois|maand|year|jahr|jaar)/u.exec(
       text,
     );
   if (price) return { kind: 'price', hundredths: /^(p|c)/.test(price[1]!) ? 1 : 100, per: perOf(price[2]!) };

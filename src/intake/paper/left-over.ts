@@ -1,8 +1,8 @@
 /** What stands on a paper and became part of no value, so that nothing of it is left out without a word. */
 import type { PaperValue } from '../terms/paper-reading.ts';
-import type { Figure } from './figures.ts';
+import type { Figure, RowFacts } from './figures.ts';
 import { isCompared } from './groups.ts';
-import { fuelsIn, isLeftOut, nameOf } from './lines.ts';
+import { fuelsIn, isLeftOut, nameOf, type PaperFuel } from './lines.ts';
 import { isMoney, penceOf } from './relations.ts';
 import { sumQuantity, type Understanding } from './understand.ts';
 import { BALANCE, CANCELLED, DUE, EXPORT, FORESEEN, HEAT, NEXT_PAYMENT, OFFER, PAYMENT, TOTAL } from './vocabulary.ts';
@@ -50,9 +50,40 @@ export function findLeftOver(understood: Understanding, values: readonly PaperVa
     known.has(strays.reduce((sum, { value }) => sum + value, 0));
   const readings = isKnown ? [] : strays;
   const open = [
-    ...new Set([...readings, ...ofOtherFuel, ...amongCharges, ...totals.filter((one) => !isElsewhere(one))]),
+    ...new Set([
+      ...readings,
+      ...ofOtherFuel,
+      ...underOtherFuel(rows, free, fuels),
+      ...amongCharges,
+      ...totals.filter((one) => !isElsewhere(one)),
+    ]),
   ];
   return { open, money: money.filter((one) => !open.includes(one)) };
+}
+
+/** Rows of a fuel's part of the page, and its width in points. */
+const PART_ROWS = 20;
+const PART_WIDTH = 280;
+/** Use and money that nothing took, below a heading that is the name of another fuel. */
+function underOtherFuel(rows: readonly RowFacts[], free: readonly Figure[], fuels: ReadonlySet<PaperFuel | undefined>) {
+  const heads = rows.flatMap(({ row }, at) =>
+    row.words.flatMap((word) => {
+      const [fuel] = fuelsIn(word.text);
+      const isAlone = row.words.every((one) => one === word || Math.abs(one.x - word.x) > word.width + row.height);
+      return fuel && !isLeftOut(fuel) && !fuels.has(fuel) && !fuels.has(undefined) && isAlone
+        ? [{ at, word, row }]
+        : [];
+    }),
+  );
+  const under = free.filter(({ row, box }) =>
+    heads.some(
+      ({ at, word, row: { page } }) =>
+        row > at && row - at < PART_ROWS && box.page === page && box.x > word.x - 4 && box.x < word.x + PART_WIDTH,
+    ),
+  );
+  return under.some(({ kind }) => kind === 'energy')
+    ? under.filter((one) => one.kind === 'energy' || isMoney(one))
+    : [];
 }
 
 const SETTLED: readonly RegExp[] = [BALANCE, DUE, NEXT_PAYMENT, PAYMENT];

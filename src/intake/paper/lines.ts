@@ -62,7 +62,8 @@ export function pairDates(rows: readonly RowFacts[]): DatePair[] {
     const below = next && next.row.page === row.page && next.row.y - row.y < row.height * 2.6 ? next.dates : [];
     const isPair =
       dates.length === 1 && below.length === 1 && (!isList(rows, dates[0]!) || leadsOn(rows[at]!, dates[0]!));
-    const alone = isPair ? [...dates, ...below] : dates;
+    const far = dates.length === 1 && !isPair ? underWord(rows, at, dates[0]!) : [];
+    const alone = isPair ? [...dates, ...below] : [...dates, ...far];
     for (let i = 1; i < alone.length; i++) {
       const [from, to] = [alone[i - 1]!, alone[i]!];
       if (isYearless(to.day)) continue;
@@ -74,10 +75,24 @@ export function pairDates(rows: readonly RowFacts[]): DatePair[] {
   return pairs;
 }
 
+/** In a side panel the second date stands under the first, with only a "to" between them. */
+function underWord(rows: readonly RowFacts[], at: number, { box }: DateMark): readonly DateMark[] {
+  const below = rows
+    .slice(at + 1, at + PANEL_ROWS)
+    .filter(({ row }) => row.page === box.page && row.y - box.y < box.height * PANEL_LINES)
+    .map((one) => ({ ...one, own: one.row.words.filter(({ x }) => Math.abs(x - box.x) < box.height) }))
+    .filter(({ own }) => own.length > 0);
+  const [word, next] = below;
+  const date = next?.dates.find(({ box: { x } }) => Math.abs(x - box.x) < box.height);
+  return date && LEADS_ON.test(word!.own[0]!.text) ? [date] : [];
+}
+const [PANEL_ROWS, PANEL_LINES] = [8, 5];
+const LEADS_ON = /^(?:[-–−]|to|bis|until|au|t\/m|tot|al?|until)$/i;
+
 /** A date with a dash or a "to" behind it waits for another. */
 function leadsOn({ row }: RowFacts, { box }: DateMark): boolean {
   const next = row.words.find(({ x }) => x >= box.x + box.width - 1);
-  return next !== undefined && /^(?:[-–−]|to|bis|until|au|t\/m)$/i.test(next.text);
+  return next !== undefined && LEADS_ON.test(next.text);
 }
 
 const LIST = 3;
@@ -410,10 +425,13 @@ export function extrasBetween(
     const sums = figures.filter((one) => isMoney(one) && !taken.has(one) && one.kind !== 'price');
     // A price with more places is no sum.
     const free = sums.length > 1 ? sums.filter(({ decimals }) => decimals === 2) : sums;
-    if (free.length !== 1) return [];
-    const [figure] = free;
+    // Beside each other stand those of two fuels.
+    const own = free.length > 1 && fuel ? free.filter((one) => fuelFinder(rows)(one) === fuel) : free;
+    if (own.length !== 1) return [];
+    const [figure] = own;
+    const name = own === free ? words : figure!.before.split('\t').at(-1)!;
     const off = figure!.negative || TAKEN_OFF.test(words);
-    return [{ figure: figure!, pence: off ? -penceOf(figure!) : penceOf(figure!), name: nameOf(words) }];
+    return [{ figure: figure!, pence: off ? -penceOf(figure!) : penceOf(figure!), name: nameOf(name) }];
   });
 }
 

@@ -85,27 +85,49 @@ export function findProducts(rows: readonly RowFacts[]): Product[] {
   return settle(found, ({ amount, price }) => [[amount], [price]]);
 }
 
-/** A price and an amount in one row whose quantity stands elsewhere: among the uses that are proved, and the days. */
+/**
+ * Two of a charge's three numbers in one row and the third elsewhere: its use among those that are proved, and the days;
+ * its price in a list of prices, of which one may serve several charges.
+ */
 export function findFarProducts(
   rows: readonly RowFacts[],
   found: readonly Product[],
   uses: readonly Figure[],
 ): Product[] {
   const taken = new Set(found.flatMap(({ price, amount }) => [price, amount]));
-  const more = rows.flatMap(({ figures }) => {
-    const free = figures.filter((one) => !taken.has(one));
-    const prices = free.filter(({ kind }) => kind === 'price');
+  const freeIn = ({ figures }: RowFacts) => figures.filter((one) => !taken.has(one));
+  const isPrice = ({ kind }: Figure) => kind === 'price';
+  const listed = rows.flatMap((row) => (row.figures.some(isMoney) ? [] : freeIn(row).filter(isPrice)));
+  const isFitting = (quantity: Figure, price: Figure) => {
+    const byDay = price.per === 'day' || price.per === 'year';
+    return quantity.kind === 'days' ? byDay || !price.per : !byDay;
+  };
+  const more = rows.flatMap((row) => {
+    const free = freeIn(row);
+    const prices = free.filter(isPrice);
+    const quantities = free.filter(({ kind }) => kind === 'energy' || kind === 'days');
     return free
-      .filter((one) => isMoney(one) && one.value > 0)
-      .flatMap((amount) =>
-        prices.flatMap((price) => {
-          const byDay = price.per === 'day' || price.per === 'year';
-          const fitting = uses.filter(({ kind }) => (kind === 'days' ? byDay || !price.per : !byDay));
-          return productsOf(amount, fitting, [price], FAR);
-        }),
-      );
+      .filter((one) => isMoney(one) && !isPrice(one) && one.value > 0)
+      .flatMap((amount) => [
+        ...prices.flatMap((price) =>
+          productsOf(
+            amount,
+            uses.filter((one) => isFitting(one, price)),
+            [price],
+            FAR,
+          ),
+        ),
+        ...(prices.length > 0 || quantities.length !== 1
+          ? []
+          : productsOf(
+              amount,
+              quantities,
+              listed.filter((one) => isFitting(quantities[0]!, one)),
+              FAR,
+            )),
+      ]);
   });
-  return settle(more, ({ amount, price }) => [[amount], [price]]);
+  return settle(more, ({ amount, price }) => [[amount], ...(listed.includes(price) ? [] : [[price] as const])]);
 }
 
 const near = (rows: readonly RowFacts[], at: number): Figure[] =>

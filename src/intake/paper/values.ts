@@ -157,7 +157,9 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
       add(of('vat-rate'), rate);
       add(of('vat'), tax);
     }
-    if (totals.total) add(of('total'), totals.total);
+    // What follows from a credit that nothing names may be what is due instead.
+    const isNamed = totals.after.every(({ figure }) => isNamedExtra(rows[figure.row]!));
+    if (totals.total) add(of('total'), totals.total, isNamed ? 'said' : 'guessed');
   }
 }
 

@@ -15,11 +15,11 @@ export const HEAT = words(
   'heat networks?|district heat(?:ing)?|communal heat(?:ing)?|heat (?:meter|used|supply|charges?)|(?:fern|nah)wärme\\w*|wärme(?:zähler|lieferung|abrechnung|menge|preis|verbrauch)\\w*|arbeitspreis wärme|chauffage urbain|réseau de chaleur|stadsverwarming|warmtelevering|teleriscaldamento',
 );
 export const WATER = words(
-  'water|sewage|sewerage|wastewater|trinkwasser\\w*|wasser\\w*|abwasser\\w*|schmutzwasser\\w*|niederschlagswasser\\w*',
+  'water|sewage|sewerage|wastewater|trinkwasser\\w*|wasser\\w*|abwasser\\w*|schmutzwasser\\w*|niederschlagswasser\\w*|agua|acqua|acquedotto|drinkwater|eau (?:potable|froide)',
 );
 
 export const STANDING = words(
-  'standing charges?|daily charges?|service charges?|fixed charges?|supply charges?|daily supply|grundpreis\\w*|grundgebühr\\w*|verrechnungspreis|messpreis|leistungspreis|bereitstellung\\w*|standing|abonnement|vastrecht|vaste (?:leverings)?kosten|quota fissa|término fijo|potencia contratada',
+  'standing charges?|daily charges?|service charges?|fixed charges?|supply charges?|daily supply|grundpreis\\w*|grundgebühr\\w*|verrechnungspreis|messpreis|leistungspreis|bereitstellung\\w*|standing|abonnement|vastrecht|vaste (?:leverings)?kosten|quota fissa|término fijo|potencia contratada|cuota fija|costo fisso',
 );
 export const LEVY = words(
   'levy|levies|stromsteuer|energiesteuer|erdgassteuer|\\w*abgaben?|contribution\\w*|\\w*umlage|co.{0,2}[- ]?(?:preis|kosten|abgabe|steuer|zertifikat)\\w*|co[2₂][- ]?\\w*|carbon (?:tax|price)|climate change levy|behg\\w*|netzentgelt\\w*|netznutzung\\w*|energiebelasting|accisa?e?|cspe|cta|impuesto (?:sobre la )?electricidad|oneri',
@@ -32,19 +32,19 @@ export const INCLUDES_VAT = words(
   'dont (?:la )?tva|incl(?:\\.|usief) btw|(?:incl(?:uding|udes|usive of|\\.)?|of which|includes?) (?:the )?(?:\\d+ ?% ?)?(?:vat|value added tax|tax)|vat included|darin enthalten\\w*|enthaltene\\w*|(?:inkl\\.?|inklusive|einschließlich|einschl\\.) (?:\\d+ ?% ?)?(?:gesetzl\\w*\\.? )?(?:mwst|ust|umsatzsteuer|mehrwertsteuer)\\.?',
 );
 export const PAYMENT = words(
-  '(?<!(?:late|prompt|early|on-time) )payments?(?! (?:fee|discount))|paid|you have paid|direct debits?(?! discount)|received|thank you|abschl[aä]g\\w*|abschlagszahlung\\w*|vorauszahlung\\w*|zahlung\\w*|gezahlt\\w*|geleistete\\w*|bezahlt\\w*|acomptes?|mensualités?|déjà (?:payé|réglé)\\w*|versements?|reeds betaald|voorschot\\w*',
+  '(?<!(?:late|prompt|early|on-time) )payments?(?! (?:fee|discount))|paid|you have paid|direct debits?(?! discount)|received|thank you|abschl[aä]g\\w*|abschlagszahlung\\w*|vorauszahlung\\w*|zahlung\\w*|gezahlt\\w*|geleistete\\w*|bezahlt\\w*|acomptes?|mensualités?|déjà (?:payé|réglé)\\w*|versements?|reeds betaald|voorschot\\w*|pagos? a cuenta|pagos? anterior(?:es)?|pagado|acconti|acconto|già (?:pagat|versat)\\w*|betaalde?',
 );
 export const BALANCE = words(
   'balance|brought forward|carried (?:over|forward)|previous bill|last bill|opening balance|account (?:in credit|credit)|overdue|vortrag|übertrag|saldo|vorjahr|offener betrag|in credit|(?:your )?debt',
 );
 export const DUE = words(
-  'amount due|to pay|total due|please pay|now due|balance due|due now|you owe|nachzahlung|guthaben|restbetrag|zu zahlen\\w*|erstattung|zahlbetrag|new balance|your new balance|forderung|à payer|te betalen|te ontvangen',
+  'amount due|to pay|total due|please pay|now due|balance due|due now|you owe|nachzahlung|guthaben|restbetrag|zu zahlen\\w*|erstattung|zahlbetrag|new balance|your new balance|forderung|à payer|te betalen|te ontvangen|(?:importe|total) a pagar|da pagare|reste à payer',
 );
 export const NEXT_PAYMENT = words(
   'new (?:monthly )?payments?|next payments?|new direct debit|monthly payment from|from now on|will be|künftig\\w*|neuer abschlag|neue abschläge|neuer monatlicher abschlag|zukünftig\\w*|nächste\\w*',
 );
 export const TAKEN_OFF = words(
-  'discount|rebate|allowance|reduction|credit|refund|goodwill|\\w*bonus|\\w*rabatt|\\w*gutschrift|nachlass|ermäßigung|off your|remise|réduction|ristourne|korting|vermindering',
+  'discount|rebate|allowance|reduction|credit|refund|goodwill|\\w*bonus|\\w*rabatt|\\w*gutschrift|nachlass|ermäßigung|off your|remise|réduction|ristourne|korting|vermindering|descuento|bonificación|sconto|rabat',
 );
 export const ADDED = words(
   '(?:\\w+ly|availability|capacity|network|metering|policy|customer|basic) charge|fee|late charge|other charges?|adjustment|surcharge|mahn\\w*|gebühr|zuschlag|correction of|rounding|rundung\\w*',
@@ -63,7 +63,7 @@ export const GIVEN_BACK = words(
 );
 /** What leaves the home. */
 export const EXPORT = words(
-  'export\\w*|feed[- ]in|sent out|(?:you )?sold(?: to us)?|generation|einspeis\\w*|rückspeis\\w*|teruglever\\w*|teruggeleverd\\w*|injection|surplus',
+  'export\\w*|feed[- ]in|sent out|(?:you )?sold(?: to us)?|generation|einspeis\\w*|rückspeis\\w*|teruglever\\w*|teruggeleverd\\w*|injection|surplus|excedentes?|energia immessa',
 );
 /** A paper that is no bill, and one that stands no longer. */
 export const OFFER = words(
@@ -93,13 +93,13 @@ export const PERIOD = words(
   'period|statement|bill(?:ing)? (?:for|from|period)?|supply|from|between|charges from|zeitraum|abrechnungszeitraum|lieferzeitraum|abrechnungsperiode|verbrauchszeitraum|vom|von|rechnung|période|periode|periodo|du|van|dal',
 );
 export const READING = words(
-  'readings?|meter|register|index|opening|closing|earlier|later|latest|previous|present|zählerstand\\w*|zählerstände|stand|ablesung\\w*|ablesewert|anfangsstand|endstand|relevé|meterstand\\w*|beginstand|eindstand|letture?|lecturas?',
+  'readings?|meter|register|index|opening|closing|earlier|later|latest|previous|present|zählerstand\\w*|zählerstände|stand|ablesung\\w*|ablesewert|anfangsstand|endstand|relevé|meterstand\\w*|beginstand|eindstand|letture?|lecturas?|lectura',
 );
 export const ESTIMATED = words(
-  'estimated?|est\\.?|geschätzt\\w*|rechnerisch\\w*|hochrechnung|hochgerechnet|maschinell|estimée?s?|geschat\\w*',
+  'estimated?|est\\.?|geschätzt\\w*|rechnerisch\\w*|hochrechnung|hochgerechnet|maschinell|estimée?s?|geschat\\w*|estimad[ao]s?|stimat[aeio]',
 );
 export const ACTUAL = words(
-  'actual|read by us|our reading|smart|remote|abgelesen|ablesung(?: durch uns)?|fernablesung|netzbetreiber',
+  'actual|read by us|our reading|smart|remote|abgelesen|ablesung(?: durch uns)?|fernablesung|netzbetreiber|real(?:es)?|rilevat[aeio]|gemeten',
 );
 export const BY_CUSTOMER = words(
   'customer|your own|you read|by you|selbstablesung|selbst abgelesen|kundenablesung|kunde',
