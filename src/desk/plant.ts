@@ -55,6 +55,8 @@ export const PlantVisit = z.object({
     }),
   ),
   cautions: z.array(z.string()),
+  /** Refrigerants that these readings fit as well (`by` "pressures") or better (`by` "hot-gas") than the one chosen. */
+  alike: z.object({ others: z.array(z.string()), by: z.enum(['pressures', 'hot-gas']) }).nullable(),
 });
 export type PlantVisit = z.infer<typeof PlantVisit>;
 
@@ -133,5 +135,6 @@ export function plantOf(visits: readonly JudgedVisit[]): PlantVisit[] {
       unread: [...cause.unread],
     })),
     cautions: [...check.cautions],
+    alike: check.alike && { others: [...check.alike.others], by: check.alike.by },
   }));
 }

@@ -93,6 +93,7 @@ import { remarkSentence } from '../words/remarks.ts';
 import { say } from '../words/say.ts';
 import { sayTold } from '../words/say-told.ts';
 import {
+  alikeSentence,
   brineFallText,
   gapSentence,
   plantCauseText,
@@ -350,6 +351,7 @@ const plantLines = (plant: Reckoned['plant']): string[] => [
     `${longDate(visit.date)}: ${siteSummary(check)}`,
     ...check.remarks.map((remark) => `  ${siteRemarkSentence(remark)}`),
     ...worthSaying(check).map((value) => `  ${standingSentence(value)}`),
+    ...(check.alike ? [`  ${alikeSentence(check)}`] : []),
     ...check.causes.slice(0, MOST_CAUSES).map((cause) => `  ${plantCauseText(cause)}`),
     ...check.gaps.map((gap) => `  ${gapSentence(gap)}`),
   ]),

@@ -264,6 +264,12 @@ export function listed(items: readonly string[]): string {
     : say('{items} and {last}', gaps);
 }
 
+/** "A, B or C". */
+export const listedOr = (items: readonly string[]): string =>
+  items.length < 2
+    ? (items[0] ?? '')
+    : say('{items} or {last}', { items: items.slice(0, -1).join(', '), last: items.at(-1)! });
+
 /** "1 day", "123 days". */
 export function counted(count: number, one: string, many = `${one}s`): string {
   return `${grouped(count)} ${say(count === 1 ? one : many)}`;

@@ -18,7 +18,7 @@ import type { Caution } from '../model/site-readings/cautions.ts';
 import type { SiteCheck } from '../model/site-readings/check-site.ts';
 import type { CauseId, Level, LikelyCause, NamedCause } from '../model/site-readings/likely-causes.ts';
 import type { Trade } from '../model/site-readings/signs.ts';
-import { capitalised, grouped, listed, longDate } from './numbers.ts';
+import { capitalised, grouped, listed, listedOr, longDate } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { sayTold } from './say-told.ts';
 
@@ -307,6 +307,21 @@ const LEVEL_NAMES: Readonly<Record<Level, string>> = {
 };
 export const levelName = (level: Level): string => (level === 'cause' ? '' : say(LEVEL_NAMES[level]));
 
+/** That another refrigerant may be in the machine; empty where nothing speaks for that. */
+export function alikeSentence({ alike }: Pick<SiteCheck, 'alike'>): string {
+  if (alike === null) return '';
+  const names = { names: listedOr(alike.others) };
+  return alike.by === 'hot-gas'
+    ? say('The hot gas fits {names} better, and the pressures fit as well. Read the name on the plate.', names)
+    : say('The pressures fit {names} too; only the name on the plate or the hot gas can tell.', names);
+}
+
+/** What to look at first: where a slip may be all, that, since it is the least work. */
+export function firstChecks({ cause, orElse }: LikelyCause): string {
+  const slip = cause !== 'misread' && orElse.some((one) => one.cause === 'misread');
+  return [...(slip ? [firstCheckSentence('misread')] : []), firstCheckSentence(cause)].join(' ');
+}
+
 /** The other causes of one question: "Or: …". */
 export const orElseSentences = ({ orElse }: LikelyCause): string[] =>
   orElse.map((one) => say('Or: {cause}', { cause: causeSentence(one) }));
@@ -318,7 +333,7 @@ export function settlingSentence({ cause, orElse, settling }: LikelyCause): stri
   if (settling === null && [cause, ...orElse.map((one) => one.cause)].includes('misread')) return '';
   if (settling === null) return say('Nothing more to be read would tell these apart; it takes a look inside.');
   const { by, above, inside, below } = settling;
-  const causes = (list: readonly NamedCause[]) => ({ causes: listed(list.map(causeName)) });
+  const causes = (list: readonly NamedCause[]) => ({ causes: listedOr(list.map(causeName)) });
   return [
     readNext(by),
     ...(above.length > 0 ? [say('Above the usual: {causes}.', causes(above))] : []),
@@ -344,7 +359,7 @@ export const plantCauseText = (cause: LikelyCause): string =>
     causeSentence(cause),
     ...orElseSentences(cause),
     settlingSentence(cause),
-    firstCheckSentence(cause.cause),
+    firstChecks(cause),
     tradeSentence(cause.trade),
   ]
     .filter(Boolean)

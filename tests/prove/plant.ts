@@ -35,6 +35,9 @@ function firstQuestion({ causes }: SiteCheck): NamedCause[] {
   return first ? [first, ...first.orElse] : [];
 }
 
+/** The pressures fit several refrigerants, and the hot gas another than the one chosen. */
+const asksForThePlate = ({ alike }: SiteCheck): boolean => alike?.by === 'hot-gas';
+
 function judgeFault(check: SiteCheck, fault: string): Outcome {
   if (DANGERS.includes(fault)) return check.causes[0]?.cause === fault ? 'right' : 'silent';
   const named = firstQuestion(check).map(({ cause }) => cause as string);
@@ -81,7 +84,8 @@ function judgeSlip(check: SiteCheck, slip: Slip, made: PlantCase): Outcome {
   );
   const named: NamedCause[] = check.remarks.length > 0 ? likely : firstQuestion(check);
   // A refusal that names no slip still refuses: nothing wrong is said.
-  if (named.length === 0) return check.remarks.length > 0 ? 'asked' : 'silent';
+  const isAsked = check.remarks.length > 0 || (slip === 'refrigerant' && asksForThePlate(check));
+  if (named.length === 0) return isAsked ? 'asked' : 'silent';
   const at = named.findIndex((one) => isSlip(one, slip, made));
   if (at < 0) return 'wrong';
   return new Set(named.map(({ meant }) => JSON.stringify(meant))).size === 1 ? 'right' : 'asked';
@@ -133,8 +137,9 @@ export function provePlant(count = 1000): ProofTable {
   );
   const sound = row('nothing wrong', (seed) => {
     const { readings } = drawPlantCase(seed, null, null);
-    const { causes, remarks } = checkSite(readings, siteTables);
-    const outcome = causes.length + remarks.length === 0 ? 'right' : 'wrong';
+    const check = checkSite(readings, siteTables);
+    if (check.causes.length + check.remarks.length > 0) return ['wrong', 'wrong'];
+    const outcome = asksForThePlate(check) ? 'asked' : 'right';
     return [outcome, outcome];
   });
   const rows = [sound, ...faults, ...slips];

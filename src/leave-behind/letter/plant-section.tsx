@@ -7,6 +7,7 @@ import { siteTables } from '../../reference/site-tables.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import {
+  alikeSentence,
   brineFallText,
   cautionSentence,
   plantCauseText,
@@ -54,7 +55,7 @@ export function PlantSection({ parts }: { readonly parts: LetterParts }) {
       <h3>{say('At the plant on {date}', { date: longDate(visit.date) })}</h3>
       <p>
         {siteSummary(site)} {worthSaying(site).map(standingSentence).join(' ')}{' '}
-        {site.remarks.map(siteRemarkSentence).join(' ')} {visit.note}{' '}
+        {site.remarks.map(siteRemarkSentence).join(' ')} {alikeSentence(site)} {visit.note}{' '}
         {course.fall ? brineFallText(course.fall, siteTables.bands.fixed['brine-in']) : null}
       </p>
       {site.causes.length > 0 ? (

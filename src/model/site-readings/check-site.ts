@@ -22,7 +22,7 @@ import {
 import { type Caution, cautionsFor } from './cautions.ts';
 import { expectedCop, type OwnMachine } from './expected-cop.ts';
 import { type LikelyCause, likelyCauses } from './likely-causes.ts';
-import { likelyMeant, outsideOf, waysMeant } from './misreadings.ts';
+import { type Alike, alikeRefrigerants, likelyMeant, outsideOf, waysMeant } from './misreadings.ts';
 import { type CircuitTables, readCircuit } from './refrigerant-side.ts';
 import { siteValue } from './site-value.ts';
 import { colderBrine } from './to-judge.ts';
@@ -37,6 +37,8 @@ export interface SiteCheck {
   /** Dangers, then contradictions, then causes with the likeliest first; never a diagnosis. */
   readonly causes: readonly LikelyCause[];
   readonly cautions: readonly Caution[];
+  /** Refrigerants that may be in the machine in place of the one chosen; null where nothing speaks for that. */
+  readonly alike: Alike | null;
 }
 
 const KELVIN = 273.15;
@@ -160,7 +162,10 @@ export function checkSite(readings: SiteReadings, tables: SiteTables, own: OwnMa
   const alarmC = refrigerant ? bands.hotGas[refrigerant] : Math.min(...Object.values(bands.hotGas));
   const gasTooHot = dischargeC !== undefined && dischargeC >= alarmC;
   const causes = likelyCauses(values, { ways: circuit.remarks.length === 0 ? ways : [], gasTooHot });
-  return { values, remarks, gaps: findGaps(readings, values), causes, cautions: cautionsFor(readings, causes) };
+  // A cause says it already.
+  const isNamed = causes.some(({ meant }) => meant?.kind === 'refrigerant');
+  const alike = isNamed ? null : alikeRefrigerants(paired, circuit, tables);
+  return { values, remarks, gaps: findGaps(readings, values), causes, cautions: cautionsFor(readings, causes), alike };
 }
 
 /** Brine and water without a pair of which one cannot be: brine leaves colder than it came, water warmer. */

@@ -1,7 +1,7 @@
 /** Pressures that fit nothing as they were typed, tried as they may have been meant: one thing changed at a time. */
 import { RefrigerantName } from '../shapes/refrigerant.ts';
 import { type Misreading, PressureUnit, type SiteReadings, type SiteValue } from '../shapes/site-readings.ts';
-import { type CircuitTables, readCircuit } from './refrigerant-side.ts';
+import { type CircuitSide, type CircuitTables, readCircuit } from './refrigerant-side.ts';
 
 /** A list longer than this says nothing any more. */
 const MOST_NAMED = 3;
@@ -66,3 +66,43 @@ export function likelyMeant(ways: readonly Meant[]): Misreading[] {
     .slice(0, MOST_NAMED)
     .map(({ misreading }) => misreading);
 }
+
+/** Refrigerants that boil and condense so nearly alike [K] that no other reading but the hot gas tells them apart. A judgement. */
+const ALIKE_K = 3.2;
+/** Sound compressors show a hot gas that is neither in the coldest nor in the hottest fifth of its band. A judgement. */
+const USUAL_SHARE = 0.2;
+
+/** Other refrigerants that these readings fit as well: by their pressures alone, or better by the hot gas. */
+export interface Alike {
+  readonly others: readonly RefrigerantName[];
+  readonly by: 'pressures' | 'hot-gas';
+}
+
+/** Null where the hot gas speaks for the one that was chosen, or no other has such pressures. */
+export function alikeRefrigerants(readings: SiteReadings, circuit: CircuitSide, tables: CircuitTables): Alike | null {
+  const { refrigerant: chosen, suction, discharge } = readings;
+  if (!chosen || !suction || !discharge || circuit.remarks.length > 0) return null;
+  const near = RefrigerantName.options.flatMap((name) => {
+    const other = name === chosen ? null : readCircuit({ ...readings, refrigerant: name }, tables);
+    return other && other.remarks.length === 0 && isAlike(circuit, other) ? [{ name, share: hotGasShare(other) }] : [];
+  });
+  const share = hotGasShare(circuit);
+  const others = share === null ? near : isUsual(share) ? [] : near.filter((one) => isUsual(one.share));
+  if (others.length === 0) return null;
+  return { others: others.map(({ name }) => name), by: share === null ? 'pressures' : 'hot-gas' };
+}
+
+const isAlike = (one: CircuitSide, other: CircuitSide): boolean =>
+  (['evaporating', 'condensing'] as const).every((quantity) => {
+    const [a, b] = [one, other].map(({ values }) => values.find((each) => each.quantity === quantity)?.value);
+    return a !== undefined && b !== undefined && Math.abs(a - b) <= ALIKE_K;
+  });
+
+/** Where the hot gas stands in its band, 0 to 1 inside it; null where it was not read. */
+function hotGasShare({ values }: CircuitSide): number | null {
+  const found = values.find(({ quantity }) => quantity === 'discharge');
+  const { low, high } = found?.band ?? { low: null, high: null };
+  return found === undefined || low === null || high === null ? null : (found.value - low) / (high - low);
+}
+
+const isUsual = (share: number | null): boolean => share !== null && share >= USUAL_SHARE && share <= 1 - USUAL_SHARE;

@@ -7,11 +7,12 @@ import { capitalised } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { keyOf, sayTold } from '../../words/say-told.ts';
 import {
+  alikeSentence,
   bandText,
   causeSentence,
   evidenceSentence,
   expectedText,
-  firstCheckSentence,
+  firstChecks,
   gapSentence,
   levelName,
   orElseSentences,
@@ -48,6 +49,7 @@ export function SiteResults({ check }: { readonly check: SiteCheck }) {
       <section aria-labelledby="site-found">
         <h3 id="site-found">{say('What they come to')}</h3>
         {check.values.length > 0 ? <ValuesTable check={check} /> : <p className="quiet">{say('Nothing typed yet.')}</p>}
+        {check.alike ? <p>{alikeSentence(check)}</p> : null}
         {check.gaps.length > 0 ? (
           <details className="notes">
             <summary>{say('More could be worked out with more readings')}</summary>
@@ -150,7 +152,7 @@ function Causes(props: { readonly causes: readonly LikelyCause[]; readonly from:
           ))}
           {cause.orElse.length > 0 ? <p className="site-settle">{settlingSentence(cause)}</p> : null}
           <p>
-            <strong>{say('First:')}</strong> {firstCheckSentence(cause.cause)}
+            <strong>{say('First:')}</strong> {firstChecks(cause)}
           </p>
           <p className="quiet small">
             {evidenceSentence(cause)} {tradeSentence(cause.trade)}

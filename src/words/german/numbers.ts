@@ -35,4 +35,5 @@ export const NUMBERS: Catalogue = {
   '{month} on': 'ab {month}',
   '{items}, and {last}': '{items} sowie {last}',
   '{items} and {last}': '{items} und {last}',
+  '{items} or {last}': '{items} oder {last}',
 };

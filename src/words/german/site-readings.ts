@@ -247,6 +247,10 @@ export const SITE_READINGS: Catalogue = {
   'the pressures are {basis}': 'die Drücke {basis} gemeint sind',
   'the pressures are in {unit}': 'die Drücke in {unit} gemeint sind',
   'suction and discharge were exchanged': 'Saug- und Druckseite vertauscht sind',
+  'The hot gas fits {names} better, and the pressures fit as well. Read the name on the plate.':
+    'Das Heißgas passt besser zu {names}, und die Drücke passen ebenso. Lesen Sie den Namen auf dem Typenschild.',
+  'The pressures fit {names} too; only the name on the plate or the hot gas can tell.':
+    'Die Drücke passen auch zu {names}; das kann nur der Name auf dem Typenschild oder das Heißgas entscheiden.',
   'A reading may be wrong rather than the machine: all would fit if {meant}.':
     'Vielleicht ist nicht die Wärmepumpe falsch, sondern eine Ablesung: Alles würde passen, wenn {meant}.',
   'Urgent:': 'Dringend:',

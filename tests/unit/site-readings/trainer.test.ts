@@ -3,7 +3,13 @@ import { describe, expect, test } from 'vitest';
 import type { SiteReadings } from '../../../src/model/shapes/site-readings.ts';
 import { checkSite } from '../../../src/model/site-readings/check-site.ts';
 import { siteTables } from '../../../src/reference/site-tables.ts';
-import { settlingSentence, siteRemarkSentence, siteSummary } from '../../../src/words/site-readings.ts';
+import {
+  alikeSentence,
+  firstChecks,
+  settlingSentence,
+  siteRemarkSentence,
+  siteSummary,
+} from '../../../src/words/site-readings.ts';
 
 const gauge = (value: number) => ({ value, unit: 'bar', basis: 'gauge' }) as const;
 const psi = (value: number) => ({ value, unit: 'psi', basis: 'gauge' }) as const;
@@ -208,5 +214,32 @@ describe('a question and what settles it', () => {
     expect(of({ ...high, restC: 20, restPressure: absolute(11.6) }).causes[0]!.cause).toBe('air-in-circuit');
     const settled = of({ ...high, restC: 20, restPressure: absolute(10) }).causes[0]!;
     expect([settled.cause, settled.orElse]).toEqual(['overcharge', []]);
+  });
+});
+
+describe('refrigerants with nearly the same pressures', () => {
+  // R410A at −3.6 and 40 °C, within a kelvin the pressures of R32; its hot gas by a usual compressor is 79 °C, that of R32 98 °C.
+  const pressures = { suction: gauge(6.1), discharge: gauge(23.5), suctionC: 1.5, liquidC: 35, flowC: 39, returnC: 34 };
+  test.each([
+    ['R32', 79, { others: ['R410A', 'R454B'], by: 'hot-gas' }, 'The hot gas fits R410A or R454B better'],
+    ['R32', 98, null, ''],
+    ['R410A', 79, null, ''],
+    ['R32', undefined, { others: ['R410A', 'R454B'], by: 'pressures' }, 'only the name on the plate or the hot gas'],
+    ['R290', 79, null, ''],
+  ] as const)('%s chosen, hot gas %s °C', (refrigerant, dischargeC, alike, said) => {
+    const check = of({ ...pressures, refrigerant, dischargeC });
+    expect(check.alike).toEqual(alike);
+    expect(alikeSentence(check)).toContain(said);
+  });
+  test('no suction pressure: nothing to say', () =>
+    expect(of({ ...pressures, refrigerant: 'R32', suction: undefined, dischargeC: undefined }).alike).toBeNull());
+  test('a slip among the causes is looked for first', () => {
+    const absolute = {
+      suction: { ...gauge(2.9), basis: 'absolute' },
+      discharge: { ...gauge(16.3), basis: 'absolute' },
+    } as const;
+    const [first] = of({ ...absolute, currentA: undefined }).causes;
+    expect(firstChecks(first!)).toMatch(/^Read the plate .* Rule out low brine flow first\./);
+    expect(firstChecks({ ...first!, orElse: [] })).toMatch(/^Rule out low brine flow first\./);
   });
 });
