@@ -4,7 +4,7 @@ import { type IntakeChoices, type IntakeContext, LARGEST_EVIDENCE_BYTES } from '
 import { layOutSheet, type Sheet } from './layout/sheet.ts';
 import { stageOf } from './terms/progress.ts';
 import type { RemarkBook } from './terms/remark-book.ts';
-import { tabsForGaps } from './text/align.ts';
+import { tabsForGaps, tabsForSpaces } from './text/align.ts';
 import { decodeText } from './text/decode.ts';
 import { recogniseForeign } from './text/foreign.ts';
 import { linesOfJson } from './text/json-rows.ts';
@@ -49,7 +49,11 @@ export function openSheet(
   const plain = withoutFormulas(decoded.text);
   const listed = fromXml ?? linesOfJson(plain);
   const found = findSeparator(plain);
-  const aligned = listed ?? (found.separator === ',' || !found.isClear ? tabsForGaps(decoded.text) : undefined);
+  const isLoose = found.separator === ',' || !found.isClear;
+  const aligned =
+    listed ??
+    (isLoose ? tabsForGaps(decoded.text) : undefined) ??
+    (found.isClear ? undefined : tabsForSpaces(decoded.text));
   const { text, separator, start } =
     aligned === undefined ? { text: plain, ...found } : { text: aligned, separator: '\t', start: 0 };
   const table = splitTable(text, separator, start, stageOf(context.onProgress, 0.2, 1));

@@ -12,8 +12,9 @@ import {
   LARGEST_EVIDENCE_BYTES,
 } from './intake.ts';
 import { accountColumns } from './layout/account-columns.ts';
+import { lacksYear } from './layout/date-parts.ts';
 import { remarkPreamble } from './layout/explain-strays.ts';
-import { plainWords } from './layout/headings.ts';
+import { isOtherFuel, plainWords } from './layout/headings.ts';
 import { splitByRegister } from './layout/register-rows.ts';
 import type { Sheet } from './layout/sheet.ts';
 import { columnName } from './layout/value-cells.ts';
@@ -70,6 +71,7 @@ export function readFile(
     reading = nothingRead(choices, 0);
   }
   const sums = sumsAmong(reading.series, book);
+  const namesOfSums = reading.series.flatMap(({ id, name }) => (sums.has(id) ? [name] : []));
   if (sums.size > 0)
     reading = {
       ...reading,
@@ -79,7 +81,7 @@ export function readFile(
   const said = [
     fileName,
     ...sheet.preamble.map(({ text }) => text),
-    ...sheet.columns.map(({ heading }) => heading),
+    ...sheet.columns.flatMap(({ heading, meaning }) => (meaning.role === 'beside' ? [] : [heading])),
   ].join(' ; ');
   for (const series of reading.series) doubtWeather(series, said.replaceAll(/[_.]/g, ' '), choices, book);
   context.onProgress?.(1);
@@ -102,6 +104,7 @@ export function readFile(
       uses: accountColumns(sheet, {
         ...reading,
         kindColumn: registers?.column,
+        sums: namesOfSums,
         isAcross: shape?.name === 'days across',
       }),
       rows: previewRows(sheet),
@@ -225,8 +228,11 @@ function remarkNoFit(sheet: Sheet, reason: Wording, book: RemarkBook): void {
     .join(', ')
     .slice(0, 120);
   const isOfDegreeDays = (text: string) => DEGREE_DAYS.test(plainWords(text));
-  if (sheet.columns.some(({ heading }) => isOfDegreeDays(heading)) || isOfDegreeDays(sheet.fileName))
+  const other = sheet.columns.find(({ heading }) => isOtherFuel(plainWords(heading)));
+  if (other) book.add('other-fuel', 'refusal', { column: columnName(sheet, other.index) });
+  else if (sheet.columns.some(({ heading }) => isOfDegreeDays(heading)) || isOfDegreeDays(sheet.fileName))
     book.add('degree-days', 'refusal');
+  else if (sheet.dateColumn < 0 && lacksYear(sheet.table)) book.add('no-year', 'refusal');
   else if (sheet.dateColumn < 0) book.add('no-dates', 'refusal', { found: columns });
   else book.add('no-shape-fits', 'refusal', { found: columns, expectedTold: reason });
 }

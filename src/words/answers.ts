@@ -49,7 +49,7 @@ function taken(key: Key, { expected }: Remark, choices: IntakeChoices): unknown 
   return choices[key] ?? (expected !== undefined && Number.isFinite(number) ? number : expected);
 }
 
-const OF_ONE_COLUMN = /^(unit-(?!s)|degrees-|carrier-|pulses-|direction-|part-|net-|own-use-)/;
+const OF_ONE_COLUMN = /^(unit-(?!s)|degrees-|carrier-|pulses-|direction-|made-|part-|net-|own-use-)/;
 const OF_SEVERAL = /^(readings|days|counter)/;
 
 /** Whether a question is about one record of several, so that its answer must not touch the others. */

@@ -24,6 +24,9 @@ const USES: Readonly<Record<ColumnUse, string>> = {
   marks: phrase('left out: marks of the readings, of which another column was used or none was understood'),
   words: phrase('left out: it holds words'),
   'other-amount': phrase('left out: another column was used for the amount'),
+  'other-fuel': phrase('left out: it is a fuel that is not compared here'),
+  'to-compare': phrase('left out: it is of another year, another home or a guess'),
+  sum: phrase('left out: it is the sum of others'),
   unknown: phrase('left out: we do not know what it means'),
 };
 

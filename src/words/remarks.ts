@@ -117,6 +117,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'no-dates': phrase(
     '{file} has no column of dates. Its columns are {names}. Each row needs a date, such as 2025-03-01 or 01/03/2025.',
   ),
+  'no-year': phrase('{file} names months or weeks without their year. Add a column “Year” with the year of each row.'),
   'no-numbers': phrase(
     '{file} has dates but no column of numbers beside them. Choose the column that holds the readings.',
   ),
@@ -549,6 +550,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'degree-days': phrase(
     '{file} holds degree days, which are neither temperatures nor energy. Use a file of measured outdoor temperatures.',
+  ),
+  'other-fuel': phrase(
+    '{column} of {file} is a fuel that is not compared here. Use a record of electricity, gas, oil, LPG, pellets or heat, or type the heat loss.',
   ),
   'registers-by-column': phrase(
     '{file} tells its registers apart in {column} ({names}). Each is saved by itself, and export is never added to import.',

@@ -338,12 +338,13 @@ export function writeDialect(drawn: Dialect): Written {
     (value) => say(value, columns[0]!.unit),
   );
   const table = [...twisted.heads, ...twisted.rows];
+  const dateAt = twists.has('weekday beside') ? 1 : 0;
   const lines = [...twisted.titles, ...(twists.has('days across') ? transposed(table) : table)].map((cells) =>
     cells
       .map((cell) =>
         twists.has('a.m. and p.m.') ? cell.replace(/ ([AP])M$/, d.seed % 2 === 0 ? ' $1.M.' : '$1m') : cell,
       )
-      .flatMap((cell, i) => (i > 0 || !twists.has('year, month, day') ? cell : splitDate(cell, d))),
+      .flatMap((cell, i) => (i !== dateAt || !twists.has('year, month, day') ? cell : splitDate(cell, d))),
   );
   const quote = (cell: string) => (d.quoted || cell.includes(d.separator) || cell.includes('\n') ? `"${cell}"` : cell);
   const text = twists.has('fixed width')

@@ -2,10 +2,10 @@
 import type { ColumnUse } from '../../model/shapes/evidence.ts';
 import type { IntakePreview } from '../terms/preview.ts';
 import { type ColumnFacts, isDateColumn, isMarkColumn, isMoneyColumn, isNumberColumn } from './column-facts.ts';
-import { plainWords, slotOfHeading } from './headings.ts';
+import { isOtherFuel, plainWords, slotOfHeading } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
-import { DEGREE_DAYS, NOT_ACTIVE, OTHER_WEATHER, OWN_USE } from './vocabulary.ts';
+import { DEGREE_DAYS, NOT_ACTIVE, OTHER_WEATHER, OWN_USE, TO_COMPARE } from './vocabulary.ts';
 
 interface Read {
   readonly choices: IntakePreview['choices'];
@@ -13,6 +13,8 @@ interface Read {
   readonly detailColumns?: readonly number[];
   /** Column that names the register of each row. */
   readonly kindColumn?: number | undefined;
+  /** Names of records that were left out as the sums of others. */
+  readonly sums: readonly string[];
   readonly isAcross: boolean;
 }
 
@@ -25,13 +27,13 @@ const CHOSEN = ['stamp', 'time', 'from', 'to', 'value', 'cost', 'quality'] as co
 function usedAs(sheet: Sheet, c: ColumnFacts, read: Read): ColumnUse | undefined {
   const chosen = CHOSEN.find((name) => read.choices.columns?.[name] === c.index);
   if (chosen) return chosen;
-  if (read.valueColumns?.includes(c.index)) return 'value';
+  if (read.valueColumns?.includes(c.index)) return read.sums.includes(c.heading) ? 'sum' : 'value';
   if (read.isAcross && isNumberColumn(c) && slotOfHeading(c.heading) !== undefined) return 'value';
   if (read.detailColumns?.includes(c.index)) return 'detail';
   if (read.kindColumn === c.index) return 'kind';
-  const { timeColumn, endTimeColumn, toColumn } = stepOf(sheet);
+  const { timeColumn, endTimeColumn } = stepOf(sheet);
   if (c.index === timeColumn) return 'time';
-  return c.index === endTimeColumn || c.index === toColumn ? 'to' : undefined;
+  return c.index === endTimeColumn && read.choices.columns?.to !== undefined ? 'to' : undefined;
 }
 
 function leftOutAs(c: ColumnFacts): ColumnUse {
@@ -44,6 +46,8 @@ function leftOutAs(c: ColumnFacts): ColumnUse {
   if (OWN_USE.test(words)) return 'own-use';
   const isExtreme = role === 'maximum' || role === 'minimum';
   if (OTHER_WEATHER.test(words) || DEGREE_DAYS.test(words) || (isExtreme && unit === undefined)) return 'weather';
+  if (isOtherFuel(words)) return 'other-fuel';
+  if (TO_COMPARE.test(words)) return 'to-compare';
   if (NOT_ACTIVE.test(words) || role === 'beside') return 'not-energy';
   if (isDateColumn(c) || role === 'time') return 'other-time';
   if (role === 'index' && c.heading !== '') return 'identifier';

@@ -39,6 +39,8 @@ export interface ColumnFacts {
   readonly phases?: readonly number[];
   /** Columns to be taken off: what the home used of its own making, in a use that holds it. */
   readonly less?: readonly number[];
+  /** Whether another column says by a word that we do not know which way it went. */
+  readonly isOfUnknownWay?: boolean;
   /** Unit written behind the numbers, as in "3.4 kWh". */
   readonly suffix: string;
 }

@@ -1,7 +1,7 @@
 /** Year, month and day in columns of their own become one column of dates. */
 import { monthOfName } from '../dates/month-names.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
-import { cellCount, cellText, type Table } from '../text/table.ts';
+import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { plainWords } from './headings.ts';
 
 const YEAR = /^(year|yr|yyyy|jahr|annee|an|ano|anno|jaar|ar)$/;
@@ -32,6 +32,19 @@ export function joinDateParts(table: Table): Table | undefined {
     if (column !== year) return [];
     const joined = joinedText(table, row, parts);
     return joined === undefined ? undefined : [joined];
+  });
+}
+
+/** Whether a column names months or weeks and none their years. */
+export function lacksYear(table: Table): boolean {
+  const rows = Array.from({ length: Math.min(table.rowCount, SEARCHED_ROWS) }, (_, row) => row);
+  return rows.some((row) => {
+    const words = rowTexts(table, row).map(plainWords);
+    return (
+      words.length > 1 &&
+      !words.some((word) => YEAR.test(word)) &&
+      words.some((word) => MONTH.test(word) || WEEK.test(word))
+    );
   });
 }
 

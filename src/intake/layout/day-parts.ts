@@ -23,7 +23,7 @@ const LEAST_PARTS = 20;
 
 /** Undefined for a column of clock times, or of numbers that number no day. */
 export function dayPartsOf(table: Table, firstRow: number, column: ColumnFacts): DayParts | undefined {
-  if (column.clocks > 0 || column.numbers === 0) return undefined;
+  if (column.clocks > 0) return undefined;
   if (!HOUR_NUMBER.test(withoutBrackets(plainWords(column.heading))) && !countsThroughDays(table, firstRow, column))
     return undefined;
   const seen = new Set<number>();

@@ -16,6 +16,7 @@ import {
   IDENTIFIER,
   OWN_USE,
   RATE_REGISTER,
+  WAY,
   WHOLE_HOME,
   withoutBrackets,
 } from './vocabulary.ts';
@@ -425,6 +426,8 @@ export function unitBeside({ columns, table, firstRow }: Sheet): EnergyUnit | un
 const OF_FUELS =
   /\btype\b|parameter|quantity|variable|measurement|\bfield\b|commodity|\bfuel|service|utility|energieart|sparte|medium|^energi|fluide|suministro|fornitura/;
 
+const OF_CODES = /\bobis\b|\bregister\b|\bkanal\b|\bchannel\b|kennzahl|kennziffer/;
+
 /** The units of a column of units that names several, row by row. */
 export function unitsByRow({ columns, table, firstRow }: Sheet): readonly EnergyUnit[] {
   const units = new Set<EnergyUnit>();
@@ -441,7 +444,8 @@ export function unitsByRow({ columns, table, firstRow }: Sheet): readonly Energy
 /** A column that names one and the same energy in every row. */
 function carrierBeside({ columns, table, firstRow }: Sheet): Energy | undefined {
   for (const c of columns) {
-    if (!isWordColumn(c) || !OF_FUELS.test(plainWords(c.heading))) continue;
+    const heading = plainWords(c.heading);
+    if (!isWordColumn(c) || !(OF_FUELS.test(heading) || WAY.test(heading) || OF_CODES.test(heading))) continue;
     const word = cellText(table, firstRow, c.index);
     const carrier = carrierOfWords(plainWords(word));
     if (carrier && isConstant(table, firstRow, c.index, word)) return carrier;

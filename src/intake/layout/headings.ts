@@ -20,6 +20,7 @@ import {
   MARKS,
   MONEY,
   NOT_ACTIVE,
+  OTHER_FUEL,
   OTHER_WEATHER,
   OUTDOOR,
   OWN_USE,
@@ -101,6 +102,7 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
   if (/\b[hc]cf\b|\b100 ?(cu|ft|cf)|hundred(s of)? cu|ft³ ?[x×] ?100|cubic feet ?[x×] ?100/.test(words))
     return 'hundred ft³';
   if (/ft³|\bft3\b|\bcu\.? ?ft\b|\bcf\b|cubic f/.test(words)) return 'ft³';
+  if (/\b(imp(erial)?|uk)\.? ?gal(lons?)?\b|\bgal(lons?)? ?\(?(imp|uk)/.test(words)) return 'imperial gallon';
   if (/\b(us )?gal(lons?)?\b/.test(words)) return 'US gallon';
   if (/\btherms?\b/.test(words)) return 'therm';
   if (/\b(pulses?|impulse?n?|impulsions?|impulsos?|impulsi|pulsen)\b/.test(words)) return 'pulse';
@@ -109,7 +111,9 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
   if (/[([ ]k(elvin)?[)\]]|kelvin/.test(words)) return 'K';
   if (/°c|\bdeg\.? ?c\b|celsius|\btemp\w* c\b|bulb ?[([]c[)\]]|temp\w* ?[([]c[)\]]|º ?c(?![a-z])/.test(words))
     return '°C';
-  if (/°f|\bdeg\.? ?f\b|fahrenheit|\btemp\w* f\b|bulb ?[([]f[)\]]|temp\w* ?[([]f[)\]]|º ?f(?![a-z])/.test(words))
+  if (
+    /°f|\bdeg\.? ?f\b|fahrenheit|\btemp\w* f\b|bulb ?[([]f[)\]]|temp\w* ?[([]f[)\]]|º ?f(?![a-z])|\btmpf\b/.test(words)
+  )
     return '°F';
   return undefined;
 }
@@ -183,7 +187,8 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
     DEGREE_DAYS.test(words) ||
     NOT_ACTIVE.test(words) ||
     OWN_USE.test(words) ||
-    TO_COMPARE.test(words)
+    TO_COMPARE.test(words) ||
+    isOtherFuel(words)
   )
     return 'beside';
   if ((unit === 'W' || unit === 'kW') && HIGHEST.test(words)) return 'beside';
@@ -198,8 +203,8 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   if (unit === undefined && /\brate\b(?! ?\d)|\btariff?\b(?! ?\d)/.test(words)) return 'rate';
   if (unit === undefined && MONEY.test(words)) return 'cost';
   if (unit === undefined && MARKS.test(words)) return 'quality';
-  if (/\b(max|maximum|highest)\b|^t ?max$|^txk?$|temp max/.test(bare)) return 'maximum';
-  if (/\b(min|minimum|lowest)\b|^t ?min$|^tnk?$|temp min/.test(bare)) return 'minimum';
+  if (/\b(max|maximum|highest)\b|^t ?max\b|^txk?$|temp max/.test(bare)) return 'maximum';
+  if (/\b(min|minimum|lowest)\b|^t ?min\b|^tnk?$|temp min/.test(bare)) return 'minimum';
   if (isOfDegrees(words) && /^(high|low)\b|\b(high|low)$/.test(bare)) return /high/.test(bare) ? 'maximum' : 'minimum';
   if (unit === undefined && PERIOD_END.test(bare)) return 'to';
   if (unit === undefined && PERIOD_START.test(bare)) return 'from';
@@ -212,6 +217,10 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   if (unit !== undefined || /value|temperat|\btemp\b|^day$|^night$/.test(words)) return 'value';
   return carrierOfWords(words) !== undefined || POWER.test(words) || RATE_REGISTER.test(words) ? 'value' : 'unknown';
 }
+
+/** Coal and logs, and no pellets of wood nor what is left of a fuel's burning. */
+export const isOtherFuel = (words: string): boolean =>
+  OTHER_FUEL.test(words) && !FUEL_IDS.some((fuel) => fuel !== 'gas' && FUELS[fuel].said.test(words));
 
 /** Readings and what only a bill has go before the other words; prices and money keep the role they have. */
 function roleBy(bill: BillPart | undefined): HeadingRole | undefined {
@@ -247,6 +256,8 @@ export function slotOfHeading(heading: string): { clock: number } | { ordinal: n
     const minutes = Number(clock[1]) * 60 + Number(clock[2]);
     return minutes <= 1440 && Number(clock[2]) < 60 ? { clock: minutes } : undefined;
   }
+  const four = /^([01]\d|2[0-4])(00|15|30|45)$/.exec(words);
+  if (four) return { clock: Number(four[1]) * 60 + Number(four[2]) };
   const span = /^(\d{1,2})\s*h?\s*[-–]\s*(\d{1,2})\s*h?$/.exec(words);
   if (span && (Number(span[1]) + 1) % 24 === Number(span[2]) % 24) return { clock: Number(span[1]) * 60 };
   const ordinal =
@@ -254,7 +265,5 @@ export function slotOfHeading(heading: string): { clock: number } | { ordinal: n
       words,
     );
   if (!ordinal) return undefined;
-  const digits = ordinal[1]!;
-  if (words.length === 4 && digits.length === 4) return undefined;
-  return { ordinal: Number(digits) };
+  return { ordinal: Number(ordinal[1]) };
 }

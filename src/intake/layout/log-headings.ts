@@ -64,9 +64,13 @@ export function nameByPartner(columns: readonly ColumnFacts[]): ColumnFacts[] {
 
 /** Flow and return beside a volume: a meter of heat, even where no word says so. */
 const isHeatMeter = (columns: readonly ColumnFacts[]): boolean =>
-  ['flow-temperature', 'return-temperature'].every((carrier) => columns.some((c) => c.meaning.carrier === carrier)) &&
+  (['flow-temperature', 'return-temperature'].every((carrier) => columns.some((c) => c.meaning.carrier === carrier)) ||
+    [/^t ?1\b/, /^t ?2\b/].every((name) => columns.some((c) => name.test(plainWords(c.heading)) && isWarm(c))) ||
+    columns.some((c) => /^(dt|δt|delta.?t|temp\w* ?diff)\b/.test(plainWords(c.heading)))) &&
   columns.some((c) => isVolume(c) && !/gas|gaz/i.test(c.heading)) &&
   !columns.some((c) => isFuel(c.meaning.carrier) && (!isVolume(c) || /gas|gaz/i.test(c.heading)));
+
+const isWarm = ({ meaning: { unit } }: ColumnFacts): boolean => unit === '°C' || unit === 'K';
 
 const isVolume = (c: ColumnFacts): boolean =>
   c.meaning.unit === 'm³' || c.meaning.unit === 'litre' || VOLUME.test(plainWords(c.heading));

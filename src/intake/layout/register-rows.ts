@@ -9,7 +9,7 @@ import { carrierOfWords, type Energy, meaningOf, plainWords, slotOfHeading, unit
 import { energiesByPartner } from './log-headings.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
-import { RATE_REGISTER, TOTALS } from './vocabulary.ts';
+import { AMOUNT, RATE_REGISTER, TOTALS, WAY } from './vocabulary.ts';
 
 export interface RegisterSheet {
   /** As written in the column. */
@@ -65,6 +65,7 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
         register,
         known.get(register) ?? (hasDirection ? DRAWN_FROM_GRID : undefined),
         rows,
+        WAY.test(plainWords(column.heading)) && !known.get(register) && !AMOUNT.test(plainWords(register)),
       ),
     }));
     return { column: column.index, sheets: joinTurns(sheet, sheets), leftOut };
@@ -177,6 +178,7 @@ function sheetOf(
   register: string,
   carrier: Energy | undefined,
   rows: readonly number[],
+  isOfUnknownWay: boolean,
 ): Sheet {
   const { table, firstRow } = sheet;
   const heads = Array.from({ length: firstRow }, (_, row) => row);
@@ -186,6 +188,7 @@ function sheetOf(
     ...own,
     columns: own.columns.map((c): ColumnFacts => {
       if (c.index === column.index) return { ...c, meaning: { role: 'index' } };
+      if (c.meaning.role === 'index' && c.heading !== '') return c;
       if (!isNumberColumn(c) || ['cost', 'rate', 'calorific', 'quality', 'beside'].includes(c.meaning.role)) return c;
       const isOfDay = slotOfHeading(c.heading) !== undefined;
       const heading = isOfDay
@@ -193,6 +196,7 @@ function sheetOf(
         : [c.heading, Number.isNaN(readAwkwardNumber(register, '.')) ? register : `register ${register}`];
       return {
         ...c,
+        ...(isOfUnknownWay ? { isOfUnknownWay } : {}),
         heading: heading.filter((word) => word !== '').join(', '),
         meaning: {
           ...c.meaning,

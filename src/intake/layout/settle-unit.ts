@@ -13,6 +13,7 @@ import { type Told, tell } from '../../model/shapes/told.ts';
 import { choicesFor, type EnergyUnit, type IntakeChoices, type IntakeContext } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import {
+  isGallon,
   isLiquid,
   isOfDegrees,
   isPower,
@@ -29,7 +30,7 @@ import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { pulsesSaid, saysTenths } from './titles.ts';
 import { columnName } from './value-cells.ts';
-import { APPLIANCE, DRAWN, ELECTRIC, MADE, MADE_HERE, POWER } from './vocabulary.ts';
+import { APPLIANCE, DRAWN, ELECTRIC, MADE, MADE_HERE, POWER, WAY } from './vocabulary.ts';
 
 export interface Quantity {
   readonly unit: EnergyUnit;
@@ -61,15 +62,28 @@ export function settleUnit(
 ): Quantity {
   const name = columnName(sheet, column.index);
   const choices = choicesFor(ofFile, name);
-  const stated = choices.unit ?? statedUnit(sheet, column);
+  const written = choices.unit ?? statedUnit(sheet, column);
+  const ofAmerica = context.zone.startsWith('America/');
+  // A gallon of the United States is a sixth less than that of Britain.
+  const isBareGallon =
+    isGallon(written) &&
+    choices.unit === undefined &&
+    !ofAmerica &&
+    !/\b(us|imp\w*|uk)\b/.test(plainWords(column.heading));
+  const stated = isBareGallon ? 'imperial gallon' : written;
   const said = statedCarrier(sheet, column);
   // The rates of one meter are of one energy.
   const ofRates = isRegisterName(column.heading) ? answeredOfRates(ofFile) : undefined;
   const carrier = choices.carrier ?? carrierFor(stated, said?.carrier) ?? ofRates;
   if (carrier === undefined && !(namesItself(column) && book.has('carrier-guessed')))
     book.add('carrier-guessed', 'question', { column: name, expected: 'electricity' });
-  else if (choices.carrier === undefined && isVolumeOfGas(stated) && !saysGas(sheet, column) && !hasCalorific(sheet))
-    // Water is metered by volume too.
+  else if (
+    choices.carrier === undefined &&
+    (isVolumeOfGas(stated) || (carrier === 'gas' && isBesideVolume(sheet))) &&
+    !saysGas(sheet, column) &&
+    !hasCalorific(sheet)
+  )
+    // Water is metered by volume too, and heat beside it.
     book.add('carrier-guessed', 'question', { column: name, expected: 'gas' });
   else if (choices.carrier === undefined && isSaleUnit(stated) && said?.carrier !== carrier)
     book.add('carrier-guessed', 'question', { column: name, expected: FUELS[carrier as DeliveredFuel].written });
@@ -82,10 +96,8 @@ export function settleUnit(
   const settled: EnergyUnit = fits ? unit : usualUnit(settledCarrier);
   if (!fits) book.add('unit-not-of-carrier', 'question', { column: name, found: unit, expected: settled });
   // The two halves of America write their degrees differently.
-  const isSure = settled === '°C' && !context.zone.startsWith('America/');
-  // A gallon of the United States is a sixth less than that of Britain.
-  const isOtherGallon = settled === 'US gallon' && choices.unit === undefined && !context.zone.startsWith('America/');
-  if (isOtherGallon || (stated === undefined && !isSure && settledCarrier !== 'water'))
+  const isSure = settled === '°C' && !ofAmerica;
+  if (isBareGallon || (stated === undefined && !isSure && settledCarrier !== 'water'))
     book.add('unit-guessed', 'question', {
       column: name,
       carrier: settledCarrier,
@@ -148,7 +160,7 @@ function answeredOfRates({ ofColumns = {} }: IntakeChoices): Carrier | undefined
 /** A unit may settle the carrier, or contradict what the words said. */
 function carrierFor(unit: EnergyUnit | undefined, said: Carrier | undefined): Carrier | undefined {
   if (isOfDegrees(unit)) return said !== undefined && isTemperature(said) ? said : 'outdoor-temperature';
-  if (unit === 'US gallon') return isLiquid(said) ? said : 'water';
+  if (isGallon(unit)) return isLiquid(said) ? said : 'water';
   if (said === 'water' && (unit === undefined || isUnitOf('water', unit))) return 'water';
   if (isSaleUnit(unit)) {
     const soldSo = DELIVERED_FUELS.filter((fuel) => unitsOf(fuel).includes(unit));
@@ -168,6 +180,8 @@ function saysGas(sheet: Sheet, { heading, meaning }: ColumnFacts): boolean {
   );
 }
 
+const isBesideVolume = ({ columns }: Sheet): boolean => columns.some(({ meaning: { unit } }) => isVolumeOfGas(unit));
+
 const hasCalorific = ({ columns }: Sheet): boolean => columns.some((c) => c.meaning.role === 'calorific');
 
 function roleFor(carrier: Carrier, said: SeriesRole | undefined): SeriesRole {
@@ -180,14 +194,16 @@ function roleFor(carrier: Carrier, said: SeriesRole | undefined): SeriesRole {
 const isOfTariff = ({ heading }: ColumnFacts): boolean =>
   /tari(ff?|ef) ?\d|\bt[12]\b|[12][.:]8[.:][12]/.test(plainWords(heading));
 
-/** The number of the grid's metering point stands beside it, and no panels are named. */
+/** The number of the grid's metering point or a word for the way stands beside it, and no panels are named. */
 const isBesidePoint = ({ columns }: Sheet, { heading }: ColumnFacts): boolean =>
   !/photovolt|fotovolt|solcelle|zonnepan/.test(plainWords(heading)) &&
-  columns.some((c) => /(?<![a-z])(nmi|esi ?id|icp|mpan|cups|prm|pdl)(?![a-z])/.test(plainWords(c.heading)));
+  columns.some((c) => WAY.test(plainWords(c.heading)) || POINT_OF_GRID.test(plainWords(c.heading)));
+const POINT_OF_GRID = /(?<![a-z])(nmi|esi ?id|icp|mpan|cups|prm|pdl)(?![a-z])/;
 
 /** "Lieferung" is to the home or from it; an "export" of electricity may be a file that was exported. */
 function mayBeSentOut(sheet: Sheet, column: ColumnFacts, role: SeriesRole, said: Carrier | undefined): boolean {
   if (said !== undefined && said !== 'electricity') return false;
+  if (column.isOfUnknownWay) return role === 'import';
   const heading = plainWords(column.heading);
   const file = plainWords(sheet.fileName.replaceAll(/[-_.]/g, ' '));
   const isOfExport = [file, ...sheet.preamble.map(({ text }) => plainWords(text))].some((words) =>

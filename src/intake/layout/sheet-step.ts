@@ -26,6 +26,28 @@ export interface SheetStep {
 }
 
 const SAMPLE_ROWS = 500;
+const MINUTES_A_DAY = 1440;
+
+/** Whether the second date of most rows leads on to the first of the next row, so that both name one period. */
+function namesRows({ table, dateColumn, firstRow, dateForm, dayFirst = true }: Sheet, other: number): boolean {
+  const end = Math.min(table.rowCount, firstRow + SAMPLE_ROWS);
+  const reader = createStampReader();
+  const at = (row: number, column: number): number => {
+    const cell = cellText(table, row, column);
+    return readStamp(cell, 0, cell.length, dayFirst, reader) === READ ? reader.civilMinute : Number.NaN;
+  };
+  if (dateForm !== 'calendar' || end - firstRow < 2) return true;
+  let good = 0;
+  let timed = false;
+  for (let row = firstRow; row + 1 < end; row++) {
+    const [until, again] = [at(row, other), at(row + 1, other)];
+    timed ||= reader.kind === 'time';
+    const room = timed ? 0 : MINUTES_A_DAY;
+    // Rows may be written from the newest to the oldest.
+    if ([at(row + 1, dateColumn) - until, at(row, dateColumn) - again].some((gap) => Math.abs(gap) <= room)) good++;
+  }
+  return good >= (end - firstRow - 1) * 0.5;
+}
 const cache = new WeakMap<Sheet, SheetStep>();
 
 export function stepOf(sheet: Sheet): SheetStep {
@@ -48,7 +70,8 @@ function measure(sheet: Sheet): SheetStep {
   const timeColumn = (clockColumn ?? numbered)?.index;
   const endTimeColumn = clocks.find((c) => c.index !== timeColumn)?.index;
   const dates = sheet.columns.filter((c) => isDateColumn(c) && c.index !== dateColumn);
-  const toColumn = (dates.find((c) => c.meaning.role === 'to') ?? dates[0])?.index;
+  const named = dates.find((c) => c.meaning.role === 'to');
+  const toColumn = (named ?? dates.find((c) => namesRows(sheet, c.index)))?.index;
   const end = Math.min(table.rowCount, firstRow + SAMPLE_ROWS);
   const minutes: number[] = [];
   const lengths: number[] = [];

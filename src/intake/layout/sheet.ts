@@ -4,6 +4,7 @@ import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
 import { countAsNumber, isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
+import { plainTemperatures } from './coded-temperatures.ts';
 import { type ColumnFacts, columnFacts, isDateColumn } from './column-facts.ts';
 import { joinDateParts } from './date-parts.ts';
 import { plainWords, unitOfWords } from './headings.ts';
@@ -44,7 +45,7 @@ const SEARCHED_COLUMNS = 40;
 const SEARCHED_ROWS = 20_000;
 
 export function layOutSheet(fileName: string, written: Table): Sheet {
-  const unfolded = unfoldAcross(written) ?? written;
+  const unfolded = unfoldAcross(written) ?? plainTemperatures(written) ?? written;
   const table = splitSpans(unfolded) ?? unfolded;
   const sample = Math.min(table.rowCount, SAMPLE_ROWS);
   const dateColumn = findDateColumn(table, sample);

@@ -8,7 +8,7 @@ import { cellCount, cellText, type Table } from '../text/table.ts';
 import { plainWords } from './headings.ts';
 
 const SPAN =
-  /^(?:from|vom?|du|del?|dal|desde|van|fra)?\s*(\d.*?\d)\s*(?:\s[-–—]\s|–|—|\b(?:to|until|bis(?: zum)?|au|al|a|hasta|t\/m|tot(?: en met)?|til)\b|(?<=\d{4}) ?- ?(?=\d))\s*(\d.*\d)$/i;
+  /^(?:from|vom?|du|del?|dal|desde|van|fra)?\s*(\d.*?[\d\p{L}.])\s*(?:\s[-–—]\s|–|—|\b(?:to|until|bis(?: zum)?|au|al|a|hasta|t\/m|tot(?: en met)?|til)\b|(?<=\d{4}) ?- ?(?=\d))\s*(\d.*\d)$/iu;
 const YEAR_HEADING = /^(calendar )?(year|jahr|annee|an|ano|anno|jaar|ar)$/;
 const YEAR = /^(19[9]\d|20\d\d)$/;
 const SEARCHED_ROWS = 40;
@@ -25,7 +25,14 @@ const isDate = (text: string): boolean =>
 const cutSpan: Cut = (cell) => {
   if (cell.length > 60) return undefined;
   const [, from, to] = SPAN.exec(cell.trim()) ?? [];
-  return from !== undefined && to !== undefined && isDate(from) && isDate(to) ? [from, to] : undefined;
+  if (from === undefined || to === undefined || !isDate(to)) return undefined;
+  if (isDate(from)) return [from, to];
+  // "1 Nov – 31 Jan 2025" begins in the year before.
+  const year = /\d{4}$/.exec(to)?.[0];
+  const name = /\p{L}{3,}/u;
+  const [first, last] = [monthOfName(name.exec(from)?.[0] ?? ''), monthOfName(name.exec(to)?.[0] ?? '')];
+  const beginning = `${from} ${Number(year) - Number(first > last)}`;
+  return year !== undefined && first > 0 && last > 0 && isDate(beginning) ? [beginning, to] : undefined;
 };
 const MONTHS = /^(\p{L}{3,12})\.? ?[-–/] ?(\p{L}{3,12})\.? (\d{4})$/u;
 

@@ -36,7 +36,7 @@ const fileWords = ({ fileName }: Sheet): string =>
 /** "Export" and "generated on" are what was done with a file, not where the energy went. */
 const withoutErrand = (words: string): string =>
   words.replaceAll(
-    /\b((data |csv )?exports?(ed)?(?![a-z])( (of|on|from))?|imports?(?![a-z])|downloads?|(generad[oa]|generated|erzeugt|produced) (el|on|am|at|by)\b.*)/g,
+    /\b((data |csv )?(?<!\bgrid )exports?(ed)?(?![a-z])( (of|on|from))?|imports?(?![a-z])|downloads?|(generad[oa]|generated|erzeugt|produced) (el|on|am|at|by)\b.*)/g,
     ' ',
   );
 

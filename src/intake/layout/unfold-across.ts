@@ -28,7 +28,7 @@ interface Across {
 /** Undefined where nothing of the kind stands across, or where a row does not say when it was. */
 export function unfoldAcross(table: Table): Table | undefined {
   for (let row = 0; row < Math.min(table.rowCount, SEARCHED_ROWS); row++) {
-    const heads = rowTexts(table, row);
+    const heads = rowTexts(table, row).map((head) => (head.startsWith('#') ? '' : head));
     const year = yearOf(table, row);
     const across = heads.length >= 3 ? findAcross(heads, rowsBelow(table, row), year) : undefined;
     if (across && (table.rowCount - row) * across.columns.length <= MOST_CELLS) return unfold(table, row, across);
@@ -36,12 +36,17 @@ export function unfoldAcross(table: Table): Table | undefined {
   return undefined;
 }
 
-/** What stands on the left of each row below, sums left off. */
+/** What stands on the left of each row below, sums and remarks left off. */
 function rowsBelow(table: Table, row: number): string[] {
-  return Array.from({ length: table.rowCount - row - 1 }, (_, i) => cellText(table, row + 1 + i, 0)).filter(
-    (left) => left !== '' && !TOTALS.test(left),
-  );
+  return Array.from({ length: table.rowCount - row - 1 }, (_, i) => row + 1 + i)
+    .filter((at) => !isRemark(table, at))
+    .map((at) => cellText(table, at, 0))
+    .filter((left) => left !== '' && !TOTALS.test(left));
 }
+
+/** A row of words with nothing beside them. */
+const isRemark = (table: Table, row: number): boolean =>
+  rowTexts(table, row).every((cell, column) => column === 0 || cell === '');
 
 /** The one year that the titles and the corner name. */
 function yearOf(table: Table, headingRow: number): string | undefined {
@@ -140,7 +145,7 @@ function unfold(
   for (const column of columns)
     for (let row = headingRow + 1; row < table.rowCount; row++) {
       const left = cellText(table, row, 0);
-      if (left === '' || TOTALS.test(left) || cellCount(table, row) <= column) continue;
+      if (left === '' || TOTALS.test(left) || isRemark(table, row) || cellCount(table, row) <= column) continue;
       const cell = cellText(table, row, column);
       // The thirtieth of February is an empty cell.
       if (!hasHours && isMissing(cell)) continue;

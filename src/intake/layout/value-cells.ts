@@ -22,7 +22,7 @@ export function settleDecimal(sheet: Sheet, column: number, choices: IntakeChoic
   const others = sheet.columns
     .filter((c) => isNumberColumn(c) && c.index !== column && !c.counting)
     .map((c) => c.index);
-  const decision: DecimalDecision = decideDecimal(sheet.table, column, sheet.firstRow, others.slice(0, 6));
+  const decision: DecimalDecision = decideDecimal(sheet.table, column, firstNumberRow(sheet), others.slice(0, 6));
   const tooMany = decision.state === 'asked' ? signByAmount(sheet, column, decision) : undefined;
   const decimal = tooMany ?? decision.decimal;
   const where = { column: columnName(sheet, column), found: decision.found, expected: decimal };
@@ -35,6 +35,9 @@ export function settleDecimal(sheet: Sheet, column: number, choices: IntakeChoic
   return decimal;
 }
 
+/** Sums over the data are written with the sign of the data. */
+const firstNumberRow = ({ headingRow, firstRow }: Sheet): number => (headingRow < 0 ? firstRow : headingRow + 1);
+
 /** Decimal sign of columns that are read together: the first that writes any sign tells. */
 export function settleDecimals(
   sheet: Sheet,
@@ -43,7 +46,7 @@ export function settleDecimals(
   book: RemarkBook,
 ): '.' | ',' {
   const writesSign = ({ index }: ColumnFacts) =>
-    decideDecimal(sheet.table, index, sheet.firstRow, []).state !== 'plain';
+    decideDecimal(sheet.table, index, firstNumberRow(sheet), []).state !== 'plain';
   const told = columns.length > 1 ? columns.find(writesSign) : undefined;
   return settleDecimal(sheet, (told ?? columns[0]!).index, choices, book);
 }

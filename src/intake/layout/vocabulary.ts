@@ -19,7 +19,7 @@ export const IDENTIFIER = any(
   only(
     '(account|customer|client|kunde|kunden|klant|cliente|contract|contrat|contrato)( ?(no\\.?|number|nr\\.?|id|ref\\w*|code|name))?',
   ),
-  words('reference client|account n|codice client'),
+  words('reference client|account n|codice client|attribut'),
   words('kundennummer|vertragskonto|zahlernummer|zahlpunkt|zahler.?nr|messlokation|klantnummer'),
   words('meternummer|serienummer|kundenummer|aftagenummer|malernummer|malepunkt|matricola|matricule'),
   words('contratto|codice|premise|serial|installation (no|number|id)|postcode|post ?code|zip ?code'),
@@ -41,7 +41,7 @@ export const OTHER_WEATHER = any(
   words('cloud|bewolk|nuage|taupunkt|dew ?point|luftdruck|air pressure|barometr|snow|schneeh'),
   words('w ?\\/ ?m|visibil'),
   only(
-    'prcp|snow|wdir|wspd|wpgt|pres|tsun|rhum|rr|td|wind|vent|viento|vento|rain|regen|pluie|sun|sonne|pressure|druck|pression',
+    'prcp|snow|dew|dwp[cf]|dewp|slp|stp|relh|vis|wdsp|wdir|wspd|wpgt|pres|tsun|rhum|rr|td|wind|vent|viento|vento|rain|regen|pluie|sun|sonne|pressure|druck|pression',
   ),
 );
 
@@ -57,6 +57,13 @@ export const GAS_FACTOR = words(
   'umrechnungsfaktor|omregningsfaktor|conversiefactor|fattore di conversione',
 );
 
+/** Fuels that no way of heating here burns. */
+export const OTHER_FUEL = words(
+  '(?<![a-z])(coal|anthracite|lignite|charcoal|fire ?wood|logs|wood ?(?!pellet)|peat|turf|petrol|gasoline|diesel|hydrogen)(?![a-z])',
+  'kohle(?!n?(dioxid|stoff|ndi))|brikett|(?<![a-z])koks|brennholz|scheitholz|stuckholz|hackschnitzel|hackgut|torf(?![a-z])|benzin',
+  'charbon|houille|anthrazit|(?<![a-z])bois(?! ?pellet)|buches?(?![a-z])|granules de bois|(?<![a-z])lena(?![a-z])|legna|legname|steenkool|kolen(?![a-z])|brandhout|braende',
+);
+
 /** Reactive and apparent: no energy that is bought. */
 export const NOT_ACTIVE = any(
   whole('k?va|k?vah|k?varh?|k?vah?r'),
@@ -70,15 +77,17 @@ export const OWN_USE = words('self.?consum|eigenverbrauch|autocons|eigen ?verbru
 
 /** Sent out into the grid. */
 export const SENT_OUT = any(
-  words('feed.?in|fed in|fed to|surplus|sent (out|to)|return(ed)? to|to (the )?grid|inject|injekt'),
   words(
-    'ein(ge)?speis|ruckgespeis|ins netz|ruckliefer|ruckspeis|uberschuss|ueberschuss|lieferung ins|netzlieferung|abgabe ins',
+    'feed.?in|fed in|fed to|grid feed|surplus|sent (out|to)|(given back|return(ed)?) to|to (the )?grid|inject|injekt',
+  ),
+  words(
+    'ein(ge)?speis|ruckgespeis|ins netz|ruckliefer|ruckspeis|uberschuss|ueberschuss|lieferung ins|netzlieferung|abgabe ins|wirk(arbeit|energie|leistung)? abgabe',
   ),
   words('revente|vertid|excedent|exportaci|exportad|inyect|iniezion|immission|immess|ecceden'),
-  words('energia cedut|cessione|teruglever|terug ?gelever|injectie|invoed|teruggaaf|elsalg|overskud'),
+  words('(?<![a-z])cedut|cessione|restitu|teruglever|terug ?gelever|injectie|invoed|teruggaaf|elsalg|overskud'),
   words(
     'salg til|solgt til|leveret til net|eksport',
-    '^-?a ?[-−–](?= ?($|[\\[(]|k?wh))',
+    '^-?a ?[-−–](?= ?($|[\\[(]|k?wh|total|gesamt|sum))',
     '(?<![a-z])p ?[-−–](?= ?($|[\\[(]))',
     '^[-−–]a(?![a-z])',
   ),
@@ -103,7 +112,7 @@ export const DRAWN = any(
   whole(
     'import|imported|purchased?|bought|gekauft|zugekauft|achete|comprad[ao]|acquistat[ao]|ingekocht|kobt|1[.:](?:8|9|29)[.:]\\d',
   ),
-  words('^\\+?a ?\\+(?= ?($|[\\[(]|k?wh))', '^\\+a(?![a-z])', '(?<![a-z])p ?\\+(?= ?($|[\\[(]))'),
+  words('^\\+?a ?\\+(?= ?($|[\\[(]|k?wh|total|gesamt|sum))', '^\\+a(?![a-z])', '(?<![a-z])p ?\\+(?= ?($|[\\[(]))'),
 );
 /** Codes of the two ways, drawn and sent out, that mean so beside each other only. */
 export const PARTNER_CODES: readonly (readonly [drawn: string, sentOut: string])[] = [
@@ -112,7 +121,15 @@ export const PARTNER_CODES: readonly (readonly [drawn: string, sentOut: string])
   ['ae', 'as'],
   ['x', 'i'],
   ['imp', 'exp'],
+  ['in', 'out'],
+  ['entrante', 'saliente'],
+  ['lvr', 'tlv'],
 ];
+
+/** A column that says which way each reading went. */
+export const WAY = words(
+  'direction|richtung|retning|sentido|direzione|(?<![a-z])(sens|verso|flow|way)(?![a-z])(?! ?(temp|rate))',
+);
 
 /** Also drawn, where a column of what is sent out stands beside it; by itself it may be of any energy. */
 export const ELECTRIC = any(
@@ -137,7 +154,8 @@ export const HEAT = any(
 
 /** Water by its volume. */
 export const WATER = any(
-  whole('water|wasser|agua|acqua|eau|vand|abwasser|sewage|trinkwasser|kaltwasser'),
+  whole('water|wasser|agua|acqua|eau|vand|abwasser|sew(er(age)?|age)|drainage|trinkwasser|kaltwasser'),
+  words('waste.?water|eaux usees|assainissement|alcantarillado|saneamiento|fognatura|spildevand|riool'),
   words('wassermenge|wasserverbrauch|watervolume|waterverbruik|vandmangde|vandforbrug|durchfluss|flow volume'),
 );
 /** A volume that does not say of what. */
@@ -151,6 +169,7 @@ export const OUTDOOR = any(
   // Signs of weather services: air at 2 m, mean of the day, of the hour.
   only(
     't2m?',
+    'tmp[cf]?',
     't ?(out(door|side)?|ext|aussen|amb(ient)?|buiten|est|ude)',
     'tavg',
     'tmed',
@@ -193,6 +212,7 @@ export const TO_COMPARE = any(
   words(
     '(similar|average|typical|neighbou?r\\w*|other) (homes?|house\\w*)|benchmark|rolling|(weather|degree.?day) (corr|norm|adj)',
   ),
+  words('anomal(y|ies|ia)|departure from|deviation from|abweichung (vom|zum)|ecart a la|afwijking|scostamento'),
   words('vorjahr|vormonat|prognose|plan ?wert|vergleich|gleitend|bereinigt|annee (precedente|derniere)|prevision'),
   words(
     'foyers? similaires?|ano (anterior|pasado)|prevision|anno precedente|previsto|vorig jaar|verwacht|sidste ar|forventet',

@@ -21,6 +21,7 @@ import { type RowPeriods, rowPeriods } from '../periods/row-periods.ts';
 import { remarkAfterToday } from '../readings/remark-order.ts';
 import { isSentBelowNought, splitNet } from '../readings/split-net.ts';
 import { isVolumeOfGas } from '../terms/units.ts';
+import { asTemperature, findExtremes } from './daily.ts';
 import { findQualityColumn } from './long-interval.ts';
 
 const DAY_MINUTES = 1440;
@@ -57,7 +58,8 @@ export const bills: IntakeShape = {
     countByLocalDays(dates, choices, context.zone, book);
     explainStrays(sheet, dates, book);
     const toColumn = choices.columns?.to ?? stepOf(sheet).toColumn;
-    const columns = dates.count === 0 ? [] : energyColumns(input, [column, toColumn]);
+    const extremes = choices.columns?.value === undefined ? findExtremes(sheet) : undefined;
+    const columns = dates.count === 0 ? [] : extremes ? [extremes.maximum] : energyColumns(input, [column, toColumn]);
     if (columns.length === 0) {
       book.add(dates.count === 0 ? 'no-readable-rows' : 'no-numbers', 'refusal', { column: columnName(sheet, column) });
       return nothingRead(choices, dates.count);
@@ -69,6 +71,18 @@ export const bills: IntakeShape = {
     const decimal = settleDecimals(sheet, columns, choices, book);
     const read = columns.map((facts, i) => {
       const written = readValues(sheet, facts.index, dates.rows, dates.count, decimal, tell('a-number'), book);
+      if (extremes) {
+        const lowest = readValues(
+          sheet,
+          extremes.minimum.index,
+          dates.rows,
+          dates.count,
+          decimal,
+          tell('a-number'),
+          book,
+        );
+        for (let row = 0; row < written.length; row++) written[row] = (written[row]! + lowest[row]!) / 2;
+      }
       const between = readingsOf(sheet, facts, dates, decimal, book);
       const signed = between
         ? valuesBetween(between)
@@ -80,7 +94,7 @@ export const bills: IntakeShape = {
         facts,
         Math.abs(meanPerDay(signed, periods)),
         undefined,
-        choices,
+        extremes ? asTemperature(choices) : choices,
         context,
         book,
       );
@@ -91,7 +105,7 @@ export const bills: IntakeShape = {
       const costs = readCosts(sheet, dates, facts, columns.length === 1, { ...choices, decimal }, book);
       const lines = dates.rows.subarray(0, dates.count);
       const raw = toRawPeriods(input, { facts, quantity, values, costs, quality, periods, rows: lines });
-      const name = facts.heading === '' ? quantity.carrier : facts.heading;
+      const name = extremes ? 'mean of highest and lowest' : facts.heading === '' ? quantity.carrier : facts.heading;
       const series = periodSeries(`series-${i + 1}`, name, quantity, raw, book);
       return { facts, quantity, costs, values, series };
     });
@@ -117,7 +131,7 @@ export const bills: IntakeShape = {
         columns: {
           from: column,
           ...(toColumn === undefined ? {} : { to: toColumn }),
-          ...(columns.length === 1 ? { value: columns[0]!.index } : {}),
+          ...(columns.length === 1 && !extremes ? { value: columns[0]!.index } : {}),
           ...(alone && first.costs.column !== undefined ? { cost: first.costs.column } : {}),
           ...(quality === undefined ? {} : { quality }),
         },
@@ -130,7 +144,7 @@ export const bills: IntakeShape = {
       intervals: [],
       firstDays: periodPicture(first.series),
       dataRows: dates.count,
-      valueColumns: columns.map((c) => c.index),
+      valueColumns: [...columns, ...(extremes ? [extremes.minimum] : [])].map((c) => c.index),
       detailColumns: filed.used,
     };
   },

@@ -129,21 +129,24 @@ export const daily: IntakeShape = {
   },
 };
 
-const asTemperature = (choices: ShapeInput['choices']): ShapeInput['choices'] => ({
+export const asTemperature = (choices: ShapeInput['choices']): ShapeInput['choices'] => ({
   ...choices,
   carrier: 'outdoor-temperature',
   role: 'weather',
 });
 
 const MEAN =
-  /\b(mean|average|avg|mittel(wert)?|moy(enne)?|media|gemiddelde?|middel|tmk?|tg|tavg|tmed|t ?mean|tas)\b|mitteltemp/;
+  /\b(mean|average|avg|mittel(wert)?|moy(enne)?|media|gemiddelde?|middel|tmk?|tg|tavg|tmed|t ?mean|tas)\b|mitteltemp|^temp(erature?|eratura|eratuur|eratur)?$/;
 
 /** Highest and lowest temperature of the day in two columns, without a mean; theirs stands for the day's. */
-function findExtremes(sheet: Sheet): { maximum: ColumnFacts; minimum: ColumnFacts } | undefined {
+export function findExtremes(sheet: Sheet): { maximum: ColumnFacts; minimum: ColumnFacts } | undefined {
   const maximum = sheet.columns.find((c) => c.meaning.role === 'maximum' && isNumberColumn(c));
   const minimum = sheet.columns.find((c) => c.meaning.role === 'minimum' && isNumberColumn(c));
   const isMean = (c: ColumnFacts) =>
-    isNumberColumn(c) && c.meaning.carrier === 'outdoor-temperature' && MEAN.test(plainWords(c.heading));
+    isNumberColumn(c) &&
+    c.meaning.carrier === 'outdoor-temperature' &&
+    c.meaning.role === 'value' &&
+    MEAN.test(plainWords(c.heading));
   return maximum && minimum && !sheet.columns.some(isMean) ? { maximum, minimum } : undefined;
 }
 

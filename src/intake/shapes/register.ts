@@ -17,8 +17,9 @@ import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { columnName, settleDecimals } from '../layout/value-cells.ts';
+import { isMissing } from '../numbers/read-number.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
-import { isOfDegrees, isPower } from '../terms/units.ts';
+import { isOfDegrees, isPower, MOST_KWH_A_DAY, ratioOf } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
 import { readCounter } from './counter-series.ts';
 import { findQualityColumn } from './long-interval.ts';
@@ -27,6 +28,8 @@ import { findQualityColumn } from './long-interval.ts';
 const TELLING_ROWS = 30;
 /** Over so many a single fall is an exchange. */
 const LONG_ROWS = 100;
+/** A quarter of a year. */
+const LONGEST_ROW_DAYS = 92;
 
 export const register: IntakeShape = {
   name: 'counter',
@@ -136,6 +139,24 @@ function isCounter(sheet: Sheet, c: ColumnFacts): boolean {
   return onlyRises(sheet, c) || (c.numbers >= LONG_ROWS && backs <= 1 && ons > c.numbers * 0.5);
 }
 
+/** The register of the dear days stands still for a year of others. */
+function movesLater({ table, firstRow }: Sheet, { index, smallest, largest, meaning }: ColumnFacts): boolean {
+  if (smallest !== largest || meaning.role === 'index') return false;
+  let row = table.rowCount - 1;
+  while (row > firstRow && isMissing(cellText(table, row, index))) row--;
+  return cellText(table, row, index) !== cellText(table, firstRow, index);
+}
+
+/** What goes up and is more in each row than a home could use in its days. */
+function isTooMuch(sheet: Sheet, c: ColumnFacts): boolean {
+  const kWh = c.meaning.unit && ratioOf(c.meaning.unit, 'kWh');
+  const { minutes, kind } = stepOf(sheet);
+  const days = minutes === undefined ? LONGEST_ROW_DAYS : minutes / 1440;
+  return (
+    kWh !== undefined && kind !== 'week' && onlyRises(sheet, c) && c.smallest * kWh > MOST_KWH_A_DAY * Math.max(1, days)
+  );
+}
+
 /** In the order of time; what falls while the days go on is no counter. */
 const onlyRises = (sheet: Sheet, { rising, falling }: ColumnFacts): boolean =>
   stepOf(sheet).isNewestFirst ? falling : rising;
@@ -164,13 +185,16 @@ function counterColumns(sheet: Sheet, isChosen = false): ColumnFacts[] {
   const named = columns.filter(
     (c) => c.meaning.role === 'reading' && Math.min(c.falls, c.rises) <= 1 + c.numbers * 0.02,
   );
+  // Beside a column that must be one what goes up is a reading as well.
+  const isSure = isChosen || named.length > 0 || columns.some((c) => isTooMuch(sheet, c));
   const rising = columns.filter((c) =>
-    // Beside a column named a reading what goes up is a reading as well.
-    isChosen || named.length > 0 ? onlyRises(sheet, c) : c.numbers >= TELLING_ROWS && isCounter(sheet, c),
+    isSure
+      ? onlyRises(sheet, c) || movesLater(sheet, c)
+      : c.numbers >= TELLING_ROWS && (isCounter(sheet, c) || movesLater(sheet, c)),
   );
   const all = [...named, ...rising.filter((c) => !named.includes(c))];
   // A register that is not kept stands still beside the amounts.
-  const moves = (c: ColumnFacts) => c.largest > c.smallest;
+  const moves = (c: ColumnFacts) => c.largest > c.smallest || movesLater(sheet, c);
   const found = columns.some((c) => moves(c) && c.meaning.role !== 'index') ? all.filter(moves) : all;
   const log = logColumns(found);
   if (log) return log;

@@ -19,6 +19,7 @@ export const EnergyUnit = z.enum([
   'ft³',
   'hundred ft³',
   'US gallon',
+  'imperial gallon',
   'therm',
   'pulse',
   ...SALE_UNIT_IDS,

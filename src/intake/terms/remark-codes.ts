@@ -8,6 +8,7 @@ export const REMARK_CODES = [
   'file-binary',
   'no-shape-fits',
   'no-dates',
+  'no-year',
   'no-numbers',
   'no-readable-rows',
   'comma-inside-numbers',
@@ -186,6 +187,7 @@ export const REMARK_CODES = [
   'weather-indoors-asked',
   'weather-typical',
   'degree-days',
+  'other-fuel',
   'clock-of-weather',
   // Several meters in one file
   'registers-by-column',

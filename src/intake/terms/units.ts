@@ -11,13 +11,14 @@ const KWH_PER_BTU = 1055.055_852_62 / 3_600_000;
 /** Commonest print on electricity meters; asked about wherever it is taken. Common practice, no source. */
 const USUAL_PULSES_PER_KWH = 1000;
 
-/** The foot is 0.3048 m, the gallon of the United States 3.785411784 litres, by definition. */
+/** The foot is 0.3048 m, the gallon of the United States 3.785411784 litres, that of Britain 4.54609, by definition. */
 const M3_OF_WATER: Readonly<Partial<Record<EnergyUnit, number>>> = {
   'm³': 1,
   litre: 0.001,
   'ft³': 0.028_316_846_592,
   'hundred ft³': 2.831_684_659_2,
   'US gallon': 0.003_785_411_784,
+  'imperial gallon': 0.004_546_09,
 };
 
 interface UnitFactors {
@@ -69,6 +70,7 @@ export function kWhPerUnit(
     case 'therm':
       return KWH_PER_THERM;
     case 'US gallon':
+    case 'imperial gallon':
       if (!isLiquid(carrier)) throw new RangeError(`${carrier} is not sold by ${unit}`);
       return context.kWhPerUnit[carrier].value * M3_OF_WATER[unit]! * 1000;
     default:
@@ -100,13 +102,15 @@ export const isLiquid = (carrier: Carrier | undefined): carrier is DeliveredFuel
 export function isUnitOf(carrier: Carrier, unit: EnergyUnit): boolean {
   if (isTemperature(carrier) || isOfDegrees(unit)) return isTemperature(carrier) && isOfDegrees(unit);
   if (carrier === 'water') return unit in M3_OF_WATER;
-  if (unit === 'US gallon') return isLiquid(carrier);
+  if (isGallon(unit)) return isLiquid(carrier);
   if (isSaleUnit(unit)) return isDelivered(carrier) && unitsOf(carrier).includes(unit);
   return !isVolumeOfGas(unit) || carrier === 'gas';
 }
 
 export const isOfDegrees = (unit: EnergyUnit | undefined): boolean => unit === '°C' || unit === '°F' || unit === 'K';
 export const isPower = (unit: EnergyUnit | undefined): boolean => unit === 'W' || unit === 'kW';
+
+export const isGallon = (unit: EnergyUnit | undefined): boolean => unit === 'US gallon' || unit === 'imperial gallon';
 
 export const isVolumeOfGas = (unit: EnergyUnit | undefined): boolean =>
   unit === 'm³' || unit === 'ft³' || unit === 'hundred ft³';

@@ -13,11 +13,13 @@ export function tabsForGaps(text: string): string | undefined {
     .split(/\r\n|\n|\r/)
     .filter((line) => line.trim() !== '');
   const spaced = begin.filter((line) => /\S {2,}\S/.test(line));
-  if (spaced.length < begin.length / 2 || spaced.some((line) => /[,;|] {2,}/.test(line))) return undefined;
+  if (spaced.length < begin.length / 2 || spaced.some((line) => /[,;|]"? {2,}/.test(line))) return undefined;
   const lines = text.split(/\r\n|\n|\r/);
   const table = lines.filter((line) => / {2,}/.test(line.trim()));
-  // Headings stand at the beginning, the widest numbers anywhere.
-  const sample = [...table.slice(0, SAMPLE_LINES), ...table.slice(-SAMPLE_LINES)];
+  // Headings stand at the beginning, the widest numbers and stamps anywhere.
+  const every = Math.ceil(table.length / SAMPLE_LINES);
+  const between = table.filter((_, i) => i % every === 0);
+  const sample = [...table.slice(0, SAMPLE_LINES), ...between, ...table.slice(-SAMPLE_LINES)];
   if (sample.length < LEAST_LINES) return undefined;
   const width = Math.max(...sample.map((line) => line.length));
   const gaps: { from: number; to: number }[] = [];
@@ -37,4 +39,19 @@ export function tabsForGaps(text: string): string | undefined {
       .join('\t');
   });
   return cut.includes(undefined) ? undefined : cut.join('\n');
+}
+
+/** A number, a date, a clock time or a sign that there is none. */
+const CELL = /^([-+]?\d[\d.,:/TZ+-]*|nan|n\/?a|-+|\*+)$/i;
+const LEAST_ALIKE = 0.9;
+
+/** The text with a tab in each gap of tables of numbers that stand one space apart; undefined for any other text. */
+export function tabsForSpaces(text: string): string | undefined {
+  const lines = text.split(/\r\n|\r|\n/);
+  const cut = lines.map((line) => line.trim().split(/ +/));
+  const filled = cut.filter((cells) => cells[0] !== '');
+  const width = filled.at(-1)?.length ?? 0;
+  const rows = filled.filter((cells) => cells.length === width && cells.every((cell) => CELL.test(cell)));
+  if (width < 2 || rows.length < LEAST_LINES || rows.length < filled.length * LEAST_ALIKE) return undefined;
+  return cut.map((cells, i) => (cells.length === width ? cells.join('\t') : lines[i]!)).join('\n');
 }

@@ -39,7 +39,7 @@ interface Hours {
   readonly rows: { line: number; cells: string[] }[];
 }
 
-function readEpw({ bytes, choices, context, book }: FormInput): FormReading {
+function readEpw({ bytes, choices, context, book }: FormInput): FormReading | undefined {
   const decoded = decodeText(bytes);
   if ('fault' in decoded) {
     book.add(decoded.fault === 'empty' ? 'file-empty' : 'file-binary', 'refusal');
@@ -47,6 +47,7 @@ function readEpw({ bytes, choices, context, book }: FormInput): FormReading {
   }
   const lines = decoded.text.split(/\r\n|\r|\n/, MOST_LINES);
   const title = lines[0]!.split(',').map((cell) => cell.trim());
+  if (title.some((cell) => /^lat(itude)?$/i.test(cell))) return undefined;
   const hoursEast = Number(title[8]);
   const place = [title[1], title[3]].filter(Boolean).join(', ').slice(0, 80) || 'weather';
   if (!title[8] || !Number.isFinite(hoursEast) || Math.abs(hoursEast) > 15) {

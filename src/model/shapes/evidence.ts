@@ -152,6 +152,9 @@ export const ColumnUse = z.enum([
   'marks',
   'words',
   'other-amount',
+  'other-fuel',
+  'to-compare',
+  'sum',
   'unknown',
 ]);
 export type ColumnUse = z.infer<typeof ColumnUse>;

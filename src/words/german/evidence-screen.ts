@@ -343,6 +343,11 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'left out: it is empty': 'weggelassen: sie ist leer',
   'left out: it is money': 'weggelassen: es ist Geld',
   'left out: it is a price': 'weggelassen: es ist ein Preis',
+  'left out: it is a fuel that is not compared here':
+    'weggelassen: es ist ein Brennstoff, der hier nicht verglichen wird',
+  'left out: it is of another year, another home or a guess':
+    'weggelassen: es gehört zu einem anderen Jahr oder Haus oder ist geschätzt',
+  'left out: it is the sum of others': 'weggelassen: es ist die Summe von anderen',
   'a calorific value: used for gas by volume, else left out':
     'ein Brennwert: für Gas nach Volumen genommen, sonst weggelassen',
   'left out: it is what the home used of its own making, and was not bought':

@@ -54,6 +54,10 @@ export const REMARKS: Catalogue = {
     '{column} in {file} ist Bezug minus Einspeisung über einen Tag oder länger. Beides lässt sich nicht mehr trennen. Fragen Sie nach beiden Werten oder nach Stundenwerten.',
   '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or leave the file.':
     '{column} in {file} klingt nach einem einzelnen Gerät. Bestätigen Sie, dass es der Verbrauch des ganzen Hauses ist, oder lassen Sie die Datei weg.',
+  '{file} names months or weeks without their year. Add a column “Year” with the year of each row.':
+    '{file} nennt Monate oder Wochen ohne ihr Jahr. Fügen Sie eine Spalte „Jahr“ mit dem Jahr jeder Zeile ein.',
+  '{column} of {file} is a fuel that is not compared here. Use a record of electricity, gas, oil, LPG, pellets or heat, or type the heat loss.':
+    '{column} in {file} ist ein Brennstoff, der hier nicht verglichen wird. Nehmen Sie Daten zu Strom, Gas, Heizöl, Flüssiggas, Pellets oder Wärme, oder geben Sie die Heizlast ein.',
   '{file} holds degree days, which are neither temperatures nor energy. Use a file of measured outdoor temperatures.':
     '{file} enthält Gradtage. Das sind weder Temperaturen noch Energie. Nehmen Sie eine Datei mit gemessenen Außentemperaturen.',
   '{file} does not name its clock. We took its times as {expectedCode, select, local {local time} utc {UTC} other {winter time}}. An hour or two hardly changes the mean of a day.':
@@ -352,6 +356,7 @@ export const REMARKS: Catalogue = {
   therm: 'Therm',
   'hundred ft³': 'hundert ft³',
   'US gallon': 'US-Gallone',
+  'imperial gallon': 'britische Gallone',
   '£ a day': '£ am Tag',
   'p a day': 'p am Tag',
   '£ for the whole bill': '£ für die ganze Rechnung',

@@ -20,6 +20,7 @@ function readBytes(bytes: Uint8Array, choices: IntakeChoices = {}, zone = 'Europ
     asked: [...new Set(asked)],
     noted: preview.remarks.filter((r) => r.weight === 'note').map(({ code }) => code),
     series: preview.series.map((s) => `${s.carrier} ${s.role} ${s.total.toFixed(1)}`),
+    uses: Object.fromEntries((preview.uses ?? []).map(({ column, use }) => [preview.columns[column], use])),
   };
 }
 
@@ -119,7 +120,9 @@ test('cubic feet are no hundreds of them, and a volume of water in gallons is ke
     },
   );
   expect(feet).toMatchObject({ asked: [], series: ['gas import 1066.9'] });
-  expect(read(table('Time,Water (gallons)', (i) => `${at(i)},${used(i) * 10}`)).series).toEqual(['water import 12.7']);
+  const water = table('Time,Water (gallons)', (i) => `${at(i)},${used(i) * 10}`);
+  expect(read(water)).toMatchObject({ asked: ['unit-guessed'], series: ['water import 15.3'] });
+  expect(read(water, { zone: 'America/Chicago' })).toMatchObject({ series: ['water import 12.7'] });
 });
 
 test.each<[string, string]>([
@@ -195,4 +198,88 @@ test('a load is no "a day", and one beside another column is no copy of it', () 
     '\n',
   );
   expect(read(months, { zone: 'Europe/Madrid' }).series).toEqual(['electricity import 1053.8']);
+});
+
+test.each([
+  ['Grid draw (kWh),Grid feed (kWh)'],
+  ['Wirkarbeit Bezug (kWh),Wirkarbeit Abgabe (kWh)'],
+  ['Energie prélevée (kWh),Energie restituée (kWh)'],
+  ['Consumo da rete (kWh),Ceduta in rete (kWh)'],
+  ['A+ total (kWh),A- total (kWh)'],
+])('the two ways of the grid in the words %s', (names) => {
+  const { series } = read(table(`Start,${names}`, (i) => `${at(i)},${used(i)},${used(i) / 2}`));
+  expect(series).toEqual([`electricity import ${TOTAL}`, 'electricity export 168.0']);
+});
+
+test('a column of ways with words that nobody knows is asked about, and with known ones it is not', () => {
+  const of = (drawn: string, sent: string) =>
+    read(
+      HOURS.flatMap((i) => [`${at(i)},${used(i)},${drawn}`, `${at(i)},${used(i) / 2},${sent}`])
+        .toSpliced(0, 0, 'Start,Electricity (kWh),Direction')
+        .join('\n'),
+    );
+  expect(of('in', 'out').series).toEqual([`electricity import ${TOTAL}`, 'electricity export 168.0']);
+  expect(of('left', 'right').asked).toEqual(['direction-asked']);
+  expect(of('consumption', 'production').asked).toEqual(['made-asked']);
+});
+
+test('a register that stands still for most of a year is kept', () => {
+  const rows = Array.from({ length: 400 }, (_, i) => `${day(i)},${1000 + i * 9},${500 + Math.max(0, i - 380) * 3}`);
+  const { series } = read(['Date,Day (kWh),Peak (kWh)', ...rows].join('\n'));
+  expect(series).toEqual(['electricity import 3591.0', 'electricity import 57.0']);
+});
+
+test('a counter in MWh with few rows is no use of thousands of MWh', () => {
+  const rows = DAYS.slice(0, 12).map((i) => `${day(i)},${(1000 + i * 0.011).toFixed(3)}`);
+  expect(read(['Date,Electricity (MWh)', ...rows].join('\n')).series).toEqual(['electricity import 121.0']);
+});
+
+test('weather of services: coded tenths, single spaces, quoted gaps, and a title that is no EPW', () => {
+  const degrees = (i: number) => 5 + ((i * 7) % 11);
+  const mean = (rows: readonly number[]) => rows.reduce((sum, i) => sum + degrees(i), 0) / rows.length;
+  const weather = (rows: readonly number[]) => [`outdoor-temperature weather ${mean(rows).toFixed(1)}`];
+  const coded = table(
+    '"STATION","DATE","TMP","DEW"',
+    (i) => `"7","${at(i).replace(' ', 'T')}:00","+${String(degrees(i) * 10).padStart(4, '0')},1","+0010,1"`,
+  );
+  expect(read(coded)).toMatchObject({ asked: [], series: weather(HOURS), uses: { DEW: 'weather' } });
+  const days = DAYS.map((i) => `2025 ${day(i).slice(5, 7)} ${day(i).slice(8)} ${degrees(i)}.0 ${degrees(i) - 3}.0`);
+  expect(read(['Year Mo Dy Tmean Tmin', ...days].join('\n')).series).toEqual(weather(DAYS));
+  const quoted = DAYS.map((i) => `"7","${day(i)}","  ${degrees(i)}.0","   1.2"`);
+  expect(read(['"STATION","DATE","Temp (°C)","PRCP"', ...quoted].join('\n')).series).toEqual(weather(DAYS));
+  const place = table('location,latitude\nA,51.5\n\ntimestamp,A Temperature (°C)', (i) => `${at(i)},${degrees(i)}`);
+  expect(read(place).series).toEqual(weather(HOURS));
+});
+
+test('hours H01 to H24, columns 0100 to 2400, quarters by name, spans with one year', () => {
+  const hours = table(
+    'Fecha,Hora,Electricidad (kWh)',
+    (i) => `${day(i / 24)},H${String((i % 24) + 1).padStart(2, '0')},${used(i)}`,
+  );
+  expect(read(hours, { zone: 'Europe/Madrid' }).series).toEqual([`electricity import ${TOTAL}`]);
+  const heads = Array.from({ length: 24 }, (_, i) => `${String(i + 1).padStart(2, '0')}00`);
+  const rows = DAYS.slice(0, 20).map((d) => [day(d), ...heads.map((_, h) => used(d * 24 + h))].join());
+  const across = read(['Electricity (kWh)', ['Date', ...heads].join(), ...rows].join('\n'));
+  expect(across).toMatchObject({ series: [`electricity import ${TOTAL}`] });
+  const quarters = ['4. kvartal 2023', '1. kvartal 2024', '2. kvartal 2024'].map((q) => `${q},100`);
+  expect(read(['Kvartal,Gas (kWh)', ...quarters].join('\n')).series).toEqual(['gas import 300.0']);
+  const spans = ['1 Oct–31 Dec 2024', '1 Jan–31 Mar 2025'].map((span) => `${span},100`);
+  expect(read(['Period,Gas (kWh)', ...spans].join('\n')).series).toEqual(['gas import 200.0']);
+});
+
+test('what is refused says what to do: weeks without a year, coal', () => {
+  const weeks = DAYS.map((i) => `${i + 1},${used(i)}`);
+  expect(read(['Gas', 'Week,Gas (kWh)', ...weeks].join('\n')).asked).toEqual(['no-year']);
+  expect(read(['Delivered,Coal (tonnes)', '2023-10-12,1.5', '2024-02-03,1'].join('\n')).asked).toEqual(['other-fuel']);
+});
+
+test('a meter of heat with its two temperatures measures water, and what is left out says why', () => {
+  const rows = DAYS.map((i) => `${day(i)},${(12 + i * 0.02).toFixed(2)},${300 + i},61,34`);
+  const heat = read(['Date,E1 (MWh),V1 (m3),T1 (°C),T2 (°C)', ...rows].join('\n'));
+  expect(heat).toMatchObject({ asked: [], series: ['heat heat-output 1180.0', 'water import 59.0'] });
+  const beside = table(
+    'Read at,Sent at,Electricity (kWh),Last year (kWh)',
+    (i) => `${at(i)},${at(i + 1).slice(0, 14)}07,${used(i)},${used(i)}`,
+  );
+  expect(read(beside).uses).toMatchObject({ 'Sent at': 'other-time', 'Last year (kWh)': 'to-compare' });
 });
