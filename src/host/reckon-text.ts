@@ -103,7 +103,8 @@ import {
   worthSaying,
 } from '../words/site-readings.ts';
 import { leftOutSentence, systemName } from '../words/systems.ts';
-import { tariffCells, tariffHeadline, tariffHeads, tariffNotes, waysTable } from '../words/tariff-choice.ts';
+import { tariffCells, tariffHeads, tariffNotes, waysTable } from '../words/tariff-choice.ts';
+import { tariffHeadline } from '../words/which-tariff.ts';
 import { inColumns } from './columns.ts';
 import type { Reckoned } from './reckon-household.ts';
 

@@ -6,88 +6,30 @@ import { exactPounds, grouped, pence, percent, poundsRange, spokenKWh, spokenPou
 import { phrase, say } from './say.ts';
 import { sayTold } from './say-told.ts';
 import { systemInSentence, systemName } from './systems.ts';
+import {
+  asksAndRisks,
+  cheapestInShort,
+  cheapestSentences,
+  countLeavesOut,
+  LEAST_PENCE,
+  oddPriceSentence,
+  tariffName,
+} from './which-tariff.ts';
 
-/** Two tariffs nearer than this are not told apart, as a share of the cheaper. */
-const SAME_SHARE = 0.02;
-/** Less than this a year is not worth a sentence, pence. */
-const LEAST_PENCE = 500;
 const LEAST_LEFT_KWH = 1;
-const TWENTY = 20;
 /** A home that uses less of its sun than this has more panels than one would believe. */
 const LEAST_USED_SHARE = 0.1;
 
-/** Of 20 futures those in which it is the cheapest: never all, since what moves one tariff alone is in none of them. */
-const ofTwenty = ({ cheapestShare }: Pick<TariffCost, 'cheapestShare'>) => {
-  const count = Math.min(TWENTY - 1, Math.round(cheapestShare * TWENTY));
-  return { count, atLeast: String(count === TWENTY - 1) };
-};
-
-/** Under the name of a tariff: how often it is the cheapest; empty where it stands alone. */
-export const cheapestInShort = (cost: TariffCost, { costs }: Pick<TariffChoice, 'costs'>): string =>
-  costs.length < 2
-    ? ''
-    : cost.cheapestShare * TWENTY < 0.5
-      ? say('hardly ever the cheapest')
-      : say('cheapest in {atLeast, select, true {at least {count}} other {{count}}} of 20', ofTwenty(cost));
-
-/** The tariff's own name, or that of the average that stands beside it. */
-export const tariffName = ({ tariffId, basis }: Pick<TariffCost, 'tariffId' | 'basis'>): string =>
-  tariffId === null ? say('Published average price') : sayTold(basis.name);
-
-const isSame = (first: TariffCost, second: TariffCost) =>
-  second.whole.value - first.whole.value <= SAME_SHARE * Math.abs(first.whole.value);
-
-/** "Of 3 tariffs, “Night rate” costs this home least, about £2,100 a year in all." */
-function bestTariffSentence({ costs }: Pick<TariffChoice, 'costs'>): string {
-  const [first, second] = costs;
-  if (!first) return '';
-  if (!second)
-    return say('On “{name}” all electricity of the home comes to about {amount} a year.', {
-      name: tariffName(first),
-      amount: spokenPounds(first.whole.value),
-    });
-  const values = {
-    count: costs.length,
-    first: tariffName(first),
-    second: tariffName(second),
-    amount: spokenPounds(first.whole.value),
-  };
-  return isSame(first, second)
-    ? say('“{first}” and “{second}” come out about the same, at about {amount} a year for all electricity.', values)
-    : say(
-        'Of {count} tariffs, “{first}” costs this home least: about {amount} a year for all its electricity.',
-        values,
-      );
-}
-
-/** At the table: what the choice of tariff is worth, from the one in use to the cheapest. */
-export function chooseSentence({ costs, inUse }: Pick<TariffChoice, 'costs' | 'inUse'>): string {
-  const [first] = costs;
-  const used = costs.find(({ tariffId }) => tariffId === inUse);
-  if (costs.length < 2) return bestTariffSentence({ costs });
-  if (!first || !used || used === first)
-    return say('You can choose your tariff. The one your estimate rests on is the cheapest of these.');
-  if (isSame(first, used)) return say('You can choose your tariff, but these cost your home about the same.');
-  return say('You cannot choose the winter. You can choose your tariff: here that is worth about {amount} a year.', {
-    amount: spokenPounds(used.whole.value - first.whole.value),
-  });
-}
-
-/** More would run off the page beside the picture of a day. */
-const MOST_AT_TABLE = 3;
-
-/** At the table, under the bars, which say how often each is the cheapest: the present heating on its own best, the best hours, what the cheapest asks. */
+/** At the table, under the bars: what the cheapest asks and risks, or what is odd about it; the best hours; the present heating on its own best. */
 export const chooseSay = (choice: TariffChoice): string => {
   const [first] = choice.costs;
-  // Hot water that would cost more in cheap hours is no advice; the switch shows it.
-  const asks = first && (first.nightWaterPence ?? 0) >= 0 ? askedSentences({ costs: [first] }) : [];
+  const odd = first && choice.costs.length > 1 ? oddPriceSentence(first) : '';
   return [
+    ...(odd === '' ? asksAndRisks(choice) : [odd]),
+    first?.bestHours ? hoursAtTable(first.bestHours) : '',
     ...bestOfEachSentences(choice).slice(0, 1),
-    ...(first?.own ? [say('Roof, battery and car are the same for each.')] : []),
-    ...(first?.bestHours ? [hoursAtTable(first.bestHours)] : []),
-    ...asks,
   ]
-    .slice(0, MOST_AT_TABLE)
+    .filter((sentence) => sentence !== '')
     .join(' ');
 };
 
@@ -97,18 +39,7 @@ function hoursAtTable({ saving, counted }: NonNullable<TariffCost['bestHours']>)
   const amount = spokenPounds(saving.value);
   return counted
     ? say('The best hours are counted: the usual ones would cost about {amount} more.', { amount })
-    : say('The heat pump runs at its usual hours: the best ones would cost about {amount} less.', { amount });
-}
-
-/** What leaving the tariff in use would save; empty where that is the cheapest, or as good as it. */
-function changeTariffSentence({ costs, inUse }: Pick<TariffChoice, 'costs' | 'inUse'>): string {
-  const [first] = costs;
-  const used = costs.find(({ tariffId }) => tariffId === inUse);
-  if (!first || !used || used === first || isSame(first, used)) return '';
-  return say('That is about {amount} a year less than on “{used}”, which the estimate rests on now.', {
-    amount: spokenPounds(used.whole.value - first.whole.value),
-    used: tariffName(used),
-  });
+    : say('The usual hours of the heat pump are counted: the best ones would cost about {amount} less.', { amount });
 }
 
 /** What “all electricity” is, and how its other use is known. */
@@ -119,29 +50,6 @@ function restOfHomeSentence({ rest }: Pick<TariffChoice, 'rest'>): string {
   return rest.grade === 'assumed'
     ? say('With the heat pump it counts {kWh} of other electricity, as usual for such a home. That is assumed.', values)
     : say('With the heat pump it counts {kWh} of other electricity. Its hours are those of a usual home.', values);
-}
-
-/** How often the cheapest stays the cheapest, and what could make another cheaper. */
-function cheapestSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
-  const [first, ...others] = costs;
-  if (!first || others.length === 0) return [];
-  const atNight = ({ whole, nightWaterPence = 0 }: TariffCost) => whole.value - Math.max(0, nightWaterPence);
-  const better = others.toSorted((a, b) => atNight(a) - atNight(b))[0]!;
-  return [
-    say('“{name}” is the cheapest in {atLeast, select, true {at least {count}} other {{count}}} of 20 futures.', {
-      name: tariffName(first),
-      ...ofTwenty(first),
-    }),
-    say('One tariff may rise and another not: that is not in this count.'),
-    ...(atNight(better) < atNight(first)
-      ? [
-          say('With hot water made in its cheap hours, “{name}” would come to about {amount}, and be the cheapest.', {
-            name: tariffName(better),
-            amount: spokenPounds(atNight(better)),
-          }),
-        ]
-      : []),
-  ];
 }
 
 /** A way of heating on the tariff that suits it best. */
@@ -173,7 +81,9 @@ function bestOfEachSentences(choice: Pick<TariffChoice, 'costs' | 'source'>): st
   return [
     present
       ? say(
-          'With the tariff that suits each best, fuel counted in: about {pump} with the heat pump, about {present} as now.',
+          choice.costs[0]?.own
+            ? 'With the same roof, battery and car, on its own best tariff: about {pump} with the heat pump, about {present} as now.'
+            : 'With the tariff that suits each best, fuel counted in: about {pump} with the heat pump, about {present} as now.',
           { ...values, present: spokenPounds(present.pence) },
         )
       : say('With the tariff that suits each best, fuel counted in: about {pump} with the heat pump.', values),
@@ -290,13 +200,6 @@ function equipmentSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'
                   source: sayTold(roof.exportPay.origin),
                 })
               : say('Nobody has said what is paid for electricity sent out. It is counted as nothing: type it.'),
-          ...costs
-            .filter((cost) => cost.own?.exportAbovePrice)
-            .map((cost) =>
-              say('On “{name}” more is paid for a kWh sent out than any kWh costs. Check that price.', {
-                name: tariffName(cost),
-              }),
-            ),
           say('Months of sun are the standard’s; which days of them are sunny is made up, always the same.'),
         ]
       : []),
@@ -449,10 +352,6 @@ const FACING_NAMES: { readonly [facing in Facing]: string } = {
 /** "south-east". */
 export const facingName = (facing: Facing): string => say(FACING_NAMES[facing]);
 
-/** What is said above the tariffs. */
-export const tariffHeadline = (choice: TariffChoice): string =>
-  [bestTariffSentence(choice), changeTariffSentence(choice)].filter((sentence) => sentence !== '').join(' ');
-
 /** What is said below them. */
 export const tariffNotes = (choice: TariffChoice): string[] =>
   [
@@ -460,6 +359,7 @@ export const tariffNotes = (choice: TariffChoice): string[] =>
     ...cheapestSentences(choice),
     ...bestOfEachSentences(choice),
     ...equipmentSentences(choice),
+    ...choice.costs.map(oddPriceSentence),
     ...askedSentences(choice),
     ...bestHoursSentences(choice),
     ...leftOutTariffSentences(choice),
@@ -468,12 +368,12 @@ export const tariffNotes = (choice: TariffChoice): string[] =>
 /** What is said under the picture, on screen and on the household's paper, the weightiest first; all of it folds out or stands in the working. Best hours move hot water too. */
 export const tariffNotesInShort = (choice: TariffChoice): string[] =>
   [
-    [...bestOfEachSentences(choice).slice(0, 1), ...(choice.costs[0]?.own ? [sameForAllSentence()] : [])],
+    [...asksAndRisks(choice), countLeavesOut(choice)],
+    bestOfEachSentences(choice).slice(0, 1),
     bestHoursSentences(choice).slice(0, 2),
     choice.roof ? equipmentSentences(choice).slice(0, 1) : [],
-    choice.costs[0]?.bestHours ? [] : askedSentences({ costs: choice.costs.slice(0, 1) }),
   ]
-    .map((sentences) => sentences.join(' '))
+    .map((sentences) => sentences.filter((sentence) => sentence !== '').join(' '))
     .filter((sentences) => sentences !== '');
 
 /** Heads of the table of tariffs, in the order of `tariffCells`. */

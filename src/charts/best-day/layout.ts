@@ -62,7 +62,7 @@ export function layOutBestDay(
     price: {
       ...named(
         0,
-        say('price, {least} to {most}', {
+        say('price on a cold day, {least} to {most}', {
           least: pence(Math.min(...series.pencePerKWh)),
           most: pence(Math.max(...series.pencePerKWh)),
         }),

@@ -1,6 +1,6 @@
 /** A cold day of the cheapest tariff on which hours can be moved. */
 import type { ColdDay, TariffChoice } from '../../model/shapes/tariff-choice.ts';
-import { tariffName } from '../../words/tariff-choice.ts';
+import { tariffName } from '../../words/which-tariff.ts';
 
 export interface BestDaySeries extends ColdDay {
   /** Name of the tariff. */

@@ -11,7 +11,7 @@ import type { TariffChoice } from '../../model/shapes/tariff-choice.ts';
 import type { Grade } from '../../model/shapes/working.ts';
 import { priceInShort } from '../../words/prices.ts';
 import { systemName } from '../../words/systems.ts';
-import { cheapestInShort, tariffName } from '../../words/tariff-choice.ts';
+import { cheapestInShort, tariffName } from '../../words/which-tariff.ts';
 
 export interface SpreadRow {
   readonly id: string;

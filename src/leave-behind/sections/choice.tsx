@@ -4,12 +4,12 @@ import { say } from '../../words/say.ts';
 import {
   choiceCountedWith,
   tariffCells,
-  tariffHeadline,
   tariffHeads,
   tariffNotes,
   tariffNotesInShort,
   waysTable,
 } from '../../words/tariff-choice.ts';
+import { tariffHeadline } from '../../words/which-tariff.ts';
 import { NumberTable } from '../number-table.tsx';
 import { PAPER_WIDTH } from '../paper.ts';
 import type { EstimateParts } from '../parts.ts';

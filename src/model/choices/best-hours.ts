@@ -1,5 +1,5 @@
 /** What running in the best hours of a tariff earns a household's heat pump. */
-import { balanceHome } from '../balance/balance-home.ts';
+import { balanceHome, type HomeBalance } from '../balance/balance-home.ts';
 import type { YearSlots } from '../calendar/zone.ts';
 import { tenAndNinety } from '../chance/quantiles.ts';
 import type { PricesInUse } from '../comparison/prices-of.ts';
@@ -47,6 +47,8 @@ function fitOwn({ household, demand }: SettleInput, year: Settled['input'], seri
 export interface HoursOn {
   readonly terms: YearTerms;
   readonly shown: Omit<BestHoursCost, 'saving' | 'counted'>;
+  /** Of a home with a roof or a battery what it then buys and sends out. */
+  readonly balance: HomeBalance | null;
 }
 
 /** A home whose roof or battery moves electricity too, on one tariff. */
@@ -89,8 +91,9 @@ export function hoursOn(
     movesWater: hotWater.hours !== 'night',
   };
   const cold = coldDay(year);
-  const { best, saved } = home ? bestAtHome(input, terms, home) : savedByShare(bestHoursOf(input), terms);
+  const { best, saved, balance } = home ? bestAtHome(input, terms, home) : savedByShare(bestHoursOf(input), terms);
   return {
+    balance,
     terms: {
       ...terms,
       ...saved,
@@ -118,11 +121,13 @@ export function hoursOn(
 interface Found {
   readonly best: BestHours;
   readonly saved: Pick<YearTerms, 'spacePence' | 'waterPence'>;
+  readonly balance: HomeBalance | null;
 }
 
 const savedByShare = (best: BestHours, { spacePence, waterPence }: YearTerms): Found => ({
   best,
   saved: { spacePence: spacePence * best.spaceSaved, waterPence: waterPence * best.waterSaved },
+  balance: null,
 });
 
 function isEvenEachDay(pence: Float64Array, { dayStart }: YearSlots): boolean {
@@ -187,10 +192,12 @@ function bestAtHome(plain: HoursInput, terms: YearTerms, { own, otherKWh, priceU
     const { best: hours, heatShare } = best.electricity!;
     // What cooler rooms save by themselves is no merit of the hours.
     const same = balanced(loadWith(space, water, heatShare));
-    return { best, savedPence: same.pence - balanced(loadWith(hours.space, hours.water)).pence };
+    const balance = balanced(loadWith(hours.space, hours.water));
+    return { best, balance, savedPence: same.pence - balance.pence };
   });
-  const { best, savedPence } = found.reduce((most, one) => (one.savedPence > most.savedPence ? one : most));
-  return { best, saved: { spacePence: Math.max(0, savedPence), waterPence: 0 } };
+  const { best, balance, savedPence } = found.reduce((most, one) => (one.savedPence > most.savedPence ? one : most));
+  const earns = savedPence > 0;
+  return { best, saved: { spacePence: earns ? savedPence : 0, waterPence: 0 }, balance: earns ? balance : usual };
 }
 
 /** What was searched for last, the newest first: a change of the household mostly leaves the hours of its tariffs as they are. */

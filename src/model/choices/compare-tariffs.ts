@@ -7,6 +7,7 @@ import {
   homeBeforePrices,
   USUAL_DRAWS,
 } from '../appraise.ts';
+import type { HomeBalance } from '../balance/balance-home.ts';
 import { carByHalfHour } from '../balance/car-by-half-hour.ts';
 import type { YearSlots } from '../calendar/zone.ts';
 import { tenAndNinety } from '../chance/quantiles.ts';
@@ -186,7 +187,8 @@ function costOf(one: Priced, home: Home, years: Float64Array | null, share: numb
   const counted = one.household.comfort?.hours === 'best';
   const heatingPence = heatingOf(one.years).value - (counted ? (saving?.value ?? 0) : 0);
   const heating = { ...heatingOf(one.years), value: heatingPence };
-  const own = one.ownWith('heat-pump');
+  const atUsualHours = one.ownWith('heat-pump');
+  const own = atUsualHours && counted && one.hours?.balance ? movedBy(atUsualHours, one.hours.balance) : atUsualHours;
   const ownPence = penceOfOwn(own);
   const value = heating.value + restPence + standingPence + ownPence;
   const grade = weakestGrade([heating.grade, basis.grade, home.rest.grade]);
@@ -218,8 +220,18 @@ function costOf(one: Priced, home: Home, years: Float64Array | null, share: numb
     cheapestShare: share,
     ...(nightWaterPence === null ? {} : { nightWaterPence }),
     ...(one.hours && saving ? { bestHours: { saving, counted, ...one.hours.shown } } : {}),
+    ...unitPenceOf(one.prices, home.slots),
     followsMarket: version.series !== undefined,
   };
+}
+
+/** What a unit costs in the cheapest and the most expensive half-hour of the year and as their mean; nothing where it hangs on how much is used. */
+function unitPenceOf(prices: PricesInUse, slots: YearSlots): Pick<TariffCost, 'unitPence'> {
+  if (prices.electricity.version.bands.some(({ blocks }) => blocks)) return {};
+  const pence = penceOf(prices, slots);
+  const least = pence.reduce((a, b) => Math.min(a, b));
+  const most = pence.reduce((a, b) => Math.max(a, b));
+  return { unitPence: { least, most, mean: sumOf(pence) / pence.length } };
 }
 
 /** The best hours of one heat pump on a tariff, beside what else the home has. */
@@ -267,6 +279,25 @@ function nightWaterSaving({ household, prices, years, ownWith }: Priced, home: H
   const moved = appraiseYears({ ...home.input, household: atNight, draws: 0 }, known);
   const own = ownChange(planOf(moved, 'heat-pump'), moved, prices, home);
   return heatingOf(years).value + penceOfOwn(ownWith('heat-pump')) - heatingOf(moved).value - penceOfOwn(own);
+}
+
+/** With the hours of the heat pump moved, other sun is used; what that saves is counted with the heating, so the pence of both together stay. */
+function movedBy(
+  own: OwnChange,
+  { soldKWh, ownUseKWh, filledKWh, batteryLossKWh, sunLossKWh }: HomeBalance,
+): OwnChange {
+  const sold = sumOf(soldKWh);
+  const exportPence = own.soldKWh > 0 ? (own.exportPence / own.soldKWh) * sold : own.exportPence;
+  return {
+    ...own,
+    unitsPence: own.unitsPence + exportPence - own.exportPence,
+    exportPence,
+    soldKWh: sold,
+    ownUseKWh,
+    filledKWh,
+    batteryLossKWh,
+    sunLossKWh,
+  };
 }
 
 const penceOfOwn = (own: OwnChange | null): number => (own ? own.unitsPence - own.exportPence : 0);

@@ -85,6 +85,8 @@ export const TariffCost = z.object({
   nightWaterPence: z.number().optional(),
   /** Absent where its price does not change over the day and no sun is made. */
   bestHours: BestHoursCost.optional(),
+  /** What a unit costs in the cheapest and the most expensive half-hour of the year and as their mean, VAT included; absent where it hangs on how much is used, and in what was kept before. */
+  unitPence: z.object({ least: z.number(), most: z.number(), mean: z.number() }).optional(),
   /** Its price is another every half-hour, as a market makes it. */
   followsMarket: z.boolean(),
 });

@@ -6,7 +6,8 @@ import { SpreadPicture } from '../../charts/spread/picture.tsx';
 import { tariffRows } from '../../charts/spread/series.ts';
 import type { TariffChoice } from '../../model/shapes/tariff-choice.ts';
 import { say } from '../../words/say.ts';
-import { tariffCells, tariffHeadline, tariffHeads } from '../../words/tariff-choice.ts';
+import { tariffCells, tariffHeads } from '../../words/tariff-choice.ts';
+import { tariffHeadline } from '../../words/which-tariff.ts';
 
 export const tariffBarsName = () => say('Which tariff');
 

@@ -4,7 +4,7 @@ import type { Grade } from '../../model/shapes/working.ts';
 import { phrase, say } from '../say.ts';
 import { inWords, sayTold } from '../say-told.ts';
 import { systemName } from '../systems.ts';
-import { tariffName } from '../tariff-choice.ts';
+import { tariffName } from '../which-tariff.ts';
 import type { ShownInput, ShownWorking } from '../working.ts';
 import { rangedWorking } from './ranged.ts';
 

@@ -171,7 +171,7 @@ export const CHARTS: Catalogue = {
   'Heat, usual hours, kW': 'Wärme, übliche Stunden, kW',
   'Heat, best hours, kW': 'Wärme, beste Stunden, kW',
   'Rooms, °C': 'Räume, °C',
-  'price, {least} to {most}': 'Preis, {least} bis {most}',
+  'price on a cold day, {least} to {most}': 'Preis am kalten Tag, {least} bis {most}',
   'heat, to {most} kW; dashed: as usual': 'Wärme, bis {most} kW; gestrichelt: wie üblich',
   'rooms, {least} to {most} °C': 'Räume, {least} bis {most} °C',
   'Twenty futures, each as likely as the others, from worst to best for the heat pump.':

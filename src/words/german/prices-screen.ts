@@ -2,15 +2,42 @@ import type { Catalogue } from '../say.ts';
 
 /** The fields of the prices: tariffs, fuels, service, purchase. */
 export const PRICES_SCREEN: Catalogue = {
-  'Published average price': 'Veröffentlichter Durchschnittspreis',
+  'Published average price': 'Durchschnittspreis',
   'Which tariff': 'Welcher Tarif',
   'Other electricity, kWh a year': 'Übriger Strom, kWh im Jahr',
   'Saved by hot water in the cheap hours': 'Ersparnis durch Warmwasser in den günstigen Stunden',
   'the same sum with hot water made in the cheap hours': 'dieselbe Berechnung mit Warmwasser aus den günstigen Stunden',
-  '“{first}” and “{second}” come out about the same, at about {amount} a year for all electricity.':
-    '„{first}“ und „{second}“ kosten etwa gleich viel: rund {amount} im Jahr für allen Strom.',
-  'Of {count} tariffs, “{first}” costs this home least: about {amount} a year for all its electricity.':
-    'Von {count} Tarifen ist „{first}“ für dieses Haus der günstigste: rund {amount} im Jahr für allen Strom.',
+  '{names} come out about the same, at about {amount} a year for all electricity.':
+    '{names} kosten etwa gleich viel: rund {amount} im Jahr für allen Strom.',
+  'Which of them you take hardly matters for the money: take the one that asks or risks less.':
+    'Welchen davon Sie nehmen, macht kaum einen Unterschied: Nehmen Sie den, der weniger verlangt oder wagt.',
+  'Of {count} tariffs, “{name}” costs this home least: about {amount} a year for all its electricity.':
+    'Von {count} Tarifen ist „{name}“ für dieses Haus der günstigste: rund {amount} im Jahr für allen Strom.',
+  'On “{name}” this home pays less than at the published average: about {amount} a year in all.':
+    'Mit „{name}“ zahlt dieses Haus weniger als zum veröffentlichten Durchschnittspreis: insgesamt rund {amount} im Jahr.',
+  '{count, plural, one {This tariff does} other {These tariffs do}} not beat the published average price: about {amount} a year for all electricity.':
+    '{count, plural, one {Dieser Tarif ist} other {Diese Tarife sind}} nicht günstiger als der veröffentlichte Durchschnittspreis: rund {amount} im Jahr für allen Strom.',
+  'Of your own, “{name}” costs least: about {amount}.': 'Von Ihren eigenen ist „{name}“ der günstigste: rund {amount}.',
+  'In 8 of 10 homes like yours it is {range}.': 'In 8 von 10 Häusern wie Ihrem sind es {range}.',
+  'That is not sure: in {count} of 20 futures “{name}” is the cheapest.':
+    'Sicher ist das nicht: In {count} von 20 Fällen ist „{name}“ der günstigste.',
+  'The estimate rests on “{used}”, so there is no need to change.':
+    'Die Kostenschätzung beruht auf „{used}“, ein Wechsel ist also nicht nötig.',
+  'On “{name}” a unit costs nothing or less on average. Check its prices before you trust that.':
+    'Mit „{name}“ kostet die kWh im Mittel nichts oder weniger. Prüfen Sie seine Preise, bevor Sie darauf bauen.',
+  'a control for the heat pump’s hours': 'eine Regelung für die Wärmepumpe',
+  'car and battery charging in the cheap hours': 'Laden von Auto und Speicher in den günstigen Stunden',
+  'car charging in the cheap hours': 'Laden des Autos in den günstigen Stunden',
+  'battery charging in the cheap hours': 'Laden des Speichers in den günstigen Stunden',
+  'It needs {things}.': 'Dafür braucht es {things}.',
+  'It asks nothing of you: every hour costs the same.': 'Er verlangt nichts von Ihnen: Jede Stunde kostet gleich viel.',
+  'It asks nothing new of you: your use is counted at its present hours.':
+    'Er verlangt nichts Neues: Ihr Verbrauch ist zu seinen jetzigen Stunden gezählt.',
+  'Its risk: it follows the market, and an expensive winter costs more.':
+    'Sein Risiko: Er folgt dem Markt, und ein teurer Winter kostet mehr.',
+  'Its risk: a unit costs up to {price}.': 'Sein Risiko: Die kWh kostet bis zu {price}.',
+  'With the same roof, battery and car, on its own best tariff: about {pump} with the heat pump, about {present} as now.':
+    'Mit gleichem Dach, Speicher und Auto, je im besten Tarif: rund {pump} mit Wärmepumpe, rund {present} wie jetzt.',
   'That is about {amount} a year less than on “{used}”, which the estimate rests on now.':
     'Das sind rund {amount} im Jahr weniger als mit „{used}“, dem Tarif dieser Schätzung.',
   'With the heat pump it counts {kWh} of other electricity, at the hours that your meter shows.':
@@ -28,8 +55,8 @@ export const PRICES_SCREEN: Catalogue = {
   'Share of futures in which it is the cheapest': 'Anteil der Fälle, in denen er der günstigste ist',
   'the possible years in which no other of these tariffs costs less':
     'die möglichen Jahre, in denen kein anderer dieser Tarife weniger kostet',
-  'One tariff may rise and another not: that is not in this count.':
-    'Dass ein Tarif steigt und ein anderer nicht, ist nicht mitgezählt.',
+  'In the count of 20 futures all prices rise and fall together: one supplier alone may raise its own.':
+    'In den 20 Fällen steigen und fallen alle Preise gemeinsam: Ein Anbieter kann auch allein erhöhen.',
   'With hot water made in its cheap hours, “{name}” would come to about {amount}, and be the cheapest.':
     'Wird das Warmwasser in den günstigen Stunden bereitet, kostet „{name}“ rund {amount} und ist der günstigste.',
   'With the tariff that suits each best, fuel counted in: about {pump} with the heat pump, about {present} as now.':
@@ -124,12 +151,11 @@ export const PRICES_SCREEN: Catalogue = {
   'All that is counted, and how': 'Was alles gezählt ist, und wie',
   'In the range, what roof, battery and car move is that of a usual year; only its price varies.':
     'In der Spanne gilt für Dach, Speicher und Auto ein normales Jahr; nur der Preis schwankt.',
-  'Roof, battery and car are the same for each.': 'Dach, Speicher und Auto sind überall dieselben.',
   'Other hours of the heat pump would save next to nothing.': 'Andere Stunden der Wärmepumpe würden kaum etwas sparen.',
   'The best hours are counted: the usual ones would cost about {amount} more.':
-    'Gerechnet ist mit den besten Stunden: Die üblichen würden etwa {amount} mehr kosten.',
-  'The heat pump runs at its usual hours: the best ones would cost about {amount} less.':
-    'Die Wärmepumpe läuft zu ihren üblichen Stunden: Die besten würden etwa {amount} weniger kosten.',
+    'Die besten Stunden sind gezählt: Die üblichen würden etwa {amount} mehr kosten.',
+  'The usual hours of the heat pump are counted: the best ones would cost about {amount} less.':
+    'Die üblichen Stunden sind gezählt: Die besten würden etwa {amount} weniger kosten.',
   'On one price all day, moving the hours of the heat pump saves nothing.':
     'Kostet der Strom den ganzen Tag gleich viel, spart es nichts, die Wärmepumpe zu anderen Zeiten laufen zu lassen.',
   Tariff: 'Tarif',
@@ -198,6 +224,7 @@ export const PRICES_SCREEN: Catalogue = {
   'On “{name}” more is paid for a kWh sent out than any kWh costs. Check that price.':
     'Mit „{name}“ bringt eine eingespeiste kWh mehr, als jede bezogene kostet. Prüfen Sie diesen Preis.',
   'Tariff of this estimate': 'Tarif dieser Schätzung',
+  '“{name}”': '„{name}“',
   '“{name}”.': '„{name}“.',
   'The published average price.': 'Der veröffentlichte Durchschnittspreis.',
   'Hours of the heat pump': 'Laufzeiten der Wärmepumpe',

@@ -117,12 +117,20 @@ export const WALK: Catalogue = {
     'Geben Sie unter „Preise“ ein, welche Tarife Sie haben könnten. Dann stehen sie hier nebeneinander.',
   'These are still the bars from before. The new ones are on their way.':
     'Das sind noch die Balken von vorhin. Die neuen kommen gleich.',
-  'You can choose your tariff. The one your estimate rests on is the cheapest of these.':
-    'Ihren Tarif können Sie wählen. Der Ihrer Kostenschätzung ist von diesen der günstigste.',
-  'You can choose your tariff, but these cost your home about the same.':
-    'Ihren Tarif können Sie wählen, doch diese hier kosten Sie ungefähr gleich viel.',
-  'You cannot choose the winter. You can choose your tariff: here that is worth about {amount} a year.':
-    'Den Winter können Sie nicht wählen. Ihren Tarif schon: Das macht hier etwa {amount} im Jahr aus.',
+  '“{name}” costs you least: about {amount} a year less than now.':
+    '„{name}“ ist am günstigsten: rund {amount} im Jahr weniger als jetzt.',
+  'The tariff on top costs you least: about {amount} a year less than now.':
+    'Der oberste Tarif ist am günstigsten: rund {amount} im Jahr weniger als jetzt.',
+  'The tariff on top costs about {amount} a year less than now, but that is not sure.':
+    'Der oberste Tarif kostet rund {amount} im Jahr weniger als jetzt. Sicher ist das nicht.',
+  'Your tariff hardly matters: the present one costs about as much as the cheapest.':
+    'Der Tarif macht wenig aus: Der jetzige kostet etwa so viel wie der günstigste.',
+  'Keep the present tariff: of these it is the cheapest.':
+    'Bleiben Sie beim jetzigen Tarif: Von diesen ist er der günstigste.',
+  'Keep the present tariff: none costs less, though others cost about the same.':
+    'Bleiben Sie beim jetzigen Tarif: Keiner ist günstiger, andere kosten etwa gleich viel.',
+  'None of your tariffs costs less than the published average price.':
+    'Keiner Ihrer Tarife ist günstiger als der veröffentlichte Durchschnittspreis.',
   Back: 'Zurück',
   Overview: 'Übersicht',
   Next: 'Weiter',

@@ -7,7 +7,8 @@ import type { Household } from '../../../src/model/shapes/household.ts';
 import type { Tariff } from '../../../src/model/shapes/tariff.ts';
 import type { TariffChoice } from '../../../src/model/shapes/tariff-choice.ts';
 import { reference } from '../../../src/reference/index.ts';
-import { cheapestInShort, chooseSay } from '../../../src/words/tariff-choice.ts';
+import { chooseSay } from '../../../src/words/tariff-choice.ts';
+import { cheapestInShort } from '../../../src/words/which-tariff.ts';
 import { makeHousehold, makeTariff } from '../appraisal/make-household.ts';
 
 const asOf = '2026-11-28';
@@ -136,7 +137,7 @@ describe('several tariffs', () => {
       'hardly ever the cheapest',
     ]);
     expect(chooseSay(choice)).toMatch(
-      /^With the tariff that suits each best, fuel counted in: about £[\d,]+ with the heat pump/,
+      /^It asks nothing of you: every hour costs the same\. With the tariff that suits each best, fuel counted in: about £[\d,]+ with the heat pump/,
     );
   });
 

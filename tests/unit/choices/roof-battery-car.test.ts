@@ -10,10 +10,10 @@ import {
   choiceCountedWith,
   tariffCells,
   tariffHeads,
-  tariffName,
   tariffNotes,
   waysTable,
 } from '../../../src/words/tariff-choice.ts';
+import { tariffName } from '../../../src/words/which-tariff.ts';
 import { makeHousehold, makeTariff } from '../appraisal/make-household.ts';
 
 const asOf = '2026-11-29';
@@ -208,4 +208,16 @@ test('on a stepped price the sun saves the last steps, not the first', () => {
   const choice = compare({ tariffs: [stepped], prices: { electricityTariffId: 'stepped' }, roof });
   const { own } = on(choice, 'stepped');
   expect(own!.unitsPence).toBeCloseTo(-30 * own!.ownUseKWh, 4);
+});
+
+test('in the best hours the sun used at home is that of those hours', () => {
+  const more = { roof, battery: { usableKWh: 5 }, comfort: { hours: 'best' } } as const;
+  const [usual, best] = [on(compare({ ...more, comfort: {} }), 'night'), on(compare(more), 'night')];
+  expect(best.bestHours!.saving.value).toBeGreaterThan(500);
+  expect(best.own!.ownUseKWh).not.toBeCloseTo(usual.own!.ownUseKWh, 0);
+  expect(best.own!.ownUseKWh + best.own!.soldKWh).toBeCloseTo(usual.own!.ownUseKWh + usual.own!.soldKWh, 6);
+  // What is sent out is paid at the same price, and the parts still make the whole.
+  expect(best.own!.exportPence).toBeCloseTo(15 * best.own!.soldKWh, 6);
+  const { heatingPence, restPence, standingPence, own, whole } = best;
+  expect(heatingPence + restPence + standingPence + own!.unitsPence - own!.exportPence).toBeCloseTo(whole.value, 6);
 });

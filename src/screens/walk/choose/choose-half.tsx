@@ -2,7 +2,8 @@
 import { useRef } from 'react';
 import { tariffWorkings } from '../../../words/explained/tariffs.ts';
 import { say } from '../../../words/say.ts';
-import { chooseSay, chooseSentence } from '../../../words/tariff-choice.ts';
+import { chooseSay } from '../../../words/tariff-choice.ts';
+import { chooseSentence, countLeavesOut } from '../../../words/which-tariff.ts';
 import { useHousehold } from '../../household-context.tsx';
 import { pickTariff } from '../../prices/use-tariffs.ts';
 import { BestDayFigure } from '../../shared/best-day-figure.tsx';
@@ -13,6 +14,9 @@ import { TariffBars, tariffBarsName } from '../../shared/tariff-bars.tsx';
 import { sizeAtTable } from '../size-at-table.ts';
 import { useFill } from '../use-fill.ts';
 import { useChoices } from './use-choices.ts';
+
+/** The line or two under the bars that say what their count leaves out. */
+const NOTE_PIXELS = 40;
 
 export function ChooseHalf() {
   const { household, change } = useHousehold();
@@ -54,7 +58,8 @@ export function ChooseHalf() {
             <TariffBars
               choice={choice}
               size={sizeAtTable()}
-              height={Math.min(height, 60 + 84 * choice.costs.length)}
+              height={Math.min(height - NOTE_PIXELS, 60 + 84 * choice.costs.length)}
+              note={countLeavesOut(choice)}
               atTable
               known={<HowWeKnow find={() => tariffWorkings(choice)} about={tariffBarsName()} plain />}
             />
