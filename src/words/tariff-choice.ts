@@ -82,7 +82,7 @@ function bestOfEachSentences(choice: Pick<TariffChoice, 'costs' | 'source'>): st
     present
       ? say(
           choice.costs[0]?.own
-            ? 'With the same roof, battery and car, on its own best tariff: about {pump} with the heat pump, about {present} as now.'
+            ? 'With the same roof, battery and car, each on its best tariff: about {pump} with the heat pump, about {present} as now.'
             : 'With the tariff that suits each best, fuel counted in: about {pump} with the heat pump, about {present} as now.',
           { ...values, present: spokenPounds(present.pence) },
         )

@@ -17,6 +17,17 @@ const WARMTH_KNOWN: { readonly [known in BestHours['warmth']['known']]: string }
   assumed: phrase('assumed: the low end of what 10,000 thermostats in North America showed'),
 };
 
+/** A price of the tariff itself. */
+const priceOf =
+  (grade: Grade) =>
+  (name: string, value: number): ShownInput => ({
+    name: inWords(name),
+    value,
+    unit: 'p/kWh',
+    grade,
+    origin: inWords('this tariff'),
+  });
+
 function inputsOfHours(
   { saving, leastRoomC, mostRoomC, coolsIn3HoursK, day, warmth }: BestHours,
   grade: Grade,
@@ -30,13 +41,7 @@ function inputsOfHours(
     grade,
     origin: inWords(WARMTH_KNOWN[warmth.known]),
   });
-  const price = (name: string, value: number): ShownInput => ({
-    name: inWords(name),
-    value,
-    unit: 'p/kWh',
-    grade,
-    origin: inWords('this tariff'),
-  });
+  const price = priceOf(grade);
   return [
     { name: inWords('Saved by the best hours'), value: saving.value, unit: 'p', grade, origin: moved },
     { name: inWords('The least of 8 in 10 homes'), value: saving.low, unit: 'p', grade, origin: moved },
@@ -55,6 +60,16 @@ function inputsOfHours(
     price(phrase('Cheapest half-hour of the cold day'), Math.min(...day.pencePerKWh)),
     price(phrase('Most expensive half-hour of the cold day'), Math.max(...day.pencePerKWh)),
     { name: inWords('Most heat at once on it'), value: Math.max(...day.bestKW), unit: 'kW', grade, origin: moved },
+  ];
+}
+
+/** What a unit costs at least and at most; nothing where it is the same at all hours. */
+function inputsOfPrices({ unitPence }: TariffCost, grade: Grade): ShownInput[] {
+  if (!unitPence || unitPence.least === unitPence.most) return [];
+  const price = priceOf(grade);
+  return [
+    price(phrase('Cheapest unit of the year'), unitPence.least),
+    price(phrase('Most expensive unit of the year'), unitPence.most),
   ];
 }
 
@@ -149,6 +164,7 @@ export function tariffWorkings({ costs, rest, roof, source }: TariffChoice): Sho
               origin: inWords('the same sum with hot water made in the cheap hours'),
             },
           ]),
+      ...inputsOfPrices(cost, grade),
       ...inputsOfEquipment(cost, { roof }, grade),
       ...(cost.bestHours ? inputsOfHours(cost.bestHours, grade) : []),
     ];

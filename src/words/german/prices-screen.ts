@@ -36,7 +36,7 @@ export const PRICES_SCREEN: Catalogue = {
   'Its risk: it follows the market, and an expensive winter costs more.':
     'Sein Risiko: Er folgt dem Markt, und ein teurer Winter kostet mehr.',
   'Its risk: a unit costs up to {price}.': 'Sein Risiko: Die kWh kostet bis zu {price}.',
-  'With the same roof, battery and car, on its own best tariff: about {pump} with the heat pump, about {present} as now.':
+  'With the same roof, battery and car, each on its best tariff: about {pump} with the heat pump, about {present} as now.':
     'Mit gleichem Dach, Speicher und Auto, je im besten Tarif: rund {pump} mit Wärmepumpe, rund {present} wie jetzt.',
   'That is about {amount} a year less than on “{used}”, which the estimate rests on now.':
     'Das sind rund {amount} im Jahr weniger als mit „{used}“, dem Tarif dieser Schätzung.',
@@ -82,6 +82,8 @@ export const PRICES_SCREEN: Catalogue = {
   'Lost in the battery': 'Verlust im Speicher',
   'Filled into it from the grid': 'aus dem Netz geladen',
   'Charged into the car': 'ins Auto geladen',
+  'Cheapest unit of the year': 'günstigste kWh des Jahres',
+  'Most expensive unit of the year': 'teuerste kWh des Jahres',
   'The whole home with: {way}': 'Das ganze Haus mit: {way}',
   'the same sum with this way of heating': 'dieselbe Berechnung mit dieser Heizung',
   'On “{name}”, hot water made in the cheap hours saves about {amount}. The tank must hold a day’s need.':
