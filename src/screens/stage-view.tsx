@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { memo, useEffect } from 'react';
 import { say } from '../words/say.ts';
 import { CostStage } from './cost/cost-stage.tsx';
 import type { Stage } from './routes.ts';
@@ -21,7 +21,8 @@ const VIEWS: { readonly [stage in Exclude<Stage, 'cost'>]: Later<View> } = {
 /** Long enough for the stage that is open to be painted. */
 const AFTER_MS = 300;
 
-export function StageView(props: { readonly stage: Stage }) {
+/** Not drawn again with what stands around it: a working that opens, a line that says what was kept. */
+export const StageView = memo(function StageView(props: { readonly stage: Stage }) {
   useEffect(() => {
     const timer = setTimeout(() => {
       for (const view of Object.values(VIEWS)) void view.fetch();
@@ -29,7 +30,7 @@ export function StageView(props: { readonly stage: Stage }) {
     return () => clearTimeout(timer);
   }, []);
   return props.stage === 'cost' ? <CostStage /> : <LaterStage key={props.stage} view={VIEWS[props.stage]} />;
-}
+});
 
 function LaterStage({ view }: { readonly view: Later<View> }) {
   const View = useLater(view);

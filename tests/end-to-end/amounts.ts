@@ -38,9 +38,9 @@ interface Places {
 }
 
 /** Marks the ways of the window and answers the amounts with the place each stands in. */
-function findAmounts(page: Page, root = 'body'): Promise<Places> {
+function findAmounts(page: Page): Promise<Places> {
   return page.evaluate(
-    ({ WAYS, CUSTOM, excused, root }) => {
+    ({ WAYS, CUSTOM, excused }) => {
       const MONTHS =
         'January|February|March|April|May|June|July|August|September|October|November|December|Jan|Feb|Mar|Apr|Jun|Jul|Aug|Sep|Oct|Nov|Dec';
       const dates = new RegExp(
@@ -95,7 +95,7 @@ function findAmounts(page: Page, root = 'body'): Promise<Places> {
         return 0.5;
       };
       const shown: Shown[] = [];
-      const walker = document.createTreeWalker(document.querySelector(root) ?? document.body, NodeFilter.SHOW_TEXT);
+      const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
       const blocks = new Set<Element>();
       for (let node = walker.nextNode(); node; node = walker.nextNode()) {
         const element = node.parentElement;
@@ -135,53 +135,59 @@ function findAmounts(page: Page, root = 'body'): Promise<Places> {
       }
       return { shown, ways };
     },
-    { WAYS, CUSTOM, excused: EXCUSED.join(', '), root },
+    { WAYS, CUSTOM, excused: EXCUSED.join(', ') },
   );
 }
 
-/** Every number in an open working, with the rounding of its kind. */
-function numbersIn(text: string): { readonly value: number; readonly slack: number }[] {
-  return [...text.matchAll(/\d[\d,]*(?:\.(\d+))?/g)].map(([number, decimals]) => ({
-    value: Number(number.replaceAll(',', '')),
-    slack: 0.5 * 10 ** -(decimals?.length ?? 0),
-  }));
-}
-
-/** What the working behind one way says. Opened and closed within the page: a mouse opens figures elsewhere. */
-function readWorking(page: Page, place: number, index: number): Promise<string> {
-  return page.evaluate(async (way) => {
-    const MOST_MS = 60_000;
-    const begun = performance.now();
-    const until = async (holds: () => boolean) => {
-      while (!holds()) {
-        if (performance.now() - begun > MOST_MS) throw new Error(`the working behind ${way} does not come or go`);
-        await new Promise((turn) => setTimeout(turn));
+/**
+ * What each way of a place says, until `wanted` has been listed. Opened and closed within the page: a mouse opens figures
+ * elsewhere, and a dialog that stands over the page makes the browser style all of it anew.
+ */
+function findUnlisted(page: Page, place: number, ways: number, wanted: readonly Shown[]): Promise<Shown[]> {
+  return page.evaluate(
+    async ({ place, ways, wanted }) => {
+      const MOST_MS = 60_000;
+      const { showModal } = HTMLDialogElement.prototype;
+      HTMLDialogElement.prototype.showModal = HTMLDialogElement.prototype.show;
+      let wanting = [...wanted];
+      for (let index = 0; index < ways && wanting.length > 0; index++) {
+        const way = `[data-way-${place}="${index}"]`;
+        const begun = performance.now();
+        const until = async (holds: () => boolean) => {
+          while (!holds()) {
+            if (performance.now() - begun > MOST_MS) throw new Error(`the working behind ${way} does not come or go`);
+            await new Promise((turn) => setTimeout(turn));
+          }
+        };
+        document.querySelector<HTMLElement>(way)!.click();
+        await until(() => document.querySelector('dialog[open]') !== null);
+        const dialog = document.querySelector('dialog[open]')!;
+        const text = dialog.textContent ?? '';
+        // As Esc does.
+        dialog.dispatchEvent(new Event('cancel', { cancelable: true }));
+        await until(() => !dialog.isConnected);
+        // Every number in the working, with the rounding of its kind.
+        for (const [number, decimals] of text.matchAll(/\d[\d,]*(?:\.(\d+))?/g)) {
+          const value = Number(number.replaceAll(',', ''));
+          const slack = 0.5 * 10 ** -(decimals?.length ?? 0);
+          wanting = wanting.filter((one) => Math.abs(value - one.value) > slack + one.slack);
+        }
       }
-    };
-    document.querySelector<HTMLElement>(way)!.click();
-    await until(() => document.querySelector('dialog[open]') !== null);
-    const dialog = document.querySelector('dialog[open]')!;
-    const text = dialog.textContent ?? '';
-    // As Esc does.
-    dialog.dispatchEvent(new Event('cancel', { cancelable: true }));
-    await until(() => !dialog.isConnected);
-    return text;
-  }, `[data-way-${place}="${index}"]`);
+      HTMLDialogElement.prototype.showModal = showModal;
+      return wanting;
+    },
+    { place, ways, wanted },
+  );
 }
 
 /** What no working lists: amounts without a way, and amounts that their place's workings do not come to. */
-export async function findUnexplained(page: Page, root = 'body'): Promise<string[]> {
-  const { shown, ways } = await findAmounts(page, root);
+export async function findUnexplained(page: Page): Promise<string[]> {
+  const { shown, ways } = await findAmounts(page);
   const faults = shown.filter(({ place }) => place < 0).map(({ words, amount }) => `no way: ${amount} in “${words}”`);
   for (const [place, count] of ways.entries()) {
-    const wanting = new Set(shown.filter((one) => one.place === place));
-    for (let index = 0; index < count && wanting.size > 0; index++) {
-      const numbers = numbersIn(await readWorking(page, place, index));
-      for (const one of wanting) {
-        if (numbers.some(({ value, slack }) => Math.abs(value - one.value) <= slack + one.slack)) wanting.delete(one);
-      }
-    }
-    for (const { words, amount } of wanting) faults.push(`not listed: ${amount} in “${words}”`);
+    const wanted = shown.filter((one) => one.place === place);
+    for (const { words, amount } of await findUnlisted(page, place, count, wanted))
+      faults.push(`not listed: ${amount} in “${words}”`);
   }
   return [...new Set(faults)];
 }

@@ -11,10 +11,8 @@ export function toDayNumber(date: CivilDate): number {
   const year = Number(date.slice(0, 4));
   const month = Number(date.slice(5, 7));
   const day = Number(date.slice(8, 10));
-  const ms = Date.UTC(year, month - 1, day);
-  // Whatever is no date is turned into one of another month, or into none.
-  if (new Date(ms).getUTCMonth() !== month - 1) throw new RangeError(`${date} is not a date of the calendar`);
-  return ms / MS_PER_DAY;
+  if (!isCivilDay(year, month, day)) throw new RangeError(`${date} is not a date of the calendar`);
+  return Date.UTC(year, month - 1, day) / MS_PER_DAY;
 }
 
 /** Whether year, month (1 to 12) and day name a day that exists. */
