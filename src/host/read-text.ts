@@ -69,10 +69,12 @@ export function readText(preview: IntakePreview, zone: string | null): string {
     paper,
   } = preview;
   if (paper) return paperText(preview, paper);
-  const understood = shape === null ? say('no known type') : shape;
+  const understood = shape === null ? say('no known type') : sayTold(shape);
   return [
     say('{fileName}: {understood}, {rows} rows', { fileName, understood, rows: grouped(dataRows) }),
-    ...candidates.slice(0, 3).map(({ shape: name, fit, reason }) => `  ${name} ${grouped(fit, 2)}: ${sayTold(reason)}`),
+    ...candidates
+      .slice(0, 3)
+      .map(({ shape: name, fit, reason }) => `  ${sayTold(name)} ${grouped(fit, 2)}: ${sayTold(reason)}`),
     say('Columns: {names}', { names: shortened(columns).join(' | ') }),
     ...(columns.length > MOST_COLUMNS
       ? []

@@ -34,6 +34,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   counter: 'Zählerstände',
   'open meter XML': 'offenes XML für Zählerdaten',
   'weather file': 'Wetterdatei',
+  'rows by type': 'Zeilen nach Art',
   // Columns
   'date and time': 'Tag und Uhrzeit',
   'clock time': 'Uhrzeit',

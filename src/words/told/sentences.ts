@@ -10,7 +10,10 @@ type Fits<P, C extends keyof P, T extends string> = [GapOf<T>, keyof P[C]] exten
 
 export const sentences =
   <P>() =>
-  <const T extends Readonly<Record<keyof P, string>>>(
-    table: T & { readonly [C in keyof P]: Fits<P, C, T[C]> },
+  <const T extends Readonly<Partial<Record<keyof P, string>>>>(
+    table: T &
+      Readonly<Record<keyof P, string>> & {
+        readonly [C in keyof P]: Fits<P, C, C extends keyof T ? T[C] & string : string>;
+      },
   ): Readonly<Record<keyof P, string>> =>
     table;

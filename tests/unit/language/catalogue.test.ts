@@ -1,5 +1,8 @@
 import { IntlMessageFormat } from 'intl-messageformat';
 import { describe, expect, test } from 'vitest';
+import { FORMS } from '../../../src/intake/forms/index.ts';
+import { SHAPES } from '../../../src/intake/shapes/index.ts';
+import { PAPER_SHAPE } from '../../../src/intake/terms/paper-reading.ts';
 import { german } from '../../../src/words/german/german.ts';
 import type { Catalogue } from '../../../src/words/say.ts';
 import { readSource, type SourceText, sourceFiles } from './source-texts.ts';
@@ -95,6 +98,10 @@ describe('every text has its German', () => {
     const remarks = sourcesIn(tables).filter((source) => REMARK.test(source));
     expect(remarks.length).toBeGreaterThan(30);
     expect([...new Set(remarks)].filter((source) => german[source] === undefined)).toEqual([]);
+  });
+  test('what a file can be taken for has its German', () => {
+    const names = [...SHAPES.map(({ name }) => name), ...FORMS.map(({ name }) => name), PAPER_SHAPE];
+    expect(names.filter((name) => german[name] === undefined)).toEqual([]);
   });
   test('why a file is taken for what it is has its German', () => {
     const sources = import.meta.glob<string>('../../../src/intake/**/*.ts', {
