@@ -41,7 +41,6 @@ const AT_HOME: readonly SearchCause[] = [
   'other-use',
   'rooms-warmer',
   'more-water',
-  'summer-heating',
   'newly-occupied',
   'less-other-use',
   'less-heat',
@@ -69,7 +68,7 @@ export function likelyForHome({ causes }: GuidedSearch): string[] {
   const isMore = rest > (causes.find(({ cause }) => cause === 'something-else')?.twentieths ?? 0);
   return [
     ...said.map(({ cause, twentieths }) => ({ name: likelyCauseName(cause), twentieths })),
-    { name: say('how the home is used, which only you can tell us'), twentieths: home },
+    { name: say('something at home that we can only ask you about'), twentieths: home },
     // Under its own name it is what the installer's sheet says it is.
     {
       name: isMore ? say('less likely causes and anything else') : likelyCauseName('something-else'),

@@ -317,7 +317,13 @@ export function scheduleSentence(): string {
     'Read the meter on the first day of each month and write it here. Ring us if a month takes more than the last column says.',
   );
 }
-export function scheduleNote(): string {
+/** What the columns hold; `otherKWh` a month is what the meter of a home counts beside heating and hot water. */
+export function scheduleNote({ input }: Pick<BillCheck, 'input'>, otherKWh: number): string {
+  if (otherKWh > 0)
+    return say(
+      'These are the kWh of a normal year for the whole home. About {other} a month of it are other things, {told, select, told {as you told us} other {as is usual}}. In a cold month it may be more.',
+      { other: spokenKWh(otherKWh), told: input.otherKWh === undefined ? 'usual' : 'told' },
+    );
   return say('These are the kWh of a normal year. In a cold month it may be more. {often}', {
     often: warningSentence(),
   });

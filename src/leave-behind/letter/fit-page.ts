@@ -50,6 +50,7 @@ interface Type {
 const TYPE = {
   greeting: { font: 16, line: 22, round: 14 },
   heading: { font: 22.6, line: 26, round: 12 },
+  urgent: { font: 18, line: 23.1, round: 6 },
   opening: { font: 17.2, line: 23.1, round: 6 },
   item: { font: 16, line: 20.5, round: 2 },
   cell: { font: 16, line: 20.5, round: 5 },
@@ -82,7 +83,7 @@ export function pageHeight(texts: PageTexts): number {
     Math.max(LEAST_SENDER, senderLines(texts.sender) * SENDER_LINE) +
     heightOf(texts.greeting, TYPE.greeting) +
     heightOf(texts.heading, TYPE.heading) +
-    (texts.urgent === '' ? 0 : heightOf(texts.urgent, TYPE.opening)) +
+    (texts.urgent === '' ? 0 : heightOf(texts.urgent, TYPE.urgent)) +
     heightOf(`${opening.thanks} ${opening.headline} ${opening.verdict}`, TYPE.opening) +
     sum(lists.flat().map((text) => heightOf(text, TYPE.item, PAPER_WIDTH - LIST_INDENT))) +
     (lists.length + 1) * LIST_HEAD +

@@ -5,7 +5,7 @@ import { exactKWh, longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { NumberHead } from '../number-head.tsx';
 import { PAPER_WIDTH } from '../paper.ts';
-import { readingDays } from '../schedule.ts';
+import { isHomeMeter, readingDays } from '../schedule.ts';
 import type { LetterParts } from './letter-parts.ts';
 
 const PICTURE_HEIGHT = 200;
@@ -14,6 +14,8 @@ const PICTURE_HEIGHT = 200;
 export function SchedulePage({ parts }: { readonly parts: LetterParts }) {
   const { check, estimate } = parts;
   const months = check.months ?? [];
+  const days = readingDays(check, estimate);
+  const other = days.reduce((sum, { expected }) => sum + (expected?.otherKWh ?? 0), 0) / (days.length - 1);
   const series = { months, pencePerKWh: check.input.pencePerKWh };
   return (
     <section className="letter-schedule">
@@ -34,7 +36,7 @@ export function SchedulePage({ parts }: { readonly parts: LetterParts }) {
           <tr>
             <th scope="col">{say('Read on')}</th>
             <th scope="col" className="write">
-              {say('Heat pump’s meter')}
+              {isHomeMeter(check) ? say('Meter of the home') : say('Heat pump’s meter')}
             </th>
             <th scope="col" className="write">
               {say('Heat made')}
@@ -47,7 +49,7 @@ export function SchedulePage({ parts }: { readonly parts: LetterParts }) {
           </tr>
         </thead>
         <tbody>
-          {readingDays(check, estimate).map(({ on, expected }) => (
+          {days.map(({ on, expected }) => (
             <tr key={on}>
               <td>{longDate(on)}</td>
               <td className="write" />
@@ -59,7 +61,7 @@ export function SchedulePage({ parts }: { readonly parts: LetterParts }) {
           ))}
         </tbody>
       </table>
-      <p className="quiet">{scheduleNote()}</p>
+      <p className="quiet">{scheduleNote(check, other)}</p>
       <ul className="steps">
         {readSentences(check).map((sentence) => (
           <li key={sentence}>{sentence}</li>

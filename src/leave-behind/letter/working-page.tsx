@@ -1,3 +1,4 @@
+import { Fragment } from 'react';
 import { GradeMark } from '../../charts/grade-mark.tsx';
 import { Reworded } from '../../charts/reworded.tsx';
 import { DayPicture } from '../../charts/typical-day/picture.tsx';
@@ -6,7 +7,7 @@ import { daySeries } from '../../charts/typical-day/series.ts';
 import { guidedSearch } from '../../model/guided-search/guided-search.ts';
 import type { BillCheck, CheckFinding } from '../../model/shapes/bill-check.ts';
 import type { RecordAccount } from '../../model/shapes/evidence.ts';
-import { causeName, checkCaution, insideOf, priceSentence } from '../../words/check.ts';
+import { causeName, checkCaution, insideOf, insidePart, priceSentence } from '../../words/check.ts';
 import {
   askSentence,
   costOfFinding,
@@ -164,18 +165,27 @@ function PartsTable({ parts }: { readonly parts: LetterParts }) {
           <td />
         </tr>
         {check.parts.map((part) => (
-          <tr key={part.cause}>
-            <td>
-              {causeName(part.cause, part.pence)}
-              {insideOf(part) ? (
-                <span className="quiet">{say(', joined: {causes}', { causes: insideOf(part) })}</span>
-              ) : null}
-            </td>
-            <td className="number">{poundsAndPence(part.pence)}</td>
-            <td>
-              <GradeMark grade={part.grade} size={13} silent /> {gradeName(part.grade)}
-            </td>
-          </tr>
+          <Fragment key={part.cause}>
+            <tr>
+              <td>
+                {causeName(part.cause, part.pence)}
+                {insideOf(part) ? (
+                  <span className="quiet">{say(', joined: {causes}', { causes: insideOf(part) })}</span>
+                ) : null}
+              </td>
+              <td className="number">{poundsAndPence(part.pence)}</td>
+              <td>
+                <GradeMark grade={part.grade} size={13} silent /> {gradeName(part.grade)}
+              </td>
+            </tr>
+            {insidePart(part, check.findings).map(({ name, pence }) => (
+              <tr key={name} className="inside">
+                <td>{name}</td>
+                <td className="number">{poundsAndPence(pence)}</td>
+                <td />
+              </tr>
+            ))}
+          </Fragment>
         ))}
         <tr className="sum">
           <td>{say('The bill')}</td>

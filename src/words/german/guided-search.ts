@@ -19,7 +19,7 @@ export const GUIDED_SEARCH: Catalogue = {
   'less hot water': 'weniger Warmwasser',
   'days when nobody was at home': 'Tage, an denen niemand zu Hause war',
   'something else': 'etwas anderes',
-  'how the home is used, which only you can tell us': 'wie das Haus genutzt wird, was nur Sie uns sagen können',
+  'something at home that we can only ask you about': 'etwas im Haus, nach dem wir nur fragen können',
   '{name}: {chance}.': '{name}: {chance}.',
   'Where most of the difference may come from, with 20 chances in all:':
     'Woher das meiste des Unterschieds kommen kann, mit Wahrscheinlichkeiten von zusammen 20:',

@@ -140,6 +140,7 @@ export const LEAVE_BEHIND: Catalogue = {
   'What to read from now on': 'Was von jetzt an abzulesen ist',
   'kWh by month.': 'kWh nach Monat.',
   'Heat pump’s meter': 'Zähler der Wärmepumpe',
+  'Meter of the home': 'Zähler des Hauses',
   'Heater’s hours': 'Stunden des Heizstabs',
   'kWh to expect': 'kWh zu erwarten',
   'Ring us above': 'Anruf, wenn über',

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { renderLetter, renderSheet } from '../../../src/leave-behind/letter.tsx';
 import { readingDays } from '../../../src/leave-behind/schedule.ts';
+import { usualOtherKWh } from '../../../src/model/bill-gap/bill-doubts.ts';
 import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
 import { monthlyWarnings } from '../../../src/model/bill-gap/expected-range.ts';
+import { daysBetween } from '../../../src/model/calendar/civil.ts';
 import type { BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { sayTold } from '../../../src/words/say-told.ts';
@@ -182,7 +184,22 @@ describe('what to read from now on', () => {
       ...warnings.slice(0, 2),
     ]);
   });
+  test('a meter of the home counts other things too: as told for the bill’s days, else as is usual', () => {
+    const home = check({ meter: 'whole-house', otherKWh: 62 });
+    const perDay = 62 / daysBetween(home.input.from, home.input.to);
+    const [, march] = readingDays(home, estimate);
+    expect(march!.expected!.otherKWh).toBeCloseTo(31 * perDay, 9);
+    expect(march!.expected!.kWh).toBeCloseTo(31 * (5 + perDay), 6);
+    expect(march!.expected!.warnKWh - days[1]!.expected!.warnKWh).toBeCloseTo(31 * perDay, 9);
+    const { otherKWh: _, ...input } = home.input;
+    const [, usual] = readingDays({ ...home, input }, estimate);
+    const span = { from: '2027-03-01', to: '2027-04-01' };
+    expect(usual!.expected!.otherKWh).toBeCloseTo(usualOtherKWh(estimate.household, span, reference), 9);
+    const metered = { ...home, input: { ...home.input, heatPumpKWh: 300 } };
+    expect(readingDays(metered, estimate)).toEqual(days);
+    expect(textOf(render({ meter: 'whole-house', otherKWh: 62 }))).toContain('Meter of the home');
+  });
   test('a letter of December goes on in January', () => {
-    expect(readingDays({ madeOn: '2027-12-31T12:00:00Z' }, estimate)[0]!.on).toBe('2028-01-01');
+    expect(readingDays({ ...check(), madeOn: '2027-12-31T12:00:00Z' }, estimate)[0]!.on).toBe('2028-01-01');
   });
 });
