@@ -1,6 +1,6 @@
 /** What a home buys and sends out in each half-hour, of what it needs, what its roof makes and what its battery moves. */
 import type { YearSlots } from '../calendar/zone.ts';
-import { type Battery, cheapHours, FILL, GIVE } from './battery.ts';
+import { type Battery, cheapHours, FILL, GIVE, halvesToFill } from './battery.ts';
 import { usedAtOnceKWh } from './used-at-once.ts';
 
 export interface HomeByHalfHour {
@@ -32,33 +32,55 @@ export interface HomeBalance {
 /** The days before New Year that fill a battery as it will be at New Year. */
 const RUN_UP_SLOTS = 4 * 48;
 
+/** Of the half-hours that fill it from empty, how many are tried: fewer are cheaper where the others hardly pay. */
+const FILL_SHARES = [1, 0.5, 0.25, 0];
+/** The most expensive half-hours of a day for which it may be kept back. */
+const GIVE_HALVES = [12, 1];
+
 /**
  * The home's balance over a year [kWh by half-hour]. Sun is used first as it falls, then stored, then sent out; the battery
  * gives when the home needs more than the roof makes. One that may be filled from the grid is set, once for the year, as
- * costs least with its prices: filled whole, filled with room left for a usual day's surplus of the month, or not at all;
- * and surplus stored, or sent out. It knows a day's prices and no weather. Bought + made = needed + sent out + losses + left.
+ * costs least with its prices: at which of a day's prices it fills and gives, then whether it leaves room for a usual day's
+ * surplus of the month or surplus is sent out. It knows a day's prices and no weather.
+ * Bought + made = needed + sent out + losses + left.
  */
 export function balanceHome(home: HomeByHalfHour): HomeBalance {
-  const { slots, battery = NO_BATTERY, sunKWh, loadKWh } = home;
+  const { slots, battery = NO_BATTERY, sunKWh, loadKWh, pencePerKWh } = home;
   const standbyKWh = battery.standbyW / 2000;
   const usedKWh = new Float64Array(slots.count);
   if (sunKWh) for (let i = 0; i < slots.count; i++) usedKWh[i] = usedAtOnceKWh(sunKWh[i]!, loadKWh[i]! + standbyKWh);
   const flow: Flow = { home, battery, usedKWh, standbyKWh };
-  const fill = battery.fromNight ? cheapHours(home.pencePerKWh, slots, battery) : null;
   const noRoom = new Float64Array(12);
-  const settings: Setting[] = [{ storeSun: true, modes: null, roomKWh: noRoom }];
-  if (fill?.includes(FILL)) {
-    settings.push({ storeSun: true, modes: fill, roomKWh: noRoom });
-    if (sunKWh) {
-      settings.push({ storeSun: true, modes: fill, roomKWh: usualSurplus(flow) });
-      // Sun is worth more sent out than kept only where it is paid better than the cheapest hour.
-      if (home.pencePerKWh.some((pence) => pence < home.exportPence))
-        settings.push({ storeSun: false, modes: fill, roomKWh: noRoom });
-    }
+  const tryOne = (setting: Setting): Tried => {
+    const balance = run(flow, setting);
+    return { setting, balance, pence: costPence(balance, home) };
+  };
+  let best = tryOne({ storeSun: true, modes: null, roomKWh: noRoom });
+  const keep = (setting: Setting) => {
+    const one = tryOne(setting);
+    if (one.pence < best.pence) best = one;
+  };
+  if (!battery.fromNight) return best.balance;
+  const tried: Uint8Array[] = [];
+  let plan = { fillHalves: 0, giveHalves: slots.count };
+  const tryPlan = (fillHalves: number, giveHalves: number) => {
+    const modes = cheapHours(pencePerKWh, slots, battery, { fillHalves, giveHalves });
+    if (!modes.includes(FILL) || tried.some((before) => before.every((mode, i) => mode === modes[i]))) return;
+    tried.push(modes);
+    keep({ storeSun: true, modes, roomKWh: noRoom });
+    if (best.setting.modes === modes) plan = { fillHalves, giveHalves };
+  };
+  for (const share of FILL_SHARES) tryPlan(Math.max(1, Math.ceil(share * halvesToFill(battery))), slots.count);
+  const { modes } = best.setting;
+  if (!modes) return best.balance;
+  for (const giveHalves of GIVE_HALVES) tryPlan(plan.fillHalves, giveHalves);
+  if (sunKWh) {
+    const { setting } = best;
+    keep({ ...setting, roomKWh: usualSurplus(flow) });
+    // Sun is worth more sent out than kept only where it is paid better than the cheapest hour.
+    if (pencePerKWh.some((pence) => pence < home.exportPence)) keep({ ...setting, storeSun: false });
   }
-  return settings
-    .map((setting) => run(flow, setting))
-    .reduce((best, one) => (costPence(one, home) < costPence(best, home) ? one : best));
+  return best.balance;
 }
 
 const NO_BATTERY: Battery = { usableKWh: 0, powerKW: 0, roundTripShare: 1, standbyW: 0, fromNight: false };
@@ -76,6 +98,11 @@ interface Flow {
   /** Sun used as it falls. */
   readonly usedKWh: Float64Array;
   readonly standbyKWh: number;
+}
+interface Tried {
+  readonly setting: Setting;
+  readonly balance: HomeBalance;
+  readonly pence: number;
 }
 interface Setting {
   readonly storeSun: boolean;

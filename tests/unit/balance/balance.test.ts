@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { balanceHome } from '../../../src/model/balance/balance-home.ts';
-import { type Battery, cheapHours, FILL, GIVE } from '../../../src/model/balance/battery.ts';
+import { type Battery, cheapHours, FILL, GIVE, halvesToFill } from '../../../src/model/balance/battery.ts';
 import { carByHalfHour } from '../../../src/model/balance/car-by-half-hour.ts';
 import { usedAtOnceKWh } from '../../../src/model/balance/used-at-once.ts';
 import { yearSlots } from '../../../src/model/calendar/zone.ts';
@@ -112,12 +112,29 @@ describe('the balance of a home', () => {
         }
   });
 
+  test('on three prices one that is slow or loses half fills at the cheapest, and gives where that pays', () => {
+    const three = byMinute((minute) => (minute < 180 ? 14 : minute >= 960 && minute < 1140 ? 41 : 25));
+    const morning = byMinute((minute) => (minute >= 420 && minute < 720 ? 0.6 : 0.05));
+    const home = { slots, loadKWh: morning, pencePerKWh: three, exportPence: 5 };
+    for (const change of [{ powerKW: 0.8, usableKWh: 10 }, { roundTripShare: 0.5 }]) {
+      const got = balanceHome({ ...home, battery: { ...battery, ...change, standbyW: 0 } });
+      expect(got.filledKWh).toBeGreaterThan(100);
+      got.boughtKWh.forEach((kWh, i) => {
+        if (three[i]! > 14) expect(kWh).toBeLessThanOrEqual(morning[i]!);
+        // A kWh at 14 p that loses half on its way costs 28 p.
+        if (three[i] === 25 && change.roundTripShare) expect(kWh).toBe(morning[i]);
+      });
+    }
+  });
+
   test('at one price nothing is filled from the grid; below zero it is', () => {
-    expect(cheapHours(flat, slots, battery)).not.toContain(FILL);
+    const plan = { fillHalves: halvesToFill(battery), giveHalves: 48 };
+    expect(cheapHours(flat, slots, battery, plan)).not.toContain(FILL);
     const paid = cheapHours(
       byMinute((minute) => (minute < 120 ? -5 : 30)),
       slots,
       battery,
+      plan,
     );
     expect(paid[0]).toBe(FILL);
     expect(paid[20]).toBe(GIVE);

@@ -1,7 +1,7 @@
 /** Battery, roof and car over days so short and plain that every half-hour follows by hand. */
 import { describe, expect, test } from 'vitest';
 import { balanceHome } from '../../../src/model/balance/balance-home.ts';
-import { type Battery, cheapHours, FILL, GIVE, HOLD } from '../../../src/model/balance/battery.ts';
+import { type Battery, cheapHours, FILL, GIVE, HOLD, halvesToFill } from '../../../src/model/balance/battery.ts';
 import { carByHalfHour } from '../../../src/model/balance/car-by-half-hour.ts';
 import { settleBattery, settleCar, usualPowerKW } from '../../../src/model/balance/settle-home.ts';
 import { usedAtOnceKWh } from '../../../src/model/balance/used-at-once.ts';
@@ -128,15 +128,10 @@ describe('a battery', () => {
 });
 
 describe('when it is filled', () => {
-  const modes = (prices: readonly (readonly number[])[], change: Partial<Battery> = {}) => {
+  const modes = (prices: readonly (readonly number[])[], change: Partial<Battery> = {}, giveHalves = 48) => {
     const days = daysOf(...prices.map((day) => day.length));
-    const all = cheapHours(Float64Array.from(prices.flat()), days, {
-      ...battery,
-      usableKWh: 8,
-      powerKW: 3,
-      roundTripShare: 0.85,
-      ...change,
-    });
+    const one = { ...battery, usableKWh: 8, powerKW: 3, roundTripShare: 0.85, ...change };
+    const all = cheapHours(Float64Array.from(prices.flat()), days, one, { fillHalves: halvesToFill(one), giveHalves });
     return prices.map((day, i) => {
       const ofDay = [...all.slice(days.dayStart[i]!, days.dayStart[i]! + day.length)];
       return [FILL, HOLD, GIVE].map((mode) => ofDay.filter((one) => one === mode).length);
@@ -152,11 +147,21 @@ describe('when it is filled', () => {
     ['the dearer of them where the others pay for it', day([5, 8], [1, 25], [42, 30]), [6, 0, 42]],
     ['else without them', day([4, 8], [4, 28], [40, 30]), [4, 0, 44]],
     ['what is hardly dearer is left to the grid', day([6, 8], [1, 9.4], [1, 9.5], [40, 30]), [6, 1, 41]],
-    ['not where one other hour is hardly dearer: 10.35 p in the mean', day([6, 8.8], [1, 9], [41, 10.38]), [0, 0, 48]],
+    ['for the hours that pay, and not for one that is hardly dearer', day([6, 8.8], [1, 9], [41, 10.38]), [6, 1, 41]],
     ['one price all day', day([48, 20]), [0, 0, 48]],
     ['paid to take it, what comes out costs no more', day([6, -10], [1, -9.9], [41, 20]), [6, 0, 42]],
     ['for nothing', day([6, 0], [1, 0.1], [41, 20]), [6, 0, 42]],
   ])('%s', (_, prices, counts) => expect(modes([prices])).toEqual([counts]));
+  test('kept for the most expensive hours, with all of the same price', () => {
+    const prices = day([6, 8], [36, 25], [6, 41]);
+    expect([48, 42, 12, 6, 1].map((giveHalves) => modes([prices], {}, giveHalves)[0])).toEqual([
+      [6, 0, 42],
+      [6, 0, 42],
+      [6, 0, 42],
+      [6, 36, 6],
+      [6, 36, 6],
+    ]);
+  });
   test('half of a day’s half-hours at most', () => {
     const prices = day([24, 8], [1, 9], [23, 30]);
     expect(modes([prices], { usableKWh: 60 })).toEqual([[24, 1, 23]]);
