@@ -778,6 +778,9 @@ function markAmbiguous(d: Dialect, columns: readonly Column[], text: string, amb
   if (d.minutes === 0 && /\/|-|\./.test(d.dateForm) && ['d/m/y', 'd-m-y', 'd.m.y', 'm/d/y'].includes(d.dateForm))
     ambiguous.add('date order');
   if (d.minutes === 0 && d.layout === 'stamp') ambiguous.add('period side');
+  // A title "Export" may be what was done with the file.
+  if (d.what === 'feed' && /^\W*Export\W*$/m.test(text))
+    for (const one of ['carrier', 'direction-asked']) ambiguous.add(one);
   if (text === '') ambiguous.add('nothing');
 }
 

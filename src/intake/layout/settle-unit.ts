@@ -206,7 +206,9 @@ function mayBeSentOut(sheet: Sheet, column: ColumnFacts, role: SeriesRole, said:
   if (column.isOfUnknownWay) return role === 'import';
   const heading = plainWords(column.heading);
   const file = plainWords(sheet.fileName.replaceAll(/[-_.]/g, ' '));
-  const isOfExport = [file, ...sheet.preamble.map(({ text }) => plainWords(text))].some((words) =>
+  // Any file may be called an export.
+  const named = /[a-z]/.test(file.replaceAll(/exports?|data/g, '')) ? [file] : [];
+  const isOfExport = [...named, ...sheet.preamble.map(({ text }) => plainWords(text))].some((words) =>
     /\bexport/.test(words),
   );
   if (role === 'generation') return isOfExport && !MADE_HERE.test(heading) && !MADE.test(heading);
@@ -216,11 +218,18 @@ function mayBeSentOut(sheet: Sheet, column: ColumnFacts, role: SeriesRole, said:
   if (column.meaning.role === 'reading' && column.meaning.carrier === undefined && sheet.columns.some(isOut))
     return true;
   if (/(?<![a-z])lieferung(?![a-z])/.test(heading)) return true;
-  // A title of that one word is what was done with the file, or where the energy went.
-  const isTitled = sheet.preamble.some(({ text }) => /^[^a-z]*exports?[^a-z]*$/.test(plainWords(text)));
-  if (isTitled && !DRAWN.test(heading)) return true;
+  const isTitled = sheet.preamble.some(({ text }) => mayTellOfExport(plainWords(text)));
+  if (isTitled && !DRAWN.test(heading) && !USED.test(heading)) return true;
   return /\bexport/.test(file) && ELECTRIC.test(file) && !ELECTRIC.test(heading) && !DRAWN.test(heading);
 }
+
+const USED = /usage|\buse|consum|import|verbrauch|purchase/;
+/** With such words it is what was done with the file. */
+const ERRAND =
+  /\b(data|csv|file|report|full) exports?\b|\bexport(s|ed)? ?(of|on|at|by|from|to|date|time|file|data|report|tool)\b|20\d\d/;
+/** A title such as "Energy export" is what was done with the file, or where the energy went. */
+const mayTellOfExport = (words: string): boolean =>
+  /\bexport(s|ed)?\b/.test(words) && !ERRAND.test(words) && !USED.test(words);
 
 function guessUnit(carrier: Carrier, column: ColumnFacts, perDay: number, perReading: number): EnergyUnit {
   if (isTemperature(carrier)) return guessDegrees(perReading, column);

@@ -12,7 +12,7 @@ import { AMOUNT, ELECTRIC, MADE, MADE_HERE, POWER, SENT_OUT } from './vocabulary
 const OF_A_PARTY =
   /^(customer|client|name|address|street|account|contract|supplier|provider|retailer|tariff|product(?!i)|plan|post ?code|site|installer|kunde|anschrift|strasse|lieferant|anbieter|vertrag|tarif|produkt(?!i)|nom|fournisseur|offre|contrat|cliente|direccion|calle|domicilio|comercializadora|contrato|nome|indirizzo|fornitore|offerta|contratto|klant|naam|adres|straat|leverancier|contract|navn|adresse|leverandor|aftale)\w*\b/;
 const OF_A_DAY =
-  /^(created|printed|generated|exported|downloaded|made|issued|run|report (date|run)|erstellt|gedruckt|exportiert|erzeugt|stand|edite|genere|imprime|cree|generad[oa]|impreso|creado|stampat[oa]|generat[oa]|creato|gemaakt|gegenereerd|afgedrukt|udskrevet|dannet|genereret|oprettet)\b/;
+  /^(created|printed|generated|exported(?! (?:energy|electricity|power|units|k?wh))|downloaded|made|issued|run|report (date|run)|erstellt|gedruckt|exportiert|erzeugt|stand|edite|genere|imprime|cree|generad[oa]|impreso|creado|stampat[oa]|generat[oa]|creato|gemaakt|gegenereerd|afgedrukt|udskrevet|dannet|genereret|oprettet)\b/;
 const OF_A_COMPANY =
   /\b(ltd|limited|plc|gmbh|ag|ug|inc|llc|s\.?a\.?|s\.?p\.?a|s\.?r\.?l|b\.?v\.?|n\.?v\.?|a\/s|aps|sarl|sas|stadtwerke?)\b/;
 /** "Water Lane", "Gasstraße", "Rue du Gaz". */
@@ -36,7 +36,7 @@ const fileWords = ({ fileName }: Sheet): string =>
 /** "Export" and "generated on" are what was done with a file, not where the energy went. */
 const withoutErrand = (words: string): string =>
   words.replaceAll(
-    /\b((data |csv )?(?<!\bgrid )exports?(ed)?(?![a-z])( (of|on|from))?|imports?(?![a-z])|downloads?|(generad[oa]|generated|erzeugt|produced) (el|on|am|at|by)\b.*)/g,
+    /\b((data |csv )?(?<!\bgrid )exports?(?![a-z])( (of|on|from))?|exported(?! (energy|electricity|power|units|k?wh))( (of|on|from))?|imports?(?![a-z])|downloads?|(generad[oa]|generated|erzeugt|produced) (el|on|am|at|by)\b.*)/g,
     ' ',
   );
 

@@ -11,6 +11,7 @@ import { TOTALS } from './vocabulary.ts';
 const SEARCHED_ROWS = 40;
 /** Fewer dates side by side may be the two ends of a bill and others. A judgement. */
 const LEAST_ACROSS = 6;
+const MOSTLY = 0.9;
 const MOST_CELLS = 400_000;
 
 /** What stands across, and the stamp of a cell by the words above and left of it; undefined where they make none. */
@@ -68,8 +69,10 @@ function findAcross(heads: readonly string[], left: readonly string[], year: str
   const columns = heads.map((_, c) => c).filter((c) => c > 0 && heads[c] !== '' && !TOTALS.test(heads[c]!));
   const all = (fits: (head: string) => boolean) => columns.length > 0 && columns.every((c) => fits(heads[c]!));
   const down = (fits: (text: string) => boolean) => left.length > 1 && left.every(fits);
-  if (columns.length >= 3 && all((head) => kindOf(head) === 'day') && down(isHour))
-    return { columns, hasHours: true, stampOf: (above) => above };
+  const days = columns.filter((c) => kindOf(heads[c]!) === 'day');
+  // Remarks may stand beside the days.
+  if (days.length >= 3 && days.length >= columns.length * MOSTLY && down(isHour))
+    return { columns: days, hasHours: true, stampOf: (above) => above };
   if (columns.length === 12 && columns.every((c, i) => monthOfName(heads[c]!.replace(/\.$/, '')) === i + 1)) {
     if (down(isYear))
       return {
