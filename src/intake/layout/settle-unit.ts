@@ -207,7 +207,7 @@ function mayBeSentOut(sheet: Sheet, column: ColumnFacts, role: SeriesRole, said:
   const heading = plainWords(column.heading);
   const file = plainWords(sheet.fileName.replaceAll(/[-_.]/g, ' '));
   // Any file may be called an export.
-  const named = /[a-z]/.test(file.replaceAll(/exports?|data/g, '')) ? [file] : [];
+  const named = /[a-z]/.test(file.replaceAll(/ [a-z]{2,4}$|exports?|data/g, '')) ? [file] : [];
   const isOfExport = [...named, ...sheet.preamble.map(({ text }) => plainWords(text))].some((words) =>
     /\bexport/.test(words),
   );
