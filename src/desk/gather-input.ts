@@ -15,7 +15,7 @@ import { priceByTariff } from './prefill-bill.ts';
 import { refuseQuestions } from './refuse-remarks.ts';
 import { heatPumpUnits, type KnownSince } from './run-check.ts';
 import { isSamePart } from './same-part.ts';
-import { intakeContext, takeIn } from './take-in.ts';
+import { intakeContext, namedByDays, takeIn } from './take-in.ts';
 import { typeEvidence } from './typed-evidence.ts';
 
 export interface GatherInput {
@@ -55,7 +55,8 @@ export async function gatherInput(given: GatherInput): Promise<WholeHousehold> {
       readEvidence,
     });
     refuseTwice(seen, taken.evidence);
-    fromFiles.push({ import: taken.evidence, rawFile: taken.rawFile, intervals: taken.intervals });
+    const named = taken.preview.paper ? namedByDays(taken.evidence) : taken.evidence;
+    fromFiles.push({ import: named, rawFile: taken.rawFile, intervals: taken.intervals });
   }
   const typed = (input.typed ?? []).map((one) => {
     const evidence = typeEvidence({ ...one, householdId: household.id }, now, newId);

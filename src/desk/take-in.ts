@@ -1,7 +1,9 @@
 /** A file on its way in: intake reads it, the desk gives the identifiers, and the same values go to the store as were shown. */
 import type { IntakeChoices, IntakeContext, IntakePreview, IntakeResult, IntervalDays } from '../intake/intake.ts';
+import { toCivilDate, toDayNumber } from '../model/calendar/civil.ts';
 import { type Evidence, isCutByClock } from '../model/shapes/evidence.ts';
 import { reference } from '../reference/index.ts';
+import { say } from '../words/say.ts';
 import { hashOf } from './hash.ts';
 import type { OfferedFile } from './offered-files.ts';
 import type { ReadEvidence } from './ports.ts';
@@ -51,6 +53,20 @@ export async function takeIn({ choices, context, readEvidence, ...input }: TakeI
   const taken = takeRead(read, { ...input, zone: context.zone });
   refuseQuestions(read.preview.remarks, read.preview);
   return taken;
+}
+
+/** People call the file of a bill by the name or account on it, so it is kept under a name of ours. */
+export function namedByDays(evidence: Evidence): Evidence {
+  const periods = evidence.series.flatMap((series) => series.periods ?? []);
+  const from = periods.map((one) => one.from).toSorted()[0] ?? '';
+  const end = periods
+    .map(({ to }) => to)
+    .toSorted()
+    .at(-1);
+  const to = end === undefined ? '' : toCivilDate(toDayNumber(end) - 1);
+  const ending = /\.[a-z]{2,5}$/i.exec(evidence.fileName)?.[0] ?? '';
+  const fileName = `${say('Bill {from} to {to}', { from, to })}${ending}`;
+  return { ...evidence, fileName, remarks: evidence.remarks.map((remark) => ({ ...remark, file: fileName })) };
 }
 
 /** The same for a file that has been read already. */

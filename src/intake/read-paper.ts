@@ -13,6 +13,7 @@ import { findLeftOver, saysNoBill, textOfLeft } from './paper/left-over.ts';
 import { isLeftOut, type PaperLine } from './paper/lines.ts';
 import { type Looks, lookAtSheets } from './paper/look-at-sheets.ts';
 import { MOST_PAGES } from './paper/pdf-words.ts';
+import { withoutPeople } from './paper/people.ts';
 import { MOST_POINTS } from './paper/picture.ts';
 import { provingMore } from './paper/proving-more.ts';
 import { offerRepairs } from './paper/repair.ts';
@@ -138,7 +139,7 @@ export function readPages(
     })),
   }));
   const how = { decimal: choices.decimal, dayFirst: choices.dayFirst, monthFirst: writesMonthFirst(context.zone) };
-  const { bills, doubt } = splitBills(corrected, said.bills, (some) => understand(some, how));
+  const { bills, doubt } = splitBills(withoutPeople(corrected), said.bills, (some) => understand(some, how));
   const isWater = bills.some((one) => one.isWater);
   const isHeat = bills.some((one) => one.isHeat);
   if (bills.every(({ sections }) => sections.length === 0)) {
@@ -173,7 +174,7 @@ export function readPages(
     .at(-1)!
     .sections.flatMap(({ made, fuel, section }) =>
       made && fuel && section.lines.every(({ kind, price }) => kind !== 'energy' || price)
-        ? (tariffOfBill(made.bill, made.vatRate, fileName) ?? [])
+        ? (tariffOfBill(made.bill, made.vatRate) ?? [])
         : [],
     );
   if (isWater) book.add('paper-water-left-out', 'note');

@@ -26,7 +26,7 @@ import { pointsOfDays, pointsOfIntervals, pointsOfJoined } from '../readings.ts'
 import { refuseQuestions } from '../refuse-remarks.ts';
 import { readRemembered, rememberLayout } from '../remembered-layout.ts';
 import { isSamePart } from '../same-part.ts';
-import { intakeContext, takeRead } from '../take-in.ts';
+import { intakeContext, namedByDays, takeRead } from '../take-in.ts';
 import { typeEvidence } from '../typed-evidence.ts';
 import { forgetDamage } from '../upkeep.ts';
 
@@ -166,10 +166,11 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       const { preview } = result;
       refuseQuestions([...preview.remarks, ...joinedWith(evidence, beside).rivals], preview);
       const overlaps = overlapsOf(beside);
-      store.addEvidence(evidence, rawFile, intervals, stageOf(work.onProgress, READING_SHARE, 1));
+      const kept = preview.paper ? namedByDays(evidence) : evidence;
+      store.addEvidence(kept, rawFile, intervals, stageOf(work.onProgress, READING_SHARE, 1));
       rememberLayout(store, layout);
       files.drop(fileId);
-      return { evidence: withOverlaps(evidence, overlaps), duplicateOf: null };
+      return { evidence: withOverlaps(kept, overlaps), duplicateOf: null };
     },
     'evidence.type'(input) {
       findHousehold(store, input.householdId);

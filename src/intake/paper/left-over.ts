@@ -66,6 +66,7 @@ const PART_ROWS = 20;
 const PART_WIDTH = 280;
 /** Use and money that nothing took, below a heading that is the name of another fuel. */
 function underOtherFuel(rows: readonly RowFacts[], free: readonly Figure[], fuels: ReadonlySet<PaperFuel | undefined>) {
+  if (!free.some(({ kind }) => kind === 'energy')) return [];
   const heads = rows.flatMap(({ row }, at) =>
     row.words.flatMap((word) => {
       const [fuel] = fuelsIn(word.text);

@@ -419,10 +419,11 @@ export function extrasBetween(
   fuel: PaperFuel | undefined,
 ): Extra[] {
   return rows.slice(from, to + 1).flatMap(({ figures, words }) => {
+    const sums = figures.filter((one) => isMoney(one) && !taken.has(one) && one.kind !== 'price');
+    if (sums.length === 0) return [];
     const [other, more] = fuelsIn(words);
     if (fuel && other && !more && other !== fuel) return [];
     if ((TOTAL.test(words) || NET.test(words)) && !TAKEN_OFF.test(words)) return [];
-    const sums = figures.filter((one) => isMoney(one) && !taken.has(one) && one.kind !== 'price');
     // A price with more places is no sum.
     const free = sums.length > 1 ? sums.filter(({ decimals }) => decimals === 2) : sums;
     // Beside each other stand those of two fuels.

@@ -1,5 +1,6 @@
 /** The prices of a bill as a tariff of the household's own. */
 
+import { toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
 import type { Bill } from '../../model/shapes/bill.ts';
 import type { Tariff, TariffBand, TariffVersion } from '../../model/shapes/tariff.ts';
 import { tell } from '../../model/shapes/told.ts';
@@ -8,7 +9,7 @@ import { tell } from '../../model/shapes/told.ts';
 const NIGHT = [{ from: '00:00', to: '07:00' }];
 
 /** One version for each day on which some price of the bill begins; undefined where a price or the VAT is not known. */
-export function tariffOfBill(bill: Bill, vatRate: number, fileName: string): Tariff | undefined {
+export function tariffOfBill(bill: Bill, vatRate: number): Tariff | undefined {
   const { charges, meters, standing, fuel, vat, adjustments } = bill;
   const names = meters.map(({ name }) => name);
   const cheap = names.filter((name) => /night|off peak/.test(name));
@@ -35,11 +36,13 @@ export function tariffOfBill(bill: Bill, vatRate: number, fileName: string): Tar
     return { from, standingPencePerDay: pencePerDay, vat: { rate: vatRate, included: vat.included }, bands };
   });
   if (!versions.every((version) => version !== undefined)) return undefined;
+  // People call the file by their name; the tariff has the days of the bill instead.
+  const name = `${bill.from} – ${toCivilDate(toDayNumber(bill.to) - 1)}`;
   return {
     id: `tariff-${fuel}`,
-    name: fileName.replace(/\.[a-z]{2,5}$/i, '').slice(0, 100),
+    name,
     fuel,
-    origin: tell('from-bill', { file: fileName }),
+    origin: tell('from-bill', { file: name }),
     grade: isTwo ? 'assumed' : 'measured',
     versions,
   };

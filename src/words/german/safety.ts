@@ -180,6 +180,7 @@ export const SAFETY: Catalogue = {
     'Die Messwerte von {fileName} kommen aus der gespeicherten Datei nicht genau so heraus, wie sie waren; darum wurde nichts geändert.',
   'Restore the household from your last copy, or remove this import and import the file again.':
     'Holen Sie den Haushalt aus Ihrer letzten Kopie zurück, oder entfernen Sie diesen Import und importieren Sie die Datei neu.',
+  'Bill {from} to {to}': 'Rechnung {from} bis {to}',
   '{fileName} is not the file that was imported as {kept}: its bytes differ.':
     '{fileName} ist nicht die Datei, die als {kept} importiert wurde: Ihre Bytes sind andere.',
   'Choose the very file that was imported, unchanged.':

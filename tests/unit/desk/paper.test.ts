@@ -8,7 +8,9 @@ import { openDesk } from './open-desk.ts';
 async function bring(bytes: Uint8Array, choices = {}) {
   const { desk, store } = openDesk();
   const { household } = (await desk.handle('household.create', { name: 'Larch Rise' }, {})) as OpenHousehold;
-  const { fileId } = (await desk.handle('file.offer', { fileName: 'bill.pdf', bytes }, {})) as { fileId: string };
+  const { fileId } = (await desk.handle('file.offer', { fileName: 'Sample 88123456.pdf', bytes }, {})) as {
+    fileId: string;
+  };
   const request = { fileId, householdId: household.id, choices };
   const keep = async () => (await desk.handle('evidence.accept', request, {})) as { evidence: Evidence };
   const handOut = async () => {
@@ -35,12 +37,13 @@ test('where the installer says so the paper is kept too, and never handed out', 
   expect(JSON.parse(await handOut()).evidence[0].rawFile).toBeNull();
 });
 
-test('a credit bears no name of a person', async () => {
+test('neither the file nor a credit bears the name of a person', async () => {
   const lines = [
+    ['Mrs A. Sample, 12 Orchard Row', ''],
     ['Electricity, 2 November 2026 to 22 November 2026', ''],
     ['416 kWh at 30.40 p', '£126.46'],
     ['Standing charge 21 days at 54.2 p', '£11.38'],
-    ['Goodwill discount for Mrs Sample, account 88123456', '-£5.00'],
+    ['Sample: goodwill discount for account 88123456', '-£5.00'],
     ['VAT at 5 % on £132.84', '£6.64'],
     ['Total', '£139.48'],
   ] as const;
@@ -50,7 +53,8 @@ test('a credit bears no name of a person', async () => {
   ]);
   const { keep, handOut } = await bring(writePdf([page]));
   const { evidence } = await keep();
-  expect(evidence.series[0]!.bills![0]!.bill.adjustments[0]!.name).toBe('Goodwill discount');
+  expect(evidence.fileName).toBe('Bill 2026-11-02 to 2026-11-22.pdf');
+  expect(evidence.series[0]!.bills![0]!.bill.adjustments[0]!.name).toBe('goodwill discount');
   expect(await handOut()).not.toMatch(/Sample|88123456/);
 });
 

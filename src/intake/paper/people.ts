@@ -1,0 +1,48 @@
+/** Who a bill is for: names are taken out before anything is read, so that no value, question or note repeats them. */
+import type { Page, Word } from '../terms/paper-reading.ts';
+import { fuelsIn } from './lines.ts';
+import { rowsOf } from './page.ts';
+import { ADDED, ENERGY, LEVY, STANDING, SUPPORT, TAKEN_OFF, TOTAL, VAT } from './vocabulary.ts';
+
+const TITLE = /^(?:mr|mrs|ms|miss|mx|dr|prof|herrn?|frau|familie|eheleute|madame|monsieur|mme|dear|geehrte[rs]?)\.?$/i;
+const AND = /^(?:and|und|et|&)$/i;
+/** A place with its code, British or of five digits. */
+const PLACE = /(?<![\p{L}\d])(?:[A-Z]{1,2}\d[\dA-Z]? \d[A-Z]{2}|\d{5} \p{Lu}\p{Ll}+)/u;
+/** Lines of an address above its place. */
+const ABOVE = 3;
+const MOST_NAMES = 4;
+const OF_BILLS: readonly RegExp[] = [ADDED, ENERGY, LEVY, STANDING, SUPPORT, TAKEN_OFF, TOTAL, VAT];
+
+const bare = (text: string): string => text.replaceAll(/^[^\p{L}]+|[^\p{L}]+$/gu, '');
+const isName = (text: string): boolean =>
+  /^\p{Lu}[\p{L}’'-]{2,}$/u.test(text) && fuelsIn(text).length === 0 && !OF_BILLS.some((words) => words.test(text));
+
+/** The pages with a dash instead of each name, everywhere it stands. */
+export function withoutPeople(pages: readonly Page[]): Page[] {
+  const names = new Set(pages.flatMap((page) => [...afterTitles(page.words), ...aboveItsPlace(page)]));
+  if (names.size === 0) return [...pages];
+  const masked = (word: Word): Word => (names.has(bare(word.text)) ? { ...word, text: '–' } : word);
+  return pages.map((page) => ({ ...page, words: page.words.map(masked) }));
+}
+
+function afterTitles(words: readonly Word[]): string[] {
+  return words.flatMap(({ text, y, height }, at) => {
+    if (!TITLE.test(text)) return [];
+    const behind = words.slice(at + 1, at + 1 + MOST_NAMES).filter((one) => Math.abs(one.y - y) < height / 2);
+    const end = behind.findIndex((one) => !/^\p{Lu}/u.test(one.text) && !AND.test(one.text));
+    return behind
+      .slice(0, end < 0 ? undefined : end)
+      .map((one) => bare(one.text))
+      .filter(isName);
+  });
+}
+
+/** A line of two or three names and nothing else, close above the place of an address. */
+function aboveItsPlace(page: Page): string[] {
+  const lines = rowsOf([page]).map(({ words }) => words.map(({ text }) => text));
+  return lines.flatMap((line, at) => {
+    const isAddress = lines.slice(at + 1, at + 1 + ABOVE).some((one) => PLACE.test(one.join(' ')));
+    const own = line.map(bare).filter((text) => text.length > 1);
+    return isAddress && own.length > 1 && own.length < MOST_NAMES && own.every(isName) ? own : [];
+  });
+}
