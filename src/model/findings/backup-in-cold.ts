@@ -1,5 +1,7 @@
 /** An electric heater that helps on the coldest days: use rises much faster there than on days that are only cold. */
+
 import { toCivilDate } from '../calendar/civil.ts';
+import { meanOf } from '../chance/quantiles.ts';
 import { fitLine } from '../demand/least-squares.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
 import { dearnessOf } from './clock-prices.ts';
@@ -8,7 +10,6 @@ import {
   heatingDegrees,
   knownWeather,
   type MeterDays,
-  meanOf,
   median,
   type Prices,
   unitsAndCost,

@@ -1,8 +1,10 @@
 /** Use that moved into hours at which a unit costs more. */
+
 import { toCivilDate } from '../calendar/civil.ts';
+import { meanOf } from '../chance/quantiles.ts';
 import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
 import { clockPrices } from './clock-prices.ts';
-import { heatingDegrees, type MeterDays, meanOf, type Prices } from './meter-days.ts';
+import { heatingDegrees, type MeterDays, type Prices } from './meter-days.ts';
 import { findLineChange } from './two-lines.ts';
 
 const LEAST_DAYS = 21;

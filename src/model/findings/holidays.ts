@@ -1,7 +1,8 @@
 /** Days on which a home took much less than before and after in the same weather. */
+import { meanOf } from '../chance/quantiles.ts';
 import { fitLine } from '../demand/least-squares.ts';
 import { coldLine } from './cold-line.ts';
-import { knownWeather, type MeterDays, meanOf, median } from './meter-days.ts';
+import { knownWeather, type MeterDays, median } from './meter-days.ts';
 
 /** Days that are mostly warmer need hardly any heating, so that little of it says nothing, °C. */
 const HEATED_C = 11;

@@ -1,5 +1,7 @@
 /** Readings of one meter as the detectors take them: whole days of half-hours or hours, one after the other. */
+
 import { toDayNumber } from '../calendar/civil.ts';
+import { meanOf } from '../chance/quantiles.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { TariffVersion } from '../shapes/tariff.ts';
 
@@ -108,9 +110,6 @@ export function leastOf(count: number, length: number, at: (i: number) => number
   }
   return least;
 }
-
-export const meanOf = (values: readonly number[]): number =>
-  values.reduce((sum, value) => sum + value, 0) / values.length;
 
 /** How two rows hang together, −1 to 1 (Pearson). */
 export function correlationOf(a: readonly number[], b: readonly number[]): number {

@@ -1,7 +1,9 @@
 /** A day from which everything that the meter counts is so many times what it was: the meter, not the house. */
+
 import { toCivilDate } from '../calendar/civil.ts';
+import { meanOf } from '../chance/quantiles.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
-import { heatingDegrees, knownWeather, type MeterDays, meanOf, type Prices, unitsAndCost } from './meter-days.ts';
+import { heatingDegrees, knownWeather, type MeterDays, type Prices, unitsAndCost } from './meter-days.ts';
 import { findTwoLines } from './two-lines.ts';
 
 const LEAST_DAYS = 21;

@@ -1,7 +1,9 @@
 /** Electricity made at home, as the house's meter shows it: by day less is bought than what always runs by night. */
+
 import { toCivilDate } from '../calendar/civil.ts';
+import { meanOf } from '../chance/quantiles.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
-import { leastOf, type MeterDays, meanOf } from './meter-days.ts';
+import { leastOf, type MeterDays } from './meter-days.ts';
 
 /** Hours by the clock in which it is dark all year, and in which the sun is high, in Britain and Germany. */
 const DARK = { from: 22, to: 4 } as const;

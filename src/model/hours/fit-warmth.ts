@@ -1,7 +1,7 @@
 /** How long a home keeps warm, by its own half-hours: what is not given in a night without heat, and has to be made good after it. */
 
 import type { YearSlots } from '../calendar/zone.ts';
-import { quantileOf } from '../chance/quantiles.ts';
+import { meanOf, quantileOf } from '../chance/quantiles.ts';
 
 /** Hours, with the 10 and 90 % points of what the months say. */
 export interface FittedWarmth {
@@ -139,5 +139,3 @@ export function outdoorByMonth(outdoorC: Float64Array, { month, minute, count }:
   }
   return sums.map((halves, m) => halves.map((sum, half) => sum / counts[m]![half]!));
 }
-
-const meanOf = (values: readonly number[]): number => values.reduce((sum, one) => sum + one, 0) / values.length;

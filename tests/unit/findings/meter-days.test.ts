@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { addDays, toDayNumber } from '../../../src/model/calendar/civil.ts';
+import { meanOf } from '../../../src/model/chance/quantiles.ts';
 import type { EvenLoad } from '../../../src/model/findings/even-loads.ts';
 import {
   heatingDegrees,
   knownWeather,
   type MeterReadings,
-  meanOf,
   median,
   meterDays,
 } from '../../../src/model/findings/meter-days.ts';

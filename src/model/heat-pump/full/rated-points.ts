@@ -1,4 +1,5 @@
 /** What a machine does between the points of its data sheet: Carnot fraction and output over source and flow. */
+import { meanOf } from '../../chance/quantiles.ts';
 import { carnotCop } from '../water-ratio.ts';
 
 /** No machine lifts by less inside, however near source and flow lie, K. A judgement. */
@@ -45,10 +46,8 @@ function rowsOf(points: readonly KnownValue[]): Row[] {
   return flows.map((flowC) => {
     const same = points.filter((point) => point.flowC === flowC);
     const sources = [...new Set(same.map(({ sourceC }) => sourceC))].sort((a, b) => a - b);
-    const meanAt = (sourceC: number) => {
-      const values = same.filter((point) => point.sourceC === sourceC).map(({ value }) => value);
-      return values.reduce((sum, value) => sum + value, 0) / values.length;
-    };
+    const meanAt = (sourceC: number) =>
+      meanOf(same.filter((point) => point.sourceC === sourceC).map(({ value }) => value));
     return { flowC, sourceC: sources, value: sources.map(meanAt) };
   });
 }
