@@ -11,7 +11,7 @@ import type { HomeBalance } from '../balance/balance-home.ts';
 import { carByHalfHour } from '../balance/car-by-half-hour.ts';
 import type { YearSlots } from '../calendar/zone.ts';
 import { tenAndNinety } from '../chance/quantiles.ts';
-import { splitByBlocks } from '../comparison/block-uses.ts';
+import { dayShares, splitByBlocks } from '../comparison/block-uses.ts';
 import { withRange } from '../comparison/cost-figures.ts';
 import { layHours } from '../comparison/lay-hours.ts';
 import type { Plan, SystemName } from '../comparison/plan.ts';
@@ -84,7 +84,7 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
     input,
     rest,
     restKWh: rest.monthlyKWh.reduce((sum, kWh) => sum + kWh, 0),
-    restBySlot: restBySlot(rest, slots, reference.homeHours.byMonth),
+    restBySlot: restBySlot(rest, slots, reference.homeHours),
     slots,
     own: layEquipment(household, region, slots, reference, asOf),
     beforePrices: homeBeforePrices(input),
@@ -380,8 +380,16 @@ function priceUnits(kWhBySlot: Float64Array, { electricity, electricityShare }: 
     beside: false,
     times: electricityShare,
   };
-  const year = { kWh: sumOf(kWhBySlot), shares, rates };
+  const year = { kWh: sumOf(kWhBySlot), shares, rates, ...dailyOf(kWhBySlot, version, slots) };
   return totalOf(splitByBlocks([year], rates, version, slots)).pence;
+}
+
+/** How much of each month falls on each of its days, where steps are filled by the day. */
+function dailyOf(kWhBySlot: Float64Array, { bands }: PricedVersion, slots: YearSlots) {
+  if (bands.every(({ blocks }) => blocks?.per !== 'day')) return {};
+  const byDay = new Float64Array(slots.dayStart.length - 1);
+  for (let slot = 0; slot < slots.count; slot++) byDay[slots.day[slot]!]! += kWhBySlot[slot]!;
+  return { dayShare: dayShares(byDay, slots) };
 }
 
 /** A charge on power for the home without its heating [pence a year]: on the kW agreed, else on each month's highest half-hour. */

@@ -4,14 +4,41 @@ import type { PricedVersion } from '../shapes/tariff.ts';
 import { tell } from '../shapes/told.ts';
 import { blocksOf, splitIntoBlocks } from '../tariff/blocks.ts';
 import { inclVat, rateBuckets, sumByBucket } from '../tariff/slot-price.ts';
-import type { BandShares } from '../year/share-out.ts';
+import type { BandShares, RateBuckets } from '../year/share-out.ts';
 import type { Rates, Use } from './uses.ts';
+
+/** The days of the year in each of its months. */
+function daysByMonth({ month, dayStart }: YearSlots): number[][] {
+  const days: number[][] = Array.from({ length: 12 }, () => []);
+  for (let day = 0; day + 1 < dayStart.length; day++) days[month[dayStart[day]!]!]!.push(day);
+  return days;
+}
+
+/** Units of each day and band [kWh], `kWh[day × bands + band]`. */
+function byDayAndBucket(
+  { names, bucketOfSlot }: RateBuckets,
+  { day, count, dayStart }: YearSlots,
+  kWhBySlot: Float64Array,
+) {
+  const sums = new Float64Array((dayStart.length - 1) * names.length);
+  for (let slot = 0; slot < count; slot++) sums[day[slot]! * names.length + bucketOfSlot[slot]!]! += kWhBySlot[slot]!;
+  return sums;
+}
+
+/** For each day its part of its month in these amounts by day, alike where a month has none. */
+export function dayShares(byDay: ArrayLike<number>, slots: YearSlots): Float64Array {
+  const shares = new Float64Array(byDay.length);
+  for (const days of daysByMonth(slots)) {
+    const sum = days.reduce((total, day) => total + byDay[day]!, 0);
+    for (const day of days) shares[day] = sum > 0 ? byDay[day]! / sum : 1 / days.length;
+  }
+  return shares;
+}
 
 /**
  * The uses with their units shared over the steps of a version's bands; the same uses where it has none.
  * A month's units in a band fill the steps from the first on [kWh], and every use has its part of each step, in
- * proportion. A threshold by the day counts as often as the month has days. Other use of the home [kWh by half-hour] fills
- * the steps first, so heating pays what comes on top. What a change of use does
+ * proportion. A threshold by the day is filled day by day, each use over the days of its month as it says. Other use of the home [kWh by half-hour] fills the steps first, so heating pays what comes on top. What a change of use does
  * beyond that is reckoned at the mean price of the month.
  */
 export function splitByBlocks(
@@ -22,8 +49,7 @@ export function splitByBlocks(
   otherKWh?: Float64Array,
 ): readonly Use[] {
   if (version.series || !version.bands.some(({ blocks }) => blocks)) return uses;
-  const daysOf = new Float64Array(12);
-  for (let day = 0; day + 1 < slots.dayStart.length; day++) daysOf[slots.month[slots.dayStart[day]!]!]! += 1;
+  const daysOf = daysByMonth(slots);
   const steps = version.bands.map(blocksOf);
   const first = steps.map((_, band) => steps.slice(0, band).reduce((sum, { length }) => sum + length, 0));
   const width = steps.reduce((sum, { length }) => sum + length, 0);
@@ -31,14 +57,32 @@ export function splitByBlocks(
   /** Share of a month's units of a band in each of its steps, `byStep[month × width + step]`. */
   const byStep = new Float64Array(12 * width);
   const times = rates.times ?? 1;
-  const other = otherKWh && sumByBucket(rateBuckets(version, slots), slots, otherKWh);
+  const buckets = rateBuckets(version, slots);
+  const other = otherKWh && sumByBucket(buckets, slots, otherKWh);
+  const otherByDay =
+    otherKWh && version.bands.some(({ blocks }) => blocks?.per === 'day') && byDayAndBucket(buckets, slots, otherKWh);
+  const bands = version.bands.length;
   for (let month = 0; month < 12; month++) {
     version.bands.forEach(({ blocks }, band) => {
-      const kWh = own.reduce((sum, { kWh, shares }) => sum + kWh * shares.byMonthBand[month * shares.bands + band]!, 0);
-      const count = blocks?.per === 'day' ? daysOf[month]! : 1;
-      const before = other?.[month * version.bands.length + band] ?? 0;
-      const filled = splitIntoBlocks(before, steps[band]!, count);
-      const parts = splitIntoBlocks(before + kWh, steps[band]!, count).map((part, step) => part - filled[step]!);
+      const ofMonth = own.map(({ kWh, shares }) => kWh * shares.byMonthBand[month * shares.bands + band]!);
+      const kWh = ofMonth.reduce((sum, one) => sum + one, 0);
+      const spans =
+        blocks?.per === 'day'
+          ? daysOf[month]!.map((day) => ({
+              before: otherByDay ? otherByDay[day * bands + band]! : 0,
+              kWh: own.reduce(
+                (sum, { dayShare }, i) => sum + ofMonth[i]! * (dayShare ? dayShare[day]! : 1 / daysOf[month]!.length),
+                0,
+              ),
+            }))
+          : [{ before: other?.[month * bands + band] ?? 0, kWh }];
+      const parts = steps[band]!.map(() => 0);
+      for (const { before, kWh: more } of spans) {
+        const filled = splitIntoBlocks(before, steps[band]!);
+        splitIntoBlocks(before + more, steps[band]!).forEach((part, step) => {
+          parts[step]! += part - filled[step]!;
+        });
+      }
       parts.forEach((part, step) => {
         byStep[month * width + first[band]! + step] = kWh > 0 ? part / kWh : step === 0 ? 1 : 0;
       });

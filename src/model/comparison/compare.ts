@@ -67,7 +67,7 @@ export function compare(input: CompareInput): Comparison {
     ({ version }) => version.demand || version.bands.some(({ blocks }) => blocks),
   );
   const home = hangsOnHome ? restOfHome(input.household, input.series ?? []) : null;
-  const homeKWh = home && restBySlot(home, input.slots, reference.homeHours.byMonth);
+  const homeKWh = home && restBySlot(home, input.slots, reference.homeHours);
   const price = createPricer({ ...input, home, homeKWh }, prices);
   const priced = plans.map(price);
   if (home) questions.push(...askAboutHome(electricity, home, priced[0]!.power));

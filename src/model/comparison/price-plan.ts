@@ -10,7 +10,7 @@ import { rateBuckets, standingPencePerDayInclVat } from '../tariff/slot-price.ts
 import type { YearTerms } from '../uncertainty/simulate.ts';
 import { type BandShares, type RateBuckets, sharesOfSlots } from '../year/share-out.ts';
 
-import { splitByBlocks } from './block-uses.ts';
+import { dayShares, splitByBlocks } from './block-uses.ts';
 import { type BuyingYear, layHours } from './lay-hours.ts';
 import type { Hours, Plan } from './plan.ts';
 import { type PowerCharge, powerCharge } from './power-charge.ts';
@@ -54,6 +54,8 @@ export interface PricedYear extends BuyingYear {
 export function createPricer(year: PricedYear, prices: PricesInUse) {
   const { slots, home, homeKWh } = year;
   const { sharesOf, waterHoursOf, heaviest } = layHours(year);
+  const hasDailySteps = prices.electricity.version.bands.some(({ blocks }) => blocks?.per === 'day');
+  const coldDays = hasDailySteps ? { dayShare: dayShares(year.spaceShare, slots) } : {};
 
   function tariffUse(plan: Plan, hours: Hours, inUse: TariffInUse, share: number, what: Told, beside = false) {
     const buckets = rateBuckets(inUse.version, slots);
@@ -121,10 +123,13 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
     };
     const electric = burns ? beside : main;
     const power = home && powerCharge(electric.version!, home.peaks, heaviest(plan, electric.buckets));
-    const plainSpace = use(plan.spaceKWh, ownHours('space', space), main.rates);
+    const plainSpace = { ...use(plan.spaceKWh, ownHours('space', space), main.rates), ...coldDays };
     const plainWater = use(plan.waterKWh, ownHours('water', water), main.rates);
-    const plainSteady = plan.extras.map((line) => use(line.kWh, ownHours(line.name, usual[line.name]), main.rates));
-    const plainPump = use(burns ? plan.pumpKWh : 0, beside.shares.space, beside.rates);
+    const plainSteady = plan.extras.map((line) => ({
+      ...use(line.kWh, ownHours(line.name, usual[line.name]), main.rates),
+      ...(line.name === 'backup' ? coldDays : {}),
+    }));
+    const plainPump = { ...use(burns ? plan.pumpKWh : 0, beside.shares.space, beside.rates), ...coldDays };
     const plainElectricWater = use(burns ? plan.electricWaterKWh : 0, beside.shares.water, beside.rates);
     const uses = stepped([plainSpace, plainWater, plainPump, plainElectricWater, ...plainSteady]);
     const [spaceUse, waterUse, pumpUse, electricWaterUse, ...steadyUses] = uses as [Use, Use, Use, Use, ...Use[]];

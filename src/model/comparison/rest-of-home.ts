@@ -8,6 +8,7 @@ import { sumRegisters } from '../evidence/sum-registers.ts';
 import type { Series } from '../shapes/evidence.ts';
 import { carrierOf, isFuel } from '../shapes/heating.ts';
 import type { Household } from '../shapes/household.ts';
+import type { Reference } from '../shapes/reference.ts';
 import { type Told, tell } from '../shapes/told.ts';
 import { FLOOR_AREA_M2 } from '../shapes/usual-home.ts';
 import type { Grade } from '../shapes/working.ts';
@@ -115,27 +116,34 @@ function peaksOf(imports: readonly Series[]): HomePeaks {
 
 /**
  * What the home uses beside heating in each half-hour of a year [kWh]: its months are kept, its weekdays and hours differ as
- * its record shows, or as `usualHours` (12 × 48 weights) of a home without one.
+ * its record shows, or as the published ones of a home without one.
  */
 export function restBySlot(
   { monthlyKWh, weekdays, hours }: RestOfHome,
   slots: YearSlots,
-  usualHours: HoursByMonth,
+  published: Pick<Reference['homeHours'], 'byMonth' | 'weekend'>,
 ): Float64Array {
-  const [workdays, weekends] = (hours ?? [usualHours, usualHours]).map(withEveryMonth);
+  const usual = published.byMonth;
+  const [workdays, saturdays, sundays] = hours
+    ? [hours[0]!, hours[1]!, hours[1]!].map(withEveryMonth)
+    : [usual, ...(published.weekend ?? [usual, usual])];
+  const weightsOf = (first: number) => {
+    const weekday = slots.weekday[first]!;
+    return (weekday < SATURDAY ? workdays : weekday === SATURDAY ? saturdays : sundays)![slots.month[first]!]!;
+  };
   const days = slots.dayStart.length - 1;
   const ofMonth = new Float64Array(12);
   const dayKWh = new Float64Array(days);
   for (let day = 0; day < days; day++) {
     const first = slots.dayStart[day]!;
-    dayKWh[day] = weekdays ? weekdays[slots.weekday[first]!]! : 1;
+    dayKWh[day] = weekdays ? weekdays[slots.weekday[first]!]! : hours ? 1 : total(weightsOf(first));
     ofMonth[slots.month[first]!]! += dayKWh[day]!;
   }
   const kWh = new Float64Array(slots.count);
   for (let day = 0; day < days; day++) {
     const [start, end] = [slots.dayStart[day]!, slots.dayStart[day + 1]!];
     const month = slots.month[start]!;
-    const weights = (slots.weekday[start]! < SATURDAY ? workdays! : weekends!)[month]!;
+    const weights = weightsOf(start);
     let sum = 0;
     for (let slot = start; slot < end; slot++) sum += weights[(slots.minute[slot]! / 30) | 0]!;
     const scale = ofMonth[month]! > 0 ? (monthlyKWh[month]! * dayKWh[day]!) / ofMonth[month]! / sum : 0;
@@ -146,9 +154,10 @@ export function restBySlot(
 
 const SATURDAY = 5;
 
+const total = (weights: readonly number[]): number => weights.reduce((sum, one) => sum + one, 0);
+
 /** Weights of every month: one without readings takes the mean of the others, each of the same weight. */
 function withEveryMonth(hours: HoursByMonth): HoursByMonth {
-  const total = (weights: readonly number[]) => weights.reduce((sum, one) => sum + one, 0);
   const known = hours.filter((weights) => total(weights) > 0);
   const usual = Array.from({ length: 48 }, (_, half) =>
     known.length > 0 ? known.reduce((sum, weights) => sum + weights[half]! / total(weights), 0) : 1,

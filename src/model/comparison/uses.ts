@@ -18,6 +18,8 @@ export interface Use {
   readonly kWh: number;
   readonly shares: BandShares;
   readonly rates: Rates;
+  /** Share of each day in its month, where the days are not alike: for steps by the day. */
+  readonly dayShare?: Float64Array;
 }
 
 /** Energy bought in one band, kWh a year. */

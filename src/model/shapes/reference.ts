@@ -184,8 +184,11 @@ export interface Reference {
   /** Battery of which only the size is known. */
   readonly battery: { readonly powerPerKWh: Value; readonly roundTripShare: Value; readonly standbyW: Value };
   readonly car: { readonly kmPerYear: Value; readonly kWhPer100Km: Value; readonly chargerKW: Value };
-  /** Weights of 48 half-hours of a home's electricity beside heating, by month, for where no meter shows them. */
-  readonly homeHours: Sourced & { readonly byMonth: readonly (readonly number[])[] };
+  /** Weights of 48 half-hours of a home's electricity beside heating, by month, for where no meter shows them; Saturdays and Sundays apart where they are known, in the same unit. */
+  readonly homeHours: Sourced & {
+    readonly byMonth: readonly (readonly number[])[];
+    readonly weekend?: readonly [saturday: readonly (readonly number[])[], sunday: readonly (readonly number[])[]];
+  };
   /** Heat demand by floor area and age, kWh of space heat per m² and year, with a wide spread. */
   readonly spacePerM2: readonly (EfficiencyDefault & { readonly ageBand: string })[];
   readonly designTemperatures: readonly (Sourced & {

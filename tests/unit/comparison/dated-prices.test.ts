@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { splitByBlocks } from '../../../src/model/comparison/block-uses.ts';
+import { dayShares, splitByBlocks } from '../../../src/model/comparison/block-uses.ts';
 import { meanPrice, monthsOf, type Rates, ratesOf, totalOf, type Use } from '../../../src/model/comparison/uses.ts';
 import type { TariffBand, TariffVersion } from '../../../src/model/shapes/tariff.ts';
 import { tell } from '../../../src/model/shapes/told.ts';
@@ -125,6 +125,20 @@ describe('blocks over the months of a year', () => {
       `electricity, all hours, first ${upTo} kWh a ${per}`,
       `electricity, all hours, above ${upTo} kWh a ${per}`,
     ]);
+  });
+  test('by the day, a cold day goes beyond a step that the mean day of its month stays under', () => {
+    // Every second day takes twice the month's mean of 310 kWh, 20, and those between nothing.
+    const one = version([band('day', 15)]);
+    const flat = rateBuckets(one, SLOTS_2026);
+    const rates: Rates = { what: ELECTRICITY, names: [ELECTRICITY], pencePerKWh: [20], beside: false, times: 1 };
+    const january = Float64Array.from({ length: 365 }, (_, day) => (day < 31 ? 1 / 31 : 0));
+    const shares = shareOut(january, STEADY_HEATING, SLOTS_2026, flat);
+    const dayShare = dayShares(
+      Array.from({ length: 365 }, (_, day) => (day < 30 && day % 2 === 0 ? 2 : day < 30 ? 0 : 1)),
+      SLOTS_2026,
+    );
+    const [split] = splitByBlocks([{ kWh: 310, shares, rates, dayShare }], rates, one, SLOTS_2026);
+    expect(totalOf([split!]).pence).toBeCloseTo(15 * (15 * 40 + 5 * 20) + 10 * 40, 6);
   });
   test('where nothing is used, the next unit would be one of the first step', () => {
     const [none] = run(version([band('month', 100)]), [0]).after;

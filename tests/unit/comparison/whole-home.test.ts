@@ -20,7 +20,7 @@ import { tell } from '../../../src/model/shapes/told.ts';
 import { rateBuckets } from '../../../src/model/tariff/slot-price.ts';
 import { STEADY_HEATING } from '../../../src/model/year/day-profiles.ts';
 import { shareOut } from '../../../src/model/year/share-out.ts';
-import { reference } from '../../../src/reference/index.ts';
+import { reference, referenceOf } from '../../../src/reference/index.ts';
 import { sayTold } from '../../../src/words/say-told.ts';
 import { EVERY_WAY } from '../appraisal/make-household.ts';
 import { allHours, tariff, version } from '../tariff/tariffs.ts';
@@ -62,7 +62,7 @@ function comparePriced(household: Household, rest: RestOfHome, id: string) {
   const prices = choosePrices({ household, reference, asOf: '2026-11-25' });
   const machine = reckonMachine({ household, demand, reference });
   const { plans } = planSystems({ household, demand, machine, prices, reference }, []);
-  const homeKWh = restBySlot(rest, SLOTS_2026, reference.homeHours.byMonth);
+  const homeKWh = restBySlot(rest, SLOTS_2026, reference.homeHours);
   const price = createPricer({ slots: SLOTS_2026, spaceShare: SPACE_SHARE, demand, home: rest, homeKWh }, prices);
   return price(plans.find((plan) => plan.id === id)!);
 }
@@ -198,6 +198,19 @@ describe('what a record says of a year', () => {
     const people = 1 + 1.76 * (1 - Math.exp(-0.000349 * 76.1 ** 2)) + 0.0013 * 76.1;
     expect(bySize).toBeCloseTo(231 * (people * 90) ** 0.4714, 6);
   });
+});
+
+test('a German home without a meter has its Saturdays and Sundays as published', () => {
+  const german = referenceOf({ country: 'DE' });
+  const [saturday, sunday] = german.homeHours.weekend!.map((months) => months[0]!);
+  const working = german.homeHours.byMonth[0]!;
+  const kWh = restBySlot({ ...restOfHome(home({}), []), monthlyKWh: DAYS }, SLOTS_2026, german.homeHours);
+  const ofDay = (day: number) => kWh.slice(day * 48, (day + 1) * 48);
+  // 1 January 2026 is a Thursday; 31 kWh over 22 working days, 5 Saturdays and 4 Sundays.
+  const unit = 31 / (22 * sum(working) + 5 * sum(saturday!) + 4 * sum(sunday!));
+  expect([...ofDay(0)].map((one, half) => one - working[half]! * unit).every((one) => Math.abs(one) < 1e-9)).toBe(true);
+  expect(sum([...ofDay(2)])).toBeCloseTo(sum(saturday!) * unit, 9);
+  expect(ofDay(3)[24]).toBeCloseTo(sunday![24]! * unit, 9);
 });
 
 describe('steps in the comparison', () => {
