@@ -424,6 +424,24 @@ describe('what moves together', () => {
     expect(covariance(electricity!, gas!) / (0.1 * 0.15)).toBeCloseTo(r, 1);
   });
 
+  test.each([0, 0.6, 1])(
+    'heat for rooms and hot water with spreads of 0.1 and 0.2, correlated by %f, keep them',
+    (r) => {
+      const sure = { ...TERMS, fixedPence: 0, spaceSpread: NO_SPREAD, waterSpread: NO_SPREAD };
+      const [rooms, water] = simulateYears(
+        [
+          { ...sure, waterPence: 0 },
+          { ...sure, spacePence: 0 },
+        ],
+        { ...CERTAIN, spaceHeat: evenSpread(0.1), waterHeat: evenSpread(0.2), waterFollows: r },
+        8192,
+      ).map(({ costPence }) => logs(costPence, 0));
+      expect(deviation(rooms!)).toBeCloseTo(0.1, 3);
+      expect(deviation(water!)).toBeCloseTo(0.2, 3);
+      expect(covariance(rooms!, water!) / (0.1 * 0.2)).toBeCloseTo(r, 2);
+    },
+  );
+
   test('the factors of one machine for rooms and for hot water: each its whole spread, 0.7 of it together; a boiler’s are one', () => {
     const only = (change: Partial<YearTerms>) => ({ ...TERMS, fixedPence: 0, ...change });
     const spreads = { spaceSpread: evenSpread(0.1), waterSpread: evenSpread(0.2) };
