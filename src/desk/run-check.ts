@@ -137,7 +137,10 @@ const outdoorOf = (meters: readonly Series[]): OutdoorDays | undefined => meters
 function notSeenIn({ household, bill, readings, meters }: MetersRun, findings: readonly CheckFinding[]): NotSeen[] {
   const tariff = tariffOf(household);
   const stepped = readings.length > 0 && tariff && isPricedByAmount(versionOn(tariff, bill.from));
-  const open = notRuledOut(readings, outdoorOf(meters), findings);
+  const open = notRuledOut(readings, outdoorOf(meters), findings, {
+    pencePerKWh: bill.pencePerKWh,
+    ...(tariff ? { versions: tariff.versions, zone: household.zone } : {}),
+  });
   return [
     ...(open.length > 0 ? [{ code: 'not-ruled-out' as const, names: open }] : []),
     ...(readings.length === 0 && findings.length > 0 ? [{ code: 'no-readings' as const, names: [] }] : []),

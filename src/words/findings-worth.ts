@@ -3,7 +3,7 @@
 import { SEEN_KW } from '../model/findings/heater.ts';
 import { DETECTOR_RATES, HEATER_FOUND, TRUE_FINDINGS } from '../model/findings/measured.ts';
 import type { NotSeen } from '../model/shapes/bill-check.ts';
-import { type FindingCode, LikelyCause } from '../model/shapes/finding.ts';
+import { type FindingCode, OpenCause } from '../model/shapes/finding.ts';
 import { mayCause, noReadingsSentence } from './findings.ts';
 import { listed } from './numbers.ts';
 import { phrase, say } from './say.ts';
@@ -49,9 +49,13 @@ export function heatersSeen(): string {
 }
 
 /** What would tell the causes that readings leave open, the quickest first. */
-const TELLS: readonly (readonly [string, readonly LikelyCause[]])[] = [
+const TELLS: readonly (readonly [string, readonly OpenCause[]])[] = [
   [phrase('Run a load of known power for an hour, and see what the meter counts.'), ['meter-wrong']],
   [phrase('Read the heater’s hours on the control.'), ['heater', 'backup-heater']],
+  [
+    phrase('See on the control at which hours it heats, and how cool the nights may get.'),
+    ['night-setback', 'dear-hours'],
+  ],
   [
     phrase('On a warm day feel the pipes to the radiators while the tank is not being heated.'),
     ['summer-heating', 'water-often'],
@@ -63,7 +67,7 @@ const TELLS: readonly (readonly [string, readonly LikelyCause[]])[] = [
   ],
 ];
 
-function notRuledOutSentence(open: readonly LikelyCause[]): string {
+function notRuledOutSentence(open: readonly OpenCause[]): string {
   const tells = TELLS.filter(([, causes]) => causes.some((cause) => open.includes(cause))).map(([text]) => say(text));
   return [
     say('These readings cannot rule out: {causes}.', { causes: listed(open.map(mayCause)) }),
@@ -89,7 +93,7 @@ export function notSeenSentence({ code, names }: NotSeen): string {
         { first, others: listed(others.map((name) => `“${name}”`)) },
       );
     case 'not-ruled-out':
-      return notRuledOutSentence(names.flatMap((name) => LikelyCause.safeParse(name).data ?? []));
+      return notRuledOutSentence(names.flatMap((name) => OpenCause.safeParse(name).data ?? []));
     case 'no-readings':
       return noReadingsSentence();
   }

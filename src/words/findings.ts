@@ -3,7 +3,7 @@
 import { addDays, clockTimeOf, daysBetween } from '../model/calendar/civil.ts';
 import { NEARLY_A_YEAR_DAYS } from '../model/findings/behaviour.ts';
 import type { CheckFinding } from '../model/shapes/bill-check.ts';
-import type { AskCode, CautionCode, Finding, FindingCheckCode, LikelyCause } from '../model/shapes/finding.ts';
+import type { AskCode, CautionCode, Finding, FindingCheckCode, OpenCause } from '../model/shapes/finding.ts';
 import { tell } from '../model/shapes/told.ts';
 import { grouped, listed, longDate, percent, spokenKWh, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
@@ -38,7 +38,7 @@ const HOW_IT_CHANGED: Readonly<Record<string, string>> = {
   unclear: phrase('These days do not show whether the difference follows the cold.'),
 };
 
-const MAY: Readonly<Record<LikelyCause, string>> = {
+const MAY: Readonly<Record<OpenCause, string>> = {
   'machine-works-less': phrase('a heat pump that works less well'),
   'more-heat': phrase('more heat asked for'),
   'rooms-warmer': phrase('warmer rooms'),
@@ -60,8 +60,10 @@ const MAY: Readonly<Record<LikelyCause, string>> = {
   'home-empty': phrase('days with nobody at home'),
   'newly-occupied': phrase('people who moved in or came back'),
   'meter-wrong': phrase('a meter that counts differently'),
+  'night-setback': phrase('rooms that are let cool at night'),
+  'dear-hours': phrase('use at expensive hours'),
 };
-export const mayCause = (cause: LikelyCause): string => say(MAY[cause]);
+export const mayCause = (cause: OpenCause): string => say(MAY[cause]);
 
 /** What looks alike in these readings, as one question; empty for one cause. The first check tells them apart. */
 function maySentence({ may }: Pick<Finding, 'may'>): string {

@@ -14,10 +14,13 @@ import {
   type Prices,
   unitsAndCost,
 } from './meter-days.ts';
-import { cameAtOnce, changeKind, findLineChange, type LineChange } from './two-lines.ts';
+import { cameAtOnce, changeKind, findLineChange, findStepChange, type LineChange } from './two-lines.ts';
 
 const LEAST_DAYS = 28;
-/** Less than this share of the use is the ordinary unsteadiness of a household, and of its lights on the house's meter. */
+/**
+ * Less than this share of the use is the ordinary unsteadiness of a household, and of its lights on the house's meter: those
+ * come and go little by little, so that a clear step within days may be smaller there too.
+ */
 const LEAST_SHARE = { 'heat-pump': 0.1, 'whole-house': 0.18 } as const;
 /** A whole year of days shows every season, so that a difference can be said for the year. */
 export const NEARLY_A_YEAR_DAYS = 330;
@@ -60,16 +63,19 @@ export function findBehaviour(days: MeterDays, prices: Prices, heats = true): Fi
   const use = known.map((day) => days.dayKWh[day]!);
   const outdoor = known.map((day) => days.outdoorC[day]!);
   const { below } = coldLine(use, outdoor);
-  const split = findLineChange(below, use, LEAST_DAYS);
-  if (!split || !cameAtOnce(split, below, use)) return [];
+  const compared = findLineChange(below, use, LEAST_DAYS);
+  const split = compared ?? findStepChange(below, use, LEAST_DAYS);
+  const came = split && cameAtOnce(split, below, use);
+  if (!split || !came?.isAtOnce) return [];
   const { at, before, after } = split;
   const share = split.change / split.was;
-  const leastShare = heats ? LEAST_SHARE[days.meter] : LEAST_SHARE_OF_REST;
+  const leastShare = heats ? LEAST_SHARE[came.isClear ? 'heat-pump' : days.meter] : LEAST_SHARE_OF_REST;
   if (!(split.was > 0) || Math.abs(share) < leastShare) return [];
   let kWh = 0;
   let year = 0;
   for (let i = 0; i < use.length; i++) {
-    const was = before.intercept + before.slope * below[i]!;
+    // A line drawn on to days much colder than its own would invent a difference.
+    const was = compared ? before.intercept + before.slope * below[i]! : use[i]! - split.change;
     const difference = after.intercept - before.intercept + (after.slope - before.slope) * below[i]!;
     year += difference;
     if (i < at) continue;
@@ -82,9 +88,9 @@ export function findBehaviour(days: MeterDays, prices: Prices, heats = true): Fi
   const told = kindOf(split, below, use, outdoor);
   // Of a summer alone the line of the colder days says too little for what follows the cold.
   const knowsCold = since.filter((celsius) => celsius <= HEATED_C).length >= LEAST_HEATED_SHARE * since.length;
-  const kind = told.kind === 'with-the-cold' && !knowsCold ? 'unclear' : told.kind;
+  const kind = !compared || (told.kind === 'with-the-cold' && !knowsCold) ? 'unclear' : told.kind;
   const { coldCorrelation } = told;
-  const span = use.length >= NEARLY_A_YEAR_DAYS;
+  const span = compared !== null && use.length >= NEARLY_A_YEAR_DAYS;
   // A part of a year speaks for its own season; what is there on warm days and cold ones alike is there all year.
   const kWhYear = span ? yearOfDays(year, use.length) : kind === 'steady' ? yearOfDays(kWh, use.length - at) : kWh;
   const dearness = dearnessOf(days, prices, (place, day) => (day >= known[at]! ? days.kWh[place]! : 0));

@@ -2,7 +2,7 @@
 import { type Finding, sureOf } from '../shapes/finding.ts';
 import { daysAndCost, type EvenLoad, hoursEach, isOfCompressor } from './even-loads.ts';
 import { isHeater } from './heater.ts';
-import type { MeterDays, Prices } from './meter-days.ts';
+import { type MeterDays, meanOf, type Prices } from './meter-days.ts';
 import type { Step } from './steps.ts';
 
 const LEAST_DAYS = 7;
@@ -22,8 +22,23 @@ function isLarge(load: EvenLoad, days: MeterDays): boolean {
     Math.abs(load.ramp ?? 0) <= MOST_RAMP &&
     load.days.length >= LEAST_DAYS &&
     !isOfCompressor(load, days) &&
-    !isHeater(load, days)
+    !isHeater(load, days) &&
+    !isOfTheCold(load, days)
   );
+}
+
+/** Days about a load's own, and by how much its own are colder where it comes with the cold: the mean of them below that, K and °C. */
+const OF_THE_COLD = { aboutDays: 14, leastOthers: 4, colderK: 3, belowC: 3.5 } as const;
+
+/** Whether a load runs on the coldest days only: a heater that helps, not something that is charged or washed. */
+function isOfTheCold({ days: own }: EvenLoad, { dayNumber, outdoorC }: MeterDays): boolean {
+  const { aboutDays, leastOthers, colderK, belowC } = OF_THE_COLD;
+  const [first, last] = [dayNumber[own[0]!]! - aboutDays, dayNumber[own.at(-1)!]! + aboutDays];
+  const others = [...dayNumber.keys()].filter(
+    (day) => dayNumber[day]! >= first && dayNumber[day]! <= last && !own.includes(day),
+  );
+  const meanC = (places: readonly number[]) => meanOf(places.map((day) => outdoorC[day]!));
+  return others.length >= leastOthers && meanC(own) < belowC && meanC(own) <= meanC(others) - colderK;
 }
 
 /** For some hours a heater looks the same, alone or with a compressor that runs beside it; at its own power for longer too. */

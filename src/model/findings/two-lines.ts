@@ -100,12 +100,14 @@ const ABOUT_DAYS = 30;
 const LEAST_STEP = 0.5;
 const LEAST_STEP_T = 3;
 
-/**
- * Whether the difference came on a day: y = a + b x + d from the day on, over the thirty days before and since, where d is
- * at least half of what the two lines differ by there. Two seasons differ too, as the sun on the walls does on days as cold,
- * but little by little.
- */
-export function cameAtOnce({ at, before, after }: TwoLines, x: ArrayLike<number>, y: ArrayLike<number>): boolean {
+interface Step {
+  readonly step: number;
+  readonly error: number;
+  readonly places: readonly number[];
+}
+
+/** The step d in y = a + b x + d from the day on, over the thirty days before and since, with its standard error. */
+function stepAbout(at: number, x: ArrayLike<number>, y: ArrayLike<number>): Step {
   const from = Math.max(0, at - ABOUT_DAYS);
   const places = Array.from({ length: Math.min(y.length, at + ABOUT_DAYS) - from }, (_, i) => from + i);
   const here = places.map((i) => x[i]!);
@@ -115,10 +117,51 @@ export function cameAtOnce({ at, before, after }: TwoLines, x: ArrayLike<number>
     const line = fitLine(here, values);
     return values.map((value, i) => value - line.intercept - line.slope * here[i]!);
   };
-  const left = fitLine(rest(since), rest(places.map((i) => y[i]!)), null, { parameters: 3 });
-  const meanX = here.reduce((sum, one) => sum + one, 0) / here.length;
+  const { slope, slopeError } = fitLine(rest(since), rest(places.map((i) => y[i]!)), null, { parameters: 3 });
+  return { step: slope, error: slopeError, places };
+}
+
+/**
+ * Whether the difference came on a day: `stepAbout` is at least half of what the two lines differ by there. Two seasons
+ * differ too, as the sun on the walls does on days as cold, but little by little. `isClear` where it stands out there by itself.
+ */
+export function cameAtOnce({ at, before, after, rho }: TwoLines, x: ArrayLike<number>, y: ArrayLike<number>) {
+  const about = stepAbout(at, x, y);
+  const { step, error, places } = about;
+  const meanX = places.reduce((sum, i) => sum + x[i]!, 0) / places.length;
   const differ = after.intercept - before.intercept + (after.slope - before.slope) * meanX;
-  return left.slope / differ >= LEAST_STEP && Math.abs(left.slope) >= LEAST_STEP_T * left.slopeError;
+  return {
+    isAtOnce: step / differ >= LEAST_STEP && Math.abs(step) >= LEAST_STEP_T * error,
+    isClear: stepT(about, rho) >= LEAST_T,
+  };
+}
+
+/** The step over its error, the likeness of neighbouring days allowed for. */
+const stepT = ({ step, error }: Step, rho: number): number =>
+  (Math.abs(step) / error) * Math.sqrt((1 - rho) / (1 + rho));
+
+/** Days of the thirty since that are no colder and no milder than those of the thirty before, and heated ones before, least. */
+const LEAST_ALIKE = 4;
+const LEAST_HEATED = 14;
+
+/**
+ * The same change where a colder season has begun since, so that hardly any day before was as cold: its size is the step
+ * over the days about it, `common` the thirty days since. A first winter is told of by nothing else.
+ */
+export function findStepChange(x: ArrayLike<number>, y: ArrayLike<number>, leastDays: number): LineChange | null {
+  const lines = findTwoLines(x, y, leastDays);
+  if (!lines || lines.f < LEAST_F) return null;
+  const { at, rho } = lines;
+  const about = stepAbout(at, x, y);
+  const { step: change, places } = about;
+  const t = stepT(about, rho);
+  const common = places.filter((i) => i >= at);
+  const was = places.filter((i) => i < at).map((i) => x[i]!);
+  const [low, high] = [Math.min(...was), Math.max(...was)];
+  // The first days of heating begin on a day too.
+  if (t < LEAST_T || was.filter((one) => one > 0).length < LEAST_HEATED) return null;
+  if (common.filter((i) => x[i]! >= low && x[i]! <= high).length < LEAST_ALIKE) return null;
+  return { ...lines, change, was: common.reduce((sum, i) => sum + y[i]!, 0) / common.length - change, t, common };
 }
 
 function runningSums(x: ArrayLike<number>, y: ArrayLike<number>): Float64Array[] {

@@ -61,6 +61,10 @@ export const LikelyCause = z.enum([
 ]);
 export type LikelyCause = z.infer<typeof LikelyCause>;
 
+/** What readings may leave open: those, and what is always found by itself or not at all. */
+export const OpenCause = z.enum([...LikelyCause.options, 'night-setback', 'dear-hours']);
+export type OpenCause = z.infer<typeof OpenCause>;
+
 export const AskCode = z.enum([
   'heater-switch',
   'water-times',

@@ -178,6 +178,8 @@ export const CHECK: Catalogue = {
   'days with nobody at home': 'Tage, an denen niemand zu Hause ist',
   'people who moved in or came back': 'Menschen, die eingezogen oder zurückgekommen sind',
   'a meter that counts differently': 'ein Zähler, der anders zählt',
+  'rooms that are let cool at night': 'Räume, die nachts auskühlen',
+  'use at expensive hours': 'Verbrauch zu teuren Stunden',
   'These look alike on this meter: {causes}.': 'Das sieht an diesem Zähler gleich aus: {causes}.',
   'The estimate said {estimated}, where {likely} are likely. The next reading corrected it.':
     'Geschätzt waren {estimated}, wahrscheinlich sind {likely}. Die nächste Ablesung hat es berichtigt.',
@@ -218,6 +220,8 @@ export const CHECK: Catalogue = {
     'Tag- und Nachtwerte des Zählers sind vielleicht vertauscht worden.',
   'about {count} in 20 sure': 'in etwa {count} von 20 Fällen richtig',
   'What would tell:': 'Was es zeigen würde:',
+  'See on the control at which hours it heats, and how cool the nights may get.':
+    'An der Regelung nachsehen, zu welchen Stunden geheizt wird und wie kühl es nachts werden darf.',
   'Read the heat pump for a week on a meter of its own.':
     'Die Wärmepumpe eine Woche lang an einem eigenen Zähler ablesen.',
   'How much it comes to is not known.': 'Wie viel es ausmacht, ist nicht bekannt.',

@@ -132,6 +132,7 @@ export interface CauseCase {
 const PENCE = 27;
 const PEAK_PENCE = 42;
 const REST_PENCE = 24;
+const MEAN_PENCE = (3 * PEAK_PENCE + 21 * REST_PENCE) / 24;
 const CARRIED_KWH = 450;
 const version: TariffVersion = {
   from: '2023-01-01',
@@ -180,7 +181,8 @@ export function drawCauseCase(truths: readonly Truth[], seed: number): CauseCase
       let sum = isCarried ? CARRIED_KWH * PENCE : 0;
       for (let i = 0; i < kWh.length; i++) {
         const hour = (i % SLOTS) / 2;
-        const price = !isDear ? PENCE : hour >= 16 && hour < 19 ? PEAK_PENCE : REST_PENCE;
+        // Hours cost what lies beyond the plain mean; that the rooms are warmer without the pause is units, and told as such.
+        const price = !isDear ? PENCE : (hour >= 16 && hour < 19 ? PEAK_PENCE : REST_PENCE) - MEAN_PENCE;
         if (!missing(Math.floor(i / SLOTS))) sum += (kWh[i]! - otherwise[i]!) * price;
       }
       return sum;

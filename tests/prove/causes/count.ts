@@ -89,7 +89,7 @@ function countOne(cell: Cell, made: CauseCase, { input, pence }: Shown): void {
   const isRightBill = isCarried && billPence !== undefined;
   if (isRightBill || right.some((finding) => causesOf(finding).length === 1)) cell.alone++;
   else if (right.length > 0) cell.asked++;
-  else if (isLeftOpen(notRuledOut(input.readings, input.outdoor, findings), made)) cell.open++;
+  else if (isLeftOpen(notRuledOut(input.readings, input.outdoor, findings, input.prices), made)) cell.open++;
   else cell.silent++;
   const wrong = findings.filter((finding) => !isTrue(finding, made, true));
   const named = new Set(wrong.map((finding) => causesOf(finding).slice(0, 2).join('/')));

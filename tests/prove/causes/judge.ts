@@ -1,5 +1,5 @@
 /** Which causes a finding names, and whether they are true of a made home. */
-import type { Finding, FindingCode, LikelyCause } from '../../../src/model/shapes/finding.ts';
+import type { Finding, FindingCode, LikelyCause, OpenCause } from '../../../src/model/shapes/finding.ts';
 import type { CauseCase, Truth } from './case.ts';
 
 type Cause = FindingCode | LikelyCause;
@@ -88,9 +88,9 @@ function isTrueOf(cause: Cause, made: Judged, beside: boolean): boolean {
   }
 }
 
-/** Whether a cause that nothing has named is said to be one that the readings cannot rule out. */
-export const isLeftOpen = (open: readonly LikelyCause[], made: Judged): boolean =>
-  open.some((cause) => isTrueOf(cause, made, false));
+/** Whether a cause that nothing has named is said to be one that the readings cannot rule out; what heats once a week is a heater. */
+export const isLeftOpen = (open: readonly OpenCause[], made: Judged): boolean =>
+  open.some((cause) => isTrueOf(cause, made, false) || (cause === 'heater' && made.effects.pasteurise !== undefined));
 
 /** Upper end of the one-sided 95 % interval of a share seen `times` of `n` (Clopper and Pearson, by halving). */
 export function upperShare(times: number, n: number): number {

@@ -78,8 +78,8 @@ describe('a finding over days of which some were not read', () => {
 describe('what readings do not rule out', () => {
   const ALWAYS = ['machine-works-less', 'more-heat', 'rooms-warmer', 'more-water', 'heater', 'meter-wrong'];
   const BESIDE = ['base-load', 'other-use', 'large-load'];
-  const COLD = 'backup-heater';
-  const WARM = ['water-often', 'summer-heating'];
+  const COLD = ['backup-heater', 'night-setback'];
+  const WARM = ['summer-heating', 'water-often'];
   const machine = (kW = 0.1) => readingsOf(40, () => kW);
   const house: MeterReadings = { ...machine(), meter: 'whole-house' };
   /** So many days of 20 °C, of 3 °C, and the rest of 10 °C. */
@@ -95,13 +95,13 @@ describe('what readings do not rule out', () => {
   test.each([
     ['no readings', [], weather(10, 10), []],
     ['readings of days', [{ ...machine(), intervalMinutes: 1440 }], weather(10, 10), []],
-    ['no weather', [machine()], undefined, [...ALWAYS, ...WARM, COLD]],
+    ['no weather', [machine()], undefined, [...ALWAYS, ...WARM, ...COLD]],
     ['warm and cold days of a machine that takes little', [machine()], weather(10, 10), ALWAYS],
-    ['nine warm days', [machine()], weather(9, 10), [...ALWAYS, ...WARM, COLD].filter((one) => one !== COLD)],
-    ['nine cold days', [machine()], weather(10, 9), [...ALWAYS, COLD]],
+    ['nine warm days', [machine()], weather(9, 10), [...ALWAYS, ...WARM]],
+    ['nine cold days', [machine()], weather(10, 9), [...ALWAYS, ...COLD]],
     ['warm days that are no such', [machine()], weather(10, 10, [16.4, 3]), [...ALWAYS, ...WARM]],
-    ['cold days that are no such', [machine()], weather(10, 10, [20, 3.5]), [...ALWAYS, COLD]],
-    ['the house alone', [house], weather(10, 10), [...ALWAYS, ...WARM, COLD, ...BESIDE]],
+    ['cold days that are no such', [machine()], weather(10, 10, [20, 3.5]), [...ALWAYS, ...COLD]],
+    ['the house alone', [house], weather(10, 10), [...ALWAYS, ...WARM, ...COLD, ...BESIDE]],
     ['the house and the machine', [house, machine()], weather(10, 10), ALWAYS],
   ] as const)('%s', (_, readings, outdoor, causes) => expect(open(readings, outdoor)).toEqual(causes));
   test('warm days that take more than hot water leave room for heating', () => {
@@ -109,6 +109,18 @@ describe('what readings do not rule out', () => {
     const water = (hours: number) => readingsOf(40, (_, hour) => (hour >= 6 && hour < 6 + hours ? 2.1 : 0.1));
     expect(open([water(1.5)], weather(20, 10))).not.toContain('summer-heating');
     expect(open([water(2)], weather(20, 10))).toContain('summer-heating');
+  });
+  test('what runs all day in summer is not hot water, however little', () => {
+    expect(open([machine(0.09)], weather(20, 10))).not.toContain('summer-heating');
+    expect(open([machine(0.11)], weather(20, 10))).toContain('summer-heating');
+  });
+  test('hours are left open where they have prices of their own, and nothing said of them', () => {
+    const found = [{ code: 'dear-hours' }] as unknown as Finding[];
+    const at = (findings: readonly Finding[], versions: readonly TariffVersion[]) =>
+      notRuledOut([machine()], weather(10, 10), findings, { ...prices, versions });
+    expect(at([], [version])).toEqual([...ALWAYS, 'dear-hours']);
+    expect(at(found, [version])).toEqual(ALWAYS);
+    expect(at([], [])).toEqual(ALWAYS);
   });
   test('what a finding names is not named again', () => {
     const named = [{ code: 'heater-running' }, { code: 'behaviour-changed', may: ['rooms-warmer', 'more-heat'] }];
@@ -121,6 +133,7 @@ describe('what readings do not rule out', () => {
     expect(open([house], undefined, others)).toEqual([
       ...ALWAYS.filter((one) => one !== 'meter-wrong'),
       ...WARM,
+      'night-setback',
       'other-use',
     ]);
   });

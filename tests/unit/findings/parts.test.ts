@@ -294,7 +294,7 @@ describe('whether it came on a day', () => {
       const [before, after] = lines;
       const differ = after!.intercept - before!.intercept + (after!.slope - before!.slope) * meanX;
       const expected = d / differ >= 0.5 && Math.abs(d) >= 3 * error;
-      const found = cameAtOnce({ at, before, after } as unknown as Parameters<typeof cameAtOnce>[0], x, y);
+      const found = cameAtOnce({ at, before, after } as unknown as Parameters<typeof cameAtOnce>[0], x, y).isAtOnce;
       expect(found, `${k}`).toBe(expected);
       return found;
     });
