@@ -7,6 +7,7 @@
  * 300 among them, and all of them are judged.
  */
 import { workBeside } from './beside.ts';
+import type { Truth } from './causes/case.ts';
 import {
   ALL,
   type CausePiece,
@@ -25,6 +26,9 @@ import type { ProofTable } from './table.ts';
 /** From so many homes of a cause on it is worth more than one processor. */
 export const MANY = 20;
 
+/** What the machine's own meter does not count: no bill of it is higher for that, and nothing can be missed there. */
+const NOT_ON_MACHINE: readonly Truth[] = ['base load', 'other use', 'vehicle', 'none'];
+
 export interface CausesProof extends ProofTable {
   /** Over all homes and both meters: homes with something named that is not true, and reasons that their data contradict. */
   readonly wrongShare: number;
@@ -42,7 +46,11 @@ export async function proveCauses(count = FULL, seed = 5, named = ''): Promise<C
       : await workBeside<CausePiece, Cells>(COUNT_CAUSE, pieces);
   const rows = places.flatMap((place, i) => {
     const { machine, house } = counted[i]!;
-    return [rowOf(nameOf(place), 'heat pump', machine), rowOf(nameOf(place), 'house, other use known or not', house)];
+    const isElsewhere = ALL[place]!.every((truth) => NOT_ON_MACHINE.includes(truth));
+    return [
+      rowOf(nameOf(place), isElsewhere ? 'heat pump, which has none of it' : 'heat pump', machine),
+      rowOf(nameOf(place), 'house, other use known or not', house),
+    ];
   });
   const cells = counted.flatMap(({ machine, house }) => [machine, house]);
   const sum = (of: (cell: Cell) => number) => cells.reduce((all, cell) => all + of(cell), 0);
