@@ -1,6 +1,7 @@
 /** How a question of intake is answered outside the window: the key of the household file, or the option of the command line. */
 import type { IntakeChoices, IntakePreview } from '../intake/intake.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
+import { FUEL_IDS } from '../model/shapes/heating.ts';
 import { say } from './say.ts';
 
 type Key = keyof IntakeChoices;
@@ -36,6 +37,8 @@ const OTHER_VALUES: Readonly<Partial<Record<Key, readonly string[]>>> = {
   weatherMeasured: ['true', 'false'],
   role: ['import', 'export', 'generation', 'heat-pump'],
   decimal: ['.', ','],
+  shape: ['bills', 'counter'],
+  carrier: ['electricity', ...FUEL_IDS, 'heat', 'water'],
 };
 
 /** What is taken until it is answered: as settled, else as the remark says. */

@@ -1,4 +1,5 @@
 /** Series of several imports that are of the same register: same carrier, same role, same name of the register. */
+import { findRivals } from '../../model/evidence/rivals.ts';
 import type { Evidence, Series } from '../../model/shapes/evidence.ts';
 import { registerName } from './register-name.ts';
 
@@ -14,13 +15,18 @@ export type Group = readonly Member[];
 
 /**
  * Two series of one import are never the same register, whatever their names; nor are those of two sheets or columns
- * of one file that tell of the same days.
+ * of one file that tell of the same days, nor those of which one makes much more of the same days than the other.
  */
 export function groupSeries(evidence: readonly Evidence[]): Group[] {
   const groups = new Map<string, Member[]>();
   const isApart = (one: Evidence, series: Series) => (member: Member) => {
     const other = evidence[member.rank]!;
-    return other === one || (other.sha256 === one.sha256 && meet(member.series, series));
+    if (other === one) return true;
+    // What is typed puts right what was there.
+    const isTyped = one.shape === 'typed' || other.shape === 'typed';
+    return (
+      meet(member.series, series) && (other.sha256 === one.sha256 || (!isTyped && contradict(member.series, series)))
+    );
   };
   evidence.forEach((one, rank) => {
     for (const series of one.series) {
@@ -33,6 +39,10 @@ export function groupSeries(evidence: readonly Evidence[]): Group[] {
   });
   return [...groups.values()];
 }
+
+/** What was said of them does not matter here. */
+const contradict = (a: Series, b: Series): boolean =>
+  findRivals([a, b].map(({ beside: _, ...rest }) => rest)).length > 0;
 
 export const meet = (a: Series, b: Series): boolean => a.from < b.to && b.from < a.to;
 

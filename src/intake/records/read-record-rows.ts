@@ -31,6 +31,7 @@ export const recordRows: IntakeForm = {
 
 /** One register of one meter. */
 interface Stream {
+  readonly site: string;
   readonly name: string;
   /** E is drawn from the network, B sent into it. */
   readonly letter: string;
@@ -67,7 +68,12 @@ function readRecordRows(input: FormInput): FormReading {
   });
   const records = (['E', 'B'] as const).flatMap((letter) => {
     const own = kept.filter((stream) => stream.letter === letter && stream.byStart.size > 0);
-    return own.length === 0 ? [] : [{ letter, name: own.map(({ name }) => name).join(' + '), ...addStreams(own) }];
+    // Two sites are two supplies, each a record of its own.
+    return [...Map.groupBy(own, ({ site }) => site).values()].map((streams) => ({
+      letter,
+      name: streams.map(({ name }) => name).join(' + '),
+      ...addStreams(streams),
+    }));
   });
   if (records.length === 0) {
     book.add('no-readable-rows', 'refusal');
@@ -140,6 +146,7 @@ function openStream(cells: readonly string[], streams: Stream[]): Stream | undef
   const known = streams.find((one) => one.name === name && one.minutes === minutes && one.unit === unit.toUpperCase());
   if (known) return known;
   const opened = {
+    site,
     name: name || serial,
     letter: suffix.charAt(0).toUpperCase(),
     unit: unit.toUpperCase(),

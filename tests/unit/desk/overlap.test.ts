@@ -184,6 +184,17 @@ describe('which import counts', () => {
     expect(series[0]!.total).toBeCloseTo(5500, 9);
   });
 
+  test('two files of one register that make different amounts of the same days are asked about', async () => {
+    const home = openHome();
+    await home.create();
+    await home.bring('a.csv', fileOf(0, 48 * 20));
+    const other = fileOf(48 * 5, 48 * 25, 'Electricity used (kWh)', 0.5);
+    await expect(home.bring('b.csv', other)).rejects.toThrow('but differ by');
+    await home.bring('b.csv', other, { beside: 'aside' });
+    const { series } = await home.open();
+    expect(series.map(({ present }) => present)).toEqual([48 * 20]);
+  });
+
   test('completeness after overlaps counts every day once', async () => {
     const home = openHome();
     await home.create();

@@ -34,7 +34,7 @@ test('corrections are taken for the next file of that shape, with a remark, and 
   expect(remembered(next).map(remarkSentence)).toEqual([
     'next.csv has the headings of an earlier file, so what you chose for that was taken here too: gas, in m³, month first. Look whether it holds for this file.',
   ]);
-  const kept = await home.bring('second.csv', fileOf(6), { calorificMJPerM3: 39.5 });
+  const kept = await home.bring('second.csv', fileOf(6), { calorificMJPerM3: 39.5, beside: 'added' });
   expect(kept.series[0]!.total).toBeCloseTo(next.series[0]!.total, 9);
   expect(kept.remarks.some(({ code }) => code === 'layout-remembered')).toBe(true);
 });
