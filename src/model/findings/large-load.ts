@@ -49,12 +49,17 @@ const mayBeHeater = (load: EvenLoad) =>
   (load.powerKW < HEATER.mostKW && hoursEach(load) < HEATER.mostHours) ||
   (load.powerKW >= HEATER.ownKW[0] && load.powerKW <= HEATER.ownKW[1]);
 
+/** A charger at a socket is as strong as much else: of what is nearly as high beside it, this share of its least hours is as long. */
+const AS_LONG = 0.75;
+
 /**
- * A load stronger than anything else in a home with the steps beside its own that are nearly as high: a heat pump that runs
- * meanwhile has changed them. `counted` are those that another load has already.
+ * A large load with the steps beside its own that are nearly as high: a heat pump that runs meanwhile has changed them.
+ * `counted` are those that another load has already.
  */
 function withNear(load: EvenLoad, counted: Set<Step>): EvenLoad {
-  const steps = (load.powerKW >= OWN_SUPPLY.leastKW ? load.near : load.steps).filter((step) => !counted.has(step));
+  const leastKWh = load.powerKW >= OWN_SUPPLY.leastKW ? 0 : SOCKET.leastHours * load.powerKW * AS_LONG;
+  const near = load.near.filter((step) => load.steps.includes(step) || step.kWh >= leastKWh);
+  const steps = near.filter((step) => !counted.has(step));
   for (const step of steps) counted.add(step);
   return {
     ...load,

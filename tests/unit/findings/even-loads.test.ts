@@ -369,9 +369,13 @@ describe('a large load of the house', () => {
     expect(findLargeLoad(HOUSE, [seven, eight], { pencePerKWh: 20 })).toMatchObject([
       { kWh: 392, seen: { powerKW: 7, days: 14 } },
     ]);
-    // What a home has many of keeps to its own height.
-    const socket = { ...seven, powerKW: 3.2 };
-    expect(findLargeLoad(HOUSE, [socket], { pencePerKWh: 20 })).toMatchObject([{ seen: { days: 10 } }]);
+    // What a home has many of keeps to its own height, or lasts nearly as long: three quarters of three hours at 3.2 kW.
+    const socket = (kWh: number) => {
+      const near = all.steps.map((step, i) => (i < 10 ? step : { ...step, kWh }));
+      return { ...seven, steps: near.slice(0, 10), near, powerKW: 3.2 };
+    };
+    const daysOfSocket = (kWh: number) => findLargeLoad(HOUSE, [socket(kWh)], { pencePerKWh: 20 })[0]!.seen.days;
+    expect([7.1, 7.3].map(daysOfSocket)).toEqual([10, 14]);
   });
 });
 
