@@ -93,9 +93,9 @@ export function CheckStage() {
   const shown = checks.find(({ id }) => id === chosen) ?? newest;
   return (
     <>
+      <PlantDanger />
       {shown ? (
         <>
-          <PlantDanger />
           <StageHead sentence={checkSentence(shown)}>
             {fairSentence(shown)} {sayBill(shown)}{' '}
             <HowWeKnow find={() => [checkWorking(shown)]} about={say('this check')} plain />
