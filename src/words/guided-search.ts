@@ -85,6 +85,12 @@ const MOST_SAID = 3;
 export function searchSentence({ state, causes }: GuidedSearch): string {
   const first = causes.find(({ cause }) => cause !== 'something-else');
   const values = { cause: first ? likelyCauseName(first.cause) : '', chance: first ? inTwenty(first.twentieths) : '' };
+  const other = causes.find(({ cause }) => cause === 'something-else')?.twentieths ?? 0;
+  if (first && other > first.twentieths)
+    return say(
+      'Likeliest is something that is not listed here, {other}; of what is listed it is {cause}, {chance}. {open, select, open {The next question would tell more.} other {No question that we have would tell the causes further apart.}}',
+      { ...values, other: inTwenty(other), open: state },
+    );
   switch (state) {
     case 'no-need':
       return say('There is no difference that needs a cause.');

@@ -174,8 +174,10 @@ function withLeads(question: SearchQuestion, weights: Weights, direction: Direct
   const outcomes = OUTCOMES[question].flatMap((outcome, index) => {
     if (![...weights.keys()].some((cause) => chanceOf(question, cause, index, direction) > 0)) return [];
     const after = inTwentieths(afterAnswer(weights, { question, outcome }, direction));
-    const named = [...after].filter(([cause]) => cause !== 'something-else');
-    const [leadsTo, twentieths] = named.reduce((best, one) => (one[1] > best[1] ? one : best));
+    // Of causes as likely, "something else" comes last.
+    const [leadsTo, twentieths] = [...after]
+      .toSorted(([a], [b]) => Number(a === 'something-else') - Number(b === 'something-else'))
+      .reduce((best, one) => (one[1] > best[1] ? one : best));
     return [{ outcome, leadsTo, twentieths }];
   });
   return { question, who, minutes, bits: bitsOf(question, weights, direction), outcomes };

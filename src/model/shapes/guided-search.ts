@@ -78,7 +78,7 @@ export const NextQuestion = z.object({
   outcomes: z.array(
     z.object({
       outcome: z.string(),
-      /** The likeliest named cause after it; absent where no causes are weighed. */
+      /** The likeliest cause after it; absent where no causes are weighed. */
       leadsTo: codeOf<SearchCause>().optional(),
       twentieths: z.int().optional(),
     }),

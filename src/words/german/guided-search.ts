@@ -29,6 +29,8 @@ export const GUIDED_SEARCH: Catalogue = {
   'Nobody knows yet whether there is a difference that needs a cause.':
     'Noch weiß niemand, ob es eine Abweichung gibt, für die eine Ursache zu suchen wäre.',
   'There is no difference that needs a cause.': 'Es gibt keine Abweichung, für die eine Ursache zu suchen wäre.',
+  'Likeliest is something that is not listed here, {other}; of what is listed it is {cause}, {chance}. {open, select, open {The next question would tell more.} other {No question that we have would tell the causes further apart.}}':
+    'Am wahrscheinlichsten ist etwas, das hier nicht steht, {other}; von dem, was hier steht: {cause}, {chance}. {open, select, open {Die nächste Frage sagt mehr.} other {Keine unserer Fragen würde die Ursachen weiter trennen.}}',
   'One cause stands out: {cause}, {chance}. It is likely, not proven.':
     'Eine Ursache ragt heraus: {cause}, {chance}. Sie ist wahrscheinlich, nicht bewiesen.',
   'Likeliest is {cause}, {chance}. No question that we have would tell the causes further apart.':

@@ -21,6 +21,7 @@ import {
   SearchCause,
   TypedAnswer,
 } from '../../../src/model/shapes/guided-search.ts';
+import { searchSentence } from '../../../src/words/guided-search.ts';
 import { sampleBill, sampleEstimate, spreads } from '../bill-gap/sample-estimate.ts';
 import { made } from '../words/made-findings.ts';
 
@@ -321,9 +322,17 @@ describe('the order of questions', () => {
       for (const { outcome, leadsTo, twentieths } of outcomes) {
         const after = guidedSearch({ ...one, input: { ...one.input, ...told([question, outcome]) } });
         expect(twentiethsOf(after, leadsTo!)).toBe(twentieths);
-        const named = after.causes.filter(({ cause }) => cause !== 'something-else');
-        expect(named[0]!.twentieths).toBe(twentieths);
+        expect(after.causes[0]!.twentieths).toBe(twentieths);
       }
+  });
+  test('where nothing listed is likeliest, that is said, and where an outcome leads there, too', () => {
+    const doubts = [{ code: 'bill-above-readings' as const, billKWh: 900, readKWh: 300, pence: 20_000 }];
+    const parts = [{ cause: 'metering', pence: 20_000 }] as unknown as BillCheck['parts'];
+    const one = { ...check({}), doubts, parts };
+    const fits = guidedSearch(one).next[0]!.outcomes[0]!;
+    expect([fits.outcome, fits.leadsTo]).toEqual(['fits', 'something-else']);
+    const after = guidedSearch({ ...one, input: { ...one.input, ...told(['meter-reading', 'fits']) } });
+    expect(searchSentence(after)).toContain('Likeliest is something that is not listed here');
   });
   test('nothing is asked twice, and it ends, whatever is answered', () =>
     fc.assert(
