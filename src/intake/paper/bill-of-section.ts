@@ -10,7 +10,6 @@ import {
 } from '../../model/shapes/bill.ts';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { PaperChoices } from '../terms/paper-reading.ts';
-import { KWH_PER_THERM } from '../terms/units.ts';
 import type { Figure, RowFacts } from './figures.ts';
 import { type DatePair, isAround, type PaperLine, registerNamed } from './lines.ts';
 import { type Difference, penceOf } from './relations.ts';
@@ -43,8 +42,8 @@ export const meterName = (line: PaperLine, fuel: 'electricity' | 'gas'): string 
   line.register ?? (fuel === 'gas' ? 'gas' : 'all hours');
 
 /** kWh for one of what a line counts. */
-const kWhPerUnit = ({ quantity, price }: PaperLine): number =>
-  quantity?.isTherms || price?.isTherms ? KWH_PER_THERM : 1;
+const kWhPerUnit = ({ quantity, price, product }: PaperLine): number =>
+  quantity?.kWh ?? (product?.isByKWh ? 1 : price?.kWh) ?? 1;
 const exact = (value: number): number => Number(value.toFixed(9));
 const signed = ({ amount }: PaperLine): number => (amount.negative ? -penceOf(amount) : penceOf(amount));
 

@@ -4,8 +4,9 @@ import { monthOfName } from '../dates/month-names.ts';
 import { civilDay } from '../dates/stamp-reader.ts';
 import { readAwkwardNumber } from '../numbers/read-number.ts';
 import type { Word } from '../terms/paper-reading.ts';
+import { KWH_PER_THERM } from '../terms/units.ts';
 import { type Row, textOfRow } from './page.ts';
-import { NET, STANDING, TOTAL, VAT } from './vocabulary.ts';
+import { ENERGY, NET, STANDING, TOTAL, VAT } from './vocabulary.ts';
 
 /** What a number is of, as far as its own unit or its column says. `price` is money for one of something. */
 export type FigureKind =
@@ -17,6 +18,8 @@ export type FigureKind =
   | 'price'
   | 'money'
   | 'heat'
+  /** Counted in what is no energy here: litres, kilograms, kilowatts. */
+  | 'other'
   | 'reading'
   | 'plain';
 
@@ -41,8 +44,8 @@ export interface Figure {
   /** Of a price: what one unit of its money is in hundredths; undefined where nothing says pence or pounds. */
   readonly hundredths?: 1 | 100;
   readonly per?: 'unit' | 'day' | 'month' | 'year';
-  /** Of energy, or of a price for it, where its unit is not the kWh. */
-  readonly isTherms?: boolean;
+  /** Of energy, or of a price for it, where its unit is not the kWh: how many it is. */
+  readonly kWh?: number;
   /** Words of the row before it, and those above its column. */
   readonly before: string;
   readonly heading: string;
@@ -122,7 +125,7 @@ const NO_NUMBERS: readonly RegExp[] = [
   /\p{L}[\p{L}\d]*-?\d[\p{L}\d-]*/gu,
 ];
 const UNITS =
-  /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|c|¢|£|€|\$|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>kWh|therms?|ccf|units?|einheit|days?|tag|jour|dag|giorno|día|months?|monat|mois|maand|mes[ei]?|years?|jahr|jaar|an|a\b)|(?<energy>kWh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<days>days?|tagen?|tage|nights?|jours?|dagen|giorni|días)|(?<months>months?|monat(?:en?)?|mois|maanden?|mes[ei]s?|mesi)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
+  /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|c|¢|£|€|\$|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>[kM]Wh|therms?|ccf|units?|einheit|days?|tag|jour|dag|giorno|día|months?|monat|mois|maand|mes[ei]?|years?|jahr|jaar|an|a\b)|(?<energy>[kM]Wh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<other>lit(?:re|er|ro)s?|kg|GJ|kVA|kW)|(?<days>days?|tagen?|tage|nights?|jours?|dagen|giorni|días)|(?<months>months?|monat(?:en?)?|mois|maanden?|mes[ei]s?|mesi)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
 const NUMBER =
   /(?<![\p{L}\d.,/])(?<open>[-−–+] ?|\()?(?<money>£|€|\$|EUR |GBP )? ?(?<minus>[-−–])?(?<body>\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€$]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+|(?<=[\p{Ll}:] \d{1,3})(?:[ \u00a0\u202f]\d{3})+(?= ?kWh))?)(?![\d])/gu;
 
@@ -229,7 +232,7 @@ export function boxAround(words: readonly Word[], page: number): Box {
   return { page, x, y, width: right - x, height: bottom - y };
 }
 
-type Kind = Pick<Figure, 'kind' | 'hundredths' | 'per' | 'isTherms'>;
+type Kind = Pick<Figure, 'kind' | 'hundredths' | 'per' | 'kWh'>;
 
 function kindOf(money: string | undefined, unit: Record<string, string | undefined> | undefined): Kind {
   if (unit?.heat) return { kind: 'heat' };
@@ -240,11 +243,12 @@ function kindOf(money: string | undefined, unit: Record<string, string | undefin
       kind: 'price',
       per: perOf(unit.per),
       ...(sign === undefined ? {} : { hundredths: isPence ? 1 : 100 }),
-      ...(/^th/i.test(unit.per) ? { isTherms: true } : {}),
+      ...kWhOf(unit.per),
     };
   }
   if (money || unit?.sign) return { kind: 'money' };
-  if (unit?.energy) return { kind: 'energy', ...(/^th/i.test(unit.energy) ? { isTherms: true } : {}) };
+  if (unit?.energy) return { kind: 'energy', ...kWhOf(unit.energy) };
+  if (unit?.other) return { kind: 'other' };
   if (unit?.volume) return { kind: 'volume' };
   if (unit?.days) return { kind: 'days' };
   if (unit?.months) return { kind: 'months' };
@@ -253,8 +257,11 @@ function kindOf(money: string | undefined, unit: Record<string, string | undefin
   return { kind: 'plain' };
 }
 
+const kWhOf = (unit: string): Pick<Figure, 'kWh'> =>
+  /^th/i.test(unit) ? { kWh: KWH_PER_THERM } : /^mwh/i.test(unit) ? { kWh: 1000 } : {};
+
 const perOf = (word: string): NonNullable<Figure['per']> =>
-  /^(d|tag|jo|gi)/i.test(word) ? 'day' : /^m/i.test(word) ? 'month' : /^(y|j|a)/i.test(word) ? 'year' : 'unit';
+  /^(d|tag|jo|gi)/i.test(word) ? 'day' : /^m(?!wh)/i.test(word) ? 'month' : /^(y|j|a)/i.test(word) ? 'year' : 'unit';
 
 function dayOfNumbers([, one, mark, three, four = '']: RegExpMatchArray): FoundDay | undefined {
   const year = fullYear(four);
@@ -295,8 +302,11 @@ function withUnitBelow(figure: Figure, rows: readonly RowFacts[], at: number): F
     const under = below.words.find((word) => word.x < x + width + 2 && word.x + word.width > x - 2);
     const text = under ? cellAround(below, under) : '';
     const unit = UNITS.exec(text);
-    if (unit && unit[0].length === text.length && text !== '')
-      return { ...figure, text: `${figure.text} ${text}`, ...kindOf(undefined, unit.groups) };
+    const kind = unit && unit[0].length === text.length && text !== '' ? kindOf(undefined, unit.groups) : undefined;
+    // Below the last charge for energy stands the heading of the days.
+    const isOfDays = kind?.kind === 'days' || kind?.per === 'day';
+    if (isOfDays && ENERGY.test(rows[at]!.words) && !STANDING.test(rows[at]!.words)) return figure;
+    if (kind) return { ...figure, text: `${figure.text} ${text}`, ...kind };
   }
   return figure;
 }
@@ -365,10 +375,16 @@ function kindOfHeading(heading: string, { decimals }: Figure): Partial<Kind> {
   const text = heading.toLowerCase();
   if (/kwh ?\/ ?m|mj/.test(text)) return { kind: 'heat' };
   const price =
-    /(?<![\p{L}])(p|pence|ct|cents?|c|£|€|\$|eur|gbp) ?(?:\/|per|je|pro|a) ?(kwh|therms?|units?|days?|tag|jour|dag|month|monat|mois|maand|year|jahr|jaar)/u.exec(
+    /(?<![\p{L}])(p|pence|ct|cents?|c|£|€|\$|eur|gbp) ?(?:\/|per|je|pro|a) ?([km]wh|therms?|units?|days?|tag|jour|dag|month|monat|mois|maand|year|jahr|jaar)/u.exec(
       text,
     );
-  if (price) return { kind: 'price', hundredths: /^(p|c)/.test(price[1]!) ? 1 : 100, per: perOf(price[2]!) };
+  if (price)
+    return {
+      kind: 'price',
+      hundredths: /^(p|c)/.test(price[1]!) ? 1 : 100,
+      per: perOf(price[2]!),
+      ...kWhOf(price[2]!),
+    };
   if (/\b(rate|price)\b|preis/.test(text)) {
     if (/\((p|pence|ct|cent)\)|\bp\b|\bct\b|\bpence\b|\bcent\b/.test(text)) return { kind: 'price', hundredths: 1 };
     return { kind: 'price', ...(/[£€$]|\beur\b/.test(text) ? { hundredths: 100 as const } : {}) };
@@ -384,7 +400,7 @@ function kindOfHeading(heading: string, { decimals }: Figure): Partial<Kind> {
   if (/[£€$]|\beur\b|\bamount\b|\bcost\b|\bcharges?\b|\bbetrag\b|\bsumme\b|\bpounds?\b/.test(text) && decimals === 2)
     return { kind: 'money' };
   if (/\bkwh\b/.test(text)) return { kind: 'energy' };
-  if (/\btherms?\b/.test(text)) return { kind: 'energy', isTherms: true };
+  if (/\b(therms?|mwh)\b/.test(text)) return { kind: 'energy', ...kWhOf(/therm|mwh/.exec(text)![0]) };
   if (/\bunits?\b|\bused?\b|verbrauch|\bconsumption\b|\bmenge\b/.test(text) && decimals !== 2)
     return { kind: 'energy' };
   if (/m³|\bm3\b|cubic|\bcbm\b/.test(text)) return { kind: 'volume' };

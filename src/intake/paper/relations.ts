@@ -20,6 +20,8 @@ export interface Product extends Proof {
   readonly amount: Figure;
   /** Hundredths of money for one unit, day or month. */
   readonly pence: number;
+  /** Its price is for a larger unit, its quantity in kWh. */
+  readonly isByKWh: boolean;
   /** Holds only within the last printed place of the quantity or the price. */
   readonly loose: boolean;
 }
@@ -152,6 +154,7 @@ function productsOf(
       (quantity.value <= 1 && !isMonth) ||
       quantity.kind === 'price' ||
       quantity.kind === 'heat' ||
+      quantity.kind === 'other' ||
       quantity.kind === 'reading'
     )
       continue;
@@ -162,7 +165,8 @@ function productsOf(
       if (price.kind === 'heat' || (isMonth && price.per !== 'month')) continue;
       for (const pence of penceWays(price)) {
         tried++;
-        const product = makeProduct(quantity, price, amount, pence, target);
+        const product =
+          makeProduct(quantity, price, amount, pence, target) ?? byKWh(quantity, price, amount, pence, target);
         // Of two equal numbers the nearer one is meant.
         const away = (Math.abs(amount.box.x - quantity.box.x) + Math.abs(amount.box.x - price.box.x)) / 100_000;
         if (product) found.push({ ...product, bits: product.bits + place - away });
@@ -170,6 +174,14 @@ function productsOf(
     }
   }
   return found.map((one) => ({ ...one, bits: one.bits - log2(tried) }));
+}
+
+/** kWh at a price for one MWh. */
+function byKWh(quantity: Figure, price: Figure, amount: Figure, pence: number, target: number): Product | undefined {
+  if (price.kWh === undefined || quantity.kind !== 'energy' || quantity.kWh !== undefined) return undefined;
+  const product = makeProduct(quantity, price, amount, pence / price.kWh, target);
+  const sum = `${quantity.text} × ${price.text} ÷ ${price.kWh} = ${amount.text}`;
+  return product && { ...product, sum, isByKWh: true, bits: product.bits - 1 };
 }
 
 function makeProduct(
@@ -180,7 +192,7 @@ function makeProduct(
   target: number,
 ): Product | undefined {
   const words = (isQuantity(quantity) ? 1 : 0) + (price.kind === 'price' ? 1 : 0) + (amount.kind === 'money' ? 1 : 0);
-  const parts = { quantity, price, amount, pence, figures: [quantity, price, amount] };
+  const parts = { quantity, price, amount, pence, isByKWh: false, figures: [quantity, price, amount] };
   if (price.per === 'year' && quantity.kind !== 'days') return undefined;
   for (const year of price.per === 'year' ? [365, 366] : [0]) {
     const reckoned = year === 0 ? quantity.value * pence : (quantity.value * pence) / year;

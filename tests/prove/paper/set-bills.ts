@@ -1613,5 +1613,42 @@ Charges including VAT       ${en(net + share(5, net))}
     ['electricity', '2025-12-03', '2026-03-02', 1385, net + share(5, net)],
   );
 }
+{
+  const [use, standing] = [times(4.21, 6340), times(90, 31.2)];
+  const net = use + standing;
+  const vat = share(5, net);
+  add(
+    'used and priced by the MWh',
+    UK,
+    `
+Cinder Path Gas
+Gas bill, 1 January 2026 to 31 March 2026
+Gas used 4.210 MWh at £63.40 per MWh                          ${gb(use)}
+Standing charge 90 days at 31.20p                             ${gb(standing)}
+VAT at 5%                                                     ${gb(vat)}
+Total                                                         ${gb(net + vat)}
+`,
+    ['gas', '2026-01-01', '2026-04-01', 4210, net + vat],
+  );
+}
+{
+  const [use, standing] = [times(812, 31), times(90, 30)];
+  const net = use + standing;
+  const vat = share(19, net);
+  add(
+    'kWh at a price for the MWh',
+    DE,
+    `
+Stadtwerke Unterbach
+Stromrechnung, Zeitraum 01.01.2026 bis 31.03.2026
+Verbrauch 812 kWh zu 310,00 €/MWh                             ${de(use)} €
+Grundpreis 90 Tage zu 30,00 ct/Tag                            ${de(standing)} €
+Netto                                                         ${de(net)} €
+19 % USt                                                      ${de(vat)} €
+Brutto                                                        ${de(net + vat)} €
+`,
+    ['electricity', '2026-01-01', '2026-04-01', 812, net + vat],
+  );
+}
 
 export const SET_BILLS: readonly SetBill[] = bills;
