@@ -50,12 +50,10 @@ export interface PricedYear extends BuyingYear {
   readonly homeKWh: Float64Array | null;
 }
 
-/** Prices plans over one year. */
-export function createPricer(year: PricedYear, prices: PricesInUse) {
-  const { slots, home, homeKWh } = year;
+/** At which rates each plan buys, and how its hours fall among them. */
+function layTariffs(year: PricedYear, prices: PricesInUse) {
+  const { slots } = year;
   const { sharesOf, waterHoursOf, heaviest } = layHours(year);
-  const hasDailySteps = prices.electricity.version.bands.some(({ blocks }) => blocks?.per === 'day');
-  const coldDays = hasDailySteps ? { dayShare: dayShares(year.spaceShare, slots) } : {};
 
   function tariffUse(plan: Plan, hours: Hours, inUse: TariffInUse, share: number, what: Told, beside = false) {
     const buckets = rateBuckets(inUse.version, slots);
@@ -97,13 +95,31 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
     return { version: null, shares, rates, buckets: flat, waterHours: 'drawn' as const };
   }
 
+  /** The electricity of a boiler's pump, and of an immersion heater beside it. */
+  const besideUse = (plan: Plan) =>
+    tariffUse(
+      plan,
+      'boiler',
+      prices.electricity,
+      prices.electricityShare,
+      tell(plan.electricWaterKWh > 0 ? 'electricity-of-pump-and-immersion' : 'electricity-of-pump'),
+      true,
+    );
+
+  return { mainUse, besideUse, heaviest };
+}
+
+/** Prices plans over one year. */
+export function createPricer(year: PricedYear, prices: PricesInUse) {
+  const { slots, home, homeKWh } = year;
+  const { mainUse, besideUse, heaviest } = layTariffs(year, prices);
+  const hasDailySteps = prices.electricity.version.bands.some(({ blocks }) => blocks?.per === 'day');
+  const coldDays = hasDailySteps ? { dayShare: dayShares(year.spaceShare, slots) } : {};
+
   return function price(plan: Plan): PricedPlan {
     const main = mainUse(plan);
     const burns = plan.carrier !== 'electricity';
-    const besideName = tell(plan.electricWaterKWh > 0 ? 'electricity-of-pump-and-immersion' : 'electricity-of-pump');
-    const beside = burns
-      ? tariffUse(plan, 'boiler', prices.electricity, prices.electricityShare, besideName, true)
-      : main;
+    const beside = burns ? besideUse(plan) : main;
     const { space, water, steady } = main.shares;
     const bySlot = plan.bySlot;
     // Pumps and the backup heater run when the rooms are heated, the immersion in the windows of hot water.
