@@ -75,11 +75,12 @@ export function readText(preview: IntakePreview, zone: string | null): string {
     ...candidates
       .slice(0, 3)
       .map(({ shape: name, fit, reason }) => `  ${sayTold(name)} ${grouped(fit, 2)}: ${sayTold(reason)}`),
-    say('Columns: {names}', { names: shortened(columns).join(' | ') }),
+    // A paper that was refused has none.
+    ...(columns.length === 0 ? [] : [say('Columns: {names}', { names: shortened(columns).join(' | ') })]),
     ...(columns.length > MOST_COLUMNS
       ? []
       : inColumns(uses.map(({ column, use }) => [`  ${columns[column] ?? ''}`, columnUse(use)]))),
-    say('Taken as: {choices}', { choices: JSON.stringify(choices) }),
+    ...(columns.length === 0 ? [] : [say('Taken as: {choices}', { choices: JSON.stringify(choices) })]),
     ...series.map(seriesLine),
     ...(tariff
       ? [say('Tariff: {name}, {count} version(s)', { name: tariff.name, count: tariff.versions.length })]
