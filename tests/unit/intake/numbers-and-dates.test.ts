@@ -128,4 +128,18 @@ describe('dates', () => {
       }),
     );
   });
+  test('the quick way for the plainest form answers as the long way does, which a comma takes, of what does not exist too', () => {
+    const two = fc.nat({ max: 62 }).map((n) => String(n).padStart(2, '0'));
+    const month = fc.nat({ max: 13 }).map((n) => String(n).padStart(2, '0'));
+    const behind = fc.constantFrom('', 'Z', 'z', '+01:00', ' ');
+    const year = fc.integer({ min: 1988, max: 2102 });
+    fc.assert(
+      fc.property(year, month, two, two, two, fc.option(two), behind, (y, m, d, hour, minute, second, z) => {
+        const time = `${hour}:${minute}${second === null ? '' : `:${second}`}${z}`;
+        const long = read(`${y}-${m}-${d},${time}`);
+        expect([read(`${y}-${m}-${d}T${time}`), read(`${y}-${m}-${d} ${time}`)]).toEqual([long, long]);
+      }),
+      { numRuns: 300 },
+    );
+  });
 });
