@@ -56,6 +56,8 @@ export function linkDesk({ port, stops, printPdf, onQuit, onFailure }: LinkOptio
   ready.promise.catch(() => undefined);
   opened.promise.catch(() => undefined);
   let lastId = 0;
+  /** Once the thread is gone nobody would answer. */
+  let gone: DeskError | undefined;
 
   function refuse(error: DeskError): void {
     ready.reject(error);
@@ -97,6 +99,7 @@ export function linkDesk({ port, stops, printPdf, onQuit, onFailure }: LinkOptio
   async function ask(name: string, input: unknown, work: CallWork = {}): Promise<unknown> {
     work.signal?.throwIfAborted();
     await opened.promise;
+    if (gone) throw gone;
     const id = ++lastId;
     const stop = () => stops.postMessage(id);
     work.signal?.addEventListener('abort', stop, { once: true });
@@ -130,6 +133,7 @@ export function linkDesk({ port, stops, printPdf, onQuit, onFailure }: LinkOptio
         message: `Plainwarmth's desk stopped working: ${reason}`,
         remedy: 'Start Plainwarmth again. What was saved before is safe.',
       });
+      gone ??= error;
       refuse(error);
       closed.resolve();
       for (const { reject } of waiting.values()) reject(error);

@@ -127,14 +127,16 @@ describe('a desk behind its channel', () => {
     port1.close();
   });
 
-  test('when the thread ends, everybody waiting hears of it', async () => {
+  test('when the thread ends, everybody waiting hears of it, and whoever calls later', async () => {
     const link = linkHere({ desk: deskOf(() => new Promise(() => undefined)), close: () => undefined });
     const waiting = link.call('forever', {});
-    await link.ready;
-    setImmediate(() => link.fail('out of memory'));
-    await expect(waiting).rejects.toMatchObject({
-      code: 'desk-gone',
-      message: expect.stringContaining('out of memory'),
+    await link.opened;
+    setImmediate(() => {
+      link.fail('out of memory');
+      link.fail('its thread ended');
     });
+    const gone = { code: 'desk-gone', message: expect.stringContaining('out of memory') };
+    await expect(waiting).rejects.toMatchObject(gone);
+    await expect(link.call('household.list', {})).rejects.toMatchObject(gone);
   });
 });
