@@ -4,6 +4,7 @@ import { yearSlots } from '../../../src/model/calendar/zone.ts';
 import { heatAndMachine } from '../../../src/model/choices/best-hours.ts';
 import { heatOfHousehold } from '../../../src/model/heat-of-household.ts';
 import { findBestHours, type HoursInput } from '../../../src/model/hours/best-hours.ts';
+import { coldDay } from '../../../src/model/hours/cold-day.ts';
 import { LEVELS, penceOfHeat, shiftHeat } from '../../../src/model/hours/shift-heat.ts';
 import { homeWarmth } from '../../../src/model/hours/warmth.ts';
 import { CYLINDER_WINDOWS, DRAWN_WATER } from '../../../src/model/year/day-profiles.ts';
@@ -219,4 +220,39 @@ describe('a machine of the same COP at all hours, hot water alone', () => {
     expect(find({ pencePerKWh: night.map(() => 20) }).waterSaved).toBeCloseTo(0, 2);
     expect(find({ pencePerKWh: night.map(() => -5) }).waterSaved).toBe(0);
   });
+});
+
+describe('warmth that a home holds', () => {
+  // ISO 13790: kJ for a kelvin and a square metre. 100 m² of 80 kJ hold 8,000 kJ or 2.222 kWh a kelvin; at 250 W/K that lasts 8.889 h.
+  test.each([
+    ['very light', 2.222, 8.889],
+    ['light', 3.056, 12.222],
+    ['medium', 4.583, 18.333],
+    ['heavy', 7.222, 28.889],
+    ['very heavy', 10.278, 41.111],
+  ] as const)('built %s: %f kWh a kelvin, %f hours', (mass, kWhPerK, hours) => {
+    const found = homeWarmth({ mass }, 250, 100);
+    expect(found.kWhPerK).toBeCloseTo(kWhPerK, 3);
+    expect(found.timeConstantHours).toBeCloseTo(hours, 3);
+    expect(found.known).toBe('built');
+  });
+  test('typed hours before all, 15 hours where nothing is known, and the floor wanted beside how it is built', () => {
+    expect(homeWarmth({ mass: 'heavy', timeConstantHours: 40 }, 200, 100)).toEqual({
+      kWhPerK: 8,
+      timeConstantHours: 40,
+      known: 'typed',
+    });
+    const assumed = { kWhPerK: 3, timeConstantHours: 15, known: 'assumed' };
+    expect(homeWarmth({}, 200, 100)).toEqual(assumed);
+    expect(homeWarmth({ mass: 'heavy' }, 200, undefined)).toEqual(assumed);
+  });
+});
+
+test('the cold day is the one of the coldest month that is nearest to its mean', () => {
+  const slots = yearSlots(2025, 'Europe/London');
+  // January's days have 0, 1, … 30 °C, which makes 15 °C; all other days are warmer than that.
+  const outdoorC = Float64Array.from({ length: slots.count }, (_, slot) =>
+    slot < 31 * 48 ? 30 - Math.floor(slot / 48) : 16,
+  );
+  expect(coldDay({ slots, outdoorC })).toEqual({ meanC: 15, start: 15 * 48 });
 });
