@@ -1,12 +1,19 @@
 /** What heating costs: the sentence, the spread, what would move it, and what it is made of. */
 import { useMemo, useState } from 'react';
+import { ChartFigure } from '../../charts/figure.tsx';
+import { SpreadPicture } from '../../charts/spread/picture.tsx';
+import { spreadName, spreadSentence } from '../../charts/spread/sentence.ts';
+import { spreadSeries } from '../../charts/spread/series.ts';
+import { spreadTable } from '../../charts/spread/table.ts';
+import { pickForPicture } from '../../model/comparison/beside.ts';
 import { say } from '../../words/say.ts';
-import { useHousehold } from '../household-context.tsx';
+import { type OpenDesk, useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { later, useLater } from '../shared/later.ts';
+import { costWorking } from '../shared/name-working.ts';
 import { QuestionList } from '../shared/question-list.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { BesideChoice } from './beside-choice.tsx';
-import { SpreadFigure } from './spread-figure.tsx';
 import { SystemsTable } from './systems-table.tsx';
 import { useCostVoice } from './use-cost-voice.ts';
 import { useWhatIf } from './use-what-if.ts';
@@ -63,5 +70,22 @@ export function CostStage() {
       {QUESTIONS}
       {below}
     </>
+  );
+}
+
+/** Five in one picture; the table below holds every way of heating. */
+const MOST_ROWS = 5;
+
+function SpreadFigure({ appraisal, household }: Pick<OpenDesk, 'appraisal' | 'household'>) {
+  const rows = spreadSeries({ ...appraisal, systems: pickForPicture(appraisal, household, MOST_ROWS) });
+  return (
+    <ChartFigure
+      name={spreadName()}
+      sentence={spreadSentence(rows)}
+      sentenceSaid
+      picture={<SpreadPicture rows={rows} size="desk" height={44 + 64 * rows.length} />}
+      table={spreadTable(spreadSeries(appraisal))}
+      known={<HowWeKnow find={() => appraisal.systems.map(costWorking)} about={spreadName()} plain />}
+    />
   );
 }

@@ -250,7 +250,7 @@ describe('warmth that a home holds', () => {
 
 test('the cold day is the one of the coldest month that is nearest to its mean', () => {
   const slots = yearSlots(2025, 'Europe/London');
-  // January's days have 0, 1, … 30 °C, which makes 15 °C; all other days are warmer than that.
+  // January's days have 30, 29, … 0 °C, which makes 15 °C; all other days are warmer than that.
   const outdoorC = Float64Array.from({ length: slots.count }, (_, slot) =>
     slot < 31 * 48 ? 30 - Math.floor(slot / 48) : 16,
   );
