@@ -206,7 +206,7 @@ function equipmentSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'
     ...(own.batteryLossKWh > 0
       ? [
           say(
-            'The battery loses about {lost} a year; {filled} go into it from the grid. It does not know the weather.',
+            'The battery loses about {lost} a year; {filled} go into it from the grid. It is set anew each month and does not know the weather.',
             {
               lost: spokenKWh(own.batteryLossKWh),
               filled: spokenKWh(own.filledKWh),
@@ -368,8 +368,7 @@ export const tariffNotes = (choice: TariffChoice): string[] =>
 /** What is said under the picture, on screen and on the household's paper, the weightiest first; all of it folds out or stands in the working. Best hours move hot water too. */
 export const tariffNotesInShort = (choice: TariffChoice): string[] =>
   [
-    [...asksAndRisks(choice), countLeavesOut(choice)],
-    bestOfEachSentences(choice).slice(0, 1),
+    [...asksAndRisks(choice), countLeavesOut(choice), ...bestOfEachSentences(choice).slice(0, 1)],
     bestHoursSentences(choice).slice(0, 2),
     choice.roof ? equipmentSentences(choice).slice(0, 1) : [],
   ]

@@ -39,9 +39,9 @@ const GIVE_HALVES = [12, 1];
 
 /**
  * The home's balance over a year [kWh by half-hour]. Sun is used first as it falls, then stored, then sent out; the battery
- * gives when the home needs more than the roof makes. One that may be filled from the grid is set, once for the year, as
- * costs least with its prices: at which of a day's prices it fills and gives, then whether it leaves room for a usual day's
- * surplus of the month or surplus is sent out. It knows a day's prices and no weather.
+ * gives when the home needs more than the roof makes. One that may be filled from the grid is set, once for each month, as
+ * costs least with its prices: at which of a day's prices it fills and gives, whether it leaves room for a usual day's
+ * surplus of the month, and whether surplus is sent out. It knows a day's prices and no weather.
  * Bought + made = needed + sent out + losses + left.
  */
 export function balanceHome(home: HomeByHalfHour): HomeBalance {
@@ -50,45 +50,62 @@ export function balanceHome(home: HomeByHalfHour): HomeBalance {
   const usedKWh = new Float64Array(slots.count);
   if (sunKWh) for (let i = 0; i < slots.count; i++) usedKWh[i] = usedAtOnceKWh(sunKWh[i]!, loadKWh[i]! + standbyKWh);
   const flow: Flow = { home, battery, usedKWh, standbyKWh };
-  const noRoom = new Float64Array(12);
-  const tryOne = (setting: Setting): Tried => {
+  const tried: Tried[] = [];
+  const tryOne = (setting: Setting) => {
     const balance = run(flow, setting);
-    return { setting, balance, pence: costPence(balance, home) };
+    tried.push({ setting, balance, penceByMonth: penceByMonth(balance, home) });
   };
-  let best = tryOne({ storeSun: true, modes: null, roomKWh: noRoom });
-  const keep = (setting: Setting) => {
-    const one = tryOne(setting);
-    if (one.pence < best.pence) best = one;
-  };
-  if (!battery.fromNight) return best.balance;
-  const tried: Uint8Array[] = [];
+  const never: Setting = { modes: new Uint8Array(slots.count), roomKWh: new Float64Array(12), stores: YES };
+  tryOne(never);
+  if (!battery.fromNight) return tried[0]!.balance;
   let plan = { fillHalves: 0, giveHalves: slots.count };
   const tryPlan = (fillHalves: number, giveHalves: number) => {
     const modes = cheapHours(pencePerKWh, slots, battery, { fillHalves, giveHalves });
-    if (!modes.includes(FILL) || tried.some((before) => before.every((mode, i) => mode === modes[i]))) return;
-    tried.push(modes);
-    keep({ storeSun: true, modes, roomKWh: noRoom });
-    if (best.setting.modes === modes) plan = { fillHalves, giveHalves };
+    if (tried.some(({ setting }) => setting.modes.every((mode, i) => mode === modes[i]))) return;
+    tryOne({ ...never, modes });
+    if (cheapest(tried).setting.modes === modes) plan = { fillHalves, giveHalves };
   };
   for (const share of FILL_SHARES) tryPlan(Math.max(1, Math.ceil(share * halvesToFill(battery))), slots.count);
-  const { modes } = best.setting;
-  if (!modes) return best.balance;
+  if (tried.length === 1) return tried[0]!.balance;
   for (const giveHalves of GIVE_HALVES) tryPlan(plan.fillHalves, giveHalves);
   if (sunKWh) {
-    const { setting } = best;
-    keep({ ...setting, roomKWh: usualSurplus(flow) });
+    const { setting } = cheapest(tried);
+    tryOne({ ...setting, roomKWh: usualSurplus(flow) });
     // Sun is worth more sent out than kept only where it is paid better than the cheapest hour.
-    if (pencePerKWh.some((pence) => pence < home.exportPence)) keep({ ...setting, storeSun: false });
+    if (pencePerKWh.some((pence) => pence < home.exportPence)) tryOne({ ...setting, stores: NO });
   }
-  return best.balance;
+  tryOne(monthByMonth(tried, slots));
+  return cheapest(tried).balance;
+}
+
+const YES = new Uint8Array(12).fill(1);
+const NO = new Uint8Array(12);
+const sumOf = (list: Float64Array) => list.reduce((sum, one) => sum + one, 0);
+
+const cheapest = (tried: readonly Tried[]): Tried =>
+  tried.reduce((best, one) => (sumOf(one.penceByMonth) < sumOf(best.penceByMonth) ? one : best));
+
+/** In each month as the setting has it that costs least in it. */
+function monthByMonth(tried: readonly Tried[], { count, month }: YearSlots): Setting {
+  const best = Array.from({ length: 12 }, (_, m) =>
+    tried.reduce((least, one) => (one.penceByMonth[m]! < least.penceByMonth[m]! ? one : least)),
+  ).map(({ setting }) => setting);
+  const modes = new Uint8Array(count);
+  for (let i = 0; i < count; i++) modes[i] = best[month[i]!]!.modes[i]!;
+  return {
+    modes,
+    roomKWh: Float64Array.from(best, ({ roomKWh }, m) => roomKWh[m]!),
+    stores: Uint8Array.from(best, ({ stores }, m) => stores[m]!),
+  };
 }
 
 const NO_BATTERY: Battery = { usableKWh: 0, powerKW: 0, roundTripShare: 1, standbyW: 0, fromNight: false };
 
-/** What a balance costs [pence]: bought at the price of its half-hour less what is sent out. */
-function costPence({ boughtKWh, soldKWh }: HomeBalance, { pencePerKWh, exportPence }: HomeByHalfHour): number {
-  let pence = 0;
-  for (let i = 0; i < boughtKWh.length; i++) pence += boughtKWh[i]! * pencePerKWh[i]! - soldKWh[i]! * exportPence;
+/** What a balance costs by month [pence]: bought at the price of its half-hour less what is sent out. */
+function penceByMonth({ boughtKWh, soldKWh }: HomeBalance, { slots, pencePerKWh, exportPence }: HomeByHalfHour) {
+  const pence = new Float64Array(12);
+  for (let i = 0; i < slots.count; i++)
+    pence[slots.month[i]!]! += boughtKWh[i]! * pencePerKWh[i]! - soldKWh[i]! * exportPence;
   return pence;
 }
 
@@ -102,14 +119,14 @@ interface Flow {
 interface Tried {
   readonly setting: Setting;
   readonly balance: HomeBalance;
-  readonly pence: number;
+  readonly penceByMonth: Float64Array;
 }
 interface Setting {
-  readonly storeSun: boolean;
-  /** Null where it is never filled from the grid. */
-  readonly modes: Uint8Array | null;
-  /** What filling leaves empty, by month. */
+  /** Whether it fills, is held back or gives, by half-hour. */
+  readonly modes: Uint8Array;
+  /** By month: what filling leaves empty, and whether surplus goes into it (1) or is sent out (0). */
   readonly roomKWh: Float64Array;
+  readonly stores: Uint8Array;
 }
 /** What a mean day of each month has over [kWh]. */
 function usualSurplus({ home: { slots, sunKWh }, usedKWh }: Flow): Float64Array {
@@ -122,7 +139,7 @@ function usualSurplus({ home: { slots, sunKWh }, usedKWh }: Flow): Float64Array 
   return surplus.map((kWh, month) => (kWh * 48) / halfHours[month]!);
 }
 
-function run({ home, battery, usedKWh, standbyKWh }: Flow, { storeSun, modes, roomKWh }: Setting): HomeBalance {
+function run({ home, battery, usedKWh, standbyKWh }: Flow, { modes, roomKWh, stores }: Setting): HomeBalance {
   const { slots, loadKWh, sunKWh } = home;
   const capacity = battery.usableKWh;
   const most = battery.powerKW / 2;
@@ -141,16 +158,17 @@ function run({ home, battery, usedKWh, standbyKWh }: Flow, { storeSun, modes, ro
     let surplus = sun - usedKWh[i]!;
     let unmet = loadKWh[i]! + standbyKWh - usedKWh[i]!;
     made += sun;
-    const mode = modes ? modes[i]! : GIVE;
+    const mode = modes[i]!;
+    const month = slots.month[i]!;
     let through = 0;
-    if (storeSun) {
+    if (stores[month]) {
       through = Math.min(surplus, most, (capacity - stored) / oneWay);
       stored += through * oneWay;
       surplus -= through;
       taken += through;
     }
     if (mode === FILL) {
-      const empty = capacity - Math.min(capacity, roomKWh[slots.month[i]!]!) - stored;
+      const empty = capacity - Math.min(capacity, roomKWh[month]!) - stored;
       const bought = Math.max(0, Math.min(most - through, empty / oneWay));
       stored += bought * oneWay;
       unmet += bought;

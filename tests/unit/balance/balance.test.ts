@@ -127,6 +127,21 @@ describe('the balance of a home', () => {
     }
   });
 
+  test('is filled in the months whose sun does not fill it', () => {
+    const { boughtKWh } = balanceHome({
+      slots,
+      loadKWh: load,
+      sunKWh: sun,
+      pencePerKWh: night,
+      exportPence: 0,
+      battery,
+    });
+    const filledIn = (month: number) =>
+      sum(boughtKWh.map((kWh, i) => (slots.month[i] === month ? Math.max(0, kWh - load[i]! - 0.005) : 0)));
+    expect(filledIn(0)).toBeGreaterThan(31 * 4);
+    expect(filledIn(6)).toBeLessThan(0.5 * filledIn(0));
+  });
+
   test('at one price nothing is filled from the grid; below zero it is', () => {
     const plan = { fillHalves: halvesToFill(battery), giveHalves: 48 };
     expect(cheapHours(flat, slots, battery, plan)).not.toContain(FILL);
