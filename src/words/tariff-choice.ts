@@ -206,7 +206,7 @@ function equipmentSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'
     ...(own.batteryLossKWh > 0
       ? [
           say(
-            'The battery loses about {lost} a year; {filled} go into it from the grid. It is set anew each month and does not know the weather.',
+            'The battery loses about {lost} a year; {filled} go into it from the grid. It is set again each month and does not know the weather.',
             {
               lost: spokenKWh(own.batteryLossKWh),
               filled: spokenKWh(own.filledKWh),

@@ -246,7 +246,7 @@ export const PRICES_SCREEN: Catalogue = {
     'Was für eingespeisten Strom gezahlt wird, ist nicht bekannt. Er zählt darum nichts: Tragen Sie es ein.',
   'Months of sun are the standard’s; which days of them are sunny is made up, always the same.':
     'Die Monate der Sonne stehen in der Norm; welche Tage sonnig sind, ist angenommen und immer gleich.',
-  'The battery loses about {lost} a year; {filled} go into it from the grid. It is set anew each month and does not know the weather.':
+  'The battery loses about {lost} a year; {filled} go into it from the grid. It is set again each month and does not know the weather.':
     'Der Speicher verliert im Jahr etwa {lost}; {filled} lädt er aus dem Netz. Er wird jeden Monat neu eingestellt und kennt das Wetter nicht.',
   'The car takes {kWh} a year at home, in the cheapest hours of its stand.':
     'Das Auto lädt zu Hause {kWh} im Jahr, in den günstigsten Stunden seiner Standzeit.',
