@@ -234,8 +234,16 @@ const sameForAllSentence = (): string =>
     'Each way of heating is counted with the same roof, battery and car: what they save is no merit of the heat pump.',
   );
 
-const leftOutTariffSentences = ({ leftOut }: Pick<TariffChoice, 'leftOut'>): string[] =>
-  leftOut.map(({ name, why }) => say(WHY[why], { name }));
+const leftOutTariffSentences = ({ leftOut, costs }: Pick<TariffChoice, 'leftOut' | 'costs'>): string[] => [
+  ...leftOut.map(({ name, why }) => say(WHY[why], { name })),
+  ...costs
+    .filter(({ unitPence }) => unitPence && unitPence.mean < 0)
+    .map((cost) =>
+      say('On “{name}” each kWh is paid for on average, so what uses more looks cheaper. Choose no machine by it.', {
+        name: tariffName(cost),
+      }),
+    ),
+];
 
 /** What the best hours of each tariff save, what that asks, and how it is known. */
 function bestHoursSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
@@ -287,6 +295,9 @@ function bestHoursSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
             drop: grouped(first.coolsIn3HoursK, 1),
           }),
         ]
+      : []),
+    ...(worth.length > 0 && first?.warmth.known !== 'typed'
+      ? [say('How fast the home really cools is not in that range: slower saves more, faster saves less.')]
       : []),
   ];
 }

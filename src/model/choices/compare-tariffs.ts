@@ -229,9 +229,14 @@ function costOf(one: Priced, home: Home, years: Float64Array | null, share: numb
 function unitPenceOf(prices: PricesInUse, slots: YearSlots): Pick<TariffCost, 'unitPence'> {
   if (prices.electricity.version.bands.some(({ blocks }) => blocks)) return {};
   const pence = penceOf(prices, slots);
-  const least = pence.reduce((a, b) => Math.min(a, b));
-  const most = pence.reduce((a, b) => Math.max(a, b));
-  return { unitPence: { least, most, mean: sumOf(pence) / pence.length } };
+  let [least, most, sum] = [pence[0]!, pence[0]!, 0];
+  for (let slot = 0; slot < pence.length; slot++) {
+    const one = pence[slot]!;
+    sum += one;
+    if (one < least) least = one;
+    else if (one > most) most = one;
+  }
+  return { unitPence: { least, most, mean: sum / pence.length } };
 }
 
 /** The best hours of one heat pump on a tariff, beside what else the home has. */
