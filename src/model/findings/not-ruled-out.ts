@@ -26,7 +26,7 @@ const SAYS: Readonly<Partial<Record<FindingCode, OpenCause>>> = {
   'dear-hours': 'dear-hours',
 };
 
-/** A cause from before the first reading has no day before; a small one is lost in the days' own ups and downs. */
+/** A cause from before the first reading has no day before; a small one is lost in the days' own ups and downs, a heavy house hides its nights. */
 const ALWAYS: readonly OpenCause[] = [
   'machine-works-less',
   'more-heat',
@@ -34,6 +34,7 @@ const ALWAYS: readonly OpenCause[] = [
   'more-water',
   'heater',
   'meter-wrong',
+  'night-setback',
 ];
 const IN_WARM_DAYS: readonly OpenCause[] = ['summer-heating', 'water-often'];
 /**
@@ -42,9 +43,8 @@ const IN_WARM_DAYS: readonly OpenCause[] = ['summer-heating', 'water-often'];
  */
 const LITTLE_WATER_KWH = 3;
 const LITTLE_BETWEEN_KW = 0.1;
-const IN_COLD_DAYS: readonly OpenCause[] = ['backup-heater', 'night-setback'];
-/** On the house's meter evenings and mornings hide how deep the nights are, and a car how dear its hours. */
-const BESIDE_HEATING: readonly OpenCause[] = ['base-load', 'other-use', 'large-load', 'night-setback'];
+const IN_COLD_DAYS: readonly OpenCause[] = ['backup-heater'];
+const BESIDE_HEATING: readonly OpenCause[] = ['base-load', 'other-use', 'large-load'];
 const COLD_C = 3.5;
 const LEAST_DAYS = 10;
 
@@ -58,7 +58,7 @@ function takesLittle(machine: MeterDays | undefined): boolean {
 
 /**
  * Causes that no reading of these meters rules out and that no finding has named. Warm and cold days must have been read
- * on the heat pump's own meter to speak of hot water, summer, nights and the heater that helps in the cold; what else a home
+ * on the heat pump's own meter to speak of hot water, summer and the heater that helps in the cold; what else a home
  * uses shows only where the house's meter can be read less the heat pump's; hours matter where `prices` differ by them.
  */
 export function notRuledOut(
@@ -81,5 +81,5 @@ export function notRuledOut(
     ...(prices && days.some((one) => clockPrices(one, prices)) ? (['dear-hours'] as const) : []),
   ];
   const named = findings.flatMap(({ code, may }) => may ?? SAYS[code] ?? []);
-  return [...new Set(open)].filter((cause) => !named.includes(cause));
+  return open.filter((cause) => !named.includes(cause));
 }

@@ -76,9 +76,17 @@ describe('a finding over days of which some were not read', () => {
 });
 
 describe('what readings do not rule out', () => {
-  const ALWAYS = ['machine-works-less', 'more-heat', 'rooms-warmer', 'more-water', 'heater', 'meter-wrong'];
+  const ALWAYS = [
+    'machine-works-less',
+    'more-heat',
+    'rooms-warmer',
+    'more-water',
+    'heater',
+    'meter-wrong',
+    'night-setback',
+  ];
   const BESIDE = ['base-load', 'other-use', 'large-load'];
-  const COLD = ['backup-heater', 'night-setback'];
+  const COLD = ['backup-heater'];
   const WARM = ['summer-heating', 'water-often'];
   const machine = (kW = 0.1) => readingsOf(40, () => kW);
   const house: MeterReadings = { ...machine(), meter: 'whole-house' };
@@ -128,12 +136,12 @@ describe('what readings do not rule out', () => {
       'machine-works-less',
       'more-water',
       'meter-wrong',
+      'night-setback',
     ]);
     const others = ['backup-in-cold', 'meter-scale', 'base-load-rose', 'large-load'].map((code) => ({ code }));
     expect(open([house], undefined, others)).toEqual([
       ...ALWAYS.filter((one) => one !== 'meter-wrong'),
       ...WARM,
-      'night-setback',
       'other-use',
     ]);
   });
