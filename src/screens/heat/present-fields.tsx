@@ -102,9 +102,7 @@ export function PresentFields() {
             value={household.home.gasGrid === undefined ? undefined : household.home.gasGrid ? 'yes' : 'no'}
             emptyLabel={say('not said')}
             choices={sayChoices(GAS)}
-            note={say(
-              'A gas boiler is compared only where there is gas, fuel that is delivered only where there is none.',
-            )}
+            note={say('A gas boiler is compared only where there is gas, delivered fuel only where there is none.')}
             onChange={(gas) => change(patchSection('home', { gasGrid: gas === undefined ? undefined : gas === 'yes' }))}
           />
         )}

@@ -97,8 +97,8 @@ export const HEAT_SCREEN: Catalogue = {
   'Gas in the house or the street': 'Gasanschluss im Haus oder in der Straße',
   'yes, there is gas': 'ja, vorhanden',
   'no gas': 'kein Gas',
-  'A gas boiler is compared only where there is gas, fuel that is delivered only where there is none.':
-    'Eine Gasheizung wird nur mit Gasanschluss verglichen, Öl, Pellets und was sonst geliefert wird nur ohne.',
+  'A gas boiler is compared only where there is gas, delivered fuel only where there is none.':
+    'Eine Gasheizung wird nur mit Gasanschluss verglichen, gelieferter Brennstoff nur ohne.',
   'Gas for cooking stays in the bill, and so does the standing charge.':
     'Das Gas zum Kochen bleibt auf der Rechnung und der Grundpreis auch.',
   'The sums are based on': 'Grundlage der Berechnung',
