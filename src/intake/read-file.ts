@@ -101,12 +101,17 @@ export function readFile(
       },
       ...(sheet.workbook ? { sheets: [...sheet.workbook.sheets] } : {}),
       columns: sheet.columns.map((c) => columnName(sheet, c.index)),
-      uses: accountColumns(sheet, {
-        ...reading,
-        kindColumn: registers?.column,
-        sums: namesOfSums,
-        isAcross: shape?.name === 'days across',
-      }),
+      // Where nothing was read nothing was left out for another.
+      ...(shape
+        ? {
+            uses: accountColumns(sheet, {
+              ...reading,
+              kindColumn: registers?.column,
+              sums: namesOfSums,
+              isAcross: shape?.name === 'days across',
+            }),
+          }
+        : {}),
       rows: previewRows(sheet),
       dataRows: reading.dataRows,
       part: {

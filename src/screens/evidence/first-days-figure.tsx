@@ -11,7 +11,8 @@ import { RecordFigure } from './record-figure.tsx';
 /** The first days of the file as a picture: a day that peaks at night says that the clock is wrong. */
 export function FirstDaysFigure(props: { readonly preview: IntakePreview }) {
   const first = props.preview.series[0];
-  if (!first || props.preview.firstDays.length < 2) return null;
+  // Water is no energy that a picture of kWh could show.
+  if (!first || first.carrier === 'water' || props.preview.firstDays.length < 2) return null;
   // Bills differ in length and may leave holes, so they are shown by their days, as they will stand among the evidence.
   if (first.resolution === 'period') return <RecordFigure series={first} savable={false} />;
   const readings = readingsSeries(props.preview.firstDays, first.carrier);

@@ -4,7 +4,7 @@ import { accountFiles } from '../../model/demand/account-records.ts';
 import { type Evidence, isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import { recordWorking } from '../../words/explained/record.ts';
 import { temperatureTotal } from '../../words/logged-flow.ts';
-import { grouped, longDate, spokenKWh } from '../../words/numbers.ts';
+import { grouped, longDate } from '../../words/numbers.ts';
 import { fileAccountLines } from '../../words/record-uses.ts';
 import { remarkSentence } from '../../words/remarks.ts';
 import { say } from '../../words/say.ts';
@@ -18,7 +18,7 @@ import { describeFailure } from '../state/describe-failure.ts';
 import { completenessOf, completenessWords } from './completeness.ts';
 import { daysWords } from './day-words.ts';
 import { FiledBills } from './filed-bills.tsx';
-import { gradeOfSeries, seriesWords } from './series-words.ts';
+import { amountOfSeries, gradeOfSeries, seriesWords } from './series-words.ts';
 
 /** Everything kept for this household; each piece can be taken back, and brought again. */
 export function KeptList({ onSums }: { readonly onSums: (filed: FiledBillOpened) => void }) {
@@ -155,7 +155,7 @@ function standingOf(series: Series): string[] {
   return [
     isTemperature(series.carrier)
       ? temperatureTotal(series)
-      : say('{total} together', { total: spokenKWh(series.total) }),
+      : say('{total} together', { total: amountOfSeries(series, true) }),
     completenessWords(completenessOf(series)),
     ...(filled === undefined ? [] : [say('{count} filled by rule', { count: grouped(filled) })]),
     ...(estimatedCount > 0

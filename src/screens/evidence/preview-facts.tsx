@@ -1,11 +1,12 @@
 import type { IntakePreview } from '../../intake/intake.ts';
-import { isTemperature, type Remark } from '../../model/shapes/evidence.ts';
-import { counted, degrees, exactKWh, grouped, longDate } from '../../words/numbers.ts';
+import type { Remark } from '../../model/shapes/evidence.ts';
+import { counted, grouped, longDate } from '../../words/numbers.ts';
 import { recordUseSentence } from '../../words/record-uses.ts';
 import { phrase, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { completenessOf } from './completeness.ts';
 import { lastDayOf } from './day-words.ts';
+import { amountOfSeries } from './series-words.ts';
 
 /** The figures of the preview, one line for each series. */
 export function PreviewFacts(props: { readonly preview: IntakePreview }) {
@@ -50,9 +51,7 @@ export function PreviewFacts(props: { readonly preview: IntakePreview }) {
                 <th scope="row">{sayTold(series.name)}</th>
                 <td>{longDate(series.from)}</td>
                 <td>{longDate(lastDayOf(series.to))}</td>
-                <td className="number">
-                  {isTemperature(series.carrier) ? degrees(series.total) : exactKWh(series.total)}
-                </td>
+                <td className="number">{amountOfSeries(series)}</td>
                 <td className="number">
                   {say('{count} of {all}', { count: grouped(whole.daysHave), all: grouped(whole.daysSpan) })}
                 </td>

@@ -1,9 +1,9 @@
 import type { IntakePreview, PaperReading } from '../../intake/intake.ts';
 import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
-import { capitalised, degrees, exactKWh, listed, spokenKWh } from '../../words/numbers.ts';
+import { capitalised, degrees, exactKWh, listed } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { daysWords } from './day-words.ts';
-import { CARRIER_WORDS, resolutionWords, whatWords } from './series-words.ts';
+import { amountOfSeries, CARRIER_WORDS, resolutionWords, whatWords } from './series-words.ts';
 
 /** One sentence that says what was understood, with the total, so that a wrong unit is heard at once. */
 export function previewVoice(preview: IntakePreview): string {
@@ -39,7 +39,7 @@ function paperWords(series: readonly Series[], { values }: PaperReading): string
 }
 
 const amountWords = (series: Series): string =>
-  say('{amount} of {what}', { amount: spokenKWh(series.total), what: whatWords(series) });
+  say('{amount} of {what}', { amount: amountOfSeries(series, true), what: whatWords(series) });
 
 const MEANS = phrase('{of, select, outdoor {outdoor} flow {flow} return {return} other {source}} {mean}');
 

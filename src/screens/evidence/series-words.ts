@@ -1,7 +1,7 @@
-import { Carrier, type Series } from '../../model/shapes/evidence.ts';
+import { Carrier, isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import { isDelivered } from '../../model/shapes/heating.ts';
 import type { Grade } from '../../model/shapes/working.ts';
-import { capitalised } from '../../words/numbers.ts';
+import { capitalised, degrees, exactKWh, grouped, spokenKWh } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { carrierInFull } from '../../words/systems.ts';
 
@@ -41,6 +41,13 @@ export const whatWords = ({ carrier, role }: Pick<Series, 'carrier' | 'role'>): 
 
 export function seriesWords(series: Series): string {
   return `${capitalised(whatWords(series))}, ${resolutionWords(series)}`;
+}
+
+/** All that a record tells: water by its volume, degrees on the mean. */
+export function amountOfSeries({ carrier, total }: Series, isSpoken = false): string {
+  if (isTemperature(carrier)) return degrees(total);
+  if (carrier === 'water') return `${grouped(total, 1)} m³`;
+  return isSpoken ? spokenKWh(total) : exactKWh(total);
 }
 
 /** Readings are measured; a record of which more than half is estimated is estimated. */
