@@ -50,6 +50,7 @@ export function heatersSeen(): string {
 
 /** What would tell the causes that readings leave open, the quickest first. */
 const TELLS: readonly (readonly [string, readonly OpenCause[]])[] = [
+  [phrase('Ask whether the home was empty for some weeks.'), ['home-empty']],
   [phrase('Run a load of known power for an hour, and see what the meter counts.'), ['meter-wrong']],
   [phrase('Read the heater’s hours on the control.'), ['heater', 'backup-heater']],
   [

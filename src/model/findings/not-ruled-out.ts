@@ -26,7 +26,10 @@ const SAYS: Readonly<Partial<Record<FindingCode, OpenCause>>> = {
   'dear-hours': 'dear-hours',
 };
 
-/** A cause from before the first reading has no day before; a small one is lost in the days' own ups and downs, a heavy house hides its nights. */
+/**
+ * A cause from before the first reading has no day before; a small one is lost in the days' own ups and downs, a heavy house
+ * hides its nights, and an empty home that is kept warm, or stands empty in summer, takes hardly less.
+ */
 const ALWAYS: readonly OpenCause[] = [
   'machine-works-less',
   'more-heat',
@@ -35,6 +38,7 @@ const ALWAYS: readonly OpenCause[] = [
   'heater',
   'meter-wrong',
   'night-setback',
+  'home-empty',
 ];
 const IN_WARM_DAYS: readonly OpenCause[] = ['summer-heating', 'water-often'];
 /**

@@ -220,6 +220,7 @@ export const CHECK: Catalogue = {
     'Tag- und Nachtwerte des Zählers sind vielleicht vertauscht worden.',
   'about {count} in 20 sure': 'in etwa {count} von 20 Fällen richtig',
   'What would tell:': 'Was es zeigen würde:',
+  'Ask whether the home was empty for some weeks.': 'Fragen, ob das Haus einige Wochen leer stand.',
   'See on the control at which hours it heats, and how cool the nights may get.':
     'An der Regelung nachsehen, zu welchen Stunden geheizt wird und wie kühl es nachts werden darf.',
   'Read the heat pump for a week on a meter of its own.':
@@ -229,6 +230,8 @@ export const CHECK: Catalogue = {
     'Die kühlere Nacht spart Wärme, das Nachholen kostet welche. Was überwiegt, zeigt nur ein Versuch.',
   'That is at the prices of its own hours. At the mean price, as the parts of the difference have it, it is {amount}.':
     'Das ist zu den Preisen der Stunden, in denen es lief. Zum mittleren Preis, wie in den Teilen des Unterschieds, sind es {amount}.',
+  'Without the heater the heat pump has to make part of this heat, so less than that would be saved.':
+    'Ohne den Heizstab muss die Wärmepumpe einen Teil dieser Wärme selbst erzeugen; gespart würde also weniger.',
   'It makes no lasting cost.': 'Auf Dauer kostet es nichts.',
   'In the days of the bill that was {units}, about {amount}. It is not counted as a part of the difference.':
     'In den Tagen der Rechnung waren das {units}, etwa {amount}. Als Teil des Unterschieds zählt es nicht.',

@@ -84,6 +84,7 @@ describe('what readings do not rule out', () => {
     'heater',
     'meter-wrong',
     'night-setback',
+    'home-empty',
   ];
   const BESIDE = ['base-load', 'other-use', 'large-load'];
   const COLD = ['backup-heater'];
@@ -137,7 +138,10 @@ describe('what readings do not rule out', () => {
       'more-water',
       'meter-wrong',
       'night-setback',
+      'home-empty',
     ]);
+    const weeks = [{ code: 'home-empty', may: ['home-empty', 'less-heat'] }];
+    expect(open([machine()], weather(10, 10), weeks)).not.toContain('home-empty');
     const others = ['backup-in-cold', 'meter-scale', 'base-load-rose', 'large-load'].map((code) => ({ code }));
     expect(open([house], undefined, others)).toEqual([
       ...ALWAYS.filter((one) => one !== 'meter-wrong'),
