@@ -3,7 +3,14 @@
 import { addDays, clockTimeOf, daysBetween } from '../model/calendar/civil.ts';
 import { NEARLY_A_YEAR_DAYS } from '../model/findings/behaviour.ts';
 import type { CheckFinding } from '../model/shapes/bill-check.ts';
-import type { AskCode, CautionCode, Finding, FindingCheckCode, OpenCause } from '../model/shapes/finding.ts';
+import type {
+  AskCode,
+  CautionCode,
+  Finding,
+  FindingCheckCode,
+  FindingCode,
+  OpenCause,
+} from '../model/shapes/finding.ts';
 import { tell } from '../model/shapes/told.ts';
 import { grouped, listed, longDate, percent, spokenKWh, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
@@ -249,6 +256,9 @@ const HARD_MORNING = 1.3;
 /** A pound is the least that is spoken of. */
 const LEAST_PENCE = 100;
 
+/** Their units are all that the heater took, whose heat is wanted nonetheless. */
+const OF_HEATER: ReadonlySet<FindingCode> = new Set(['heater-running', 'weekly-pasteurisation']);
+
 type Costed = Pick<CheckFinding, 'code' | 'pence' | 'splitPence' | 'penceYear' | 'kWh' | 'from' | 'to' | 'part'>;
 
 /** Units and cost in the days of the bill, and of the season that it was seen in; whether it is a part of the difference. */
@@ -260,11 +270,15 @@ export function costOfFinding(finding: Costed): string {
     return say('The cooler night saves heat, and catching up costs some. Only a trial shows which is more.');
   if (Math.abs(cost) < LEAST_PENCE && Math.abs(penceYear) < LEAST_PENCE) return say('It makes no lasting cost.');
   const amount = spokenPounds(Math.abs(cost));
+  const gross = OF_HEATER.has(code)
+    ? say('Without the heater the heat pump has to make part of this heat, so less than that would be saved.')
+    : '';
   if (part === undefined) {
-    return say(
+    const was = say(
       'In the days of the bill that was {units}, about {amount}. It is not counted as a part of the difference.',
       { units: spokenKWh(Math.abs(kWh)), amount },
     );
+    return [was, gross].filter(Boolean).join(' ');
   }
   const these =
     Math.abs(kWh) < 1
@@ -276,7 +290,7 @@ export function costOfFinding(finding: Costed): string {
           'In the days of the bill that is {units} {unitsWay, select, less {less} other {more}}, about {amount} {way, select, less {less} other {more}}.',
           { units: spokenKWh(Math.abs(kWh)), unitsWay: way(kWh), amount, way: way(cost) },
         );
-  return [these, atOnePrice(finding), yearOfFinding(finding)].filter(Boolean).join(' ');
+  return [these, atOnePrice(finding), yearOfFinding(finding), gross].filter(Boolean).join(' ');
 }
 
 /** Where its hours are cheaper or dearer than the mean, so that the split has another amount for the same units. */

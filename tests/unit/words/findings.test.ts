@@ -57,6 +57,10 @@ test.each<[Parameters<typeof costOfFinding>[0], string]>([
     { code: 'water-often', from: '2026-01-08', to: '2026-02-19', pence: 5000, penceYear: 5000, kWh: 180 },
     'In the days of the bill that was 180 kWh, about £50. It is not counted as a part of the difference.',
   ],
+  [
+    { ...WINTER, code: 'heater-running', pence: 7000, penceYear: 0, kWh: 252 },
+    'In the days of the bill that is 250 kWh more, about £70 more. Over a year it evens out. Without the heater the heat pump has to make part of this heat, so less than that would be saved.',
+  ],
   [{ ...WINTER, pence: 20, penceYear: 0, kWh: 0 }, 'It makes no lasting cost.'],
   [{ ...WINTER, code: 'own-generation', pence: 0, penceYear: 0, kWh: 0 }, 'How much it comes to is not known.'],
 ])('cost of %o', (cost, said) => {
