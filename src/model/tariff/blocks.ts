@@ -27,12 +27,11 @@ export function blocksOf(band: PricedBand): Block[] {
   ];
 }
 
-/** Units in each step [kWh] of an amount [kWh], every threshold multiplied by `times` (days of a month, part of a month). */
-export function splitIntoBlocks(kWh: number, blocks: readonly Block[], times = 1): number[] {
+/** Units in each step [kWh] of what is used in one day or month [kWh]. */
+export function splitIntoBlocks(kWh: number, blocks: readonly Block[]): number[] {
   return blocks.map(({ fromKWh }, i) => {
-    const from = fromKWh * times;
-    const to = i + 1 < blocks.length ? blocks[i + 1]!.fromKWh * times : Number.POSITIVE_INFINITY;
-    return Math.max(0, Math.min(kWh, to) - from);
+    const to = i + 1 < blocks.length ? blocks[i + 1]!.fromKWh : Number.POSITIVE_INFINITY;
+    return Math.max(0, Math.min(kWh, to) - fromKWh);
   });
 }
 
