@@ -29,7 +29,7 @@ function isLarge(load: EvenLoad, days: MeterDays): boolean {
   );
 }
 
-/** Days about a load's own, and by how much its own are colder where it comes with the cold: the mean of them below that, K and °C. */
+/** Days about a load's own, and by how much its own are colder where it comes with the cold: the mean of them below that, K and °C. Judgements. */
 const OF_THE_COLD = { aboutDays: 14, leastOthers: 4, colderK: 3, belowC: 3.5 } as const;
 
 /** Whether a load runs on the coldest days only: a heater that helps, not something that is charged or washed. */
@@ -49,7 +49,7 @@ const mayBeHeater = (load: EvenLoad) =>
   (load.powerKW < HEATER.mostKW && hoursEach(load) < HEATER.mostHours) ||
   (load.powerKW >= HEATER.ownKW[0] && load.powerKW <= HEATER.ownKW[1]);
 
-/** A charger at a socket is as strong as much else: of what is nearly as high beside it, this share of its least hours is as long. */
+/** A charger at a socket is as strong as much else: of what is nearly as high beside it, this share of its least hours is as long. A judgement. */
 const AS_LONG = 0.75;
 
 /**

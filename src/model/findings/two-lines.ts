@@ -140,7 +140,7 @@ export function cameAtOnce({ at, before, after, rho }: TwoLines, x: ArrayLike<nu
 const stepT = ({ step, error }: Step, rho: number): number =>
   (Math.abs(step) / error) * Math.sqrt((1 - rho) / (1 + rho));
 
-/** Days of the thirty since that are no colder and no milder than those of the thirty before, and heated ones before, least. */
+/** Days of the thirty since that are no colder and no milder than those of the thirty before, and heated ones before, least. Judgements. */
 const LEAST_ALIKE = 4;
 const LEAST_HEATED = 14;
 
