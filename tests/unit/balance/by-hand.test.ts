@@ -152,6 +152,12 @@ describe('when it is filled', () => {
     ['paid to take it, what comes out costs no more', day([6, -10], [1, -9.9], [41, 20]), [6, 0, 42]],
     ['for nothing', day([6, 0], [1, 0.1], [41, 20]), [6, 0, 42]],
   ])('%s', (_, prices, counts) => expect(modes([prices])).toEqual([counts]));
+  test('the half-hours that fill it: half of the power, less what is lost on the way in', () => {
+    const sized = (usableKWh: number, powerKW: number, roundTripShare: number) =>
+      halvesToFill({ ...battery, usableKWh, powerKW, roundTripShare });
+    // 1.5 kWh a half-hour, of which 0.8 arrive.
+    expect([sized(9, 3, 0.64), sized(9, 3, 1), sized(9.1, 3, 1)]).toEqual([8, 6, 7]);
+  });
   test('kept for the most expensive hours, with all of the same price', () => {
     const prices = day([6, 8], [36, 25], [6, 41]);
     expect([48, 42, 12, 6, 1].map((giveHalves) => modes([prices], {}, giveHalves)[0])).toEqual([

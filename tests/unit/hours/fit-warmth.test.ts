@@ -93,6 +93,56 @@ describe('what shows no time constant', () => {
   });
 });
 
+describe('a mean day that follows by hand', () => {
+  const evenly = OUTDOOR_C.map(() => new Array<number>(48).fill(10));
+  /** e^(t / τ) of the half-hours of a night and a morning, summed. */
+  const grown = (from: number, to: number, hours: number) =>
+    Array.from({ length: to - from }, (_, i) => Math.exp((from + i) / 2 / hours)).reduce((sum, one) => sum + one, 0);
+  /** Off for so many half-hours, then so many that make it good within τ hours, then those of a steady day; no summer. */
+  const dayOf = (off: number, boost: number, hours: number, steady: (i: number) => number = () => 1) => {
+    const made = 1 + grown(0, off, hours) / grown(off, off + boost, hours);
+    const day = Array.from({ length: 48 }, (_, i) => (i < off ? 0 : i < off + boost ? made : steady(i - off - boost)));
+    return OUTDOOR_C.map((_, month) => (month >= 5 && month <= 7 ? day.map(() => 0) : day));
+  };
+  const fitted = (...of: Parameters<typeof dayOf>) => fitWarmth(dayOf(...of), evenly, ROOM_C);
+  test('comes back to the hour, and without doubt', () => {
+    const found = fitted(12, 4, 20)!;
+    expect([found.hours, found.low, found.high]).toEqual([20, 20, 20].map((hours) => expect.closeTo(hours, 6)));
+    expect(found.months).toBe(9);
+  });
+  test('eight half-hours of steady heat are enough, seven are not', () => {
+    expect(fitted(22, 18, 60)!.hours).toBeCloseTo(60, 6);
+    expect(fitted(22, 19, 60)).toBeNull();
+  });
+  test('heat that strays by 14 % is steady, by 16 % it is not; the doubt is that of its mean', () => {
+    // So many of 32 half-hours at noon give 0.6 in place of 1.
+    const dips = (count: number) => (i: number) => (i >= 8 && i < 8 + count ? 0.6 : 1);
+    expect(fitted(12, 4, 20, dips(5))).toBeNull();
+    const { hours, low, high } = fitted(12, 4, 20, dips(4))!;
+    const mean = 1 - (4 * 0.4) / 32;
+    const error = (0.4 * Math.sqrt((4 / 32) * (28 / 32))) / Math.sqrt(32);
+    const made = 1 + grown(0, 12, 20) / grown(12, 16, 20);
+    // With q by night and in the morning: q × all of it is what the morning gave.
+    const isRoot = (q: number, tau: number) =>
+      expect((q * grown(0, 16, tau)) / (made * grown(12, 16, tau))).toBeCloseTo(1, 6);
+    isRoot(mean, hours);
+    const tauAt = (q: number) => {
+      let [less, more] = [4, 200];
+      for (let i = 0; i < 60; i++) {
+        const middle = (less + more) / 2;
+        if (q * grown(0, 16, middle) < made * grown(12, 16, middle)) less = middle;
+        else more = middle;
+      }
+      return less;
+    };
+    const spread = (1.2816 * Math.abs(Math.log(tauAt(mean + error) / tauAt(mean - error)))) / 2;
+    expect([low, high]).toEqual([
+      expect.closeTo(hours * Math.exp(-spread), 4),
+      expect.closeTo(hours * Math.exp(spread), 4),
+    ]);
+  });
+});
+
 test('half-hours of gas that show it are taken for the best hours; a typed one stands above, a year heated through shows none', () => {
   const night = makeTariff('two', [
     { name: 'night', pencePerKWh: 10, times: [{ from: '00:30', to: '07:30' }] },
