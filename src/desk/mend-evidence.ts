@@ -28,11 +28,14 @@ export async function rebuildReadings(
   );
   const wanted = evidence.series.filter(({ resolution }) => resolution === 'interval');
   const mended = wanted.map((series) => {
-    const like = result.preview.series.find(
-      ({ name, carrier, role }) => name === series.name && carrier === series.carrier && role === series.role,
+    // Earlier versions named records otherwise; the store takes none but the very readings.
+    const like = result.preview.series.filter(
+      ({ carrier, role }) => carrier === series.carrier && role === series.role,
     );
-    const interval = result.intervals.find(({ seriesId }) => seriesId === like?.id);
-    return interval !== undefined && store.mendReadings({ ...interval, seriesId: series.id });
+    return like.some(({ id }) => {
+      const interval = result.intervals.find(({ seriesId }) => seriesId === id);
+      return interval !== undefined && store.mendReadings({ ...interval, seriesId: series.id });
+    });
   });
   if (mended.length === 0 || !mended.every((isMended) => isMended)) throw cannotRebuild(evidence.fileName);
 }

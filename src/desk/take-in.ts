@@ -89,9 +89,7 @@ export function takeRead(
       ...(preview.part ? { part: preview.part } : {}),
       ...(preview.series.some(isCutByClock) ? { zone } : {}),
       shape: preview.shape ?? '',
-      ...(preview.uses
-        ? { columns: preview.uses.map(({ column, use }) => ({ name: preview.columns[column]!, use })) }
-        : {}),
+      ...(preview.uses ? { columns: preview.uses.map(({ name, use }) => ({ name, use })) } : {}),
       series: preview.series.map((series) => ({ ...series, id: newIds.get(series.id)!, evidenceId })),
       remarks: preview.remarks,
     },

@@ -20,6 +20,7 @@ import type { Sheet } from './layout/sheet.ts';
 import { columnName } from './layout/value-cells.ts';
 import { DEGREE_DAYS } from './layout/vocabulary.ts';
 import { openSheet } from './open-sheet.ts';
+import { headingWithoutPeople } from './paper/people.ts';
 import { readRegisters } from './read-registers.ts';
 import { sumsAmong } from './readings/leave-out-sums.ts';
 import { SHAPES } from './shapes/index.ts';
@@ -109,7 +110,7 @@ export function readFile(
               kindColumn: registers?.column,
               sums: namesOfSums,
               isAcross: shape?.name === 'days across',
-            }),
+            }).map((one) => ({ ...one, name: headingWithoutPeople(columnName(sheet, one.column)) })),
           }
         : {}),
       rows: previewRows(sheet),
@@ -118,7 +119,7 @@ export function readFile(
         ...((sheet.workbook?.sheets.length ?? 0) > 1 ? { sheet: sheet.workbook!.sheet } : {}),
         ...(reading.valueColumns ? { columns: [...new Set(reading.valueColumns)] } : {}),
       },
-      series: refused ? [] : reading.series.map((series) => standing(ofSheet(series, sheet), choices)),
+      series: refused ? [] : reading.series.map((series) => standing(unnamed(ofSheet(series, sheet)), choices)),
       firstDays: refused ? [] : [...reading.firstDays],
       remarks: book.list(),
     },
@@ -185,6 +186,9 @@ function ofArchive(fileName: string, packed: Packed, given: IntakeChoices, conte
 /** What a record of use is beside others of its kind, where the installer said it. */
 export const standing = (series: Series, { beside }: IntakeChoices): Series =>
   beside !== undefined && isUse(series) ? { ...series, beside } : series;
+
+/** The name of a record stands on the household's papers. */
+const unnamed = (series: Series): Series => ({ ...series, name: headingWithoutPeople(series.name) });
 
 /** Every sheet but the one that is taken by itself names its records, so that no two sheets' are one. */
 function ofSheet(series: Series, { workbook }: Sheet): Series {

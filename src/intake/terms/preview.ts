@@ -20,8 +20,8 @@ export const IntakePreview = z.object({
   sheets: z.array(z.string()).optional(),
   /** Column headings, or "column 1" ... where there are none. */
   columns: z.array(z.string()),
-  /** What became of each column of a table, one entry a column. */
-  uses: z.array(z.object({ column: z.int(), use: ColumnUse })).optional(),
+  /** What became of each column of a table, one entry a column; its name as it may stand on a paper. */
+  uses: z.array(z.object({ column: z.int(), name: z.string(), use: ColumnUse })).optional(),
   /** The first rows as text, for the table in the preview; `line` counts from 1. */
   rows: z.array(z.object({ line: z.int(), cells: z.array(z.string()) })),
   dataRows: z.int(),
