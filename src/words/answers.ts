@@ -1,5 +1,6 @@
 /** How a question of intake is answered outside the window: the key of the household file, or the option of the command line. */
-import type { IntakeChoices, IntakePreview } from '../intake/intake.ts';
+import { EnergyUnit, type IntakeChoices, type IntakePreview } from '../intake/intake.ts';
+import { isUnitOf } from '../intake/terms/units.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
 import { FUEL_IDS } from '../model/shapes/heating.ts';
 import { say } from './say.ts';
@@ -41,6 +42,13 @@ const OTHER_VALUES: Readonly<Partial<Record<Key, readonly string[]>>> = {
   carrier: ['electricity', ...FUEL_IDS, 'heat', 'water'],
 };
 
+/** Units that fit what the record is of. */
+function unitsFor({ column, carrier }: Remark, { series }: Pick<IntakePreview, 'series'>): readonly string[] {
+  const of =
+    carrier ?? (series.find(({ name }) => name === column) ?? (series.length === 1 ? series[0] : undefined))?.carrier;
+  return EnergyUnit.options.filter((unit) => of === undefined || isUnitOf(of, unit));
+}
+
 /** What is taken until it is answered: as settled, else as the remark says. */
 function taken(key: Key, { expected }: Remark, choices: IntakeChoices): unknown {
   if (key === 'net' || key === 'weatherMeasured' || key === 'dayFirst' || key === 'toInclusive')
@@ -69,9 +77,10 @@ export function answerSentence(remark: Remark, preview: Pick<IntakePreview, 'cho
     return say('Answer with “zone”: "{zone}" in the household file, or with --zone {zone}.', { zone });
   }
   const key = KEYS.find(([code]) => code.test(remark.code))?.[1];
+  const possible = key === 'unit' ? unitsFor(remark, preview) : key && OTHER_VALUES[key];
+  const others = possible?.join(', ') ?? 'none';
   const value = key === undefined ? choices.columns?.value : taken(key, remark, choices);
   if (key !== undefined && remark.column !== undefined && isOfOneColumn(remark, preview)) {
-    const others = OTHER_VALUES[key]?.join(', ') ?? 'none';
     return say(
       'Answer with “choices”: {open} "ofColumns": {json} {close} at this file in the household file, or with --choose {option} beside --read{others, select, none {} other { (possible: {others})}}.',
       {
@@ -83,11 +92,16 @@ export function answerSentence(remark: Remark, preview: Pick<IntakePreview, 'cho
       },
     );
   }
+  // One file by itself is never asked what it is beside others.
+  if (key === 'beside')
+    return say(
+      'Answer with “choices”: {open} "beside": {json} {close} at this file in the household file (possible: {others}).',
+      { open: '{', close: '}', json: JSON.stringify(value), others },
+    );
   const [name, json] = key === undefined ? ['columns', JSON.stringify({ value })] : [key, JSON.stringify(value)];
   const option = key === undefined ? `columns.value=${value ?? 1}` : `${key}=${String(value)}`;
-  const others = key === undefined ? undefined : OTHER_VALUES[key];
   return say(
     'Answer with “choices”: {open} "{name}": {json} {close} at this file in the household file, or with --choose {option} beside --read{others, select, none {} other { (possible: {others})}}.',
-    { open: '{', close: '}', name, json: json ?? '""', option, others: others?.join(', ') ?? 'none' },
+    { open: '{', close: '}', name, json: json ?? '""', option, others },
   );
 }

@@ -4,6 +4,7 @@ import type { BillCause, BillCheck, BillDoubt, CheckFinding } from '../model/sha
 import { findingName } from './findings.ts';
 import { exactKWh, listed, pence, poundsRange, spokenKWh, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
+import { sayTold } from './say-told.ts';
 import { lookUp, unknownName } from './unknown.ts';
 
 /** Differences below a pound are not spoken of. */
@@ -106,7 +107,7 @@ export function doubtSentences(check: Doubted): string[] {
 
 export function doubtSentence(doubt: BillDoubt): string {
   const { code, meterName = '', billKWh, readKWh, daysRead = 0, days = 0 } = doubt;
-  const values = { meter: meterName, bill: exactKWh(billKWh), read: exactKWh(readKWh) };
+  const values = { meter: sayTold(meterName), bill: exactKWh(billKWh), read: exactKWh(readKWh) };
   switch (code) {
     case 'bill-above-readings':
     case 'bill-below-readings':

@@ -13,6 +13,8 @@ const ROLES: Record<SeriesRole, string> = {
   weather: phrase('weather'),
   machine: phrase('a temperature of the heat pump'),
 };
+export const roleName = (role: SeriesRole): string => say(ROLES[role]);
+
 const CLOCKS = { local: phrase('local time'), utc: phrase('UTC'), standard: phrase('winter time all year') } as const;
 
 export function choicesInWords(choices: IntakeChoices): string {
@@ -20,7 +22,7 @@ export function choicesInWords(choices: IntakeChoices): string {
   return [
     ...(shape === undefined ? [] : [say('type {shape}', { shape })]),
     ...(carrier === undefined ? [] : [carrierName(carrier)]),
-    ...(role === undefined ? [] : [say(ROLES[role])]),
+    ...(role === undefined ? [] : [roleName(role)]),
     ...(unit === undefined ? [] : [say('in {unit}', { unit })]),
     ...(dayFirst === undefined ? [] : [say(dayFirst ? 'day first' : 'month first')]),
     ...(decimal === undefined ? [] : [say(decimal === ',' ? 'decimal comma' : 'decimal point')]),

@@ -2,7 +2,9 @@
 import type { ColumnAccount, FileAccount, RecordAccount, RecordUse } from '../model/shapes/evidence.ts';
 import { columnUse } from './column-uses.ts';
 import { grouped } from './numbers.ts';
+import { columnNames } from './remarks.ts';
 import { phrase, say } from './say.ts';
+import { sayTold } from './say-told.ts';
 
 const USES: Readonly<Record<RecordUse, string>> = {
   heat: phrase('{name}: used for the heat needed, {days} days of it.'),
@@ -28,7 +30,7 @@ const USES: Readonly<Record<RecordUse, string>> = {
 };
 
 export const recordUseSentence = ({ name, use, days }: RecordAccount): string =>
-  say(USES[use], { name, days: days === undefined ? '' : grouped(days) });
+  say(USES[use], { name: sayTold(name), days: days === undefined ? '' : grouped(days) });
 
 /** Of a day across, a column is one reading; the first of them tell enough. */
 const NAMED_COLUMNS = 8;
@@ -36,7 +38,7 @@ const NAMED_COLUMNS = 8;
 /** One line for each use of columns. */
 function columnLines(columns: readonly ColumnAccount[]): string[] {
   return [...Map.groupBy(columns, ({ use }) => use)].map(([use, ofUse]) => {
-    const names = ofUse.slice(0, NAMED_COLUMNS).map(({ name }) => name);
+    const names = ofUse.slice(0, NAMED_COLUMNS).map(({ name }) => columnNames(name));
     const more = ofUse.length - names.length;
     const named = [...names, ...(more > 0 ? [say('{count} more', { count: more })] : [])].join(', ');
     return say('{columns}: {use}.', { columns: named, use: columnUse(use) });

@@ -11,7 +11,7 @@ import { language, phrase, say, type Value } from './say.ts';
 import { sayTold } from './say-told.ts';
 
 /** Headings stand as they are written; "column 3" is our own name for a column without one. */
-const columnNames = (text = ''): string =>
+export const columnNames = (text = ''): string =>
   text.replaceAll(/\bcolumn (\d+)\b/g, (_, number: string) => say('column {number}', { number }));
 const quoted = (text: string | undefined): string =>
   text === undefined || text === '' ? say('nothing') : say('"{text}"', { text });

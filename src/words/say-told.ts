@@ -3,6 +3,7 @@ import type { Told, ToldValue, Wording } from '../model/shapes/told.ts';
 import { longDate, monthSpan } from './numbers.ts';
 import { reword } from './reword.ts';
 import { say, sayParts, type Value } from './say.ts';
+import { carrierName, isCarrier } from './systems.ts';
 import { TOLD } from './told/all.ts';
 import { unknownSentence } from './unknown.ts';
 
@@ -20,9 +21,12 @@ const fill = (value: ToldValue): Value => {
   return Array.isArray(value) ? value.map(sayTold).join(', ') : sayTold(value as Wording);
 };
 
-/** What was told, in the language spoken. A text without a code is somebody's own or older than the codes: `reword` says it. */
+/**
+ * What was told, in the language spoken. A text without a code is somebody's own or older than the codes: `reword` says it.
+ * A record without a heading bears the code of what it is of.
+ */
 export function sayTold(told: Shown): string {
-  if (typeof told === 'string') return reword(told);
+  if (typeof told === 'string') return isCarrier(told) ? carrierName(told) : reword(told);
   if ('said' in told) return told.said;
   const sentence = sentenceOf(told);
   if (sentence === undefined) return unknownSentence(told.code);

@@ -163,6 +163,8 @@ const OTHER_CARRIERS: { readonly [carrier in Exclude<Carrier, Fuel>]: string } =
   'source-temperature': phrase('source temperature'),
 };
 
+export const isCarrier = (text: string): text is Carrier => isFuel(text) || Object.hasOwn(OTHER_CARRIERS, text);
+
 /** "electricity", "LPG". */
 export const carrierName = (carrier: string): string =>
   say(

@@ -176,7 +176,7 @@ export function buildIntervalSeries(
     });
   const title = {
     id,
-    name: column.heading === '' ? nameOf(quantity) : column.heading,
+    name: column.heading === '' ? quantity.carrier : column.heading,
     carrier: quantity.carrier,
     role: quantity.role,
     estimatedCount,
@@ -234,8 +234,6 @@ export function withFilled(series: Series, filled: FilledSlots): Series {
   const count = filled.reduce((sum, { slots }) => sum + slots, 0);
   return { ...series, estimatedCount: series.estimatedCount + count, filled };
 }
-
-const nameOf = ({ carrier }: Quantity): string => carrier.replace('-', ' ');
 
 /** Mean of a day as written. A few values fifty times the mean are slips, and must not decide the unit. */
 function meanPerDay(values: Float64Array, count: number, intervalMinutes: number): number {

@@ -21,6 +21,7 @@ import {
   spokenKWh,
 } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField, PickField } from '../shared/choice-field.tsx';
@@ -386,7 +387,7 @@ function MetersShow({ form, series }: { readonly form: Form; readonly series: re
 }
 
 function filledSentence({ meterName, tariffName, from, to }: BillPrefill): string {
-  const values = { months: monthSpan(from, dayBefore(to)), meter: meterName };
+  const values = { months: monthSpan(from, dayBefore(to)), meter: sayTold(meterName) };
   return tariffName
     ? say('kWh of {months} from {meter}, the price from {tariff}.', { ...values, tariff: tariffName })
     : say('kWh of {months} from {meter}. The price is not known; type it.', values);

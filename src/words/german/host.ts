@@ -6,6 +6,11 @@ export const HOST: Catalogue = {
   'every {minutes} minutes': 'alle {minutes} Minuten',
   '{name}: {carrier}, {role}, {step}, {from} to before {to}, {amount}, {present} of {expected} readings':
     '{name}: {carrier}, {role}, {step}, {from} bis vor {to}, {amount}, {present} von {expected} Messwerten',
+  'reading by reading': 'Messwert für Messwert',
+  'bill by bill': 'Rechnung für Rechnung',
+  refusal: 'Abgelehnt',
+  question: 'Frage',
+  note: 'Hinweis',
   'no known type': 'keine bekannte Art',
   '{fileName}: {understood}, {rows} rows': '{fileName}: {understood}, {rows} Zeilen',
   'Columns: {names}': 'Spalten: {names}',
@@ -80,5 +85,7 @@ export const HOST: Catalogue = {
     'Antworten Sie mit “choices”: {open} "ofColumns": {json} {close} bei dieser Datei in der Haushaltsdatei, oder mit --choose {option} neben --read{others, select, none {} other { (möglich: {others})}}.',
   'Answer with “choices”: {open} "{name}": {json} {close} at this file in the household file, or with --choose {option} beside --read{others, select, none {} other { (possible: {others})}}.':
     'Antworten Sie mit “choices”: {open} "{name}": {json} {close} bei dieser Datei in der Haushaltsdatei oder mit --choose {option} neben --read{others, select, none {} other { (möglich: {others})}}.',
+  'Answer with “choices”: {open} "beside": {json} {close} at this file in the household file (possible: {others}).':
+    'Antworten Sie mit “choices”: {open} "beside": {json} {close} bei dieser Datei in der Haushaltsdatei (möglich: {others}).',
   Records: 'Messreihen',
 };

@@ -652,6 +652,33 @@ describe('--read', () => {
     expect(JSON.parse((await run('--read', path, '--json')).out)).toMatchObject({ fileName: 'days.csv', dataRows: 3 });
   });
 
+  test('asks in German too, with the units that may be meant; a column without a heading bears the name of what it is', async () => {
+    const days = Array.from({ length: 31 }, (_, i) => `2026-01-${String(i + 1).padStart(2, '0')}`);
+    const path = write(['Datum,Wärme', ...days.map((day, i) => `${day},${40 + (i % 7)}`)].join('\n'), 'heat.csv');
+    const { out } = await run('--read', path, '--language', 'de');
+    expect(out).toMatch(/^Frage: .*\n {2}Antworten Sie mit “choices”: \{ "unit": "kWh" .*möglich: Wh, kWh, MWh/m);
+    expect(out).not.toMatch(/^(question|note|refusal):/m);
+    const bare = write(days.map((day, i) => `${day},${(i % 9) - 2.5}`).join('\n'), 'bare.csv');
+    const chosen = ['--choose', 'carrier=outdoor-temperature', '--choose', 'unit=°C'];
+    const { out: weather } = await run('--read', bare, '--language', 'de', ...chosen);
+    expect(weather).toMatch(/^Außentemperatur: Außentemperatur, Wetter, täglich, /m);
+    expect(weather).toContain('Spalten: Spalte 1 | Spalte 2');
+  });
+
+  test('the name of a person and a long number in a heading stand on no paper', async () => {
+    const rows = Array.from({ length: 400 }, (_, i) => {
+      const date = new Date(Date.UTC(2024, 8, 1) + i * 86_400_000).toISOString().slice(0, 10);
+      return `${date},${20 + (i % 9)}`;
+    });
+    write(['Date,MPRN 1200012345678 Mrs J Ashdown 4 Mill Lane Gas (kWh)', ...rows].join('\n'), 'named.csv');
+    const { typed: _, ...household } = HOUSEHOLD;
+    const html = join(folder, 'named.html');
+    const { out } = await run(write({ ...household, files: [{ file: 'named.csv' }] }), '--working', html);
+    const said = `${out}${readFileSync(html, 'utf8')}`;
+    expect(said).toContain('MPRN …5678 – Gas (kWh)');
+    expect(said).not.toMatch(/1200012345678|Ashdown|Mill Lane/);
+  });
+
   test.each([
     { name: 'an empty file', bytes: new Uint8Array() },
     { name: 'a binary file', bytes: new Uint8Array([0x7f, 0x45, 0x4c, 0x46, 0, 0, 1, 2, 0, 0, 0, 9]) },

@@ -30,7 +30,10 @@ test('two meters on the same days are asked about by the desk too', async () => 
   await home.create();
   await home.bring('one.csv', hours('Electricity used (kWh)'));
   const other = hours('Night electricity of the annexe (kWh)', 3).replaceAll('Night ', '');
-  await expect(home.bring('two.csv', other)).rejects.toMatchObject({ code: 'records-asked' });
+  await expect(home.bring('two.csv', other)).rejects.toMatchObject({
+    code: 'records-asked',
+    remedy: 'Answer with “choices”: { "beside": "added" } at this file in the household file (possible: added, aside).',
+  });
   expect((await home.open()).evidence).toHaveLength(1);
   const { beside } = (await home.bring('two.csv', other, { beside: 'aside' })).series[0]!;
   expect(beside).toBe('aside');
