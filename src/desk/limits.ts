@@ -17,7 +17,9 @@ export const refuseLargeFile = (fileName: string, bytes: number, limit = LARGEST
       limit: megabytes(limit),
     }),
     where: fileName,
-    remedy: say('Ten years of half-hours need 5 to 14 MB. Export a shorter span, or only the meter that is wanted.'),
+    remedy: /\.(pdf|jpe?g|png|hei[cf])$/i.test(fileName)
+      ? say('Save the picture smaller, or print only the pages of the bill to a new PDF.')
+      : say('Ten years of half-hours need 5 to 14 MB. Export a shorter span, or only the meter that is wanted.'),
   });
 
 /** Letters of a passphrase, in the window and on the command line alike. */

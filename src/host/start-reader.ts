@@ -52,7 +52,7 @@ const tooSlow = (fileName: string) =>
       fileName,
     }),
     where: fileName,
-    remedy: say('Ask the supplier for the bill again, or type the figures.'),
+    remedy: say('Read it again when the computer has less to do. If it is stopped again, type the figures.'),
   });
 
 export function startReader(readerFile: string): FileReader {

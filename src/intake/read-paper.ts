@@ -55,15 +55,15 @@ export async function readPaper(
   const going = held?.key === key ? held : undefined;
   held = undefined;
   const read = going ?? (await gatherSheets(bytes, context.unpackHeic, stageOf(context.onProgress, 0, GATHERING)));
-  if ('fault' in read) return refuse(read.fault);
+  if ('fault' in read) return refuse(read.fault, read.page);
   if (!('looks' in read) && !read.sheets.some(isPicture))
     return readPages(fileName, read.sheets as readonly Page[], choices, context);
   if (!context.recognise) throw new Error('pictures are read where there is a recogniser');
   const looks = 'looks' in read ? read.looks : lookAtSheets(read.sheets, context.recognise, context.zone);
   return lookOn(looks, going?.best);
 
-  function refuse(fault: PaperFault): IntakeResult {
-    const book = openRemarkBook(fileName);
+  function refuse(fault: PaperFault, page = fileName): IntakeResult {
+    const book = openRemarkBook(page);
     const most = { 'many-pictures': MOST_PICTURES, 'picture-large': MOST_POINTS / 1_000_000 }[fault as string];
     book.add(FAULTS[fault], 'refusal', { expected: String(most ?? MOST_PAGES) });
     return resultOf(fileName, choices, book);

@@ -93,6 +93,14 @@ test('pages chosen together are put in order and read as one bill', async ({ des
   await desk.getByRole('button', { name: 'Down' }).first().click();
   await expect(desk.getByRole('listitem').filter({ hasText: /^gas/ })).toHaveText([/^gas\.pdf/, /^gas-scan\.png/]);
   await takePicture(desk, 'pages-in-order');
+  // A telephone's picture from the clipboard, of which the browser knows the name only.
+  await desk.evaluate(() => {
+    const clipboardData = new DataTransfer();
+    clipboardData.items.add(new File(['a picture'], 'third.heic'));
+    document.dispatchEvent(new ClipboardEvent('paste', { clipboardData }));
+  });
+  await expect(desk.getByRole('listitem').filter({ hasText: /^third\.heic/ })).toBeVisible();
+  await desk.getByRole('button', { name: 'Leave this page out' }).last().click();
   await desk.getByRole('button', { name: 'Leave this page out' }).first().click();
   await desk.getByRole('button', { name: 'Read them as one bill' }).click();
   await expect(desk.getByRole('row', { name: /^Energy .*3,559 kWh/ })).toBeVisible();

@@ -21,21 +21,24 @@ function isBundle(bytes: Uint8Array): boolean {
   const length = bytes[26]! | (bytes[27]! << 8);
   return isPaperName(String.fromCharCode(...bytes.subarray(30, 30 + Math.min(length, 400))));
 }
-const isPaperName = (name: string): boolean => /\.(pdf|jpe?g|png|heic|heif)$/i.test(name);
+/** Among pages that were put in order a picture of a kind that is not read is refused, and never left out. */
+const isPaperName = (name: string): boolean =>
+  /\.(pdf|jpe?g|png|hei[cf])$|^\d+ .*\.(jfif|webp|avif|gif|tiff?|bmp|svg)$/i.test(name);
 
 export const isPaper = (bytes: Uint8Array): boolean => isPdf(bytes) || isPicture(bytes) || isBundle(bytes);
 
+/** Of a fault in a bundle it is told which page has it. */
 export async function gatherSheets(
   bytes: Uint8Array,
   unpackHeic: UnpackHeic | undefined,
   onProgress?: Progress,
-): Promise<{ readonly sheets: readonly Sheet[] } | { readonly fault: PaperFault }> {
-  const files = isBundle(bytes) ? unpack(bytes) : [bytes];
+): Promise<{ readonly sheets: readonly Sheet[] } | { readonly fault: PaperFault; readonly page?: string }> {
+  const files = isBundle(bytes) ? unpack(bytes) : [{ file: bytes }];
   if (files === undefined) return { fault: 'bomb' };
   const sheets: Sheet[] = [];
-  for (const [i, file] of files.entries()) {
+  for (const [i, { file, ...named }] of files.entries()) {
     const read = await sheetsOf(file, unpackHeic, stageOf(onProgress, i / files.length, (i + 1) / files.length));
-    if ('fault' in read) return read;
+    if ('fault' in read) return { ...named, ...read };
     sheets.push(...read.sheets);
     if (sheets.filter((sheet) => 'points' in sheet).length > MOST_PICTURES) return { fault: 'many-pictures' };
   }
@@ -49,8 +52,8 @@ async function sheetsOf(bytes: Uint8Array, unpackHeic: UnpackHeic | undefined, o
   return typeof picture === 'string' ? { fault: picture } : { sheets: flatten(picture) };
 }
 
-/** The files of a bundle by their names; undefined where they unpack to more than any bill holds. */
-function unpack(bytes: Uint8Array): Uint8Array[] | undefined {
+/** The files of a bundle in the order of their numbered names; undefined where they unpack to more than any bill holds. */
+function unpack(bytes: Uint8Array): { readonly page: string; readonly file: Uint8Array }[] | undefined {
   let [count, together] = [0, 0];
   const isTaken = ({ name, originalSize }: UnzipFileInfo) => {
     if (!isPaperName(name)) return false;
@@ -63,7 +66,7 @@ function unpack(bytes: Uint8Array): Uint8Array[] | undefined {
     if (count > MOST_IN_BUNDLE || together > MOST_BUNDLE_BYTES) return undefined;
     return Object.keys(files)
       .toSorted((a, b) => a.localeCompare(b, 'en', { numeric: true }))
-      .map((name) => files[name]!);
+      .map((name) => ({ page: name.replace(/^\d+ /, ''), file: files[name]! }));
   } catch {
     return undefined;
   }

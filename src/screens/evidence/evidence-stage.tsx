@@ -1,6 +1,6 @@
 /** What the case stands on: drop a file, or type a bill, and see what is kept. */
 
-import { useEffect, useRef, useState } from 'react';
+import { useState } from 'react';
 import { LARGEST_EVIDENCE_BYTES } from '../../intake/intake.ts';
 import { say } from '../../words/say.ts';
 import { BillSums } from '../bill-sums/bill-sums.tsx';
@@ -14,7 +14,7 @@ import { StageHead } from '../shared/stage-head.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { DamageList } from './damage-list.tsx';
 import { evidenceVoice } from './evidence-voice.ts';
-import { isPage, JoinPages } from './join-pages.tsx';
+import { isPage, JoinPages, usePasted } from './join-pages.tsx';
 import { KeptList } from './kept-list.tsx';
 import { PreviewScreen } from './preview-screen.tsx';
 import { RecordPicture } from './record-figure.tsx';
@@ -50,7 +50,10 @@ export function EvidenceStage() {
     const file = files[0];
     if (!file) return;
     setFailure(null);
-    if (open.kind === 'preview') return setOpen({ kind: 'pages', files: [...open.pages, ...byName(files)] });
+    if (open.kind === 'preview') {
+      const more = byName(files.filter(isPage));
+      return more.length > 0 ? setOpen({ kind: 'pages', files: [...open.pages, ...more] }) : undefined;
+    }
     if (files.length > 1 && files.every(isPage)) return setOpen({ kind: 'pages', files: byName(files) });
     setOffering(file.name);
     try {
@@ -64,19 +67,8 @@ export function EvidenceStage() {
     }
   };
 
-  const latest = useRef(offer);
-  latest.current = offer;
   const takesPasted = open.kind === 'list' || (open.kind === 'preview' && open.pages.length > 0);
-  useEffect(() => {
-    if (!takesPasted) return;
-    // A picture from the clipboard is a page like any other.
-    const paste = ({ clipboardData }: ClipboardEvent) => {
-      const files = [...(clipboardData?.files ?? [])];
-      if (files.length > 0) void latest.current(files);
-    };
-    document.addEventListener('paste', paste);
-    return () => document.removeEventListener('paste', paste);
-  }, [takesPasted]);
+  usePasted(takesPasted ? (files) => void offer(files) : null);
 
   if (open.kind === 'pages') {
     return (

@@ -1,5 +1,5 @@
 /** Pictures and PDFs that are pages of one bill: put in order, then read as one. */
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Output } from '../../desk/contract.ts';
 import { refuseLargeFile } from '../../desk/limits.ts';
 import { bundle } from '../../intake/intake.ts';
@@ -13,7 +13,21 @@ import { Refused } from '../shared/refused.tsx';
 
 export const PAGES = '.pdf,.jpg,.jpeg,.png,.heic,.heif,image/*';
 export const isPage = ({ name, type }: File): boolean =>
-  type === 'application/pdf' || type.startsWith('image/') || /\.(pdf|jpe?g|png)$/i.test(name);
+  type === 'application/pdf' || type.startsWith('image/') || /\.(pdf|jpe?g|png|hei[cf])$/i.test(name);
+
+/** Files from the clipboard: a picture there is a page like any other. Null where none is taken. */
+export function usePasted(onFiles: ((files: readonly File[]) => void) | null): void {
+  const latest = useRef(onFiles);
+  latest.current = onFiles;
+  useEffect(() => {
+    const paste = ({ clipboardData }: ClipboardEvent) => {
+      const files = [...(clipboardData?.files ?? [])];
+      if (files.length > 0) latest.current?.(files);
+    };
+    document.addEventListener('paste', paste);
+    return () => document.removeEventListener('paste', paste);
+  }, []);
+}
 
 /** All pages together, as many as telephones send. */
 const LARGEST_TOGETHER = 40 * 1024 * 1024;
@@ -25,6 +39,8 @@ export function JoinPages(props: {
 }) {
   const [files, setFiles] = useState<readonly File[]>(props.files);
   const [failure, setFailure] = useState<string | null>(null);
+  const add = (more: readonly File[]) => setFiles((before) => [...before, ...more.filter(isPage)]);
+  usePasted(add);
   const swap = (at: number) => setFiles(files.with(at, files[at + 1]!).with(at + 1, files[at]!));
   const join = async () => {
     const [first] = files;
@@ -75,12 +91,7 @@ export function JoinPages(props: {
         <button type="button" className="main" onClick={() => void join()}>
           {say('Read them as one bill')}
         </button>
-        <FileButton
-          label={say('Add a page')}
-          accept={PAGES}
-          multiple
-          onFile={(_, all) => setFiles((before) => [...before, ...all.filter(isPage)])}
-        />
+        <FileButton label={say('Add a page')} accept={PAGES} multiple onFile={(_, all) => add(all)} />
         <button type="button" onClick={props.onLeave}>
           {say('Cancel')}
         </button>

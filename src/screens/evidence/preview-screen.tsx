@@ -11,7 +11,7 @@ import { describeFailure } from '../state/describe-failure.ts';
 import { ChoicesForm } from './choices-form.tsx';
 import { ColumnTable } from './column-table.tsx';
 import { FirstDaysFigure } from './first-days-figure.tsx';
-import { isPage, PAGES } from './join-pages.tsx';
+import { PAGES } from './join-pages.tsx';
 import { PaperTariffs } from './paper-tariffs.tsx';
 import { PaperView } from './paper-view.tsx';
 import { PreviewFacts } from './preview-facts.tsx';
@@ -30,7 +30,7 @@ interface PreviewProps {
 
 export function PreviewScreen(props: PreviewProps) {
   const { household } = useHousehold();
-  const view = usePreview(props.fileId, household.id, /\.(pdf|jpe?g|png|zip)$/i.test(props.fileName));
+  const view = usePreview(props.fileId, household.id, /\.(pdf|jpe?g|png|hei[cf]|zip)$/i.test(props.fileName));
   const { preview } = view;
   const { fileName } = props;
   const { keeping, refusal, keep } = useKeeping(props, view);
@@ -109,12 +109,7 @@ export function PreviewScreen(props: PreviewProps) {
         </button>
         {preview?.paper ? <PaperTariffs tariffs={preview.paper.tariffs} /> : null}
         {props.onPages && !view.busy ? (
-          <FileButton
-            label={say('Add a page')}
-            accept={PAGES}
-            multiple
-            onFile={(_, all) => props.onPages?.(all.filter(isPage))}
-          />
+          <FileButton label={say('Add a page')} accept={PAGES} multiple onFile={(_, all) => props.onPages?.(all)} />
         ) : null}
         <button type="button" onClick={props.onLeave}>
           {say('Cancel')}

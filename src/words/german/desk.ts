@@ -39,6 +39,8 @@ export const DESK: Catalogue = {
     '{fileName} hat {size}; Dateien bis {limit} werden angenommen.',
   'Ten years of half-hours need 5 to 14 MB. Export a shorter span, or only the meter that is wanted.':
     'Zehn Jahre in halben Stunden brauchen 5 bis 14 MB. Exportieren Sie eine kürzere Zeit oder nur den gewünschten Zähler.',
+  'Save the picture smaller, or print only the pages of the bill to a new PDF.':
+    'Speichern Sie das Bild kleiner oder drucken Sie nur die Seiten der Rechnung in ein neues PDF.',
   'This logo has {size} kB; up to {limit} kB are taken.':
     'Dieses Logo hat {size} kB; bis {limit} kB werden angenommen.',
   'Save it smaller: 800 pixels across are plenty for paper.':

@@ -318,8 +318,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
     '{fileName}: eine Rechnung auf Papier, {proved} Werte nachgerechnet, {read} nur gelesen, {against} ohne passende Summe',
   'Reading {fileName} took far longer than a bill does, so it was stopped. Nothing is saved.':
     'Das Lesen von {fileName} dauerte viel länger als bei einer Rechnung und wurde abgebrochen. Nichts ist gespeichert.',
-  'Ask the supplier for the bill again, or type the figures.':
-    'Bitten Sie den Versorger noch einmal um die Rechnung oder geben Sie die Zahlen ein.',
+  'Read it again when the computer has less to do. If it is stopped again, type the figures.':
+    'Lesen Sie die Datei noch einmal, wenn der Computer weniger zu tun hat. Wird sie wieder abgebrochen, tippen Sie die Zahlen ein.',
   'paper bill': 'Rechnung auf Papier',
   'words of a bill with their places': 'Wörter einer Rechnung mit ihren Stellen',
   '{carrier} made at the home': '{carrier} aus eigener Erzeugung',

@@ -9,8 +9,12 @@ describe('files that were handed in', () => {
 
   test('one that is too large is refused with a remedy', () => {
     const files = keepOfferedFiles(() => '2026-11-25T10:00:00Z');
+    const refusalOf = (fileName: string) => ({ code: 'file-too-large', where: fileName });
     expect(() => files.offer('a', file(65))).toThrow(
-      expect.objectContaining({ code: 'file-too-large', where: 'a.csv' }),
+      expect.objectContaining({ ...refusalOf('a.csv'), remedy: expect.stringContaining('shorter span') }),
+    );
+    expect(() => files.offer('a', { ...file(65), fileName: 'a.HEIC' })).toThrow(
+      expect.objectContaining({ ...refusalOf('a.HEIC'), remedy: expect.stringContaining('picture smaller') }),
     );
   });
 

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { intakeContext } from '../../../src/desk/take-in.ts';
 import { makeHeicUnpacker } from '../../../src/host/heic.ts';
 import { makeRecogniser } from '../../../src/host/recogniser.ts';
-import type { IntakePreview, Recognise } from '../../../src/intake/intake.ts';
+import { bundle, type IntakePreview, type Recognise } from '../../../src/intake/intake.ts';
 import { findSheets } from '../../../src/intake/paper/find-sheet.ts';
 import { lookAtSheets } from '../../../src/intake/paper/look-at-sheets.ts';
 import { decodePicture } from '../../../src/intake/paper/picture.ts';
@@ -70,6 +70,18 @@ describe('a picture that is no bill, or none that can be read', () => {
     expect(refusals(preview)).toEqual([code]);
     expect(preview.series).toEqual([]);
   });
+});
+
+test('a page among several that is not read here is refused by its name, and never left out', async () => {
+  const webp = Uint8Array.from('RIFF\0\0\0\0WEBPVP8 ', (letter) => letter.charCodeAt(0));
+  const scan = new Uint8Array(readFileSync('sample-bills/paper/gas-scan.png'));
+  const pages = await bundle([
+    ['front.png', scan],
+    ['back.webp', webp],
+  ]);
+  const { remarks, series } = await read('front (2).zip', pages);
+  expect(remarks.map(({ code, file }) => [code, file])).toEqual([['picture-kind', 'back.webp']]);
+  expect(series).toEqual([]);
 });
 
 describe('a page upside down', () => {
