@@ -157,9 +157,12 @@ test('the cost of an amount lies straight between the levels, and is nothing whe
   expect(penceOfHeat(one, 1, 2)).toBe(0);
 });
 
+const { year } = heatAndMachine(
+  heatOfHousehold({ household: makeHousehold(), series: [], reference, asOf: '2026-11-28' }),
+  [],
+);
+
 describe('a machine of the same COP at all hours, hot water alone', () => {
-  const household = makeHousehold();
-  const { year } = heatAndMachine(heatOfHousehold({ household, series: [], reference, asOf: '2026-11-28' }), []);
   const slots = yearSlots(year.slots.year, year.slots.zone);
   const water = {
     ...year,
@@ -219,6 +222,57 @@ describe('a machine of the same COP at all hours, hot water alone', () => {
     expect(find({ movesWater: false }).waterSaved).toBe(0);
     expect(find({ pencePerKWh: night.map(() => 20) }).waterSaved).toBeCloseTo(0, 2);
     expect(find({ pencePerKWh: night.map(() => -5) }).waterSaved).toBe(0);
+  });
+});
+
+describe('a machine of the same COP at all hours, the rooms alone', () => {
+  const { slots } = year;
+  const rooms = {
+    ...year,
+    waterByDayKWh: year.waterByDayKWh.map(() => 0),
+    perHeat: year.perHeat.map(() => 1 / 3),
+    outputKW: year.outputKW.map(() => 80),
+  };
+  const isNight = (slot: number) => slots.minute[slot]! < 420;
+  const night = Float64Array.from({ length: slots.count }, (_, slot) => (isNight(slot) ? 10 : 30));
+  const find = (comfort: HoursInput['comfort'], roomC = 20) =>
+    findBestHours({
+      year: rooms,
+      pencePerKWh: night,
+      warmth: { kWhPerK: 1, timeConstantHours: 1e9, known: 'typed' },
+      roomC,
+      comfort,
+      cylinderKWh: 0,
+      movesWater: false,
+      atHome: { otherKWh: new Float64Array(slots.count), sunPence: 0 },
+    });
+  const total = (values: Float64Array) => values.reduce((sum, one) => sum + one, 0);
+  test.each([
+    ['a kelvin up: 1 kWh of each day is made by night', { downK: 0, upK: 1 }, 20, 1, [20, 21]],
+    ['a kelvin down: made good by night', { downK: 1, upK: 0 }, 20, 1, [19, 20]],
+    ['half a kelvin up and one down, where nothing is said', {}, 20, 1.5, [19, 20.5]],
+    ['never below 18 °C', { downK: 3, upK: 0 }, 18.4, 0.4, [18, 18.4]],
+  ] as const)('%s', (_, comfort, roomC, keptKWh, [coldest, warmest]) => {
+    const found = find(comfort, roomC);
+    const { usual, best } = found.electricity!;
+    let [saved, paid] = [0, 0];
+    for (let day = 0; day + 1 < slots.dayStart.length; day++) {
+      let byDay = 0;
+      for (let slot = slots.dayStart[day]!; slot < slots.dayStart[day + 1]!; slot++) {
+        paid += usual.space[slot]! * night[slot]!;
+        if (!isNight(slot)) byDay += 3 * usual.space[slot]!;
+      }
+      // A third of the heat is bought, for 20 p a kWh less. The year ends as warm as it began, so its last evening is no cooler.
+      const isLast = day + 2 === slots.dayStart.length;
+      saved += (Math.min(isLast ? keptKWh - (roomC - coldest) : keptKWh, byDay) * 20) / 3;
+    }
+    expect(found.spaceSaved).toBeCloseTo(saved / paid, 6);
+    expect(total(best.space)).toBeCloseTo(total(usual.space), 4);
+    expect([Math.min(...found.roomC), Math.max(...found.roomC)]).toEqual([
+      expect.closeTo(coldest, 6),
+      expect.closeTo(warmest, 6),
+    ]);
+    expect([usual.water, best.water].map(total)).toEqual([0, 0]);
   });
 });
 
