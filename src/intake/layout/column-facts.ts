@@ -134,7 +134,7 @@ function withSuffix(heading: string, byHeading: HeadingMeaning, suffix: string):
   return meaningOf(`${heading} (${suffix})`);
 }
 
-function numberEitherWay(cell: string): number {
+export function numberEitherWay(cell: string): number {
   const point = readAwkwardNumber(cell, '.');
   return Number.isNaN(point) ? readAwkwardNumber(cell, ',') : point;
 }

@@ -218,9 +218,11 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   return carrierOfWords(words) !== undefined || POWER.test(words) || RATE_REGISTER.test(words) ? 'value' : 'unknown';
 }
 
-/** Coal and logs, and no pellets of wood nor what is left of a fuel's burning. */
+/** Coal and logs; no pellets of wood, nor electricity at a place that is called Wood Lane. */
 export const isOtherFuel = (words: string): boolean =>
-  OTHER_FUEL.test(words) && !FUEL_IDS.some((fuel) => fuel !== 'gas' && FUELS[fuel].said.test(words));
+  OTHER_FUEL.test(words) &&
+  !ELECTRIC.test(words) &&
+  !FUEL_IDS.some((fuel) => fuel !== 'gas' && FUELS[fuel].said.test(words));
 
 /** Readings and what only a bill has go before the other words; prices and money keep the role they have. */
 function roleBy(bill: BillPart | undefined): HeadingRole | undefined {
@@ -256,8 +258,8 @@ export function slotOfHeading(heading: string): { clock: number } | { ordinal: n
     const minutes = Number(clock[1]) * 60 + Number(clock[2]);
     return minutes <= 1440 && Number(clock[2]) < 60 ? { clock: minutes } : undefined;
   }
-  const four = /^([01]\d|2[0-4])(00|15|30|45)$/.exec(words);
-  if (four) return { clock: Number(four[1]) * 60 + Number(four[2]) };
+  const four = /^(?:([01]\d|2[0-3])(00|15|30|45)|2400)$/.exec(words);
+  if (four) return { clock: Number(four[1] ?? 24) * 60 + Number(four[2] ?? 0) };
   const span = /^(\d{1,2})\s*h?\s*[-–]\s*(\d{1,2})\s*h?$/.exec(words);
   if (span && (Number(span[1]) + 1) % 24 === Number(span[2]) % 24) return { clock: Number(span[1]) * 60 };
   const ordinal =

@@ -1,6 +1,6 @@
 import { tell } from '../../model/shapes/told.ts';
 import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
-import type { ColumnFacts } from '../layout/column-facts.ts';
+import { type ColumnFacts, numberEitherWay } from '../layout/column-facts.ts';
 import {
   commonUnit,
   indicesOf,
@@ -139,12 +139,21 @@ function isCounter(sheet: Sheet, c: ColumnFacts): boolean {
   return onlyRises(sheet, c) || (c.numbers >= LONG_ROWS && backs <= 1 && ons > c.numbers * 0.5);
 }
 
-/** The register of the dear days stands still for a year of others. */
-function movesLater({ table, firstRow }: Sheet, { index, smallest, largest, meaning }: ColumnFacts): boolean {
+/** The register of the dear days stands still for a year of others; amounts that begin with noughts fall again. */
+function movesLater(sheet: Sheet, { index, smallest, largest, meaning }: ColumnFacts): boolean {
   if (smallest !== largest || meaning.role === 'index') return false;
-  let row = table.rowCount - 1;
-  while (row > firstRow && isMissing(cellText(table, row, index))) row--;
-  return cellText(table, row, index) !== cellText(table, firstRow, index);
+  const { table, firstRow } = sheet;
+  let end = table.rowCount - 1;
+  while (end > firstRow && isMissing(cellText(table, end, index))) end--;
+  if (cellText(table, end, index) === cellText(table, firstRow, index)) return false;
+  const way = stepOf(sheet).isNewestFirst ? -1 : 1;
+  let last = smallest;
+  for (let row = firstRow; row <= end; row++) {
+    const number = numberEitherWay(cellText(table, row, index));
+    if ((number - last) * way < 0) return false;
+    if (!Number.isNaN(number)) last = number;
+  }
+  return last !== smallest;
 }
 
 /** What goes up and is more in each row than a home could use in its days. */

@@ -2,6 +2,7 @@
 import { zipSync } from 'fflate';
 import { expect, test } from 'vitest';
 import type { IntakeChoices } from '../../../src/intake/intake.ts';
+import { slotOfHeading } from '../../../src/intake/layout/headings.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
 import { kWhPerUnit } from '../../../src/reference/fuels.ts';
 
@@ -227,6 +228,24 @@ test('a register that stands still for most of a year is kept', () => {
   const rows = Array.from({ length: 400 }, (_, i) => `${day(i)},${1000 + i * 9},${500 + Math.max(0, i - 380) * 3}`);
   const { series } = read(['Date,Day (kWh),Peak (kWh)', ...rows].join('\n'));
   expect(series).toEqual(['electricity import 3591.0', 'electricity import 57.0']);
+});
+
+test('a heat pump that takes nothing for a summer of readings is no counter', () => {
+  const most = (i: number) => (i < 500 ? 0 : used(i));
+  const rows = Array.from({ length: 640 }, (_, i) => `${at(i)},${most(i)}`);
+  const total = Array.from({ length: 640 }, (_, i) => most(i)).reduce((sum, kWh) => sum + kWh, 0);
+  const { series } = read(['Start,Heat pump electricity (kWh)', ...rows].join('\n'));
+  expect(series).toEqual([`electricity heat-pump ${total.toFixed(1)}`]);
+});
+
+test('electricity of a place called Wood Lane is no wood, and 24:45 is no clock', () => {
+  const place = read(table('Start,Wood Lane electricity (kWh)', (i) => `${at(i)},${used(i)}`));
+  expect(place).toMatchObject({ series: [`electricity import ${TOTAL}`] });
+  expect([slotOfHeading('2400'), slotOfHeading('0030'), slotOfHeading('2445')]).toEqual([
+    { clock: 1440 },
+    { clock: 30 },
+    undefined,
+  ]);
 });
 
 test('a counter in MWh with few rows is no use of thousands of MWh', () => {
