@@ -48,9 +48,8 @@ export function heatersSeen(): string {
   );
 }
 
-/** What would tell the causes that readings leave open, the quickest first. */
+/** What would tell the causes that readings leave open, the quickest first; last what only makes a bill lower. */
 const TELLS: readonly (readonly [string, readonly OpenCause[]])[] = [
-  [phrase('Ask whether the home was empty for some weeks.'), ['home-empty']],
   [phrase('Run a load of known power for an hour, and see what the meter counts.'), ['meter-wrong']],
   [phrase('Read the heater’s hours on the control.'), ['heater', 'backup-heater']],
   [
@@ -66,6 +65,7 @@ const TELLS: readonly (readonly [string, readonly OpenCause[]])[] = [
     phrase('Read for a week the heat that the heat pump has made, and the kWh that it took.'),
     ['machine-works-less', 'more-heat', 'rooms-warmer', 'more-water'],
   ],
+  [phrase('Ask whether the home was empty for some weeks.'), ['home-empty']],
 ];
 
 function notRuledOutSentence(open: readonly OpenCause[]): string {

@@ -55,8 +55,8 @@ export function priceChange(input: ChangeInput): ChangedTariff | null {
   const { bill } = input;
   const known = bill.tariffChange && tariffsOfChange(input, bill.tariffChange.tariffId);
   if (!known) return null;
-  const [, on] = [bill.from, bill.tariffChange!.on].toSorted() as [string, string];
   const { from, to } = bill;
+  const on = bill.tariffChange!.on > from ? bill.tariffChange!.on : from;
   const kept: Stretch[] = [{ tariff: known.before, from, to }];
   const taken: Stretch[] = [
     ...(on > from ? [{ tariff: known.before, from, to: on }] : []),
