@@ -1,7 +1,7 @@
 /** What heating costs: the opening sentence and those around it. When the heat pump costs more, they say so as plainly. */
 import { type Appraisal, type SystemResult, type Versus, verdictAgainst } from '../model/shapes/appraisal.ts';
 import type { Household } from '../model/shapes/household.ts';
-import { capitalised, exactPounds, factor, listed, monthNames, pence, spokenPounds } from './numbers.ts';
+import { capitalised, exactPounds, factor, monthNames, pence, spokenPounds } from './numbers.ts';
 import { say } from './say.ts';
 import { homesOfHundred, homesSentence, savingRange } from './sure.ts';
 import { systemInSentence, systemNumber } from './systems.ts';
@@ -110,19 +110,6 @@ export function dearestMonth({ unitsPence, standingPence, servicePence }: System
   return { month, pence: pence[month]! };
 }
 
-/** "That is about £99 a month, compared with £133 for the gas boiler you have now." */
-export function monthSentence(appraisal: Systems): string {
-  const { pump, beside } = pairOf(appraisal);
-  if (!pump || !Number.isFinite(pump.cost.value)) return '';
-  const amount = exactPounds(pump.cost.value / 12);
-  if (!beside || !Number.isFinite(beside.cost.value)) return say('That is about {amount} a month.', { amount });
-  return say('That is about {amount} a month, compared with {otherAmount} for {other}.', {
-    amount,
-    otherAmount: exactPounds(beside.cost.value / 12),
-    other: systemInSentence(beside.id, beside.kind),
-  });
-}
-
 /** The difference, always with its range. */
 export function differenceSentence(appraisal: Compared): string {
   const { pump, beside } = pairOf(appraisal);
@@ -145,17 +132,6 @@ export function differenceSentence(appraisal: Compared): string {
     'Compared with {other}, the heat pump should cost about {amount} a year {way, select, less {less} other {more}}. For 8 in 10 homes like yours it is {range}.',
     { other, amount: spokenPounds(Math.abs(value)), way: side, range },
   );
-}
-
-/** Units, standing charge and service, leaving out what is nothing. */
-export function splitSentence({ split }: Pick<SystemResult, 'split'>): string {
-  const parts = [
-    [split.unitsPence, (amount: string) => say('{amount} for energy', { amount })],
-    [split.standingPence, (amount: string) => say('{amount} for the standing charge', { amount })],
-    [split.servicePence, (amount: string) => say('{amount} for the yearly service', { amount })],
-  ] as const;
-  const shown = parts.filter(([amount]) => Math.abs(amount) >= 50).map(([amount, part]) => part(spokenPounds(amount)));
-  return shown.length === 0 ? say('Nothing is paid in a year.') : say('That is {parts}.', { parts: listed(shown) });
 }
 
 /** Why the standing charge of gas stays beside the heat pump or goes, and what leaving gas would change; empty without gas. */

@@ -89,7 +89,7 @@ type FactorPair = { readonly space: SettledFactor; readonly water: SettledFactor
  * fitted; no link: Heat pumps and the UK's heat decarbonisation, lessons from an Ofgem dataset (Leeds Beckett repository).
  * Tested on declared EN 14825 certificates and Electrification of Heat (for DESNZ, December 2024).
  */
-export function stepToField(household: Household, reference: Reference, design: SettledFactors): FieldStep {
+function stepToField(household: Household, reference: Reference, design: SettledFactors): FieldStep {
   const { field, spaceAsGiven, water } = design;
   const given = isDesigned(spaceAsGiven) ? spaceAsGiven : water;
   const { reachedDesignShare, deviation: among } = field;

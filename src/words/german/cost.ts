@@ -36,19 +36,11 @@ export const COST: Catalogue = {
     'Legen Sie im ersten Jahr {amount} im Monat zurück: Das reicht bei 9 von 10 Häusern wie Ihrem.',
   'If it works as designed: {amount} a year. In practice {homes} get there.':
     'Arbeitet sie wie ausgelegt: {amount} im Jahr. Das erreichen {homes}.',
-  'That is about {amount} a month.': 'Das sind etwa {amount} im Monat.',
-  'That is about {amount} a month, compared with {otherAmount} for {other}.':
-    'Das sind etwa {amount} im Monat, verglichen mit {otherAmount} für {other}.',
   'We cannot compare the heat pump with {other} yet.': 'Die Wärmepumpe lässt sich noch nicht vergleichen ({other}).',
   'Compared with {other}, the heat pump costs about the same. For 8 in 10 homes like yours it is {range} a year.':
     'Im Vergleich ({other}) kostet die Wärmepumpe etwa gleich viel. Bei 8 von 10 Häusern wie Ihrem sind es im Jahr {range}.',
   'Compared with {other}, the heat pump should cost about {amount} a year {way, select, less {less} other {more}}. For 8 in 10 homes like yours it is {range}.':
     'Im Vergleich ({other}) dürfte die Wärmepumpe etwa {amount} im Jahr {way, select, less {weniger} other {mehr}} kosten. Bei 8 von 10 Häusern wie Ihrem sind es {range}.',
-  '{amount} for energy': '{amount} für Energie',
-  '{amount} for the standing charge': '{amount} für den Grundpreis',
-  '{amount} for the yearly service': '{amount} für die jährliche Wartung',
-  'Nothing is paid in a year.': 'Im Jahr wird nichts bezahlt.',
-  'That is {parts}.': 'Das sind {parts}.',
   'A cold winter and a mild one cost about the same, {amount}.':
     'Ein kalter und ein milder Winter kosten etwa gleich viel, {amount}.',
   'A cold winter, as comes once in 10 years, would bring it to about {cold}. A mild one would bring it to {mild}.':

@@ -172,9 +172,7 @@ const pagesSaid = (): Record<string, string[]> => ({
   cost: [
     cost.costSentence(rise),
     cost.rangeSentence(pump),
-    cost.monthSentence(rise),
     cost.differenceSentence(rise),
-    cost.splitSentence(pump),
     cost.winterSentence(pump),
     cost.heatPriceSentence(rise),
     cost.breakEvenSentence(versus, 'gas-old'),
@@ -183,7 +181,6 @@ const pagesSaid = (): Record<string, string[]> => ({
   'cost, where the heat pump costs more': [
     cost.costSentence(dear),
     cost.rangeSentence(dear.systems[0]!),
-    cost.monthSentence(dear),
     cost.differenceSentence(dear),
   ],
   sure: [sure.dotsSentence(), sure.driversSentence(rise.drivers)],
