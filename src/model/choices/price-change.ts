@@ -52,16 +52,18 @@ export function tariffsOfChange(
  * half-hours of the machine's meter, or where all hours of a tariff cost the same. Null without a change, or where a tariff is not known.
  */
 export function priceChange(input: ChangeInput): ChangedTariff | null {
-  const { bill } = input;
-  const known = bill.tariffChange && tariffsOfChange(input, bill.tariffChange.tariffId);
+  const { from, to, tariffChange } = input.bill;
+  const known = tariffChange && tariffsOfChange(input, tariffChange.tariffId);
   if (!known) return null;
-  const { from, to } = bill;
-  const on = bill.tariffChange!.on > from ? bill.tariffChange!.on : from;
+  const { on } = tariffChange;
   const kept: Stretch[] = [{ tariff: known.before, from, to }];
-  const taken: Stretch[] = [
-    ...(on > from ? [{ tariff: known.before, from, to: on }] : []),
-    { tariff: known.after, from: on, to },
-  ];
+  const taken: Stretch[] =
+    on > from
+      ? [
+          { tariff: known.before, from, to: on },
+          { tariff: known.after, from: on, to },
+        ]
+      : [{ tariff: known.after, from, to }];
   const before = meanPrice(kept, input);
   const after = meanPrice(taken, input);
   if (!before || !after) return null;
