@@ -54,7 +54,8 @@ export function explainIssue(given: Issue, input: unknown): DeskRefusal {
     found,
     unit,
     expected: sayTold(tellExpected(issue, words.unit)),
-  });
+    // A degree of an angle stands at its number.
+  }).replaceAll(/(?<=\d) °(?=[;.])/g, '°');
   return {
     code: 'bad-value',
     message: words.reason && typeof value === 'number' ? `${sentence} ${words.reason}` : sentence,

@@ -21,6 +21,7 @@ import {
   fairSentence,
   insideOf,
   insidePart,
+  partsWithRow,
   priceSentence,
 } from '../words/check.ts';
 import {
@@ -86,7 +87,7 @@ import {
   unknown,
 } from '../words/numbers.ts';
 import { offerCells, offerHeads, offersSentence } from '../words/offers.ts';
-import { priceName, standsSentence, yearAtPrices } from '../words/prices.ts';
+import { nameOfPrice, priceName, standsSentence, yearAtPrices } from '../words/prices.ts';
 import { questionSentence } from '../words/questions.ts';
 import { fileAccountLines, recordUseSentence } from '../words/record-uses.ts';
 import { remarkSentence } from '../words/remarks.ts';
@@ -227,13 +228,13 @@ function evenLines({ versus, systems }: Appraisal): string[] {
 }
 
 function priceLine(fuel: string, basis: PriceBasis): string {
-  const { name, from, to, grade, origin, kind } = basis;
+  const { from, to, grade, origin, kind } = basis;
   const line = say(
     '{fuel}: {name}, {dated, select, no {without a date, used for} other {from}} {from}{ends, select, yes { to {to}} other {}}, {grade}; {origin}',
     {
       fuel,
       dated: kind === 'typed' ? 'no' : 'yes',
-      name: sayTold(name),
+      name: sayTold(nameOfPrice(basis)),
       from: longDate(from),
       ends: to === undefined ? 'no' : 'yes',
       to: to === undefined ? '' : longDate(to),
@@ -324,7 +325,7 @@ export function checkText(check: BillCheck): string[] {
     ...[priceSentence(check)].filter(Boolean),
     ...inColumns([
       [say('from the estimate to the bill'), say('difference'), say('trust'), say('joined in it')],
-      ...check.parts.flatMap((part) => [
+      ...partsWithRow(check, check.parts).flatMap((part) => [
         [causeName(part.cause, part.pence), poundsAndPence(part.pence), gradeName(part.grade), insideOf(part)],
         ...insidePart(part, check.findings).map(({ name, pence: inside }) => [
           `  ${name}`,

@@ -9,6 +9,7 @@ import type { Wording } from '../model/shapes/told.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { gradeName } from '../words/grades.ts';
 import { moneySign, monthNames, penceSign } from '../words/numbers.ts';
+import { nameOfPrice } from '../words/prices.ts';
 import { currency, phrase, say } from '../words/say.ts';
 import { sayTold } from '../words/say-told.ts';
 import { systemName } from '../words/systems.ts';
@@ -195,7 +196,7 @@ export function leaveBehindCsv(estimate: WrittenEstimate): string {
     {
       part: say('written estimate'),
       what: say('electricity prices'),
-      value: sayTold(prices.electricity.name),
+      value: sayTold(nameOfPrice(prices.electricity)),
       time: prices.electricity.from,
     },
     { part: say('heat'), time: say('year'), what: say('rooms'), unit: 'kWh', ...figureLine(demand.space) },

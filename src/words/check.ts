@@ -274,6 +274,15 @@ export function insidePart(
 
 type Part = Pick<BillCheck['parts'][number], 'cause' | 'joined' | 'pence'>;
 
+/** Parts that a table lists: a single cause that moved nothing, such as a price that stayed, has no row. */
+export const partsWithRow = <P extends BillCheck['parts'][number]>(
+  { findings }: Pick<BillCheck, 'findings'>,
+  parts: readonly P[],
+): readonly P[] =>
+  parts.filter(
+    (part) => Math.round(part.pence) !== 0 || insideOf(part) !== '' || insidePart(part, findings).length > 0,
+  );
+
 /** A part's label; one that stands for several causes says so: "All the rest, joined". */
 export function partName({ cause, joined, pence }: Part): string {
   const name = causeName(cause, pence);
@@ -309,7 +318,7 @@ export function joinedSentence(part: Part): string {
 export const priceSentence = ({ input: { priceTariff, pencePerKWh } }: Pick<BillCheck, 'input'>): string =>
   priceTariff === undefined
     ? ''
-    : say('The price of {price} a kWh is that of the tariff “{tariff}”. Nobody has said what the bill has.', {
+    : say('The price of {price} a kWh is that of the tariff “{tariff}”: the price on the bill is not known.', {
         price: pence(pencePerKWh),
         tariff: priceTariff,
       });

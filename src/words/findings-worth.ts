@@ -91,7 +91,7 @@ export function notSeenSentence({ code, names }: NotSeen): string {
     case 'registers-left-out':
       return say(
         'Only “{first}” was looked through. There is {others} beside it, and nobody says whether the same units count in both.',
-        { first, others: listed(others.map((name) => `“${name}”`)) },
+        { first, others: listed(others.map((text) => say('“{text}”', { text }))) },
       );
     case 'not-ruled-out':
       return notRuledOutSentence(names.flatMap((name) => OpenCause.safeParse(name).data ?? []));

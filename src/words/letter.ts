@@ -321,7 +321,7 @@ export function scheduleSentence(): string {
 export function scheduleNote({ input }: Pick<BillCheck, 'input'>, otherKWh: number): string {
   if (otherKWh > 0)
     return say(
-      'These are the kWh of a normal year for the whole home. About {other} a month of it are other things, {told, select, told {as you told us} other {as is usual}}. In a cold month it may be more.',
+      'These are the kWh of a normal year for the whole home. About {other} a month go into other things, {told, select, told {as you told us} other {as is usual}}. In a cold month it may be more.',
       { other: spokenKWh(otherKWh), told: input.otherKWh === undefined ? 'usual' : 'told' },
     );
   return say('These are the kWh of a normal year. In a cold month it may be more. {often}', {

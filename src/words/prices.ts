@@ -12,7 +12,7 @@ import type { CivilDate } from '../model/shapes/dates.ts';
 import type { Fuel, PricedCarrier } from '../model/shapes/heating.ts';
 import { capitalised, factor, longDate, monthSpan, pence, shortMonthNames } from './numbers.ts';
 import { phrase, say } from './say.ts';
-import { sayTold } from './say-told.ts';
+import { type Shown, sayTold } from './say-told.ts';
 import { carrierName } from './systems.ts';
 
 type Prices = Appraisal['prices'];
@@ -38,6 +38,10 @@ export function datesSentence({ from, to }: Pick<PriceBasis, 'from' | 'to'>): st
     ? say('These prices are valid from {month} on.', { month: monthSpan(from, from) })
     : say('These are prices of {months}.', { months: monthSpan(from, to) });
 }
+
+/** What a price is called: a name that somebody gave a tariff stays as it was typed, in every language. */
+export const nameOfPrice = ({ name, kind }: Pick<PriceBasis, 'name' | 'kind'>): Shown =>
+  kind === 'own' && typeof name === 'string' ? { said: name } : name;
 
 /** Short, for a foot line: "prices of October to December 2026". */
 export function datesInShort({ from, to }: Pick<PriceBasis, 'from' | 'to'>): string {

@@ -90,7 +90,7 @@ const CATALOGUE: Readonly<Record<TariffFaultCode, (data: GapReader) => string>> 
       '§ 14a EnWG gives a sum by the year or a lower price on a meter of its own, never both. Remove one of the two.',
     ),
   'own-meter-unusual': ({ number }) =>
-    say('{price} are taken off each kWh of the heat pump, as much as a kWh costs. Check the two.', {
+    say('{price} are taken off each kWh of the heat pump, so much that nothing is left of a price. Check the two.', {
       price: pence(number('pence')),
     }),
   'standing-twice': ({ number }) =>

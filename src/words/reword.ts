@@ -32,6 +32,8 @@ function sayKeptNumber([, sign, size = '', unit = '']: RegExpExecArray): string 
   });
   return `${sign}${format.format(Number(size.replaceAll(',', '')))}${unit}`;
 }
+/** What has to be typed as it is, one or several: only its marks are those of the language. */
+const QUOTED = /^“[^“”]*”(, “[^“”]*”)*$/;
 /** `{0}` in texts that only old estimates have, `{days}` or `{days, number}` in those that are still told. */
 const GAP = /\{(\w+)(?:, [^{}]*)?\}/g;
 const WORD = /[A-Za-z]{3}/;
@@ -66,6 +68,7 @@ export function reword(text: string): string {
   const [from, to] = text.split(' to ');
   if (to !== undefined && KEPT_DATE.test(from!) && KEPT_DATE.test(to))
     return say('{low} to {high}', { low: reword(from!), high: reword(to) });
+  if (QUOTED.test(text)) return text.replaceAll(/“([^“”]*)”/g, (_, own: string) => say('“{text}”', { text: own }));
   const number = KEPT_NUMBER.exec(text);
   if (number) return sayKeptNumber(number);
   if (patterns?.of !== catalogue) patterns = { of: catalogue, all: patternsOf(catalogue) };

@@ -234,16 +234,8 @@ const sameForAllSentence = (): string =>
     'Each way of heating is counted with the same roof, battery and car: what they save is no merit of the heat pump.',
   );
 
-const leftOutTariffSentences = ({ leftOut, costs }: Pick<TariffChoice, 'leftOut' | 'costs'>): string[] => [
-  ...leftOut.map(({ name, why }) => say(WHY[why], { name })),
-  ...costs
-    .filter(({ unitPence }) => unitPence && unitPence.mean < 0)
-    .map((cost) =>
-      say('On “{name}” each kWh is paid for on average, so what uses more looks cheaper. Choose no machine by it.', {
-        name: tariffName(cost),
-      }),
-    ),
-];
+const leftOutTariffSentences = ({ leftOut }: Pick<TariffChoice, 'leftOut'>): string[] =>
+  leftOut.map(({ name, why }) => say(WHY[why], { name }));
 
 /** What the best hours of each tariff save, what that asks, and how it is known. */
 function bestHoursSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {

@@ -1,6 +1,7 @@
 /** "Which one should I take?": the tariff that costs a home least, what it asks, what it risks, and where it does not matter. */
 import type { TariffChoice, TariffCost } from '../model/shapes/tariff-choice.ts';
 import { listed, pence, poundsRange, spokenPounds } from './numbers.ts';
+import { nameOfPrice } from './prices.ts';
 import { say } from './say.ts';
 import { sayTold } from './say-told.ts';
 
@@ -40,11 +41,7 @@ export const countLeavesOut = ({ costs }: Costs): string =>
 
 /** The tariff's own name as it was typed, or that of the average that stands beside it. */
 export const tariffName = ({ tariffId, basis }: Pick<TariffCost, 'tariffId' | 'basis'>): string =>
-  tariffId === null
-    ? say('Published average price')
-    : typeof basis.name === 'string'
-      ? basis.name
-      : sayTold(basis.name);
+  tariffId === null ? say('Published average price') : sayTold(nameOfPrice(basis));
 
 const isSame = (first: TariffCost, other: TariffCost) =>
   other.whole.value - first.whole.value <= SAME_SHARE * Math.abs(first.whole.value);
@@ -71,7 +68,7 @@ function standingOf({ costs, inUse }: CostsInUse): Standing | null {
 }
 
 const quoted = (costs: readonly TariffCost[]) =>
-  listed(costs.map((cost) => say('“{name}”', { name: tariffName(cost) })));
+  listed(costs.map((cost) => say('“{text}”', { text: tariffName(cost) })));
 
 /** “Night rate” costs this home least, about £2,100 a year in all; or that it does not matter. */
 function bestTariffSentences({ first, same, rival }: Standing, { costs }: Costs): string[] {
@@ -94,7 +91,7 @@ function bestTariffSentences({ first, same, rival }: Standing, { costs }: Costs)
         amount,
       }),
       range,
-      say('Which of them you take hardly matters for the money: take the one that asks or risks less.'),
+      say('The cheapest is only a little below the others, so take the one that asks or risks less.'),
     ];
   const own = costs.filter(({ tariffId }) => tariffId !== null);
   const values = { name: tariffName(first), amount, count: own.length };
@@ -102,7 +99,7 @@ function bestTariffSentences({ first, same, rival }: Standing, { costs }: Costs)
   return [
     first.tariffId === null
       ? say(
-          '{count, plural, one {This tariff does} other {These tariffs do}} not beat the published average price: about {amount} a year for all electricity.',
+          '{count, plural, one {This tariff does} other {These tariffs do}} not beat the published average price, which comes to about {amount} a year for all electricity.',
           values,
         )
       : own.length === 1
@@ -148,9 +145,10 @@ function changeTariffSentence({ first, used, same }: Standing): string {
 export function oddPriceSentence(cost: TariffCost): string {
   const name = tariffName(cost);
   if (cost.unitPence && cost.unitPence.mean <= 0)
-    return say('On “{name}” a unit costs nothing or less on average. Check its prices before you trust that.', {
-      name,
-    });
+    return say(
+      'On “{name}” a kWh costs nothing or less on average, so what uses more does not look more expensive. Check its prices, and choose no machine by it.',
+      { name },
+    );
   return cost.own?.exportAbovePrice
     ? say('On “{name}” more is paid for a kWh sent out than any kWh costs. Check that price.', { name })
     : '';
@@ -214,14 +212,16 @@ export function chooseSentence(choice: CostsInUse): string {
   const { first, used, same, rival } = standing;
   if (choice.costs.length === 1) return bestTariffSentences(standing, choice)[0]!;
   if (used && used !== first && same.includes(used))
-    return say('Your tariff hardly matters: the present one costs about as much as the cheapest.');
-  const name = tariffName(first);
-  if (!used || used === first) {
-    if (first.tariffId === null) return say('None of your tariffs costs less than the published average price.');
+    return say('Your tariff hardly matters: the cheapest is only a little below the present one.');
+  if ((!used || used === first) && first.tariffId === null)
+    return say('None of your tariffs costs less than the published average price.');
+  // The present one could not be priced.
+  if (!used) return say('The tariff on top costs you least of these.');
+  if (used === first)
     return same.length > 1
       ? say('Keep the present tariff: none costs less, though others cost about the same.')
       : say('Keep the present tariff: of these it is the cheapest.');
-  }
+  const name = tariffName(first);
   const values = { name, amount: spokenPounds(used.whole.value - first.whole.value) };
   if (rival) return say('The tariff on top costs about {amount} a year less than now, but that is not sure.', values);
   return name.length > LONGEST_IN_TITLE

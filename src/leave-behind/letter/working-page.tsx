@@ -7,7 +7,7 @@ import { daySeries } from '../../charts/typical-day/series.ts';
 import { guidedSearch } from '../../model/guided-search/guided-search.ts';
 import type { BillCheck, CheckFinding } from '../../model/shapes/bill-check.ts';
 import type { RecordAccount } from '../../model/shapes/evidence.ts';
-import { causeName, checkCaution, insideOf, insidePart, priceSentence } from '../../words/check.ts';
+import { causeName, checkCaution, insideOf, insidePart, partsWithRow, priceSentence } from '../../words/check.ts';
 import {
   askSentence,
   costOfFinding,
@@ -164,7 +164,7 @@ function PartsTable({ parts }: { readonly parts: LetterParts }) {
           <td className="number">{poundsAndPence(check.estimatedPence)}</td>
           <td />
         </tr>
-        {check.parts.map((part) => (
+        {partsWithRow(check, check.parts).map((part) => (
           <Fragment key={part.cause}>
             <tr>
               <td>

@@ -3,7 +3,7 @@ import { carriersOf, type PriceBasis } from '../../model/shapes/appraisal.ts';
 import { FUEL_IDS, type Fuel } from '../../model/shapes/heating.ts';
 import { earlierRuleSentence, estimateMeaning, guaranteeSentence, limitsSentences } from '../../words/estimate.ts';
 import { capitalised, degrees, grouped, longDate } from '../../words/numbers.ts';
-import { priceNotes } from '../../words/prices.ts';
+import { nameOfPrice, priceNotes } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { carrierName } from '../../words/systems.ts';
 import { Origin } from '../origin.tsx';
@@ -13,7 +13,7 @@ import type { EstimateParts } from '../parts.ts';
 function PriceText({ basis }: { readonly basis: PriceBasis }) {
   const { from, to, kind } = basis;
   const named = {
-    name: <Origin text={basis.name} />,
+    name: <Origin text={nameOfPrice(basis)} />,
     from: longDate(from),
     origin: <Origin text={basis.origin} />,
   };

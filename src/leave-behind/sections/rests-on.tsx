@@ -11,7 +11,7 @@ import { answerQuestions, factAge } from '../../words/asked.ts';
 import { limitsSentences } from '../../words/estimate.ts';
 import { wayName } from '../../words/heat.ts';
 import { capitalised, exactPounds, factor, listed, longDate, pence, spokenCount } from '../../words/numbers.ts';
-import { priceInShort, priceName, priceNotes, standsSentence } from '../../words/prices.ts';
+import { nameOfPrice, priceInShort, priceName, priceNotes, standsSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { carrierName } from '../../words/systems.ts';
 import { Origin } from '../origin.tsx';
@@ -197,7 +197,7 @@ function priceShort(used: PricedCarrier | 'two-rate', basis: PriceBasis, apprais
 function price(what: string, basis: PriceBasis, pencePerKWh: number): Ground {
   const { from, to, kind } = basis;
   const isOwn = kind === undefined ? basis.grade !== 'assumed' : kind === 'own' || kind === 'typed';
-  const named = { name: <Origin text={basis.name} />, source: <Origin text={basis.origin} short /> };
+  const named = { name: <Origin text={nameOfPrice(basis)} />, source: <Origin text={basis.origin} short /> };
   return {
     grade: basis.grade,
     what,

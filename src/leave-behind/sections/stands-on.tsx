@@ -1,6 +1,7 @@
 import { GradeMark } from '../../charts/grade-mark.tsx';
 import type { Grade } from '../../model/shapes/working.ts';
 import { degrees, factor, pence, spokenCount } from '../../words/numbers.ts';
+import { nameOfPrice } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import type { EstimateParts } from '../parts.ts';
@@ -48,7 +49,7 @@ function listGrounds({ appraisal, estimate, hasRecord }: EstimateParts): Ground[
     },
     {
       grade: prices.electricity.grade,
-      what: sayTold(prices.electricity.name),
+      what: sayTold(nameOfPrice(prices.electricity)),
       value: say('{price} per kWh of electricity', { price: pence(prices.electricityPencePerKWh) }),
     },
   ];

@@ -319,7 +319,7 @@ function ChangeFields({ form }: { readonly form: Form }) {
                 ? say('Leave it empty: it is worked out from the tariffs of this home, now {tariff}.', {
                     tariff: tariffName,
                   })
-                : say('What these kWh would have cost each, VAT included.')
+                : say('What each of these kWh would have cost, VAT included.')
             }
           />
         </>

@@ -15,6 +15,7 @@ import {
   insideOf,
   insidePart,
   partsForDays,
+  partsWithRow,
   seasonSentence,
   unknownSentences,
 } from '../../words/check.ts';
@@ -64,7 +65,7 @@ export function CheckResult(props: { readonly check: BillCheck; readonly childre
       <table>
         <caption>{say('Where the difference comes from. Each amount opens its sum.')}</caption>
         <tbody>
-          {partsForDays(check).flatMap((part) => [
+          {partsWithRow(check, partsForDays(check)).flatMap((part) => [
             <tr key={part.cause}>
               <th scope="row">
                 {causeName(part.cause, part.pence)}

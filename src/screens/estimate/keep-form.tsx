@@ -6,7 +6,7 @@ import { openPrices } from '../../model/shapes/appraisal.ts';
 import { electricityPriceWorking } from '../../words/explained/prices.ts';
 import { rangedWorking } from '../../words/explained/ranged.ts';
 import { longDate, pence, poundsRange, spokenCount, spokenPounds } from '../../words/numbers.ts';
-import { openPriceSentence } from '../../words/prices.ts';
+import { nameOfPrice, openPriceSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { systemInSentence } from '../../words/systems.ts';
@@ -121,7 +121,7 @@ function WhatIsKept() {
         <Said
           text="{price} a unit, {tariff}"
           with={{
-            tariff: sayTold(electricity.name),
+            tariff: sayTold(nameOfPrice(electricity)),
             price: (
               <FigureButton
                 text={pence(appraisal.prices.electricityPencePerKWh)}

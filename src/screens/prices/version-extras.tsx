@@ -75,7 +75,7 @@ export function VersionExtras(props: {
               value={version.ownMeterPoundsPerYear}
               limits={{ min: 0, max: 1000, unit: moneySign() }}
               onChange={(ownMeterPoundsPerYear) => set({ ownMeterPoundsPerYear })}
-              note={say('No sun and no battery reach what is behind it. It goes with no sum by the year.')}
+              note={say('No sun and no battery reach what is behind it. Module 1 cannot be had beside it.')}
             />
             <NumberField
               label={say('Taken off by the year')}

@@ -31,7 +31,7 @@ export const CHECK_SCREEN: Catalogue = {
   'Price per kWh on the tariff before': 'Preis je kWh im alten Tarif',
   'Leave it empty: it is worked out from the tariffs of this home, now {tariff}.':
     'Leer lassen: Er wird aus den Tarifen dieses Haushalts berechnet, jetzt {tariff}.',
-  'What these kWh would have cost each, VAT included.': 'Was eine dieser kWh gekostet hätte, mit Mehrwertsteuer.',
+  'What each of these kWh would have cost, VAT included.': 'Was eine dieser kWh gekostet hätte, mit Mehrwertsteuer.',
   'Type the day on which the tariff changed.': 'Tragen Sie den Tag ein, an dem der Tarif gewechselt wurde.',
   'Lights, cooking and the rest, for the same days. Leave it empty if nobody knows.':
     'Licht, Kochen und der Rest, für dieselben Tage. Leer lassen, wenn es niemand weiß.',

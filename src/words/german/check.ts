@@ -105,8 +105,8 @@ export const CHECK: Catalogue = {
     'Für diese Tage haben wir kein Wetter, darum steckt auch das Wetter darin.',
   'The bill is based on an estimated reading. The next one may correct it.':
     'Der Rechnung liegt ein geschätzter Zählerstand zugrunde. Der nächste kann ihn berichtigen.',
-  'The price of {price} a kWh is that of the tariff “{tariff}”. Nobody has said what the bill has.':
-    'Der Preis von {price} je kWh stammt aus dem Tarif „{tariff}“. Welchen die Rechnung hat, hat niemand gesagt.',
+  'The price of {price} a kWh is that of the tariff “{tariff}”: the price on the bill is not known.':
+    'Der Preis von {price} je kWh stammt aus dem Tarif „{tariff}“: Der Preis auf der Rechnung ist nicht bekannt.',
   'The bill does not say whether the meter was read.': 'Die Rechnung sagt nicht, ob der Zähler abgelesen wurde.',
   'How much of the bill went into other things was told, not metered.':
     'Wie viel der Rechnung in anderes ging, wurde gesagt, nicht gemessen.',

@@ -29,8 +29,8 @@ export const DESK: Catalogue = {
   'The power of the charger': 'Die Leistung der Ladestation',
   'The time from which the car is plugged in': 'Der Beginn der Ladezeit des Autos',
   'The time until which the car is plugged in': 'Das Ende der Ladezeit des Autos',
-  'How much cooler the rooms may be': 'Der erlaubte Abstand zu kühleren Räumen',
-  'How much warmer the rooms may be': 'Der erlaubte Abstand zu wärmeren Räumen',
+  'How much cooler the rooms may be': 'Die erlaubte Abkühlung der Räume',
+  'How much warmer the rooms may be': 'Die erlaubte Erwärmung der Räume',
   'It is counted from the usual room temperature, downwards or upwards, and never below 0.':
     'Gezählt von der üblichen Raumtemperatur nach unten oder nach oben, nie unter 0.',
   'The time constant of the home': 'Die Zeitkonstante des Hauses',

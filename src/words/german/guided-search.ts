@@ -123,7 +123,7 @@ export const GUIDED_SEARCH: Catalogue = {
   'As before': 'Wie zuvor',
   Changed: 'Geändert',
   'Ask whether the pipes to the radiators are warm on a warm day, and see how the summer setting stands.':
-    'Fragen, ob die Rohre zu den Heizkörpern an einem warmen Tag warm sind, und nachsehen, wie die Sommereinstellung steht.',
+    'Fragen Sie, ob die Rohre zu den Heizkörpern an einem warmen Tag warm sind, und prüfen Sie den eingestellten Sommerbetrieb.',
   'On warm days, and in summer, are the radiators or the pipes to them warm?':
     'Sind an warmen Tagen und im Sommer die Heizkörper oder die Rohre zu ihnen warm?',
   'Cold: the heating is off': 'Kalt: Die Heizung ist aus',

@@ -367,8 +367,8 @@ export const MODEL: Catalogue = {
   'the bill, actual readings': 'die Rechnung, abgelesen',
   'the bill, estimated readings': 'die Rechnung, geschätzt',
   'the bill, unknown readings': 'die Rechnung, Ablesung unbekannt',
-  'the tariff “{tariff}”, since nobody said what the bill has':
-    'der Tarif „{tariff}“, da niemand den Preis der Rechnung genannt hat',
+  'the tariff “{tariff}”, since the price on the bill is not known':
+    'der Tarif „{tariff}“, da der Preis auf der Rechnung nicht bekannt ist',
   'tariff of the estimate': 'Tarif der Kostenschätzung',
   'steps of even power in the readings, or typed': 'Stufen gleicher Leistung in den Messwerten, oder eingegeben',
   'from the first to the last': 'vom ersten bis zum letzten',

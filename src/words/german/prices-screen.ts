@@ -9,30 +9,30 @@ export const PRICES_SCREEN: Catalogue = {
   'the same sum with hot water made in the cheap hours': 'dieselbe Berechnung mit Warmwasser aus den günstigen Stunden',
   '{names} come out about the same, at about {amount} a year for all electricity.':
     '{names} kosten etwa gleich viel: rund {amount} im Jahr für allen Strom.',
-  'Which of them you take hardly matters for the money: take the one that asks or risks less.':
-    'Welchen davon Sie nehmen, macht kaum einen Unterschied: Nehmen Sie den, der weniger verlangt oder wagt.',
+  'The cheapest is only a little below the others, so take the one that asks or risks less.':
+    'Der günstigste liegt nur wenig unter den anderen. Nehmen Sie darum den mit weniger Aufwand oder Risiko.',
   'Of {count} tariffs, “{name}” costs this home least: about {amount} a year for all its electricity.':
     'Von {count} Tarifen ist „{name}“ für dieses Haus der günstigste: rund {amount} im Jahr für allen Strom.',
   'On “{name}” this home pays less than at the published average: about {amount} a year in all.':
     'Mit „{name}“ zahlt dieses Haus weniger als zum veröffentlichten Durchschnittspreis: insgesamt rund {amount} im Jahr.',
-  '{count, plural, one {This tariff does} other {These tariffs do}} not beat the published average price: about {amount} a year for all electricity.':
-    '{count, plural, one {Dieser Tarif ist} other {Diese Tarife sind}} nicht günstiger als der veröffentlichte Durchschnittspreis: rund {amount} im Jahr für allen Strom.',
+  '{count, plural, one {This tariff does} other {These tariffs do}} not beat the published average price, which comes to about {amount} a year for all electricity.':
+    '{count, plural, one {Dieser Tarif ist} other {Diese Tarife sind}} nicht günstiger als der veröffentlichte Durchschnittspreis, der rund {amount} im Jahr für allen Strom ergibt.',
   'Of your own, “{name}” costs least: about {amount}.': 'Von Ihren eigenen ist „{name}“ der günstigste: rund {amount}.',
   'In 8 of 10 homes like yours it is {range}.': 'In 8 von 10 Häusern wie Ihrem sind es {range}.',
   'That is not sure: in {count} of 20 futures “{name}” is the cheapest.':
     'Sicher ist das nicht: In {count} von 20 Fällen ist „{name}“ der günstigste.',
   'The estimate rests on “{used}”, so there is no need to change.':
     'Die Kostenschätzung beruht auf „{used}“, ein Wechsel ist also nicht nötig.',
-  'On “{name}” a unit costs nothing or less on average. Check its prices before you trust that.':
-    'Mit „{name}“ kostet die kWh im Mittel nichts oder weniger. Prüfen Sie seine Preise, bevor Sie darauf bauen.',
-  'a control for the heat pump’s hours': 'eine Regelung für die Wärmepumpe',
-  'car and battery charging in the cheap hours': 'Laden von Auto und Speicher in den günstigen Stunden',
-  'car charging in the cheap hours': 'Laden des Autos in den günstigen Stunden',
-  'battery charging in the cheap hours': 'Laden des Speichers in den günstigen Stunden',
+  'On “{name}” a kWh costs nothing or less on average, so what uses more does not look more expensive. Check its prices, and choose no machine by it.':
+    'Mit „{name}“ kostet die kWh im Mittel nichts oder weniger; was mehr braucht, wirkt dann nicht teurer. Prüfen Sie seine Preise, und wählen Sie danach kein Gerät.',
+  'a control for the heat pump’s hours': 'eine Regelung für die Laufzeiten der Wärmepumpe',
+  'car and battery charging in the cheap hours': 'das Laden von Auto und Speicher in den günstigen Stunden',
+  'car charging in the cheap hours': 'das Laden des Autos in den günstigen Stunden',
+  'battery charging in the cheap hours': 'das Laden des Speichers in den günstigen Stunden',
   'It needs {things}.': 'Dafür braucht es {things}.',
   'It asks nothing of you: every hour costs the same.': 'Er verlangt nichts von Ihnen: Jede Stunde kostet gleich viel.',
   'It asks nothing new of you: your use is counted at its present hours.':
-    'Er verlangt nichts Neues: Ihr Verbrauch ist zu seinen jetzigen Stunden gezählt.',
+    'Er verlangt nichts Neues von Ihnen: Gezählt ist Ihr Verbrauch zu den jetzigen Stunden.',
   'Its risk: it follows the market, and an expensive winter costs more.':
     'Sein Risiko: Er folgt dem Markt, und ein teurer Winter kostet mehr.',
   'Its risk: a unit costs up to {price}.': 'Sein Risiko: Die kWh kostet bis zu {price}.',
@@ -56,7 +56,7 @@ export const PRICES_SCREEN: Catalogue = {
   'the possible years in which no other of these tariffs costs less':
     'die möglichen Jahre, in denen kein anderer dieser Tarife weniger kostet',
   'In the count of 20 futures all prices rise and fall together: one supplier alone may raise its own.':
-    'In den 20 Fällen steigen und fallen alle Preise gemeinsam: Ein Anbieter kann auch allein erhöhen.',
+    'In den 20 Fällen steigen und fallen alle Preise gemeinsam: Ein Anbieter kann seine auch allein erhöhen.',
   'With hot water made in its cheap hours, “{name}” would come to about {amount}, and be the cheapest.':
     'Wird das Warmwasser in den günstigen Stunden bereitet, kostet „{name}“ rund {amount} und ist der günstigste.',
   'With the tariff that suits each best, fuel counted in: about {pump} with the heat pump, about {present} as now.':
@@ -109,8 +109,6 @@ export const PRICES_SCREEN: Catalogue = {
     'Wie lange das Haus warm bleibt, ist angenommen: Ohne Heizung kühlt es in drei Winterstunden um {drop} K aus.',
   'How fast the home really cools is not in that range: slower saves more, faster saves less.':
     'Wie schnell das Haus wirklich auskühlt, steckt nicht in dieser Spanne: langsamer spart mehr, schneller weniger.',
-  'On “{name}” each kWh is paid for on average, so what uses more looks cheaper. Choose no machine by it.':
-    'Bei „{name}“ bekommt man im Mittel Geld für jede kWh; was mehr braucht, wirkt billiger. Wählen Sie danach kein Gerät.',
   'Best hours of the heat pump': 'Beste Stunden der Wärmepumpe',
   'Count the best hours of each tariff': 'Die besten Stunden jedes Tarifs zählen',
   'Only with a control that can choose them by price.': 'Nur mit einer Regelung, die sie nach dem Preis wählen kann.',
@@ -159,9 +157,9 @@ export const PRICES_SCREEN: Catalogue = {
     'In der Spanne gilt für Dach, Speicher und Auto ein normales Jahr; nur der Preis schwankt.',
   'Other hours of the heat pump would save next to nothing.': 'Andere Stunden der Wärmepumpe würden kaum etwas sparen.',
   'The best hours are counted: the usual ones would cost about {amount} more.':
-    'Die besten Stunden sind gezählt: Die üblichen würden etwa {amount} mehr kosten.',
+    'Gezählt sind die besten Stunden: Die üblichen würden etwa {amount} mehr kosten.',
   'The usual hours of the heat pump are counted: the best ones would cost about {amount} less.':
-    'Die üblichen Stunden sind gezählt: Die besten würden etwa {amount} weniger kosten.',
+    'Gezählt sind die üblichen Stunden: Die besten würden etwa {amount} weniger kosten.',
   'On one price all day, moving the hours of the heat pump saves nothing.':
     'Kostet der Strom den ganzen Tag gleich viel, spart es nichts, die Wärmepumpe zu anderen Zeiten laufen zu lassen.',
   Tariff: 'Tarif',
@@ -230,7 +228,6 @@ export const PRICES_SCREEN: Catalogue = {
   'On “{name}” more is paid for a kWh sent out than any kWh costs. Check that price.':
     'Mit „{name}“ bringt eine eingespeiste kWh mehr, als jede bezogene kostet. Prüfen Sie diesen Preis.',
   'Tariff of this estimate': 'Tarif dieser Schätzung',
-  '“{name}”': '„{name}“',
   '“{name}”.': '„{name}“.',
   'The published average price.': 'Der veröffentlichte Durchschnittspreis.',
   'Hours of the heat pump': 'Laufzeiten der Wärmepumpe',
@@ -452,8 +449,8 @@ export const PRICES_SCREEN: Catalogue = {
   'By § 14a EnWG, module 2, on a meter of its own: 60 % of the network price.':
     'Nach § 14a EnWG, Modul 2, mit eigenem Zähler: 60 % des Netzentgelts.',
   'That meter costs by the year': 'Dieser Zähler kostet im Jahr',
-  'No sun and no battery reach what is behind it. It goes with no sum by the year.':
-    'Dach und Stromspeicher erreichen ihn nicht. Modul 2 und Modul 1 schließen sich aus.',
+  'No sun and no battery reach what is behind it. Module 1 cannot be had beside it.':
+    'Strom vom Dach oder aus dem Speicher kommt dort nicht an. Modul 2 und Modul 1 schließen sich aus.',
   'What is taken off each kWh of the heat pump is missing.': 'Die Ermäßigung je kWh der Wärmepumpe fehlt.',
   'Open the file of half-hours with “Open a tariff file”; it fills this form.':
     'Die Datei der halben Stunden mit „Tarifdatei öffnen“ einlesen; sie füllt dieses Formular.',

@@ -72,10 +72,10 @@ export const REFUSALS: Catalogue = {
     'Die Rechnung umfasst {days}. Höchstens {most} lassen sich auf einmal prüfen. Teilen Sie sie auf.',
   '§ 14a EnWG gives a sum by the year or a lower price on a meter of its own, never both. Remove one of the two.':
     '§ 14a EnWG sieht einen Betrag im Jahr oder einen niedrigeren Preis am eigenen Zähler vor, nie beides. Löschen Sie eines davon.',
-  '{price} are taken off each kWh of the heat pump, as much as a kWh costs. Check the two.':
-    '{price} Ermäßigung je kWh der Wärmepumpe sind so viel, wie eine kWh kostet. Prüfen Sie beide Werte.',
+  '{price} are taken off each kWh of the heat pump, so much that nothing is left of a price. Check the two.':
+    'Bei {price} Ermäßigung je kWh der Wärmepumpe bleibt von einem Preis nichts übrig. Prüfen Sie beide Werte.',
   'The tariff changed on {on}, after the bill ends on {to}. Correct the day, or remove it.':
-    'Der Tarif wurde am {on} gewechselt, nachdem die Rechnung am {to} endet. Berichtigen Sie den Tag, oder löschen Sie ihn.',
+    'Der Tarif hat am {on} gewechselt, die Rechnung endet aber schon am {to}. Berichtigen Sie den Tag, oder löschen Sie ihn.',
   'The kWh of the bill would have cost less than nothing. Type what they cost before credits and payments.':
     'Die kWh der Rechnung hätten weniger als nichts gekostet. Geben Sie ein, was sie vor Gutschriften und Abschlägen kosteten.',
   'The bill has kWh but no price. Type the price per kWh, or what the kWh cost together.':

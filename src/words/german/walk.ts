@@ -123,8 +123,9 @@ export const WALK: Catalogue = {
     'Der oberste Tarif ist am günstigsten: rund {amount} im Jahr weniger als jetzt.',
   'The tariff on top costs about {amount} a year less than now, but that is not sure.':
     'Der oberste Tarif kostet rund {amount} im Jahr weniger als jetzt. Sicher ist das nicht.',
-  'Your tariff hardly matters: the present one costs about as much as the cheapest.':
-    'Der Tarif macht wenig aus: Der jetzige kostet etwa so viel wie der günstigste.',
+  'Your tariff hardly matters: the cheapest is only a little below the present one.':
+    'Der Tarif macht wenig aus: Der günstigste liegt nur wenig unter dem jetzigen.',
+  'The tariff on top costs you least of these.': 'Der oberste Tarif ist von diesen der günstigste.',
   'Keep the present tariff: of these it is the cheapest.':
     'Bleiben Sie beim jetzigen Tarif: Von diesen ist er der günstigste.',
   'Keep the present tariff: none costs less, though others cost about the same.':

@@ -82,7 +82,7 @@ export const BILL = sentences<ToldBill>()({
   'tariff-of-estimate': 'tariff of the estimate',
   'tariff-before': 'the tariff before, as if it still held on these days',
   'tariff-taken': 'the tariffs as they held on these days',
-  'price-of-tariff': 'the tariff “{tariff}”, since nobody said what the bill has',
+  'price-of-tariff': 'the tariff “{tariff}”, since the price on the bill is not known',
   'bill-of': 'the bill, {from} to {to}',
   'the-bill': 'the bill',
   'bill-by-units': 'the bill: cost of the energy ÷ kWh',

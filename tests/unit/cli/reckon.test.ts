@@ -422,6 +422,10 @@ describe('in German', () => {
     const path = write({ ...HOUSEHOLD, machine: { spaceFactor: 0.5 } });
     expect((await run(path, '--language', 'de')).err).toContain('Die JAZ für die Räume ist 0.5; verlangt ist');
     expect((await run(path)).err).toContain('The seasonal factor for heating the rooms is 0.5');
+    const roof = { panels: [{ kWp: 4, facing: 'up', pitchDegrees: 91, shading: 'little' }] };
+    const { err } = await run(write({ ...HOUSEHOLD, roof }), '--language', 'de');
+    expect(err).toContain('Die Richtung der Solarmodule ist „up“; verlangt ist: eines von „N“, „');
+    expect(err).toContain('Die Neigung der Solarmodule ist 91°; verlangt ist: höchstens 90°.');
   });
   test('another language is refused', async () => {
     const { code, err } = await run(write(HOUSEHOLD), '--language', 'fr');
@@ -468,7 +472,7 @@ describe('what is refused, with exit code 2', () => {
       },
       says: [
         'roof.panels.1.kWp: The peak power of the solar panels is 0 kWp; it must be more than 0 kWp. A slope without',
-        'The slope of the solar panels is 120 °; it must be at most 90 °. 0° lies flat',
+        'The slope of the solar panels is 120°; it must be at most 90°. 0° lies flat',
         'The price of electricity sent out is -5 p/kWh; it must be at least 0 p/kWh. Where nothing is paid',
         'The size of the battery is 0 kWh; it must be more than 0 kWh. A battery that holds nothing is left out.',
         'The power of the charger is 0 kW; it must be at least 1 kW',

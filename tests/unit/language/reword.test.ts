@@ -27,6 +27,7 @@ test.each([
   ['1,234.5', '1.234,5'],
   ['2026', '2026'],
   ['Marble', 'Marble'],
+  ['“electricity”, “gas”', '„electricity“, „gas“'],
   ['bill of September 2026', 'bill of September 2026'],
 ])('%s', (kept, said) => expect(reword(kept)).toBe(said));
 

@@ -44,7 +44,7 @@ describe('the answer', () => {
   test('does not choose where the money is about the same', () => {
     const choice = compare([flat('now', 20.1), flat('other', 20)]);
     expect(tariffHeadline(choice)).toMatch(
-      /^“Flat 20” and “Flat 20.1” come out about the same, .* hardly matters for the money.* The estimate rests on “Flat 20.1”, so there is no need to change\.$/,
+      /^“Flat 20” and “Flat 20.1” come out about the same, .* only a little below the others, .* The estimate rests on “Flat 20.1”, so there is no need to change\.$/,
     );
     expect(chooseSentence(choice)).toMatch(/^Your tariff hardly matters:/);
     expect(asksAndRisks(choice)).toEqual([]);
@@ -64,17 +64,20 @@ describe('the answer', () => {
   test('advises no tariff where the published average costs least, and keeps the one that is the cheapest', () => {
     const dear = compare([flat('now', 90), flat('other', 80)]);
     expect(tariffHeadline(dear)).toMatch(
-      /^These tariffs do not beat the published average price: .* Of your own, “Flat 80” costs least: about £[\d,]+\./,
+      /^These tariffs do not beat the published average price, which comes to .* Of your own, “Flat 80” costs least: about £[\d,]+\./,
     );
     expect(asksAndRisks(dear)).toEqual([]);
     expect(chooseSentence(compare([night, flat('other', 80)]))).toBe(
       'Keep the present tariff: of these it is the cheapest.',
     );
+    expect(chooseSentence({ ...compare([night, flat('other', 80)]), inUse: 'cannot be priced' })).toBe(
+      'The tariff on top costs you least of these.',
+    );
   });
 
   test('doubts a price at which a unit costs nothing', () => {
     expect(tariffHeadline(compare([flat('now', 30), flat('odd', -4)]))).toContain(
-      'On “Flat -4” a unit costs nothing or less on average. Check its prices before you trust that.',
+      'On “Flat -4” a kWh costs nothing or less on average, so what uses more does not look more expensive. Check its prices',
     );
   });
 
