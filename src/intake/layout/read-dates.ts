@@ -61,12 +61,8 @@ export function settleDayFirst(
   }
   if (evidence.dayFirst > 0) return true;
   if (evidence.monthFirst > 0) return false;
-  // Another date column of the file (the end of each bill) may tell.
-  for (const other of sheet.columns.filter((c) => c.index !== column && isDateColumn(c))) {
-    const witness = weighDayFirst(table, other.index, sheet.firstRow);
-    if (witness.dayFirst > 0 && witness.monthFirst === 0) return true;
-    if (witness.monthFirst > 0 && witness.dayFirst === 0) return false;
-  }
+  const beside = orderBeside(sheet, column);
+  if (beside !== undefined) return beside;
   // With full stops between them dates are written day first everywhere.
   if (/\d\.\d{1,2}\.\d/.test(cellText(table, evidence.rowOfEither, column))) return true;
   const dayFirst = !writesMonthFirst(zone);
@@ -75,6 +71,15 @@ export function settleDayFirst(
     expected: dayFirst ? 'day first' : 'month first',
   });
   return dayFirst;
+}
+
+/** Whether the day comes first in another date column of the file, as the end of each bill; undefined where none tells. */
+export function orderBeside({ table, columns, firstRow }: Sheet, column: number): boolean | undefined {
+  for (const other of columns.filter((c) => c.index !== column && isDateColumn(c))) {
+    const { dayFirst, monthFirst } = weighDayFirst(table, other.index, firstRow);
+    if (dayFirst > 0 !== monthFirst > 0) return dayFirst > 0;
+  }
+  return undefined;
 }
 
 export function readDates(

@@ -7,6 +7,7 @@ import { countAsNumber } from '../numbers/read-number.ts';
 import { cellText } from '../text/table.ts';
 import { isClockColumn, isDateColumn } from './column-facts.ts';
 import { clockAt, dayPartsOf } from './day-parts.ts';
+import { orderBeside } from './read-dates.ts';
 import type { Sheet } from './sheet.ts';
 
 export interface SheetStep {
@@ -28,8 +29,19 @@ export interface SheetStep {
 const SAMPLE_ROWS = 500;
 const MINUTES_A_DAY = 1440;
 
+/** Order of day and month as far as the dates tell before anybody is asked: the day first where nothing does. */
+function isDayFirst(sheet: Sheet): boolean {
+  const { table, dateColumn, firstRow, dayFirst } = sheet;
+  if (dayFirst !== undefined || dateColumn < 0) return dayFirst ?? true;
+  const told = weighDayFirst(table, dateColumn, firstRow, Math.min(table.rowCount, firstRow + SAMPLE_ROWS));
+  if (told.dayFirst + told.monthFirst > 0) return told.monthFirst <= told.dayFirst;
+  return orderBeside(sheet, dateColumn) ?? true;
+}
+
 /** Whether the second date of most rows leads on to the first of the next row, so that both name one period. */
-function namesRows({ table, dateColumn, firstRow, dateForm, dayFirst = true }: Sheet, other: number): boolean {
+function namesRows(sheet: Sheet, other: number): boolean {
+  const { table, dateColumn, firstRow, dateForm } = sheet;
+  const dayFirst = isDayFirst(sheet);
   const end = Math.min(table.rowCount, firstRow + SAMPLE_ROWS);
   const reader = createStampReader();
   const at = (row: number, column: number): number => {
@@ -78,8 +90,7 @@ function measure(sheet: Sheet): SheetStep {
   const reader = createStampReader();
   let kind: StampKind = 'day';
   if (dateColumn >= 0) {
-    const evidence = weighDayFirst(table, dateColumn, firstRow, end);
-    const dayFirst = sheet.dayFirst ?? evidence.monthFirst <= evidence.dayFirst;
+    const dayFirst = isDayFirst(sheet);
     for (let row = firstRow; row < end; row++) {
       const cell = cellText(table, row, dateColumn);
       if (sheet.dateForm !== 'calendar') {

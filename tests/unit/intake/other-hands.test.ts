@@ -302,3 +302,16 @@ test('a meter of heat with its two temperatures measures water, and what is left
   );
   expect(read(beside).uses).toMatchObject({ 'Sent at': 'other-time', 'Last year (kWh)': 'to-compare' });
 });
+
+test('months that begin on the first are months, where only their ends tell that the month is written first', () => {
+  const rows = Array.from({ length: 12 }, (_, month) => {
+    const end = new Date(Date.UTC(2025, month + 1, 0)).getUTCDate();
+    return `${month + 1}/1/2025,${month + 1}/${end}/2025,${100 + ((month * 5) % 12)}`;
+  });
+  const { asked, uses, series } = read(['Interval start,End,Electricity used kWh', ...rows].join('\n'), {
+    zone: 'America/New_York',
+  });
+  expect(asked).toEqual([]);
+  expect(uses).toMatchObject({ End: 'to' });
+  expect(series).toEqual(['electricity import 1266.0']);
+});
