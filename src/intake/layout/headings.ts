@@ -218,10 +218,11 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   return carrierOfWords(words) !== undefined || POWER.test(words) || RATE_REGISTER.test(words) ? 'value' : 'unknown';
 }
 
-/** Coal and logs; no pellets of wood, nor electricity at a place that is called Wood Lane. */
+/** Coal and logs; no pellets of wood, nor gas or electricity of a place that is called Wood Lane. */
 export const isOtherFuel = (words: string): boolean =>
   OTHER_FUEL.test(words) &&
   !ELECTRIC.test(words) &&
+  !/\bgas\b/.test(words) &&
   !FUEL_IDS.some((fuel) => fuel !== 'gas' && FUELS[fuel].said.test(words));
 
 /** Readings and what only a bill has go before the other words; prices and money keep the role they have. */

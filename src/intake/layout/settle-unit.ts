@@ -23,7 +23,7 @@ import {
   LEAST_KWH_A_DAY,
   MOST_KWH_A_DAY,
 } from '../terms/units.ts';
-import type { ColumnFacts } from './column-facts.ts';
+import { type ColumnFacts, isWordColumn } from './column-facts.ts';
 import { isRegisterName, namesItself, statedCarrier, statedUnit, unitsByRow } from './energy-columns.ts';
 import { meanGasFactor } from './gas-factors.ts';
 import { plainWords } from './headings.ts';
@@ -197,7 +197,9 @@ const isOfTariff = ({ heading }: ColumnFacts): boolean =>
 /** The number of the grid's metering point or a word for the way stands beside it, and no panels are named. */
 const isBesidePoint = ({ columns }: Sheet, { heading }: ColumnFacts): boolean =>
   !/photovolt|fotovolt|solcelle|zonnepan/.test(plainWords(heading)) &&
-  columns.some((c) => WAY.test(plainWords(c.heading)) || POINT_OF_GRID.test(plainWords(c.heading)));
+  columns.some(
+    (c) => (isWordColumn(c) && WAY.test(plainWords(c.heading))) || POINT_OF_GRID.test(plainWords(c.heading)),
+  );
 const POINT_OF_GRID = /(?<![a-z])(nmi|esi ?id|icp|mpan|cups|prm|pdl)(?![a-z])/;
 
 /** "Lieferung" is to the home or from it; an "export" of electricity may be a file that was exported. */

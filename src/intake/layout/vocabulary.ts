@@ -59,7 +59,7 @@ export const GAS_FACTOR = words(
 
 /** Fuels that no way of heating here burns. */
 export const OTHER_FUEL = words(
-  '(?<![a-z])(coal|anthracite|lignite|charcoal|fire ?wood|logs|wood ?(?!pellet)|peat|turf|petrol|gasoline|diesel|hydrogen)(?![a-z])',
+  '(?<![a-z])(coal|anthracite|lignite|charcoal|fire ?wood|wood ?logs|^logs|wood ?(?!pellet)|peat|turf|petrol|gasoline|diesel|hydrogen)(?![a-z])',
   'kohle(?!n?(dioxid|stoff|ndi))|brikett|(?<![a-z])koks|brennholz|scheitholz|stuckholz|hackschnitzel|hackgut|torf(?![a-z])|benzin',
   'charbon|houille|anthrazit|(?<![a-z])bois(?! ?pellet)|buches?(?![a-z])|granules de bois|(?<![a-z])lena(?![a-z])|legna|legname|steenkool|kolen(?![a-z])|brandhout|braende',
 );

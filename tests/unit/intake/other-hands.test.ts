@@ -238,9 +238,13 @@ test('a heat pump that takes nothing for a summer of readings is no counter', ()
   expect(series).toEqual([`electricity heat-pump ${total.toFixed(1)}`]);
 });
 
-test('electricity of a place called Wood Lane is no wood, and 24:45 is no clock', () => {
-  const place = read(table('Start,Wood Lane electricity (kWh)', (i) => `${at(i)},${used(i)}`));
-  expect(place).toMatchObject({ series: [`electricity import ${TOTAL}`] });
+test('a place called Wood Lane and a log of use are no wood, a flow is no way, and 24:45 is no clock', () => {
+  const of = (heading: string) => read(table(`Start,${heading}`, (i) => `${at(i)},${used(i)}`));
+  expect(of('Wood Lane electricity (kWh)')).toMatchObject({ series: [`electricity import ${TOTAL}`] });
+  expect(of('Wood Lane gas (kWh)')).toMatchObject({ series: [`gas import ${TOTAL}`] });
+  expect(of('Usage logs (kWh)').asked).not.toContain('other-fuel');
+  const flow = read(table('Start,Flow (l/min),Production (kWh)', (i) => `${at(i)},${10 + (i % 5)},${used(i)}`));
+  expect(flow.series).toEqual([`electricity generation ${TOTAL}`]);
   expect([slotOfHeading('2400'), slotOfHeading('0030'), slotOfHeading('2445')]).toEqual([
     { clock: 1440 },
     { clock: 30 },
