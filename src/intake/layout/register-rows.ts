@@ -148,8 +148,7 @@ function momentsRepeat(sheet: Sheet): boolean {
   // Registers one after another, each longer than the sample, repeat its moments further down.
   if (table.rowCount <= end) return false;
   let again = 0;
-  let looked = 0;
-  for (let row = end; row < table.rowCount && looked < SAMPLE_ROWS; row += 7, looked++)
+  for (let row = end; row < table.rowCount && again <= 100; row += 7)
     if (moments.has(momentAt(sheet, row, clock))) again++;
   return again > 100;
 }

@@ -27,3 +27,20 @@ test.each([
     '8.200',
   ]);
 });
+
+test('two meters behind each other, each longer than any sample, are two records', () => {
+  const stamps = Array.from({ length: 48 * 730 }, (_, i) =>
+    new Date(Date.UTC(2023, 0, 1) + i * 1_800_000).toISOString().slice(0, 16),
+  );
+  const rows = [
+    ['house', 0.3],
+    ['garage', 0.1],
+  ].flatMap(([meter, kWh]) => stamps.map((stamp) => `${meter},${stamp},${kWh}`));
+  const bytes = new TextEncoder().encode(['meter,time,kWh', ...rows].join('\n'));
+  const { preview } = readFile('behind.csv', bytes, { carrier: 'electricity', role: 'import', clock: 'utc' }, {
+    zone: 'Europe/London',
+    today: '2026-11-25',
+    gasVolume: { calorificMJPerM3: 39.5, correction: 1.02264 },
+  } as Parameters<typeof readFile>[3]);
+  expect(preview.series.map(({ total }) => Math.round(total))).toEqual([10_512, 3504]);
+});
