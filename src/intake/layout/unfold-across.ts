@@ -31,7 +31,7 @@ export function unfoldAcross(table: Table): Table | undefined {
   for (let row = 0; row < Math.min(table.rowCount, SEARCHED_ROWS); row++) {
     const heads = rowTexts(table, row).map((head) => (head.startsWith('#') ? '' : head));
     const year = yearOf(table, row);
-    const across = heads.length >= 3 ? findAcross(heads, rowsBelow(table, row), year) : undefined;
+    const across = heads.length >= 3 ? findAcross(heads, () => rowsBelow(table, row), year) : undefined;
     if (across && (table.rowCount - row) * across.columns.length <= MOST_CELLS) return unfold(table, row, across);
   }
   return undefined;
@@ -46,8 +46,10 @@ function rowsBelow(table: Table, row: number): string[] {
 }
 
 /** A row of words with nothing beside them. */
-const isRemark = (table: Table, row: number): boolean =>
-  rowTexts(table, row).every((cell, column) => column === 0 || cell === '');
+function isRemark(table: Table, row: number): boolean {
+  for (let column = 1; column < cellCount(table, row); column++) if (cellText(table, row, column) !== '') return false;
+  return true;
+}
 
 /** The one year that the titles and the corner name. */
 function yearOf(table: Table, headingRow: number): string | undefined {
@@ -65,10 +67,20 @@ function monthNumber(text: string): number {
   return /^\d{1,2}$/.test(text) && Number(text) <= 12 ? Number(text) : monthOfName(text.replace(/\.$/, ''));
 }
 
-function findAcross(heads: readonly string[], left: readonly string[], year: string | undefined): Across | undefined {
+function findAcross(
+  heads: readonly string[],
+  below: () => readonly string[],
+  year: string | undefined,
+): Across | undefined {
   const columns = heads.map((_, c) => c).filter((c) => c > 0 && heads[c] !== '' && !TOTALS.test(heads[c]!));
   const all = (fits: (head: string) => boolean) => columns.length > 0 && columns.every((c) => fits(heads[c]!));
-  const down = (fits: (text: string) => boolean) => left.length > 1 && left.every(fits);
+  // The rows are looked through only where something stands across, since most tables are long and have nothing.
+  let known: readonly string[] | undefined;
+  const left = () => {
+    known ??= below();
+    return known;
+  };
+  const down = (fits: (text: string) => boolean) => left().length > 1 && left().every(fits);
   const days = columns.filter((c) => kindOf(heads[c]!) === 'day');
   // Remarks may stand beside the days.
   if (days.length >= 3 && days.length >= columns.length * MOSTLY && down(isHour))
@@ -80,7 +92,7 @@ function findAcross(heads: readonly string[], left: readonly string[], year: str
         hasHours: false,
         stampOf: (above, of) => `${of}-${two(monthOfName(above.replace(/\.$/, '')))}`,
       };
-    if (year !== undefined && down((text) => /^\d{1,2}\.?$/.test(text)) && left.length >= 28 && left.length <= 31)
+    if (year !== undefined && down((text) => /^\d{1,2}\.?$/.test(text)) && left().length >= 28 && left().length <= 31)
       return {
         columns,
         hasHours: false,
@@ -90,7 +102,7 @@ function findAcross(heads: readonly string[], left: readonly string[], year: str
   const years = new Set(columns.map((c) => YEAR_WITHIN.exec(heads[c]!)?.[0]));
   const ofYears = new Set(columns.map((c) => heads[c]!.replace(YEAR_WITHIN, '').trim()));
   const areYears = columns.length >= 2 && years.size === columns.length && !years.has(undefined) && ofYears.size === 1;
-  if (areYears && left.length >= 3 && down((text) => monthNumber(text) > 0))
+  if (areYears && left().length >= 3 && down((text) => monthNumber(text) > 0))
     return {
       columns,
       hasHours: false,
@@ -98,7 +110,7 @@ function findAcross(heads: readonly string[], left: readonly string[], year: str
       value: [...ofYears][0]!,
     };
   const areMonths = columns.length >= 2 && all((head) => kindOf(head) === 'month');
-  if (areMonths && down((text) => /^\d{1,2}\.?$/.test(text)) && left.length >= 28 && left.length <= 31)
+  if (areMonths && down((text) => /^\d{1,2}\.?$/.test(text)) && left().length >= 28 && left().length <= 31)
     return {
       columns,
       hasHours: false,
