@@ -39,9 +39,7 @@ function isDayFirst(sheet: Sheet): boolean {
 }
 
 /** Whether the second date of most rows leads on to the first of the next row, so that both name one period. */
-function namesRows(sheet: Sheet, other: number): boolean {
-  const { table, dateColumn, firstRow, dateForm } = sheet;
-  const dayFirst = isDayFirst(sheet);
+function namesRows({ table, dateColumn, firstRow, dateForm }: Sheet, dayFirst: boolean, other: number): boolean {
   const end = Math.min(table.rowCount, firstRow + SAMPLE_ROWS);
   const reader = createStampReader();
   const at = (row: number, column: number): number => {
@@ -60,6 +58,7 @@ function namesRows(sheet: Sheet, other: number): boolean {
   }
   return good >= (end - firstRow - 1) * 0.5;
 }
+
 const cache = new WeakMap<Sheet, SheetStep>();
 
 export function stepOf(sheet: Sheet): SheetStep {
@@ -72,6 +71,7 @@ export function stepOf(sheet: Sheet): SheetStep {
 
 function measure(sheet: Sheet): SheetStep {
   const { table, dateColumn, firstRow } = sheet;
+  const dayFirst = isDayFirst(sheet);
   const clocks = sheet.columns.filter((c) => isClockColumn(c) && !isDateColumn(c));
   const clockColumn = clocks.find((c) => c.meaning.role !== 'to') ?? clocks[0];
   const numbered =
@@ -83,14 +83,13 @@ function measure(sheet: Sheet): SheetStep {
   const endTimeColumn = clocks.find((c) => c.index !== timeColumn)?.index;
   const dates = sheet.columns.filter((c) => isDateColumn(c) && c.index !== dateColumn);
   const named = dates.find((c) => c.meaning.role === 'to');
-  const toColumn = (named ?? dates.find((c) => namesRows(sheet, c.index)))?.index;
+  const toColumn = (named ?? dates.find((c) => namesRows(sheet, dayFirst, c.index)))?.index;
   const end = Math.min(table.rowCount, firstRow + SAMPLE_ROWS);
   const minutes: number[] = [];
   const lengths: number[] = [];
   const reader = createStampReader();
   let kind: StampKind = 'day';
   if (dateColumn >= 0) {
-    const dayFirst = isDayFirst(sheet);
     for (let row = firstRow; row < end; row++) {
       const cell = cellText(table, row, dateColumn);
       if (sheet.dateForm !== 'calendar') {

@@ -87,7 +87,7 @@ function underWord(rows: readonly RowFacts[], at: number, { box }: DateMark): re
   return date && LEADS_ON.test(word!.own[0]!.text) ? [date] : [];
 }
 const [PANEL_ROWS, PANEL_LINES] = [8, 5];
-const LEADS_ON = /^(?:[-–−]|to|bis|until|au|t\/m|tot|al?|until)$/i;
+const LEADS_ON = /^(?:[-–−]|to|bis|until|au|t\/m|tot|al?)$/i;
 
 /** A date with a dash or a "to" behind it waits for another. */
 function leadsOn({ row }: RowFacts, { box }: DateMark): boolean {
@@ -427,7 +427,8 @@ export function extrasBetween(
     // A price with more places is no sum.
     const free = sums.length > 1 ? sums.filter(({ decimals }) => decimals === 2) : sums;
     // Beside each other stand those of two fuels.
-    const own = free.length > 1 && fuel ? free.filter((one) => fuelFinder(rows)(one) === fuel) : free;
+    const fuelOf = free.length > 1 && fuel ? fuelFinder(rows) : undefined;
+    const own = fuelOf ? free.filter((one) => fuelOf(one) === fuel) : free;
     if (own.length !== 1) return [];
     const [figure] = own;
     const name = own === free ? words : figure!.before.split('\t').at(-1)!;
