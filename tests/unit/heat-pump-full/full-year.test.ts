@@ -86,7 +86,8 @@ describe('whatever machine is typed', () => {
         const { year, monthly, bySlot } = found;
         const { H1, H2, H3, H4 } = year.factors!;
         expect(H1).toBeGreaterThanOrEqual(H2);
-        expect(H2).toBeGreaterThanOrEqual(H4 - 1e-9);
+        // A machine that gives less than its own electricity is bettered by its backup heater, which gives all of it.
+        expect(Math.max(H2, 1)).toBeGreaterThanOrEqual(H4 - 1e-9);
         expect(H3).toBeGreaterThanOrEqual(H4);
         const compressor = year.electricityKWh.space + year.electricityKWh.water;
         expect(year.spaceHeatKWh + year.waterHeatKWh).toBeCloseTo(year.sourceHeatKWh + compressor, 6);
