@@ -130,13 +130,8 @@ const savedByShare = (best: BestHours, { spacePence, waterPence }: YearTerms): F
   balance: null,
 });
 
-function isEvenEachDay(pence: Float64Array, { dayStart }: YearSlots): boolean {
-  for (let day = 0; day + 1 < dayStart.length; day++) {
-    for (let slot = dayStart[day]! + 1; slot < dayStart[day + 1]!; slot++)
-      if (pence[slot] !== pence[slot - 1]) return false;
-  }
-  return true;
-}
+const isEvenEachDay = (pence: Float64Array, { day }: YearSlots): boolean =>
+  pence.every((one, slot) => one === pence[slot - 1] || day[slot] !== day[slot - 1]);
 
 /**
  * What a kWh more costs by half-hour beside a battery that is filled from the grid: where it gives all that the home needs,

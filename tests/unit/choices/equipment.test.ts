@@ -5,9 +5,12 @@ import { heatAndMachine, hoursOn, savingOf } from '../../../src/model/choices/be
 import { changeByEquipment, factsOfRoof, layEquipment } from '../../../src/model/choices/roof-battery-car.ts';
 import { choosePrices } from '../../../src/model/comparison/prices-of.ts';
 import { heatOfHousehold } from '../../../src/model/heat-of-household.ts';
+import { findBestHours } from '../../../src/model/hours/best-hours.ts';
+import { homeWarmth } from '../../../src/model/hours/warmth.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';
 import { ownUseByStandard } from '../../../src/model/sun/own-use-by-standard.ts';
 import { sunByMonth } from '../../../src/model/sun/sun-by-month.ts';
+import { penceBySlot, rateBuckets } from '../../../src/model/tariff/slot-price.ts';
 import type { YearTerms } from '../../../src/model/uncertainty/simulate.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { type HouseholdChange, makeHousehold, makeTariff, typed } from '../appraisal/make-household.ts';
@@ -19,6 +22,10 @@ const roof: Household['roof'] = {
   panels: [{ kWp: 4, facing: 'S', pitchDegrees: 30, shading: 'little' }],
   exportPencePerKWh: typed(15),
 };
+const two = makeTariff('two', [
+  { name: 'night', pencePerKWh: 10, times: [{ from: '00:30', to: '07:30' }] },
+  { name: 'day', pencePerKWh: 30, times: 'rest' },
+]);
 const lay = (change: HouseholdChange) => layEquipment(makeHousehold(change), midlands, slots, reference, asOf);
 const even = (value: number) => new Float64Array(slots.count).fill(value);
 const sum = (values: ArrayLike<number>) => Array.from(values).reduce((total, one) => total + one, 0);
@@ -94,11 +101,33 @@ test('what is said of a roof: its year, its cold months, and its own use by the 
   expect(factsOfRoof(makeHousehold(), own, even(0.25), midlands, reference, asOf)).toBeUndefined();
 });
 
+test('a cylinder holds 4.186 kJ a litre and kelvin over 10 °C, of which 0.8 comes out hot: as much is moved', () => {
+  const household = makeHousehold({
+    prices: { electricityTariffId: 'two' },
+    tariffs: [two],
+    hotWater: { cylinderLitres: typed(120), hotC: typed(55) },
+  });
+  const settle = heatOfHousehold({ household, series: [], reference, asOf });
+  const heat = heatAndMachine(settle, []);
+  const prices = choosePrices({ household, reference, asOf });
+  const terms = { spacePence: 0, waterPence: 1 } as YearTerms;
+  const savedWith = (cylinderKWh: number) =>
+    findBestHours({
+      year: heat.year,
+      pencePerKWh: penceBySlot(rateBuckets(prices.electricity.version, heat.year.slots)),
+      warmth: homeWarmth({}, settle.demand.heatLossWPerK, undefined, null),
+      roomC: settle.demand.roomC,
+      comfort: { downK: 0, upK: 0 },
+      cylinderKWh,
+      movesWater: true,
+    }).waterSaved;
+  // 120 × 45 × 4.186 / 3600 × 0.8 = 5.0232 kWh; a larger one would save more.
+  const saved = hoursOn(heat, prices, terms, null)!.terms.waterPence;
+  expect(saved).toBeCloseTo(savedWith(5.0232), 9);
+  expect(savedWith(5.1)).toBeGreaterThan(saved + 1e-4);
+});
+
 test('the best hours take off shares of what rooms and hot water cost, and how far a cold day cools the home is told', () => {
-  const two = makeTariff('two', [
-    { name: 'night', pencePerKWh: 10, times: [{ from: '00:30', to: '07:30' }] },
-    { name: 'day', pencePerKWh: 30, times: 'rest' },
-  ]);
   const on = (change: HouseholdChange = {}, tariff = two) => {
     const household = makeHousehold({ prices: { electricityTariffId: tariff.id }, tariffs: [tariff], ...change });
     const settle = heatOfHousehold({ household, series: [], reference, asOf });

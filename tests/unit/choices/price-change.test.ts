@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { appraise } from '../../../src/model/appraise.ts';
 import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
-import { heatPumpOf } from '../../../src/model/bill-gap/estimate-for-days.ts';
+import { estimateForDays, heatPumpOf } from '../../../src/model/bill-gap/estimate-for-days.ts';
 import { addDays } from '../../../src/model/calendar/civil.ts';
 import { priceChange } from '../../../src/model/choices/price-change.ts';
 import { emptyHousehold, type Household } from '../../../src/model/shapes/household.ts';
@@ -75,11 +75,14 @@ const bill = (pencePerKWh: number) =>
 const changeOf = (readings: Parameters<typeof priceChange>[0]['readings'] = []) =>
   priceChange({ estimate, bill: bill(30), household: today, readings, reference })!;
 /** Every half-hour alike, so 12 of 48 fall into the night. */
-const readings = [
+const daysRead = (count: number, kWh = 0.2) => [
   {
     meter: 'heat-pump' as const,
     intervalMinutes: 30,
-    days: Array.from({ length: 61 }, (_, i) => ({ date: addDays('2026-10-01', i), values: new Array(48).fill(0.2) })),
+    days: Array.from({ length: count }, (_, i) => ({
+      date: addDays('2026-10-01', i),
+      values: new Array(48).fill(kWh),
+    })),
   },
 ];
 
@@ -99,8 +102,8 @@ describe('a change of tariff within the days of a bill', () => {
   test('by the half-hours that were read', () => {
     // 31 days of October at 24 p and 30 of November, of whose 48 half-hours 12 are night.
     const mixed = (12 * 10 + 36 * 35) / 48;
-    expect(changeOf(readings).after.used).toBeCloseTo((31 * 24 + 30 * mixed) / 61, 6);
-    const { before } = changeOf(readings);
+    expect(changeOf(daysRead(61)).after.used).toBeCloseTo((31 * 24 + 30 * mixed) / 61, 6);
+    const { before } = changeOf(daysRead(61));
     expect(before.used).toBe(before.estimated);
   });
 
@@ -129,5 +132,82 @@ describe('a change of tariff within the days of a bill', () => {
     expect(
       priceChange({ estimate, bill: bill(30), household: { ...today, tariffs: [twoRates] }, readings: [], reference }),
     ).not.toBeNull();
+  });
+
+  // What October and November ask of a unit, by the tariff that a change is looked for with.
+  const mean = (october: number, november: number) =>
+    (october * octoberKWh + november * novemberKWh) / (octoberKWh + novemberKWh);
+  const mixed = (12 * 10 + 36 * 35) / 48;
+  const one = tariff('one', [['', 30]]);
+  const stepped: Tariff = {
+    ...one,
+    versions: one.versions.map((version) => ({
+      ...version,
+      bands: [{ ...version.bands[0]!, blocks: { per: 'month' as const, steps: [{ upToKWh: 10, pencePerKWh: 20 }] } }],
+    })),
+  };
+  const find = (
+    change: Partial<Pick<Parameters<typeof priceChange>[0], 'household' | 'estimate' | 'readings'>>,
+    tariffChange = { on: '2026-11-01' } as NonNullable<ReturnType<typeof bill>['tariffChange']>,
+  ) =>
+    priceChange({
+      estimate,
+      bill: { ...bill(30), tariffChange },
+      household: today,
+      readings: [],
+      reference,
+      ...change,
+    });
+  const onOne = { household: { ...today, tariffs: [flat, one], prices: { electricityTariffId: 'one' } } };
+
+  test('one price after it needs no readings; that of its first day counts on that day', () => {
+    expect(find(onOne)!.after).toEqual(bothAt(mean(24, 30)));
+    expect(find(onOne)!.grade).toBe('estimated');
+    expect(find(onOne, { on: '2026-10-01' })!.after).toEqual(bothAt(30));
+    expect(find(onOne, { on: '2026-09-01' })!.after).toEqual(bothAt(30));
+    // The last ten days of October on the new one.
+    const { spaceKWh, otherKWh } = estimateForDays(estimate, '2026-10-22', '2026-11-01');
+    const newKWh = spaceKWh + otherKWh;
+    const october = 24 + (6 * newKWh) / octoberKWh;
+    expect(find(onOne, { on: '2026-10-22' })!.after).toEqual(bothAt(mean(october, 30)));
+  });
+  const bothAt = (pence: number) => ({ estimated: expect.closeTo(pence, 9), used: expect.closeTo(pence, 9) });
+
+  test('the tariff named for the change goes before the one of today', () => {
+    const household = { ...today, tariffs: [flat, twoRates, one] };
+    expect(find({ household }, { on: '2026-11-01', tariffId: 'one' })!.after).toEqual(bothAt(mean(24, 30)));
+    expect(find({ household }, { on: '2026-11-01', tariffId: 'flat' })).toBeNull();
+    expect(find({ household }, { on: '2026-11-01', tariffId: 'gone' })).toBeNull();
+  });
+
+  test('an estimate at the published average: one price before, and that is assumed', () => {
+    const average = { ...estimate, household: { ...household, tariffs: [], prices: {} } };
+    const found = find({ ...onOne, estimate: average })!;
+    const published = appraise({ household: average.household, series: [], reference, asOf: '2026-10-01', draws: 0 });
+    const { unitsPence, boughtKWh } = published.systems[0]!.monthly;
+    expect(found.before).toEqual(bothAt(unitsPence[9]! / boughtKWh[9]!));
+    expect(found.grade).toBe('assumed');
+  });
+
+  test('a tariff of the estimate that is known neither today nor to the estimate gives no price before it', () => {
+    const lost = { ...estimate, household: { ...household, tariffs: [] } };
+    expect(find({ ...onOne, estimate: lost })!.before).toEqual(bothAt(mean(24, 27)));
+    expect(find({ household: { ...onOne.household, tariffs: [one] }, estimate: lost })).toBeNull();
+  });
+
+  test.each<[string, Parameters<typeof priceChange>[0]['readings'], number | undefined]>([
+    ['58 of 61 days', daysRead(58), (31 * 24 + 27 * mixed) / 58],
+    ['57 of 61 days, less than 95 %', daysRead(57), undefined],
+    ['those of the whole home', [{ ...daysRead(61)[0]!, meter: 'whole-house' }], undefined],
+    ['a machine that stood still', daysRead(61, 0), undefined],
+  ])('readings that speak for the bill or not: %s', (_, readings, used) => {
+    const { after } = find({ readings })!;
+    if (used === undefined) expect(after).not.toHaveProperty('used');
+    else expect(after.used).toBeCloseTo(used, 6);
+  });
+
+  test('a price by steps hangs on the amount: none at the hours of use without readings', () => {
+    const household = { ...today, tariffs: [flat, stepped], prices: { electricityTariffId: 'one' } };
+    expect(find({ household })!.after).not.toHaveProperty('used');
   });
 });

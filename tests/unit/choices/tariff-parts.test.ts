@@ -1,18 +1,21 @@
 /** The parts of a home's bill on one tariff, each by hand. */
 import { describe, expect, test } from 'vitest';
+import { appraise } from '../../../src/model/appraise.ts';
 import { compareTariffs } from '../../../src/model/choices/compare-tariffs.ts';
 import type { WhatIf } from '../../../src/model/shapes/appraisal.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
 import type { Tariff, TariffVersion } from '../../../src/model/shapes/tariff.ts';
 import { tell } from '../../../src/model/shapes/told.ts';
 import { reference } from '../../../src/reference/index.ts';
-import { type HouseholdChange, makeHousehold, makeTariff } from '../appraisal/make-household.ts';
+import { EVERY_WAY, type HouseholdChange, makeHousehold, makeTariff, typed } from '../appraisal/make-household.ts';
 import { priceSeries } from '../tariff/tariffs.ts';
 
-const two = makeTariff('two', [
-  { name: 'night', pencePerKWh: 10, times: [{ from: '00:30', to: '07:30' }] },
-  { name: 'day', pencePerKWh: 30, times: 'rest' },
-]);
+const twoPrices = (night: number, day: number) =>
+  makeTariff('two', [
+    { name: 'night', pencePerKWh: night, times: [{ from: '00:30', to: '07:30' }] },
+    { name: 'day', pencePerKWh: day, times: 'rest' },
+  ]);
+const two = twoPrices(10, 30);
 const withVersion = (tariff: Tariff, more: Partial<TariffVersion>): Tariff => ({
   ...tariff,
   versions: tariff.versions.map((version) => ({ ...version, ...more })),
@@ -57,9 +60,10 @@ function record(unknown: readonly number[] = [], more: Partial<Series> = {}): Se
   };
 }
 
+// 182 days from October to March, 183 from April to September.
+const byMonth = 10 * (182 * 10 + 183 * 30);
+
 describe('what the home uses beside heating', () => {
-  // 182 days from October to March, 183 from April to September.
-  const byMonth = 10 * (182 * 10 + 183 * 30);
   test('lies by its own half-hours of each month', () => {
     expect(costOn(choose([two], [record()]), 'two').restPence).toBeCloseTo(byMonth, 6);
   });
@@ -85,6 +89,20 @@ describe('what the home uses beside heating', () => {
     // Nothing is known: all half-hours alike, but for the two days on which the clock changes.
     const all = Array.from({ length: 12 }, (_, month) => month);
     expect(costOn(choose([two], [record(all)]), 'two').restPence / 3650).toBeCloseTo(30 - (20 * 14) / 48, 2);
+  });
+  test('fills steps by the day each day anew, and costs nothing where nothing is used', () => {
+    const steps = makeTariff('two', [
+      {
+        name: 'all',
+        pencePerKWh: 10,
+        times: 'rest',
+        blocks: { per: 'day', steps: [{ upToKWh: 4, pencePerKWh: 40 }] },
+      },
+    ]);
+    // 4 kWh of each day at 40 p and 6 at 10.
+    expect(costOn(choose([steps], [record()]), 'two').restPence).toBeCloseTo(365 * (4 * 40 + 6 * 10), 6);
+    const none = record([], { total: 0, days: { first: '2025-10-01', values: new Array<number>(365).fill(0) } });
+    expect(costOn(choose([steps], [none]), 'two').restPence).toBe(0);
   });
   test('costs twice as much where all prices double', () => {
     const once = costOn(choose([two], [record()]), 'two');
@@ -221,5 +239,137 @@ describe('a heat pump on a meter of its own', () => {
   test('with a sum by the year besides it is refused', () => {
     const both = { ...own, versions: [{ ...own.versions[0]!, reducedPencePerYear: 13_188 }] };
     expect(choose([both]).leftOut).toEqual([{ name: 'Tariff net', why: 'faulty' }]);
+  });
+});
+
+describe('what a unit costs over the year', () => {
+  // 14 of 48 half-hours are cheap on every day: the two hours that the clock takes and gives lie among them.
+  const mean = 30 - (20 * 14) / 48;
+  test.each<[string, () => ReturnType<typeof choose>, object | undefined, boolean]>([
+    ['two prices', () => choose([two]), { least: 10, most: 30, mean: expect.closeTo(mean, 9) }, false],
+    [
+      'doubled',
+      () => choose([two], [], {}, { whatIf: { electricityShare: 2 } }),
+      { least: 20, most: 60, mean: expect.closeTo(2 * mean, 9) },
+      false,
+    ],
+    [
+      'of a market, 1 p in January and 3 p after it',
+      () => choose([withVersion(two, { series: priceSeries('2025-01-01', 365, (day) => (day < 31 ? 1 : 3)) })]),
+      { least: 1, most: 3, mean: expect.closeTo((31 + 3 * 334) / 365, 2) },
+      true,
+    ],
+    [
+      'by steps, where it hangs on the amount',
+      () =>
+        choose([
+          makeTariff('two', [
+            {
+              name: 'all',
+              pencePerKWh: 30,
+              times: 'rest',
+              blocks: { per: 'month', steps: [{ upToKWh: 50, pencePerKWh: 10 }] },
+            },
+          ]),
+        ]),
+      undefined,
+      false,
+    ],
+  ])('%s', (_, choice, unitPence, followsMarket) => {
+    const found = costOn(choice(), 'two');
+    expect([found.unitPence, found.followsMarket]).toEqual([unitPence, followsMarket]);
+  });
+});
+
+test.each([
+  ['two', false],
+  ['one', true],
+])(
+  'another way of heating on %s is its cost of the comparison with the same rest and standing charge',
+  (id, isEven) => {
+    const tariffs = [two, makeTariff('one', 25)];
+    const change = { beside: EVERY_WAY, prices: { electricityTariffId: id } };
+    const household = makeHousehold({ tariffs, ...change });
+    const { systems } = appraise({ household, series: [record()], reference, asOf: '2026-11-28', draws: 0 });
+    const { restPence, standingPence, others } = costOn(choose(tariffs, [record()], change), id);
+    const rest = { two: byMonth, one: 25 * 3650 }[id]!;
+    expect([restPence, standingPence]).toEqual([expect.closeTo(rest, 6), 365 * 50]);
+    expect(others).toEqual(
+      systems.slice(1).map(({ id, kind, cost }) => ({
+        id,
+        kind,
+        // Storage heaters do not buy at one price all day.
+        pence: isEven && kind === 'storage' ? null : expect.closeTo(cost.value + rest + 365 * 50, 6),
+      })),
+    );
+    expect(others.map(({ id }) => id)).toEqual(expect.arrayContaining(['present', 'air-source', 'storage', 'oil']));
+  },
+);
+
+test('of two tariffs alike neither costs more, in any of the years; one a penny dearer is never the cheapest', () => {
+  const shares = choose([two, { ...two, id: 'again' }, makeTariff('dear', 31)], [], {}, { draws: 64 }).costs;
+  expect(shares.map(({ tariffId, cheapestShare }) => [tariffId, cheapestShare])).toEqual([
+    ['two', 1],
+    ['again', 1],
+    [null, 0],
+    ['dear', 0],
+  ]);
+});
+
+test('hot water in the cheap hours saves what the heating then costs less, of a machine worked out by the half-hour too', () => {
+  const full: HouseholdChange = {
+    machine: { way: 'full', source: 'air', spaceFactor: undefined, waterFactor: undefined },
+  };
+  const [usual, night] = [{}, { hotWater: { hours: 'night' as const } }].map((more) =>
+    costOn(choose([two], [record()], { ...full, ...more }), 'two'),
+  );
+  expect(usual!.nightWaterPence).toBeGreaterThan(500);
+  expect(usual!.nightWaterPence).toBeCloseTo(usual!.heatingPence - night!.heatingPence, 6);
+});
+
+test('with car and roof the possible years lie about the cost, units moved by the price and what is sent out not', () => {
+  const panels = [{ kWp: 4, facing: 'S', pitchDegrees: 35, shading: 'little' } as const];
+  const equipment = { roof: { panels, exportPencePerKWh: typed(15) }, car: { kmPerYear: typed(20_000) } };
+  const change = { ...equipment, comfort: { hours: 'best' as const } };
+  const { whole, own, bestHours } = costOn(choose([two], [record()], change, { draws: 256 }), 'two');
+  // Car, sun, what is sent out and what the hours save are each a large part of it.
+  const parts = [10 * own!.carKWh, 30 * own!.ownUseKWh, own!.exportPence, bestHours!.saving.value];
+  expect(Math.min(...parts)).toBeGreaterThan(0.06 * whole.value);
+  expect(whole.low).toBeLessThan(0.95 * whole.value);
+  // Prices spread upwards more than down.
+  const middle = (whole.low + whole.high) / 2 / whole.value;
+  expect(middle).toBeGreaterThan(1);
+  expect(middle).toBeLessThan(1.06);
+});
+
+describe('in the best hours', () => {
+  const best = { comfort: { hours: 'best' } } as const;
+  const savingOn = (tariff: Tariff, change: HouseholdChange = {}) =>
+    costOn(choose([tariff], [], change), 'two').bestHours!.saving.value;
+
+  test('a machine on a meter of its own goes by the prices of that meter, whatever the roof makes', () => {
+    const ownMeter = withVersion(two, { ownMeter: { lessPencePerKWh: 5, pencePerYear: 1500 } });
+    const lower = twoPrices(5, 25);
+    expect(savingOn(ownMeter)).toBeCloseTo(savingOn(lower), 6);
+    expect(savingOn(lower)).not.toBeCloseTo(savingOn(two), 0);
+    const panels = [{ kWp: 6, facing: 'S', pitchDegrees: 35, shading: 'little' } as const];
+    expect(savingOn(ownMeter, { roof: { panels } })).toBeCloseTo(savingOn(lower), 6);
+  });
+
+  test('a battery alone sends nothing out, and is paid nothing', () => {
+    const { own, bestHours, whole } = costOn(choose([two], [], { ...best, battery: { usableKWh: 5 } }), 'two');
+    expect(bestHours!.counted).toBe(true);
+    expect(own).toMatchObject({ soldKWh: 0, exportPence: 0, ownUseKWh: 0 });
+    expect(whole.working.result.value).toBe(whole.value);
+  });
+
+  test('the heat pump that is there already runs in them too, and so does one of the other kind', () => {
+    const there = { ...best, present: { system: 'heat-pump' as const } };
+    const { whole, others } = costOn(choose([two], [], there), 'two');
+    const penceOf = (id: string) => others.find((one) => one.id === id)!.pence!;
+    expect(penceOf('present')).toBeCloseTo(whole.value, 6);
+    const unknown = { spaceFactor: undefined, waterFactor: undefined, boundary: undefined };
+    const air = costOn(choose([two], [], { ...best, machine: { source: 'air', ...unknown } }), 'two');
+    expect(penceOf('air-source')).toBeCloseTo(air.whole.value, 6);
   });
 });
