@@ -45,7 +45,6 @@ export function fitWarmth(
   const summer = Array.from({ length: DAY }, (_, half) => meanOf(SUMMER.map((month) => shape[month]![half]!)));
   const heat = shape.map((halves) => halves.map((kWh, half) => kWh - summer[half]!));
   const coldest = Math.max(...heat.map(meanOf));
-  if (!(coldest > 0)) return null;
   const fits = heat.flatMap((halves, month) => {
     const fit = meanOf(halves) < LEAST_HEAT * coldest ? null : fitDay(halves, outdoorC[month]!, roomC);
     return fit ? [fit] : [];

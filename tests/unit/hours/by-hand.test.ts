@@ -155,6 +155,9 @@ test('the cost of an amount lies straight between the levels, and is nothing whe
   ]);
   expect([0, 1.5, 3, 4.5, 6].map((kWh) => penceOfHeat(one, 0, kWh))).toEqual(near([0, 15, 30, 60, 90]));
   expect(penceOfHeat(one, 1, 2)).toBe(0);
+  // Each level as dear as its square: half-way between two of them lies above the curve, and the last is the last.
+  const bent = { ...one, pence: Float64Array.from({ length: 2 * LEVELS }, (_, i) => (i % LEVELS) ** 2) };
+  expect([0.5, 1, 4.5, 5.5, 6].map((kWh) => penceOfHeat(bent, 0, kWh))).toEqual(near([0.5, 1, 20.5, 30.5, 36]));
 });
 
 const { year } = heatAndMachine(
@@ -235,7 +238,7 @@ describe('a machine of the same COP at all hours, the rooms alone', () => {
   };
   const isNight = (slot: number) => slots.minute[slot]! < 420;
   const night = Float64Array.from({ length: slots.count }, (_, slot) => (isNight(slot) ? 10 : 30));
-  const find = (comfort: HoursInput['comfort'], roomC = 20) =>
+  const find = (comfort: HoursInput['comfort'], roomC = 20, change: Partial<HoursInput> = {}) =>
     findBestHours({
       year: rooms,
       pencePerKWh: night,
@@ -244,8 +247,10 @@ describe('a machine of the same COP at all hours, the rooms alone', () => {
       comfort,
       cylinderKWh: 0,
       movesWater: false,
-      atHome: { otherKWh: new Float64Array(slots.count), sunPence: 0 },
+      atHome: { otherKWh: even(0), sunPence: 0 },
+      ...change,
     });
+  const even = (value: number) => new Float64Array(slots.count).fill(value);
   const total = (values: Float64Array) => values.reduce((sum, one) => sum + one, 0);
   test.each([
     ['a kelvin up: 1 kWh of each day is made by night', { downK: 0, upK: 1 }, 20, 1, [20, 21]],
@@ -273,6 +278,69 @@ describe('a machine of the same COP at all hours, the rooms alone', () => {
       expect.closeTo(warmest, 6),
     ]);
     expect([usual.water, best.water].map(total)).toEqual([0, 0]);
+  });
+
+  test('a cold day shows its own half-hours: prices, kW of heat and the rooms', () => {
+    const { day, electricity, roomC } = find({});
+    const { start } = coldDay(rooms);
+    const ofDay = (values: Float64Array, times = 1) =>
+      near([...values.subarray(start, start + 48)].map((x) => x * times));
+    expect(day.pencePerKWh).toEqual(ofDay(night));
+    expect(day.roomC).toEqual(ofDay(roomC));
+    // A kWh of electricity is 3 of heat, and in half an hour twice as many kW.
+    expect(day.usualKW).toEqual(ofDay(electricity!.usual.space, 6));
+    expect(day.bestKW).toEqual(ofDay(electricity!.best.space, 6));
+  });
+
+  test('rooms that cool need less heat, which is told and is not saved by the hours', () => {
+    const warmth = { kWhPerK: 1, timeConstantHours: 15, known: 'typed' } as const;
+    const { electricity, spaceSaved } = find({ downK: 1, upK: 0 }, 20, { warmth });
+    const { usual, best, heatShare } = electricity!;
+    const share = total(best.space) / total(usual.space);
+    expect(share).toBeLessThan(0.99);
+    expect(heatShare).toEqual({ space: expect.closeTo(share, 6), water: 1 });
+    const pence = (kWh: Float64Array) => kWh.reduce((sum, one, slot) => sum + one * night[slot]!, 0);
+    expect(spaceSaved).toBeCloseTo(share - pence(best.space) / pence(usual.space), 6);
+  });
+
+  test('no more than the machine gives, or the design needs, or what hot water leaves of it', () => {
+    const most = (change: Partial<typeof rooms>) => {
+      const { usual, best } = find({ downK: 0, upK: 9 }, 20, { year: { ...rooms, ...change } }).electricity!;
+      return best.space.reduce((sum, kWh, slot) => Math.max(sum, kWh > usual.space[slot]! + 1e-9 ? 3 * kWh : 0), 0);
+    };
+    expect(most({})).toBeCloseTo(rooms.designKW / 2, 6);
+    expect(most({ outputKW: rooms.outputKW.map(() => 3) })).toBeCloseTo(1.5, 6);
+    // Hot water takes 72 of its 40 kWh a half-hour over a day; of the 50 in October it takes least of each.
+    const waterHours = new Array<number>(48).fill(1);
+    const waterByDayKWh = rooms.waterByDayKWh.map(() => 72);
+    expect(most({ waterHours, waterByDayKWh })).toBeCloseTo((rooms.designKW / 2) * (1 - 72 / 50 / 40), 6);
+  });
+
+  const noon = (at: number, else_: number) =>
+    Float64Array.from(slots.minute, (minute) => (minute >= 660 && minute < 780 ? at : else_));
+  test.each<[string, Partial<HoursInput>, Float64Array]>([
+    // Nearly four times what is needed: all of it is met, and costs what the sun would have earned.
+    [
+      'far more than is needed at noon, worth 5 p',
+      { atHome: { otherKWh: even(0.1), madeKWh: noon(50, 0), sunPence: 5 } },
+      noon(5, 30),
+    ],
+    [
+      'worth more than a kWh costs',
+      { atHome: { otherKWh: even(0.1), madeKWh: noon(50, 0), sunPence: 40 } },
+      noon(40, 30),
+    ],
+    // Little more than half of what is needed without it: used already.
+    [
+      'all used by the rest of the home',
+      { atHome: { otherKWh: even(50), madeKWh: noon(25, 0), sunPence: 5 } },
+      even(30),
+    ],
+  ])('sun %s counts as a price', (_, change, pencePerKWh) => {
+    const sunny = find({}, 20, { pencePerKWh: even(30), ...change });
+    const priced = find({}, 20, { pencePerKWh });
+    expect(total(sunny.roomC.map((one, slot) => Math.abs(one - priced.roomC[slot]!)))).toBeLessThan(1e-6);
+    expect(sunny.spaceSaved).toBeCloseTo(priced.spaceSaved, 9);
   });
 });
 

@@ -110,6 +110,13 @@ describe('a mean day that follows by hand', () => {
     expect([found.hours, found.low, found.high]).toEqual([20, 20, 20].map((hours) => expect.closeTo(hours, 6)));
     expect(found.months).toBe(9);
   });
+  test('hot water is taken off as in the mean of June, July and August', () => {
+    const water = (month: number) => ({ 5: 0.5, 6: 2, 7: 0.8 })[month] ?? 1.1;
+    const shape = dayOf(12, 4, 20).map((halves, month) =>
+      halves.map((kWh, half) => kWh + (half === 14 || half === 40 ? water(month) : 0)),
+    );
+    expect(fitWarmth(shape, evenly, ROOM_C)!.hours).toBeCloseTo(20, 6);
+  });
   test('eight half-hours of steady heat are enough, seven are not', () => {
     expect(fitted(22, 18, 60)!.hours).toBeCloseTo(60, 6);
     expect(fitted(22, 19, 60)).toBeNull();
