@@ -37,12 +37,16 @@ export function wayName(way: DemandWay | string): string {
   return name === undefined ? way : say(name);
 }
 
+/** Whether the name of a way is of several things, so that its verb stands in the plural. */
+export const numberOfWay = (way: DemandWay | string): 'many' | 'one' =>
+  way === 'record' || way === 'floor-area' ? 'many' : 'one';
+
 /** One estimate beside the others: "Your own record says 11,600 units for the rooms, give or take 700." */
 export function estimateSentence(estimate: Pick<DemandEstimate, 'way' | 'spaceKWh' | 'spaceErrorKWh'>): string {
   const { way, spaceKWh, spaceErrorKWh } = estimate;
   const values = {
     way: capitalised(wayName(way)),
-    number: way === 'floor-area' ? 'many' : 'one',
+    number: numberOfWay(way),
     units: spokenKWh(spaceKWh),
   };
   return spaceErrorKWh >= 1

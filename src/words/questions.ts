@@ -6,7 +6,7 @@ import type { FullQuestionCode } from '../model/heat-pump/full/full-questions.ts
 import type { MachineQuestionCode } from '../model/heat-pump/machine-questions.ts';
 import type { Question } from '../model/shapes/appraisal.ts';
 import type { TariffFaultCode } from '../model/tariff/check-tariff.ts';
-import { wayName } from './heat.ts';
+import { numberOfWay, wayName } from './heat.ts';
 import {
   capitalised,
   counted,
@@ -90,13 +90,13 @@ const DEMAND: Readonly<Record<DemandQuestionCode, Sentence>> = {
       .filter(Boolean)
       .map(reasonName);
     const apart = say(
-      '{way} gives {heat}, {otherWay} {number, select, many {give} other {gives}} {otherHeat}. That is too far apart to be chance.',
+      '{way} {number, select, many {give} other {gives}} {heat}, {otherWay} {otherNumber, select, many {give} other {gives}} {otherHeat}. That is too far apart to be chance.',
       {
         way: capitalised(wayName(text('a'))),
         heat: spokenKWh(number('aKWh')),
         otherWay: wayName(text('b')),
-        // Floor area and age are two, and come last among the ways.
-        number: text('b') === 'floor-area' ? 'many' : 'one',
+        number: numberOfWay(text('a')),
+        otherNumber: numberOfWay(text('b')),
         otherHeat: spokenCount(number('bKWh')),
       },
     );
@@ -234,6 +234,11 @@ const MACHINE: Readonly<Record<MachineQuestionCode | FullQuestionCode, Sentence>
       low: factor(number('low')),
       high: factor(number('high')),
     }),
+  'factor-above-flow': ({ number }) =>
+    say(
+      'A factor of {typed} with water at {flow} is above what most metered homes would reach at that flow, {high}. Is it for cooler water?',
+      { typed: factor(number('typed')), flow: degrees(number('flowC')), high: factor(number('high')) },
+    ),
   'boundary-not-named': ({ text }) =>
     say(
       'It is not given what the seasonal factor counts. We take it as {taken}: with brine pump and backup heater, without the pumps in the home. Look in the data sheet.',

@@ -5,7 +5,7 @@ import { tell } from '../shapes/told.ts';
 type Machine = Household['machine'];
 
 /** Design flow temperature where none is given, °C. Common practice, no source. */
-const CUSTOMARY_FLOW_C = { radiators: 50, floor: 35 } as const;
+export const CUSTOMARY_FLOW_C = { radiators: 50, floor: 35 } as const;
 
 /** Ratio of the declared SCOP at 35 °C to that at 55 °C design flow: median of 123 declared brine units. */
 export const DECLARED_RATIO_35_TO_55 = 1.32;

@@ -2,6 +2,7 @@
 import type { Question } from '../shapes/appraisal.ts';
 import type { Given, Household } from '../shapes/household.ts';
 import type { FieldFactor } from '../shapes/reference.ts';
+import { CUSTOMARY_FLOW_C, factorAtFlow } from './flow.ts';
 
 type Machine = Household['machine'];
 
@@ -14,6 +15,7 @@ export type MachineQuestionCode =
   | 'factor-refused'
   | 'factor-from-field'
   | 'factor-above-field'
+  | 'factor-above-flow'
   | 'boundary-not-named'
   | 'water-factor-derived'
   | 'water-factor-above-space';
@@ -37,7 +39,7 @@ export function acceptFactor(
 
 /**
  * Questions about figures that can be reckoned with, yet want asking:
- * `factor-above-field`, `boundary-not-named`, `factor-from-field`, `water-factor-derived`, `water-factor-above-space`.
+ * `factor-above-field`, `factor-above-flow`, `boundary-not-named`, `factor-from-field`, `water-factor-derived`, `water-factor-above-space`.
  */
 export function askAboutFactors(
   machine: Machine,
@@ -53,6 +55,13 @@ export function askAboutFactors(
   if (!space) ask('factor-from-field', 'question', 'machine.spaceFactor', { low, middle, high });
   if (space && space.value > high && space.grade !== 'measured') {
     ask('factor-above-field', 'question', 'machine.spaceFactor', { typed: space.value, low, middle, high });
+  } else if (space && machine.flowC && space.grade !== 'measured') {
+    // The field's homes are taken to be at the customary flow of radiators: no source says at which they are.
+    const flowC = machine.flowC.value;
+    const highAtFlow = factorAtFlow(high, CUSTOMARY_FLOW_C.radiators, flowC);
+    if (space.value > highAtFlow) {
+      ask('factor-above-flow', 'question', 'machine.spaceFactor', { typed: space.value, flowC, high: highAtFlow });
+    }
   }
   if ((space || water) && !machine.boundary) ask('boundary-not-named', 'question', 'machine.boundary', { taken: 'H3' });
   if (space && !water) {

@@ -31,8 +31,8 @@ export const QUESTIONS: Catalogue = {
     'Warmwasser, Heizkessel, Wärmepumpen im Betrieb und die Streuung der Preise folgen britischen Tabellen und Studien, die der Rechenweg nennt. Eine jährliche Wartung hat hier keinen Preis. Geben Sie eigene Werte ein, wo Sie welche haben.',
   'A heat loss says nothing without the outdoor temperature that it was worked out for. Type it.':
     'Eine Heizlast sagt nichts ohne die Norm-Außentemperatur, für die sie gilt. Bitte eingeben.',
-  '{way} gives {heat}, {otherWay} {number, select, many {give} other {gives}} {otherHeat}. That is too far apart to be chance.':
-    '{way}: {heat}. Dagegen {otherWay}:{number, select, other {}} {otherHeat}. Das liegt für einen Zufall zu weit auseinander.',
+  '{way} {number, select, many {give} other {gives}} {heat}, {otherWay} {otherNumber, select, many {give} other {gives}} {otherHeat}. That is too far apart to be chance.':
+    '{way}:{number, select, other {}} {heat}. Dagegen {otherWay}:{otherNumber, select, other {}} {otherHeat}. Das liegt für einen Zufall zu weit auseinander.',
   'Likely reasons: {reasons}.': 'Wahrscheinliche Gründe: {reasons}.',
   'The heat cannot be taken from {way}, as was chosen. The other ways are used until it is there.':
     'Die gewählte Grundlage fehlt noch: {way}. Bis sie da ist, gelten die anderen Wege.',
@@ -87,6 +87,8 @@ export const QUESTIONS: Catalogue = {
     'Keine JAZ ist angegeben, darum gilt die Mitte gemessener Häuser: {middle}, meist zwischen {low} und {high}.',
   'A factor of {typed} is above what most metered homes reach, {low} to {high}. What makes this home better?':
     'Eine JAZ von {typed} liegt über dem, was gemessene Häuser meist erreichen: {low} bis {high}. Was macht dieses Haus besser?',
+  'A factor of {typed} with water at {flow} is above what most metered homes would reach at that flow, {high}. Is it for cooler water?':
+    'Eine JAZ von {typed} bei {flow} Vorlauf liegt über dem, was gemessene Häuser dabei meist erreichen würden: {high}. Gilt sie für kühleres Wasser?',
   'It is not given what the seasonal factor counts. We take it as {taken}: with brine pump and backup heater, without the pumps in the home. Look in the data sheet.':
     'Was die JAZ mitzählt, ist nicht angegeben. Wir nehmen {taken} an: mit Solepumpe und Heizstab, ohne die Pumpen im Haus. Sehen Sie im Datenblatt nach.',
   'No factor for hot water was given. From {typed} for the rooms we take {derived}, with a wider range.':

@@ -139,6 +139,22 @@ describe('questions and refusals', () => {
     const { questions } = reckon({ machine: { spaceFactor: typed(4.5, 'measured') } });
     expect(codes(questions)).not.toContain('factor-above-field');
   });
+
+  test.each([
+    ['3.97 × √(1 / 1.32) = 3.46 at 60 °C', 60, 3.5, true],
+    ['just below it', 60, 3.4, false],
+    ['no higher at cool water', 35, 3.9, false],
+  ])('a factor held against the flow it is for: %s', (_, flowC, value, asked) => {
+    const { questions } = reckon({ machine: { spaceFactor: typed(value), flowC: typed(flowC) } });
+    expect(codes(questions).includes('factor-above-flow')).toBe(asked);
+    if (asked) {
+      const { data } = questions.find(({ code }) => code === 'factor-above-flow')!;
+      expect(data).toMatchObject({ typed: value, flowC });
+      expect(data!.high).toBeCloseTo(3.455, 3);
+    }
+    const measured = reckon({ machine: { spaceFactor: typed(value, 'measured'), flowC: typed(flowC) } });
+    expect(codes(measured.questions)).not.toContain('factor-above-flow');
+  });
 });
 
 describe('how far the real factor strays', () => {

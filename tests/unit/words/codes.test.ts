@@ -48,6 +48,7 @@ const DATA = {
   why: 'no-half-hours',
   grade: 'assumed',
   tariff: 'Invented prices',
+  flowC: 60,
   waterKWh: 2300,
   share: 0.34,
   count: 3,
