@@ -195,6 +195,8 @@ describe('how sure each is, and how far it strays', () => {
     expect(gradesOf('heat-pump', {})).toEqual(['estimated', 'assumed', 'assumed']);
     expect(gradesOf('present', own).slice(1)).toEqual(['assumed', 'assumed', 'measured']);
     expect(gradesOf('present', { gasTariffId: 'g' }).slice(2)).toEqual(['measured', 'assumed']);
+    expect(gradesOf('oil', { oilPencePerLitre: typed(70, 'measured') }).slice(2)).toEqual(['measured', 'assumed']);
+    expect(gradesOf('oil', own).slice(2)).toEqual(['assumed', 'measured']);
   });
   test('the lines beside the factors stand in what is bought', () => {
     const { bought } = resultOf('heat-pump', { machine: { boundary: 'H1' } });
@@ -523,6 +525,18 @@ describe('where hours matter: 10 p from 00:30 to 07:30, 30 p else', () => {
     ['panel heaters', 'direct-electric', {}, makeDemand(8000, 0), (3 * 1.5) / (6 * 1.5 + 14 * 0.7 + 13 * 1.3)],
     ['storage heaters, a tenth in the evening', 'storage', {}, makeDemand(8000, 0), 0.9],
   ])('%s', (_, id, change, d, share) => expect(Math.abs(shareAtNight(id, change, d) - share)).toBeLessThan(0.002));
+  test('storage heaters make their hot water at night, on one price all day as well', () => {
+    const storage = { system: 'storage', hotWaterFrom: 'same' } as const;
+    const hoursOn = (electricityTariffId: string | undefined, storageTariffId: string | undefined) =>
+      compareBy(nightly({ present: storage, prices: { electricityTariffId, storageTariffId } }), demand).priced.find(
+        ({ plan }) => plan.id === 'present',
+      )!.waterHours;
+    expect([hoursOn('e', undefined), hoursOn(undefined, undefined)]).toEqual(['night', 'night']);
+    const even = { ...nightly({ present: storage, prices: { storageTariffId: 'flat' } }) };
+    const tariffs = [...even.tariffs, makeTariff('flat', 20)];
+    const { priced } = compareBy({ ...even, tariffs }, demand);
+    expect(priced.find(({ plan }) => plan.id === 'present')!.waterHours).toBe('night');
+  });
   test('standby runs by day and night alike', () => {
     const { rates } = compareBy(
       nightly({ machine: { spaceFactor: typed(4), waterFactor: typed(3), boundary: 'H3' } }),

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { askAboutHome } from '../../../src/model/comparison/ask-about-home.ts';
-import { splitByBlocks } from '../../../src/model/comparison/block-uses.ts';
+import { dayShares, splitByBlocks } from '../../../src/model/comparison/block-uses.ts';
 import { partWorking } from '../../../src/model/comparison/part-working.ts';
 import { planSystems } from '../../../src/model/comparison/plan-systems.ts';
 import type { PowerCharge } from '../../../src/model/comparison/power-charge.ts';
@@ -211,6 +211,13 @@ test('a German home without a meter has its Saturdays and Sundays as published',
   expect([...ofDay(0)].map((one, half) => one - working[half]! * unit).every((one) => Math.abs(one) < 1e-9)).toBe(true);
   expect(sum([...ofDay(2)])).toBeCloseTo(sum(saturday!) * unit, 9);
   expect(ofDay(3)[24]).toBeCloseTo(sunday![24]! * unit, 9);
+});
+
+test('the part of a day in its month, alike where a month has none', () => {
+  const days = Float64Array.from({ length: 365 }, (_, day) => (day < 31 ? day : 0));
+  const shares = dayShares(days, SLOTS_2026);
+  // 0 + 1 + … + 30 are 465.
+  expect([shares[0], shares[30], shares[31], shares[364]]).toEqual([0, 30 / 465, 1 / 28, 1 / 31]);
 });
 
 describe('steps in the comparison', () => {
