@@ -283,6 +283,7 @@ const NOTES: Readonly<Record<LifetimeNote, string>> = {
   'no-purchase': phrase('The installation price is not counted, as none was given.'),
   'no-grant': phrase('No grant is counted.'),
   'no-replacement': phrase('Nothing is counted for a new boiler or heater later, as no price was given.'),
+  'grant-above-price': phrase('The grant is more than the heat pump costs. Check both.'),
   'present-due-now': phrase('We assume that what you have now would be replaced today.'),
   'renewal-at-full-price': phrase('At the end of its life the heat pump is bought again at its full price.'),
 };

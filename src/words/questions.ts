@@ -15,6 +15,7 @@ import {
   grouped,
   listed,
   longDate,
+  pence,
   percent,
   spokenCount,
   spokenKWh,
@@ -345,6 +346,13 @@ const COST: Readonly<Record<Exclude<PriceQuestionCode | CostQuestionCode, `tarif
   'tariff-other-fuel': ({ text }) =>
     say('The tariff chosen for {fuel} is one for another fuel. The built-in price is used, so choose a tariff again.', {
       fuel: carrierName(text('fuel')),
+    }),
+  'fuel-price-unusual': ({ number, text }) =>
+    say('The price of {fuel}, {price}, is unusual. Most lie between {low} and {high}. Is it in pence?', {
+      fuel: carrierName(text('fuel')),
+      price: pence(number('pence')),
+      low: pence(number('low'), 0),
+      high: pence(number('high'), 0),
     }),
   'present-price-asked': ({ text }) =>
     say(

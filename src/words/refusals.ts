@@ -74,6 +74,8 @@ const CATALOGUE: Readonly<Record<TariffFaultCode, (data: GapReader) => string>> 
     }),
   'standing-unusual': ({ number }) =>
     say('A standing charge of {price} a day is high. Is it perhaps for a month?', { price: pence(number('pence')) }),
+  'standing-low': ({ number }) =>
+    say('A standing charge of {price} a day is low. Is it in pence?', { price: pence(number('pence')) }),
   'price-unusual': ({ number, text }) =>
     say('“{name}” at {price} per kWh is unusual. Most lie between {low} and {high}. Is it in pence?', {
       name: text('name'),

@@ -8,7 +8,7 @@ import type { Reference, TwoRate } from '../shapes/reference.ts';
 import type { PricedTariff, PricedVersion, Tariff } from '../shapes/tariff.ts';
 import { tell } from '../shapes/told.ts';
 import { deliveredPriceOn, quarterOn, tariffFromQuarter, twoRateTariff } from '../tariff/built-in.ts';
-import { findTariffFaults } from '../tariff/check-tariff.ts';
+import { findTariffFaults, usualFuelPence } from '../tariff/check-tariff.ts';
 import { deliveredPriceBasis, OLD_AFTER_DAYS, priceBasis } from '../tariff/price-basis.ts';
 import { versionOn } from '../tariff/slot-price.ts';
 import { askAboutPrices, type PriceQuestionCode } from './questions.ts';
@@ -81,13 +81,15 @@ export function choosePrices({ household, reference, asOf, whatIf }: PricesInput
   const { bands, series } = electricity.version;
   const manyPriced = ownElectricity && (bands.length > 1 || series) ? ownElectricity : undefined;
   const nightTariff = ownStorage ?? manyPriced;
+  const delivered = forDelivered((fuel) => chooseDelivered(fuel, prices, reference, asOf));
+  questions.push(...DELIVERED_FUELS.flatMap((fuel) => askUnusual(fuel, delivered[fuel], reference)));
   return {
     electricity,
     storage: nightTariff
       ? use(nightTariff, ownStorage ? 'two-rate' : 'electricity', 'own')
       : reference.twoRate && use(keptTwoRate(reference.twoRate), 'two-rate', 'assumed'),
     gas: ownOr(ownGas, 'gas'),
-    ...forDelivered((fuel) => chooseDelivered(fuel, prices, reference, asOf)),
+    ...delivered,
     electricityShare: whatIf?.electricityShare ?? 1,
     fuelShare: whatIf?.fuelShare ?? 1,
     questions,
@@ -179,4 +181,14 @@ function chooseDelivered(
     spread: builtIn?.spread ?? UNKNOWN_SPREAD,
     basis,
   };
+}
+
+/** A price typed in pounds, or for another amount, is asked about: for its energy it is far from what any fuel costs. */
+function askUnusual(fuel: DeliveredFuel, price: DeliveredInUse | null, reference: Reference): Question[] {
+  if (price?.basis.kind !== 'typed') return [];
+  const { low, high, isUsual } = usualFuelPence(price.pencePerKWh);
+  if (isUsual) return [];
+  const kWh = reference.kWhPerUnit[fuel].value;
+  const data = { fuel, pence: price.pencePerUnit, low: low * kWh, high: high * kWh };
+  return [askAboutPrices('fuel-price-unusual', 'question', data, `prices.${priceKey(fuel)}`)];
 }

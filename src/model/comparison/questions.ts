@@ -11,6 +11,8 @@ export type PriceQuestionCode =
   | 'tariff-missing'
   /** The tariff named is for the other fuel; the built-in price stands in. data: id, fuel */
   | 'tariff-other-fuel'
+  /** A typed price of a delivered fuel is far from what households pay. data: fuel, pence, low, high (for its base unit) */
+  | 'fuel-price-unusual'
   /** A fault found by `findTariffFaults`, its own code after the dash. data: the fault's, with tariff (its name) and version (from 1) */
   | `tariff-${TariffFaultCode}`
   /** Steps: other electricity of the home fills the first ones. data: tariff, kWh (a year), grade */

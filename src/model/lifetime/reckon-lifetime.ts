@@ -148,6 +148,8 @@ function paybackOf(middle: number, values: Float64Array, working: Working): Payb
 function notesOf(purchase: Household['purchase'], inputs: LifetimeInputs): LifetimeNote[] {
   const notes: LifetimeNote[] = [];
   if (!purchase.grantGBP) notes.push('no-grant');
+  const price = purchase.heatPumpGBP?.value;
+  if (price !== undefined && (purchase.grantGBP?.value ?? 0) > price) notes.push('grant-above-price');
   if (!purchase.replacementGBP) notes.push('no-replacement');
   else if (!purchase.presentYearsLeft) notes.push('present-due-now');
   if (!purchase.renewalGBP && inputs.pumpLife.value < inputs.years.value) notes.push('renewal-at-full-price');

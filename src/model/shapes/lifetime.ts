@@ -54,6 +54,7 @@ export const LifetimeNote = z.enum([
   'no-purchase',
   'no-grant',
   'no-replacement',
+  'grant-above-price',
   'present-due-now',
   'renewal-at-full-price',
 ]);

@@ -22,6 +22,7 @@ export type TariffFaultCode =
   | 'window-off-half-hour'
   | 'standing-negative'
   | 'standing-unusual'
+  | 'standing-low'
   | 'price-unusual'
   | 'vat-unusual'
   | 'gas-with-times'
@@ -32,7 +33,7 @@ export type TariffFaultCode =
  * `versions-order` { from, previous }; `version-twice` { from }; `until-before-version` { from, until };
  * `band-gap` { month, day, from, to, count }; `band-overlap` { month, day, from, to, first, second, count };
  * `rest-twice` { first, second }; `rest-empty` { name }; `band-name-twice` { name }; `window-empty` { name, time };
- * `window-off-half-hour` { name, time }; `standing-negative` { pence }; `standing-unusual` { pence, high };
+ * `window-off-half-hour` { name, time }; `standing-negative` { pence }; `standing-unusual` { pence, high }; `standing-low` { pence };
  * `price-unusual` { name, pence, low, high }; `vat-unusual` { rate }; `gas-with-times` { name }.
  * `holidays-without-region` { name }; those of a price series in `series-faults.ts` (`series-order`, `series-hole`,
  * `series-day-length`, `series-gap`, `series-part-year`); those of other charges in `charge-faults.ts` (`standing-twice`,
@@ -50,10 +51,16 @@ export interface TariffFault {
 
 /** Unit prices with VAT that a British household has met [pence/kWh]; common practice, no source. */
 const USUAL_PENCE = { electricity: { low: 4, high: 60 }, gas: { low: 2, high: 20 } } as const;
-/** Common practice, no source. */
-const USUAL_STANDING_HIGH_PENCE = 120;
+/** Common practice, no source. Below the low one a charge that is not nought was most likely typed in pounds. */
+const USUAL_STANDING_PENCE = { low: 5, high: 120 } as const;
 /** 5 % domestic fuel and power (VAT Notice 701/19), 20 % standard, 0 relief of the past and prices quoted plain. */
 const KNOWN_VAT_RATES: readonly number[] = [0, 0.05, 0.2];
+
+/** Whether a fuel's price with VAT [pence/kWh] lies where households meet it, and between which two. */
+export const usualFuelPence = (pencePerKWh: number) => {
+  const { low, high } = USUAL_PENCE.gas;
+  return { low, high, isUsual: pencePerKWh >= low && pencePerKWh <= high };
+};
 
 /** Every fault of a tariff; those of weight `refusal` leave it without a certain price for some hour or day. */
 export function findTariffFaults(tariff: Tariff): TariffFault[] {
@@ -202,9 +209,10 @@ function priceFaults(tariff: Tariff, version: TariffVersion, place: number): Tar
     faults.push({ code: 'standing-negative', weight: 'refusal', version: place, data });
   }
   const standing = inclVat(version, version.standingPencePerDay);
-  if (standing > USUAL_STANDING_HIGH_PENCE) {
-    question('standing-unusual', { pence: standing, high: USUAL_STANDING_HIGH_PENCE });
+  if (standing > USUAL_STANDING_PENCE.high) {
+    question('standing-unusual', { pence: standing, high: USUAL_STANDING_PENCE.high });
   }
+  if (standing > 0 && standing < USUAL_STANDING_PENCE.low) question('standing-low', { pence: standing });
   if (!KNOWN_VAT_RATES.includes(version.vat.rate)) question('vat-unusual', { rate: version.vat.rate });
   const timed = version.bands.find((band) => band.times !== 'rest' && version.bands.length > 1);
   if (tariff.fuel === 'gas' && timed) question('gas-with-times', { name: timed.name });

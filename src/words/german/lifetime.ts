@@ -78,6 +78,8 @@ export const LIFETIME: Catalogue = {
   'The installation price is not counted, as none was given.':
     'Der Einbau ist nicht gezählt, weil kein Preis angegeben ist.',
   'No grant is counted.': 'Eine Förderung ist nicht gezählt.',
+  'The grant is more than the heat pump costs. Check both.':
+    'Die Förderung ist höher als der Preis der Wärmepumpe. Prüfen Sie beide.',
   'Nothing is counted for a new boiler or heater later, as no price was given.':
     'Für eine spätere neue Heizung ist nichts gezählt, weil kein Preis angegeben ist.',
   'We assume that what you have now would be replaced today.':

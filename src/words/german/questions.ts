@@ -19,6 +19,8 @@ export const QUESTIONS: Catalogue = {
   'the solar panels for hot water': 'Sonnenkollektoren für Warmwasser',
   'Nothing is known of this home’s heat yet, so we use a typical home of about {heat}. Add bills, the heat loss or the floor area.':
     'Über die Wärme dieses Hauses ist noch nichts bekannt. Darum rechnen wir mit einem durchschnittlichen Haus mit etwa {heat}. Fügen Sie Rechnungen, Heizlast oder Wohnfläche hinzu.',
+  'The price of {fuel}, {price}, is unusual. Most lie between {low} and {high}. Is it in pence?':
+    'Der Preis für {fuel}, {price}, ist ungewöhnlich. Die meisten liegen zwischen {low} und {high}. Ist er in Cent?',
   'What heating costs now cannot be said: nobody has typed the price of {fuel}, and none is built in here. Type it.':
     'Was das Heizen jetzt kostet, lässt sich nicht sagen: niemand hat den Preis für {fuel} eingegeben, und hier ist keiner eingebaut. Bitte eingeben.',
   'The climate region of the home is not given, so we use {region}. Please choose it.':

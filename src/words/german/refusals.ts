@@ -37,6 +37,8 @@ export const REFUSALS: Catalogue = {
     '„{name}“ wechselt um {time} Uhr. Gerechnet wird in halben Stunden, darum gilt der Wechsel ab der nächsten.',
   'A standing charge of {price} a day is below zero. Type what is paid for each day.':
     'Ein Grundpreis von {price} am Tag ist negativ. Geben Sie ein, was je Tag gezahlt wird.',
+  'A standing charge of {price} a day is low. Is it in pence?':
+    'Ein Grundpreis von {price} am Tag ist niedrig. Ist er in Cent?',
   'A standing charge of {price} a day is high. Is it perhaps for a month?':
     'Ein Grundpreis von {price} am Tag ist hoch. Gilt er vielleicht für einen Monat?',
   '“{name}” at {price} per kWh is unusual. Most lie between {low} and {high}. Is it in pence?':

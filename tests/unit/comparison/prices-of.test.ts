@@ -35,6 +35,20 @@ describe('without a tariff of its own', () => {
     expect(oil.pencePerKWh).toBeCloseTo(6.019, 3);
     expect(oil.basis.grade).toBe('measured');
   });
+
+  test.each([
+    ['oil in pounds', { oilPencePerLitre: typed(0.58) }, [['oil', 0.58, 20.6, 206]]],
+    ['LPG at the price of its energy', { lpgPencePerLitre: typed(10) }, [['lpg', 10, 14.42, 144.2]]],
+    ['pellets by the tonne', { pelletsPencePerKg: typed(400) }, [['pellets', 400, 9.6, 96]]],
+    ['a dear year', { oilPencePerLitre: typed(111), lpgPencePerLitre: typed(90), pelletsPencePerKg: typed(60) }, []],
+  ])('a price in another unit is asked about: %s', (_, prices, asked) => {
+    const { questions } = choose(makeHousehold({ prices }));
+    expect(questions.map(({ code }) => code)).toEqual(asked.map(() => 'fuel-price-unusual'));
+    const told = questions.map(({ data }) => [data!.fuel, data!.pence, data!.low, data!.high]);
+    expect(told).toEqual(
+      asked.map((one) => one.map((each) => (typeof each === 'number' ? expect.closeTo(each, 6) : each))),
+    );
+  });
 });
 
 describe('shares and delivered fuels', () => {

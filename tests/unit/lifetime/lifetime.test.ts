@@ -107,6 +107,7 @@ describe('with a purchase', () => {
     ['nothing more given', { heatPumpGBP: typed(15_000) }, ['no-grant', 'no-replacement']],
     ['all given', { ...bought, presentYearsLeft: typed(4) }, []],
     ['due now', bought, ['present-due-now']],
+    ['a grant of more', { ...bought, heatPumpGBP: typed(500), presentYearsLeft: typed(4) }, ['grant-above-price']],
     [
       'machine again',
       { ...bought, presentYearsLeft: typed(0), heatPumpLifeYears: typed(12) },

@@ -159,10 +159,11 @@ describe('versions and prices', () => {
     ],
     ['the highest usual standing charge', [version([allHours(25)], { standingPencePerDay: 120 })], {}, []],
     ['a little more', [version([allHours(25)], { standingPencePerDay: 120.1 })], {}, ['standing-unusual']],
+    ['a charge in pounds', [version([allHours(25)], { standingPencePerDay: 0.58 })], {}, ['standing-low']],
     ['more once VAT is on it', [bare(25, 115)], {}, ['standing-unusual']],
     [
-      'none, or a fraction of a penny',
-      [version([allHours(25)], { standingPencePerDay: 0 }), bare(25, 0.5)].map((one, i) => ({
+      'none, or as little as 5 p',
+      [version([allHours(25)], { standingPencePerDay: 0 }), bare(25, 5)].map((one, i) => ({
         ...one,
         from: `2026-0${i + 1}-01`,
       })),
@@ -297,13 +298,13 @@ describe('charges', () => {
   });
   const series = priceSeries('2026-01-01', 365, () => 20);
   test.each<[string, TariffBand[], Partial<TariffVersion>, object[]]>([
-    ['a standing charge by the day', [allHours(25)], { standingPencePerDay: 1 }, []],
+    ['a standing charge by the day', [allHours(25)], { standingPencePerDay: 10 }, []],
     ['one by the month', [allHours(25)], { standingPencePerDay: 0, standingPencePerMonth: 1 }, []],
     [
       'both at once',
       [allHours(25)],
-      { standingPencePerDay: 1, standingPencePerMonth: 0.5 },
-      [{ code: 'standing-twice', weight: 'refusal', data: { pence: 1, monthPence: 0.5 } }],
+      { standingPencePerDay: 10, standingPencePerMonth: 0.5 },
+      [{ code: 'standing-twice', weight: 'refusal', data: { pence: 10, monthPence: 0.5 } }],
     ],
     ['steps that rise', [steps(2, 5, 9)], {}, []],
     ['steps equal', [steps(2, 2)], {}, [{ code: 'blocks-order', weight: 'refusal', data: { upTo: 2, before: 2 } }]],
