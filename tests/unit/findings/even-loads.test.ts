@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { type EvenLoad, findEvenLoads } from '../../../src/model/findings/even-loads.ts';
+import { addDays } from '../../../src/model/calendar/civil.ts';
+import { daysAndCost, type EvenLoad, findEvenLoads } from '../../../src/model/findings/even-loads.ts';
 import { findFloorLoads } from '../../../src/model/findings/floor-loads.ts';
 import { findHeater, isHeater, isWeekly } from '../../../src/model/findings/heater.ts';
 import { findLargeLoad } from '../../../src/model/findings/large-load.ts';
 import { loadsOf } from '../../../src/model/findings/loads-of.ts';
 import type { MeterDays } from '../../../src/model/findings/meter-days.ts';
-import { daysOf } from './made-days.ts';
+import { version } from '../tariff/tariffs.ts';
+import { daysOf, FIRST } from './made-days.ts';
 
 /** A day, the hour at which a load begins, its power [kW], and for how long [h]. */
 type Block = readonly [day: number, hour: number, kW: number, hours?: number];
@@ -22,6 +24,10 @@ const withBlocks = (count: number, blocks: readonly Block[], options: Parameters
 const on = (days: readonly number[], hour: number, kW: number, hours?: number): Block[] =>
   days.map((day) => [day, hour, kW, hours]);
 const span = (from: number, to: number) => Array.from({ length: to - from }, (_, i) => from + i);
+const twoRates = [
+  { name: 'night', pencePerKWh: 15, times: [{ from: '00:00', to: '06:00' }] },
+  { name: 'day', pencePerKWh: 30, times: 'rest' as const },
+];
 const close = (value: number) => expect.closeTo(value, 9);
 
 describe('even loads', () => {
@@ -56,6 +62,23 @@ describe('even loads', () => {
     ],
   ] as [string, Block[], number[]][])('%s', (_, blocks, counts) => {
     expect(findEvenLoads(withBlocks(84, blocks)).map(({ steps }) => steps.length)).toEqual(counts);
+  });
+  test('a load of the night costs the night’s price, one of the day the day’s', () => {
+    // Ten nights and ten days of 6 kWh each: half at 15 p, half at 30, 22.5 in the mean; 25 p are paid in the mean of all.
+    const days = withBlocks(12, [...on(span(1, 11), 2, 3), ...on(span(1, 11), 12, 2, 3)]);
+    const own = { pencePerKWh: 25, versions: [version(twoRates, { from: '2025-01-01' })] };
+    const costs = findEvenLoads(days).map((load) => [load.hour, daysAndCost(load, days, own)] as const);
+    const cost = (pence: number) => ({
+      kWh: close(60),
+      pence: close(pence),
+      penceYear: expect.closeTo(36.5 * pence, 6),
+    });
+    expect(new Map(costs)).toEqual(
+      new Map([
+        [2, expect.objectContaining({ ...cost((1500 * 15) / 22.5), from: addDays(FIRST, 1), to: addDays(FIRST, 11) })],
+        [12, expect.objectContaining(cost((1500 * 30) / 22.5))],
+      ]),
+    );
   });
   test('powers either side of a step of the table, hours either side of the middle', () => {
     // 2.95, 3.0 and 3.07 kW lie on three neighbouring rows of 3.5 %, 0:30, 2:00 and 3:30 three readings apart.

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { addDays, toDayNumber } from '../../../src/model/calendar/civil.ts';
 import { findBackupInCold } from '../../../src/model/findings/backup-in-cold.ts';
-import { weeksOfLess } from '../../../src/model/findings/holidays.ts';
+import { weekAbout, weeksOfLess } from '../../../src/model/findings/holidays.ts';
 import { emptySpells, findHomeEmpty, findWeeksOfLess, livedInDays } from '../../../src/model/findings/home-empty.ts';
 import type { MeterDays } from '../../../src/model/findings/meter-days.ts';
 import { findMeterScale } from '../../../src/model/findings/meter-scale.ts';
@@ -183,6 +183,16 @@ describe('weeks without people', () => {
     const atLeast = ((0.02 + 0.3 / 7) * 32) / 25.5;
     expect([0.002, -0.002].map((more) => emptySpells(spike(slot, 0.2, atLeast + more), false).length)).toEqual([1, 0]);
   });
+});
+
+test('the week about a day is the day and three on either side, as far as they are there', () => {
+  const share = [1, 2, 3, 4, 50, 60, 70, 800];
+  expect([3, 4, 0, 7].map((day) => weekAbout(share, day))).toEqual([
+    (1 + 2 + 3 + 4 + 50 + 60 + 70) / 7,
+    (2 + 3 + 4 + 50 + 60 + 70 + 800) / 7,
+    (1 + 2 + 3 + 4) / 4,
+    (50 + 60 + 70 + 800) / 4,
+  ]);
 });
 
 describe('weeks of less', () => {

@@ -701,7 +701,13 @@ test('the working of a finding: what was seen with its units, the days, and the 
   // Without units there is no price of one.
   const dear = findingWorking({ ...finding, code: 'dear-hours', kWh: 0, ask: [], check: [], cautions: [] });
   expect(dear.inputs.map(({ unit }) => unit)).not.toContain('p/kWh');
-  expect(dear.formula).not.toEqual(findingWorking({ ...finding, ask: [], check: [], cautions: [] }).formula);
+  const formulaOf = (change: { kWh?: number; pence?: number }) =>
+    findingWorking({ ...finding, ...change, ask: [], check: [], cautions: [] }).formula;
+  expect([{}, { kWh: 0 }, { kWh: 0, pence: 0 }].map(formulaOf)).toEqual([
+    tell('units-by-price-and-year'),
+    tell('paid-less-before'),
+    tell('amount-not-known'),
+  ]);
   const titles = [-5, 5, 0].map(
     (kWh) => findingWorking({ ...finding, code: 'behaviour-changed', kWh, ask: [], check: [], cautions: [] }).title,
   );
