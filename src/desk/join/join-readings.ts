@@ -69,7 +69,7 @@ function summariseLayer(newest: Series, minutes: number, layer: Layer, zone: str
   const { id, name, carrier, role, beside, evidenceId } = newest;
   const none = { count: 0, row: -1, at: 0, effect: 0 };
   const filled = days.flatMap(([day, { values, filled: marks }]) => filledRuns(day, marks, values));
-  const { dayShape, weekShape, dayPeaks, ...series } = summariseReadings(
+  const { dayShape, weekShape, dayPeaks, dayStray, ...series } = summariseReadings(
     { id, name, carrier, role, estimatedCount: 0 },
     {
       intervalMinutes: minutes,
@@ -90,6 +90,7 @@ function summariseLayer(newest: Series, minutes: number, layer: Layer, zone: str
       ...(dayShape ? { dayShape } : {}),
       ...(weekShape ? { weekShape } : {}),
       ...(dayPeaks ? { dayPeaks } : {}),
+      ...(dayStray ? { dayStray } : {}),
     };
   const { intervalMinutes: _, ...daily } = withFill;
   return { ...daily, resolution: 'day' };
@@ -143,6 +144,7 @@ function mixLayers(newest: Series, layers: readonly Summed[], estimatedCount: nu
       ...(finest?.series.dayShape ? { dayShape: finest.series.dayShape } : {}),
       ...(finest?.series.weekShape ? { weekShape: finest.series.weekShape } : {}),
       ...(finest?.series.dayPeaks ? { dayPeaks: finest.series.dayPeaks } : {}),
+      ...(finest?.series.dayStray ? { dayStray: finest.series.dayStray } : {}),
       present: whole.length,
       expected: values.length,
       estimatedCount: Math.min(estimatedCount, whole.length),

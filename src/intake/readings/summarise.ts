@@ -49,7 +49,7 @@ export function summariseReadings(title: SeriesTitle, placed: Placed): Series {
     to: toCivilDate(lastDay + 1),
     total: inDegrees ? sum / Math.max(1, placed.present) : sum,
     days: { first: toCivilDate(firstDay), values },
-    ...(inDegrees ? {} : { ...meanDays(placed), ...peaksOf(placed) }),
+    ...(inDegrees ? {} : { ...meanDays(placed), ...peaksOf(placed), ...strayOf(placed) }),
     present: placed.present,
     expected: placed.expected,
     estimatedCount: title.estimatedCount,
@@ -129,8 +129,31 @@ function peaksOf({ days, intervalMinutes }: Placed): Pick<Series, 'dayPeaks'> {
   return { dayPeaks };
 }
 
+/** How far days stray in each of 48 half-hours from the mean weekday or weekend day of their month, all together; days of another length left out. */
+function strayOf({ days, intervalMinutes }: Placed): Pick<Series, 'dayStray'> {
+  const slotsADay = 1440 / intervalMinutes;
+  const halvesOf = days.flatMap(({ day, values }) =>
+    values.length === slotsADay && !values.some(Number.isNaN)
+      ? [{ alike: `${monthOf(toCivilDate(day))} ${weekdayIndex(day) < 5}`, halves: toHalfHours(values) }]
+      : [],
+  );
+  const kinds = Map.groupBy(halvesOf, ({ alike }) => alike);
+  const [squares, steady] = [new Float64Array(48), new Float64Array(48)];
+  for (const ofKind of kinds.values()) {
+    // Of a single day nobody knows how far others stray.
+    if (ofKind.length < 2) continue;
+    for (let half = 0; half < 48; half++) {
+      const mean = ofKind.reduce((sum, { halves }) => sum + halves[half]!, 0) / ofKind.length;
+      squares[half]! += ofKind.reduce((sum, { halves }) => sum + (halves[half]! - mean) ** 2, 0);
+      steady[half]! += (ofKind.length - 1) * mean ** 2;
+    }
+  }
+  if (!steady.some((sum) => sum > 0)) return {};
+  return { dayStray: Array.from(squares, (sum, half) => (steady[half]! > 0 ? Math.sqrt(sum / steady[half]!) : 0)) };
+}
+
 /** Finer readings are summed into half-hours, coarser ones shared out evenly. */
-function toHalfHours(means: readonly number[]): number[] {
+function toHalfHours(means: ArrayLike<number>): number[] {
   const shape = new Array<number>(48).fill(0);
   const pieces = means.length;
   for (let h = 0; h < 48; h++) {

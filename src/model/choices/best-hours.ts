@@ -14,6 +14,7 @@ import type { BestHoursCost } from '../shapes/tariff-choice.ts';
 import { CYLINDER_LITRES, HOT_C } from '../shapes/usual-home.ts';
 import { penceBySlot, rateBuckets } from '../tariff/slot-price.ts';
 import { type SharedSpreads, simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
+import { meanDays } from '../year/share-out.ts';
 import { type OwnEquipment, sumOf } from './roof-battery-car.ts';
 
 /** Cold water, °C, and the share of a cylinder's heat that comes out hot. Common practice, no source. */
@@ -158,7 +159,9 @@ function penceBehindBattery(
 /** The hours that cost the whole home least, of those searched for at several worths of the sun and with the battery's prices. */
 function bestAtHome(plain: HoursInput, terms: YearTerms, { own, otherKWh, priceUnits }: OwnHome): Found {
   const { pencePerKWh } = plain;
-  const atHome = { otherKWh, ...(own.sunKWh ? { madeKWh: own.sunKWh } : {}), sunPence: own.exportPence };
+  // A control knows the usual days of a home, and not at which minute somebody cooks.
+  const usualOther = meanDays(otherKWh, plain.year.slots);
+  const atHome = { otherKWh: usualOther, ...(own.sunKWh ? { madeKWh: own.sunKWh } : {}), sunPence: own.exportPence };
   const balanced = (loadKWh: Float64Array) => {
     const balance = balanceHome({ ...own, loadKWh, pencePerKWh });
     return { ...balance, pence: priceUnits(balance.boughtKWh) - sumOf(balance.soldKWh) * own.exportPence };

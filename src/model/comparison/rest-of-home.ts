@@ -12,6 +12,7 @@ import type { Reference } from '../shapes/reference.ts';
 import { type Told, tell } from '../shapes/told.ts';
 import { FLOOR_AREA_M2 } from '../shapes/usual-home.ts';
 import type { Grade } from '../shapes/working.ts';
+import { normalNumbers } from '../year/day-pattern.ts';
 
 export interface RestOfHome {
   /** Electricity for all but heating and hot water, by month of a year. */
@@ -23,6 +24,8 @@ export interface RestOfHome {
   readonly hours?: readonly HoursByMonth[];
   /** Use of a Monday to a Sunday over that of a mean day, where its own record shows days. */
   readonly weekdays?: readonly number[];
+  /** How far days stray in each of 48 half-hours: standard deviation over mean, where its own record shows it. */
+  readonly stray?: readonly number[];
 }
 
 /** 48 half-hours of a day for each of twelve months. */
@@ -51,7 +54,9 @@ export function restOfHome(household: Household, series: readonly Series[]): Res
 }
 
 function recorded(imports: readonly Series[]): Omit<RestOfHome, 'peaks'> | null {
-  const { dayShape, weekShape } = sumRegisters(imports).find((one) => one.dayShape) ?? {};
+  const added = sumRegisters(imports);
+  const { dayShape, weekShape } = added.find((one) => one.dayShape) ?? {};
+  const { dayStray } = added.find((one) => one.dayStray) ?? {};
   const hours = weekShape ?? (dayShape && [dayShape, dayShape]);
   const spans = findRecord('direct-electric', imports)?.spans ?? [];
   const end = Math.max(...spans.map(({ first, days }) => first + days));
@@ -82,6 +87,7 @@ function recorded(imports: readonly Series[]): Omit<RestOfHome, 'peaks'> | null 
     grade: estimated ? 'estimated' : 'measured',
     origin: tell('record-without-heating'),
     ...(hours ? { hours } : {}),
+    ...(dayStray ? { stray: dayStray } : {}),
     ...(weekdays.every((count) => count >= ENOUGH_OF_A_WEEKDAY)
       ? { weekdays: Array.from(ofWeekday, (sum, day) => (perDay > 0 ? sum / weekdays[day]! / perDay : 1)) }
       : {}),
@@ -119,9 +125,9 @@ function peaksOf(imports: readonly Series[]): HomePeaks {
  * its record shows, or as the published ones of a home without one.
  */
 export function restBySlot(
-  { monthlyKWh, weekdays, hours }: RestOfHome,
+  { monthlyKWh, weekdays, hours, stray }: RestOfHome,
   slots: YearSlots,
-  published: Pick<Reference['homeHours'], 'byMonth' | 'weekend'>,
+  published: Pick<Reference['homeHours'], 'byMonth' | 'weekend' | 'stray'>,
 ): Float64Array {
   const usual = published.byMonth;
   const [workdays, saturdays, sundays] = hours
@@ -149,7 +155,38 @@ export function restBySlot(
     const scale = ofMonth[month]! > 0 ? (monthlyKWh[month]! * dayKWh[day]!) / ofMonth[month]! / sum : 0;
     for (let slot = start; slot < end; slot++) kWh[slot] = scale * weights[(slots.minute[slot]! / 30) | 0]!;
   }
-  return kWh;
+  return strayDays(kWh, slots, stray ?? new Array<number>(48).fill(published.stray.value));
+}
+
+/**
+ * Days that are not alike: each half-hour of a day is drawn about the mean of its month, weekdays and weekends apart, whose
+ * sums it keeps. A mean day has no peaks, so that sun and battery would meet more of it than of any real one. Logarithms are
+ * normal, common practice for one home's use; which day has which is made up, in one fixed order.
+ */
+function strayDays(kWh: Float64Array, slots: YearSlots, stray: readonly number[]): Float64Array {
+  const normals = normalsOf(slots);
+  const sigma = stray.map((share) => Math.sqrt(Math.log(1 + share ** 2)));
+  const [wanted, found] = [new Float64Array(24 * 48), new Float64Array(24 * 48)];
+  const placeOf = (slot: number) =>
+    (slots.month[slot]! * 2 + Number(slots.weekday[slot]! >= SATURDAY)) * 48 + ((slots.minute[slot]! / 30) | 0);
+  const drawn = new Float64Array(slots.count);
+  for (let slot = 0; slot < slots.count; slot++) {
+    drawn[slot] = kWh[slot]! * Math.exp(sigma[(slots.minute[slot]! / 30) | 0]! * normals[slot]!);
+    wanted[placeOf(slot)]! += kWh[slot]!;
+    found[placeOf(slot)]! += drawn[slot]!;
+  }
+  for (let slot = 0; slot < slots.count; slot++)
+    if (drawn[slot]! > 0) drawn[slot]! *= wanted[placeOf(slot)]! / found[placeOf(slot)]!;
+  return drawn;
+}
+
+const STRAY_SEED = 20_261_202;
+const normalsKept = new WeakMap<YearSlots, Float64Array>();
+
+function normalsOf(slots: YearSlots): Float64Array {
+  const normals = normalsKept.get(slots) ?? new Float64Array(slots.count).map(normalNumbers(STRAY_SEED));
+  normalsKept.set(slots, normals);
+  return normals;
 }
 
 const SATURDAY = 5;

@@ -81,6 +81,7 @@ function addMeter(base: Series, further: Series): Series {
     days: _____,
     periods: ______,
     bills: _______,
+    dayStray: ________,
     ...rest
   } = base;
   const name = `${base.name} and ${further.name}`;

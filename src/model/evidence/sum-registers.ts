@@ -58,7 +58,7 @@ function addUp(registers: readonly Series[]): Series {
     .map((one) => one.to)
     .sort()
     .at(-1)!;
-  const { dayShape: _, weekShape: __, dayPeaks: ___, filled: ____, ...one } = registers[0]!;
+  const { dayShape: _, weekShape: __, dayPeaks: ___, filled: ____, dayStray: _____, ...one } = registers[0]!;
   const whole = {
     ...one,
     name: registers.map(({ name }) => name).join(' and '),

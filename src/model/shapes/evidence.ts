@@ -80,6 +80,8 @@ export const Series = z.object({
     .optional(),
   /** Most kWh met in each of 48 half-hours of the day, by month (12 × 48; 0 where a month has none), where readings are by the half-hour or finer. */
   dayPeaks: z.array(z.array(z.number())).optional(),
+  /** How far days stray from the mean day of their month in each of 48 half-hours: standard deviation over mean; absent in what was kept before. */
+  dayStray: z.array(z.number().min(0)).length(48).optional(),
   /** Readings there are, of readings there should be. */
   present: z.int(),
   expected: z.int(),

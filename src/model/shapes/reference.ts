@@ -188,6 +188,8 @@ export interface Reference {
   readonly homeHours: Sourced & {
     readonly byMonth: readonly (readonly number[])[];
     readonly weekend?: readonly [saturday: readonly (readonly number[])[], sunday: readonly (readonly number[])[]];
+    /** How far one home's half-hour strays from day to day: standard deviation over mean. */
+    readonly stray: Value;
   };
   /** Heat demand by floor area and age, kWh of space heat per m² and year, with a wide spread. */
   readonly spacePerM2: readonly (EfficiencyDefault & { readonly ageBand: string })[];

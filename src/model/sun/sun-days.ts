@@ -48,8 +48,8 @@ export function sunDay(day: number, latitudeN: number): SunDay {
  * that reaches the ground. Spread by Bendt, Collares-Pereira and Rabl 1981, with the exponent of Herzog 1985 and the
  * clearest day of Hollands and Huget 1983, whose last term counts for means above 0.75 only, which no month has.
  * A year measured at 52° N (Wageningen 1992, weather files of WOFOST) strays by 0.15 where this strays by 0.19. With its days
- * homes would use about three hundredths more of their sun themselves: 0.47 where field homes used 0.37 and these days
- * give 0.45 (2.9 kWp, 4,000 kWh). So the wider spread stays, on the cautious side.
+ * homes would use about three hundredths more of their sun themselves: on mean days of use 0.47 where these days
+ * give 0.45 and field homes used 0.37 (2.9 kWp, 4,000 kWh). So the wider spread stays, on the cautious side.
  */
 export function clearnessOfDays(mean: number, days: number): Float64Array {
   const most = 0.6313 + 0.267 * mean;

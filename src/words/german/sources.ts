@@ -100,6 +100,8 @@ export const SOURCES: Catalogue = {
     'Heizöl (Kerosin), UK Government GHG conversion factors (DESNZ) 2025: 0,53078 / 0,05153; der Handel nennt 10,35',
   'Wood pellets, UK Government GHG conversion factors for company reporting (DESNZ) 2025: 55.19389 / 0.0115 / 1000; by net calorific value':
     'Holzpellets, UK Government GHG conversion factors (DESNZ) 2025: 55,19389 / 0,0115 / 1000; nach Heizwert',
+  'set so that own use of the sun is that of British field data (McKenna, Pless and Darby 2019)':
+    'so gesetzt, dass der Eigenverbrauch der Sonne dem gemessener britischer Häuser gleicht (McKenna, Pless und Darby 2019)',
   'BDEW, standard load profile H25 for households (2025), as copied in a public package':
     'BDEW, Standardlastprofil H25 für Haushalte (2025), nach öffentlicher Kopie',
   'UK Energy Research Centre, Electricity user load profiles, class 1 (domestic unrestricted), winter weekday, as copied in a public file':

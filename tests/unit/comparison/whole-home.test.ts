@@ -44,6 +44,7 @@ function electricity(perDayKWh: number, change: Partial<Series> = {}): Series {
     total: perDayKWh * 365,
     days: { first: '2025-01-01', values: new Array<number>(365).fill(perDayKWh) },
     dayPeaks: Array.from({ length: 12 }, () => Array.from({ length: 48 }, (_, half) => (half === 36 ? 2 : 1))),
+    dayStray: new Array<number>(48).fill(0),
     present: 17_520,
     expected: 17_520,
     estimatedCount: 0,
@@ -204,7 +205,8 @@ test('a German home without a meter has its Saturdays and Sundays as published',
   const german = referenceOf({ country: 'DE' });
   const [saturday, sunday] = german.homeHours.weekend!.map((months) => months[0]!);
   const working = german.homeHours.byMonth[0]!;
-  const kWh = restBySlot({ ...restOfHome(home({}), []), monthlyKWh: DAYS }, SLOTS_2026, german.homeHours);
+  const steady = { ...restOfHome(home({}), []), stray: new Array<number>(48).fill(0) };
+  const kWh = restBySlot({ ...steady, monthlyKWh: DAYS }, SLOTS_2026, german.homeHours);
   const ofDay = (day: number) => kWh.slice(day * 48, (day + 1) * 48);
   // 1 January 2026 is a Thursday; 31 kWh over 22 working days, 5 Saturdays and 4 Sundays.
   const unit = 31 / (22 * sum(working) + 5 * sum(saturday!) + 4 * sum(sunday!));
@@ -218,6 +220,33 @@ test('the part of a day in its month, alike where a month has none', () => {
   const shares = dayShares(days, SLOTS_2026);
   // 0 + 1 + … + 30 are 465.
   expect([shares[0], shares[30], shares[31], shares[364]]).toEqual([0, 30 / 465, 1 / 28, 1 / 31]);
+});
+
+describe('days of a home that are not alike', () => {
+  const steady = { ...restOfHome(home({}), []), stray: new Array<number>(48).fill(0) };
+  const mean = restBySlot(steady, SLOTS_2026, reference.homeHours);
+  const stray = restBySlot({ ...steady, stray: new Array<number>(48).fill(0.8) }, SLOTS_2026, reference.homeHours);
+  const of = (kWh: Float64Array, half: number) =>
+    [...kWh].filter((_, i) => SLOTS_2026.minute[i] === half * 30 && SLOTS_2026.month[i] === 4);
+
+  test('keep what each half-hour of the day comes to in each month', () => {
+    for (const half of [3, 24, 36]) expect(sum(of(stray, half))).toBeCloseTo(sum(of(mean, half)), 9);
+    expect(sum([...stray])).toBeCloseTo(sum([...mean]), 8);
+  });
+  test('stray by as much as is said', () => {
+    const kinds = Map.groupBy(SLOTS_2026.minute.keys(), (i) =>
+      [SLOTS_2026.month[i], SLOTS_2026.minute[i], SLOTS_2026.weekday[i]! < 5].join(),
+    );
+    const logs = [...kinds.values()].map((ofKind) => ofKind.map((i) => Math.log(stray[i]! / mean[i]!)));
+    const squares = logs.flatMap((ofKind) => ofKind.map((one) => (one - sum(ofKind) / ofKind.length) ** 2));
+    // Of a normal spread of logarithms: ln(1 + 0.8²) is their variance.
+    expect(sum(squares) / (squares.length - kinds.size)).toBeCloseTo(Math.log(1.64), 1);
+  });
+  test('are those of the meter where it shows them, of half-hours apart', () => {
+    const own = electricity(8, { dayStray: Array.from({ length: 48 }, (_, half) => (half < 24 ? 0 : 1)) });
+    const { stray } = restOfHome(home({ present: { system: 'gas-condensing' } }), [own]);
+    expect([stray![3], stray![30]]).toEqual([0, 1]);
+  });
 });
 
 describe('steps in the comparison', () => {

@@ -56,6 +56,13 @@ describe('the highest half-hours', () => {
   });
 });
 
+test('how far days stray from the mean weekday of their month: deviation over mean, in each half-hour', () => {
+  // 12 to 15 January 2026, Monday to Thursday: 1, 2, 3 and 2 kWh at noon have a mean of 2 and a deviation of √(2/3).
+  const { dayStray } = seriesOf('2026-01-12', 4, 30, (day, half) => (half === 24 ? [1, 2, 3, 2][day]! : 0.5));
+  expect(dayStray![24]).toBeCloseTo(Math.sqrt(2 / 3) / 2, 12);
+  expect(dayStray![3]).toBe(0);
+});
+
 test('the mean half-hours of weekdays and weekends stand apart', () => {
   // 2026-01-01 is a Thursday.
   const { dayShape, weekShape } = seriesOf('2026-01-01', 7, 30, (day, half) =>
