@@ -18,6 +18,7 @@ export function CostTable(props: {
 }) {
   const { parts, systems, last, lastOf } = props;
   const { source } = parts.appraisal.machine;
+  const grid = systems.some(({ split }) => split.standingPence < 0);
   return (
     <div className="wide">
       <table>
@@ -26,7 +27,7 @@ export function CostTable(props: {
             <th scope="col">{yearAtPrices(parts.appraisal)}</th>
             <NumberHead>{say('kWh bought')}</NumberHead>
             <NumberHead>{say('for energy')}</NumberHead>
-            <NumberHead>{say('standing')}</NumberHead>
+            <NumberHead>{grid ? say('standing, less what the grid takes off') : say('standing')}</NumberHead>
             <NumberHead>{say('service')}</NumberHead>
             <NumberHead>{say('together')}</NumberHead>
             <NumberHead>{last}</NumberHead>

@@ -4,8 +4,9 @@ import { withNext } from '../guided-search/guided-search.ts';
 import type { BillCheck, BillCheckInput } from '../shapes/bill-check.ts';
 import type { Series } from '../shapes/evidence.ts';
 import type { Reference } from '../shapes/reference.ts';
+import type { TariffVersion } from '../shapes/tariff.ts';
 import type { WrittenEstimate } from '../shapes/written-estimate.ts';
-import { standingPencePerDayInclVat, versionOn } from '../tariff/slot-price.ts';
+import { inclVat, standingPencePerDayInclVat, versionOn } from '../tariff/slot-price.ts';
 import { roundToPenny } from '../units/money.ts';
 import { actualWeather } from './actual-weather.ts';
 import { isOtherUnknown } from './bill-doubts.ts';
@@ -93,8 +94,11 @@ function standingOf(estimate: WrittenEstimate, bill: BillCheckInput, days: numbe
   if (bill.billedStandingPence === undefined) return null;
   const { household, appraisal } = estimate;
   const tariff = household.tariffs.find(({ id }) => id === household.prices.electricityTariffId);
-  const perDay =
-    bill.estimatedStandingPencePerDay ?? (tariff && standingPencePerDayInclVat(versionOn(tariff, appraisal.asOf)));
+  const perDay = bill.estimatedStandingPencePerDay ?? (tariff && standingWithMeter(versionOn(tariff, appraisal.asOf)));
   if (perDay === undefined) return null;
   return { estimatedPence: roundToPenny(perDay * days), billedPence: roundToPenny(bill.billedStandingPence) };
 }
+
+/** Standing charge of a day with that of the heat pump's own meter, where it has one [pence, VAT included]. */
+const standingWithMeter = (version: TariffVersion): number =>
+  standingPencePerDayInclVat(version) + inclVat(version, version.ownMeter?.pencePerYear ?? 0) / 365;

@@ -36,12 +36,16 @@ export interface BandDraft {
   readonly windows: readonly WindowDraft[] | null;
   readonly blocks?: BlocksDraft | undefined;
 }
+/** Months of the spans that a standing charge may be stated for beside the day. */
+export const STANDING_MONTHS = { month: 1, quarter: 3, year: 12 } as const;
+export type StandingSpan = keyof typeof STANDING_MONTHS;
+
 export interface VersionDraft {
   readonly from: string;
   readonly standingPencePerDay: number | undefined;
-  /** Where it is charged by the month; `standingPencePerDay` is then not asked for. */
-  readonly standingBy?: 'month' | undefined;
-  readonly standingPoundsPerMonth?: number | undefined;
+  /** Where it is charged by longer than a day; `standingPencePerDay` is then not asked for. */
+  readonly standingBy?: StandingSpan | undefined;
+  readonly standingPounds?: number | undefined;
   readonly bankHolidays?: TariffVersion['bankHolidays'];
   readonly staysOnWinterTime?: TariffVersion['staysOnWinterTime'];
   readonly exportPencePerKWh?: number | undefined;
@@ -175,7 +179,7 @@ export function draftOf(tariff: Tariff): TariffDraft {
       from: version.from,
       standingPencePerDay: version.standingPencePerMonth ? undefined : version.standingPencePerDay,
       standingBy: version.standingPencePerMonth ? 'month' : undefined,
-      standingPoundsPerMonth: version.standingPencePerMonth ? version.standingPencePerMonth / 100 : undefined,
+      standingPounds: version.standingPencePerMonth ? version.standingPencePerMonth / 100 : undefined,
       bankHolidays: version.bankHolidays,
       staysOnWinterTime: version.staysOnWinterTime,
       exportPencePerKWh: version.exportPencePerKWh,
@@ -219,8 +223,8 @@ export function finishDraft(draft: TariffDraft): { readonly tariff: Tariff } | {
 function finishVersion(version: VersionDraft, missing: string[]): TariffVersion {
   if (readDate(version.from).kind !== 'day')
     missing.push(say('Say from which day these prices are valid, as in 31/12/2025.'));
-  const byMonth = version.standingBy === 'month';
-  if ((byMonth ? version.standingPoundsPerMonth : version.standingPencePerDay) === undefined) {
+  const { standingBy, standingPounds = 0 } = version;
+  if ((standingBy ? version.standingPounds : version.standingPencePerDay) === undefined) {
     missing.push(say('The standing charge is missing.'));
   }
   const bands = version.bands.map((band): TariffBand => {
@@ -239,8 +243,10 @@ function finishVersion(version: VersionDraft, missing: string[]): TariffVersion 
   });
   return {
     from: version.from,
-    standingPencePerDay: byMonth ? 0 : (version.standingPencePerDay ?? 0),
-    ...(byMonth ? { standingPencePerMonth: Math.round((version.standingPoundsPerMonth ?? 0) * 10_000) / 100 } : {}),
+    standingPencePerDay: standingBy ? 0 : (version.standingPencePerDay ?? 0),
+    ...(standingBy
+      ? { standingPencePerMonth: Math.round((standingPounds * 1_000_000) / STANDING_MONTHS[standingBy]) / 10_000 }
+      : {}),
     vat: { rate: version.vatRate, included: version.vatIncluded },
     bands,
     ...finishExtras(version, missing),

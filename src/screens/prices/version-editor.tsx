@@ -8,7 +8,16 @@ import { ChoiceField, PickField, sayChoices } from '../shared/choice-field.tsx';
 import { DateEntry } from '../shared/date-entry.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import { BandEditor } from './band-editor.tsx';
-import { type BandDraft, bandsOf, NIGHT, patternOf, type TariffPattern, type VersionDraft } from './tariff-draft.ts';
+import {
+  type BandDraft,
+  bandsOf,
+  NIGHT,
+  patternOf,
+  STANDING_MONTHS,
+  type StandingSpan,
+  type TariffPattern,
+  type VersionDraft,
+} from './tariff-draft.ts';
 import { VersionExtras } from './version-extras.tsx';
 
 const PATTERNS: readonly { readonly value: TariffPattern; readonly label: string }[] = [
@@ -48,6 +57,8 @@ const VAT = [
 ] as const;
 
 /** The prices that hold from one day on. */
+const STANDING_SPANS = Object.keys(STANDING_MONTHS) as StandingSpan[];
+
 export function VersionEditor(props: {
   readonly version: VersionDraft;
   readonly fuel: Tariff['fuel'];
@@ -61,7 +72,12 @@ export function VersionEditor(props: {
   const pattern = patternOf(version);
   const isGerman = countryOf(household) === 'DE';
   const penceADay = say('{sign} a day', { sign: penceSign() });
-  const poundsAMonth = say('{sign} a month', { sign: moneySign() });
+  const sign = moneySign();
+  const spanUnits: { readonly [span in StandingSpan]: string } = {
+    month: say('{sign} a month', { sign }),
+    quarter: say('{sign} a quarter', { sign }),
+    year: say('{sign} a year', { sign }),
+  };
   const setBand = (index: number, band: BandDraft) =>
     onChange({ ...version, bands: version.bands.map((before, at) => (at === index ? band : before)) });
   return (
@@ -78,12 +94,12 @@ export function VersionEditor(props: {
             <DateEntry id={dateId} value={version.from} onChange={(from) => onChange({ ...version, from })} />
           </div>
         </div>
-        {version.standingBy === 'month' ? (
+        {version.standingBy ? (
           <NumberField
             label={say('Standing charge')}
-            value={version.standingPoundsPerMonth}
-            limits={{ min: 0, max: 300, unit: poundsAMonth }}
-            onChange={(standingPoundsPerMonth) => onChange({ ...version, standingPoundsPerMonth })}
+            value={version.standingPounds}
+            limits={{ min: 0, max: 300 * STANDING_MONTHS[version.standingBy], unit: spanUnits[version.standingBy] }}
+            onChange={(standingPounds) => onChange({ ...version, standingPounds })}
           />
         ) : (
           <NumberField
@@ -98,9 +114,9 @@ export function VersionEditor(props: {
           value={version.standingBy ?? 'day'}
           choices={[
             { value: 'day', label: penceADay },
-            { value: 'month', label: poundsAMonth },
+            ...STANDING_SPANS.map((value) => ({ value, label: spanUnits[value] })),
           ]}
-          onChange={(by) => onChange({ ...version, standingBy: by === 'month' ? 'month' : undefined })}
+          onChange={(by) => onChange({ ...version, standingBy: STANDING_SPANS.find((span) => span === by) })}
         />
         <ChoiceField
           label={say('Prices are')}

@@ -35,6 +35,7 @@ export const HOST: Catalogue = {
   '8 in 10 homes': '8 von 10 Häusern',
   energy: 'Energie',
   standing: 'Grundpreis',
+  'standing, less what the grid takes off': 'Grundpreis, weniger den Netznachlass',
   service: 'Wartung',
   bought: 'gekauft',
   'per kWh heat': 'je kWh Wärme',

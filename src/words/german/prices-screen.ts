@@ -387,6 +387,7 @@ export const PRICES_SCREEN: Catalogue = {
   'with VAT in them': 'mit Mehrwertsteuer',
   'without VAT': 'ohne Mehrwertsteuer',
   '{sign} a month': '{sign}/Monat',
+  '{sign} a quarter': '{sign}/Quartal',
   'Prices from {day}': 'Preise ab {day}',
   'a day not given yet': 'einem noch nicht angegebenen Tag',
   'Prices from': 'Preise ab',

@@ -53,6 +53,7 @@ function record(unknown: readonly number[] = [], more: Partial<Series> = {}): Se
     days: { first: '2025-10-01', values: new Array<number>(365).fill(10) },
     dayShape: shape,
     dayPeaks: shape,
+    dayStray: new Array<number>(48).fill(0),
     present: 17_520,
     expected: 17_520,
     estimatedCount: 0,

@@ -139,10 +139,18 @@ describe('a tariff with everything', () => {
     expect(Tariff.parse(JSON.parse(text))).toEqual({ ...fullTariff, name: 'Night & day, ’26' });
   });
   test('a standing charge of £15.30 a month is 1,530 p', () => {
-    const version = { ...twoRate.versions[0]!, standingBy: 'month' as const, standingPoundsPerMonth: 15.3 };
+    const version = { ...twoRate.versions[0]!, standingBy: 'month' as const, standingPounds: 15.3 };
     const tariff = finish({ ...twoRate, versions: [version] });
     expect(tariff.versions[0]).toMatchObject({ standingPencePerDay: 0, standingPencePerMonth: 1530 });
     expect(tariffInShort(tariff.versions[0]!)).toMatch(/standing charge £15\.30 a month\.$/);
+  });
+  test.each([
+    // £48.30 ÷ 3 months, and 150.50 ÷ 12.
+    ['quarter', 48.3, 1610],
+    ['year', 150.5, 1254.1667],
+  ] as const)('a standing charge by the %s of %f is %f p a month', (standingBy, standingPounds, pence) => {
+    const tariff = finish({ ...twoRate, versions: [{ ...twoRate.versions[0]!, standingBy, standingPounds }] });
+    expect(tariff.versions[0]).toMatchObject({ standingPencePerDay: 0, standingPencePerMonth: pence });
   });
   test('steps begun and not finished are asked for', () => {
     const [day, night] = twoRate.versions[0]!.bands;
