@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { doubtsOf, isOtherUnknown } from '../../../src/model/bill-gap/bill-doubts.ts';
+import { doubtsOf, isOtherUnknown, unitsOfMeter } from '../../../src/model/bill-gap/bill-doubts.ts';
 import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
 import { withEvidence } from '../../../src/model/bill-gap/read-evidence.ts';
 import type { BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
@@ -99,3 +99,11 @@ describe('a bill of the whole home of which nobody has said the other use', () =
     expect([input.boughtKWh, input.otherKWh, input.totalPence]).toEqual([900, 720, 27_000]);
   });
 });
+
+test.each([
+  [{ meter: 'whole-house', otherKWh: 600 }, 1500],
+  [{ meter: 'whole-house' }, 900],
+  [{ meter: 'heat-pump', otherKWh: 0 }, 900],
+] as const)('all units of a meter with 900 for the heat pump, of %j: %i', (change, units) =>
+  expect(unitsOfMeter(bill(change))).toBe(units),
+);

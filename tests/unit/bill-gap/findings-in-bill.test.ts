@@ -64,6 +64,14 @@ describe('a finding in the days of one bill', () => {
     expect([placed.kWh, placed.part]).toEqual([90, 'rest']);
     expect(placed.pence).toBeCloseTo(90 * 26, 6);
   });
+  test('standing charges on both sides are no price of a unit, nor is an estimate that another season asks for', () => {
+    const standing = { estimatedPence: 4500, billedPence: 4600 };
+    const withStanding = { ...split(REST), seasonPence: 27_000, actualPence: 31_600, standing };
+    expect(findingsInBill([found({})], withStanding, [machine()])[0]!.pence).toBeCloseTo(90 * 26, 6);
+    const { seasonPence: _, ...asEstimated } = split(REST);
+    // 20,000 p for 900 units, and 27 p paid.
+    expect(findingsInBill([found({})], asEstimated, [machine()])[0]!.pence).toBeCloseTo((90 * (200 / 9 + 27)) / 2, 6);
+  });
   test('what ran in cheap hours costs what those cost; the split has it at the mean', () => {
     const placed = one(found({ pence: 1620 }));
     expect(placed.pence).toBeCloseTo(90 * 13, 6);
