@@ -8,9 +8,8 @@ import type { CivilDate } from '../../src/model/shapes/dates.ts';
 import { emptyHousehold } from '../../src/model/shapes/household.ts';
 import type { Facing } from '../../src/model/shapes/reference.ts';
 import { exportPrice } from '../../src/model/sun/export-price.ts';
-import { ownUseByStandard } from '../../src/model/sun/own-use-by-standard.ts';
 import { roofByHalfHour } from '../../src/model/sun/roof-by-half-hour.ts';
-import { slopeWPerM2, sunByMonth } from '../../src/model/sun/sun-by-month.ts';
+import { ownUseByStandard, slopeWPerM2, sunByMonth } from '../../src/model/sun/sun-by-month.ts';
 import { reference, referenceOf } from '../../src/reference/index.ts';
 
 const region = (id: number) => reference.regions.find((one) => one.id === id)!;

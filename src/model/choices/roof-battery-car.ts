@@ -8,9 +8,8 @@ import type { Household } from '../shapes/household.ts';
 import type { ClimateRegion, Reference } from '../shapes/reference.ts';
 import type { OwnChange, TariffChoice } from '../shapes/tariff-choice.ts';
 import { exportPrice } from '../sun/export-price.ts';
-import { ownUseByStandard } from '../sun/own-use-by-standard.ts';
 import { roofByHalfHour } from '../sun/roof-by-half-hour.ts';
-import { sunByMonth } from '../sun/sun-by-month.ts';
+import { ownUseByStandard, sunByMonth } from '../sun/sun-by-month.ts';
 
 /** The equipment laid over a year, as far as it is the same on every tariff. */
 export interface OwnEquipment {

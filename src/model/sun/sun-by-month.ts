@@ -1,4 +1,4 @@
-/** What panels make in each month of a usual year, by the standard's radiation on a slope. */
+/** What panels make in each month of a usual year, by the standard's radiation on a slope, and how much of it a home uses by its monthly rule. */
 import { COMMON_MONTH_DAYS } from '../calendar/civil.ts';
 import type { ClimateRegion, Facing, Shading, SunFacts } from '../shapes/reference.ts';
 
@@ -52,4 +52,22 @@ export function panelsByMonth(panels: Panels, region: ClimateRegion, sun: SunFac
 export function sunByMonth(slopes: readonly Panels[], region: ClimateRegion, sun: SunFacts): readonly number[] {
   const each = slopes.map((panels) => panelsByMonth(panels, region, sun));
   return COMMON_MONTH_DAYS.map((_, month) => each.reduce((sum, months) => sum + months[month]!, 0));
+}
+
+/** A larger battery counts as this in the standard's rule of own use. */
+const MOST_BATTERY_KWH = 15;
+
+/**
+ * Solar electricity used in the home [kWh], of monthly amounts made and needed: beta = min(exp(−C1 (C2 R)^C3), 1/R), where R
+ * is made over needed and the constants hang on the battery's usable kWh, at most 15. Source: SAP 10.2 Appendix M1 section 3.
+ */
+export function ownUseByStandard(sunKWh: readonly number[], neededKWh: readonly number[], batteryKWh: number): number {
+  const kWh = Math.min(batteryKWh, MOST_BATTERY_KWH);
+  const [c1, c2, c3] = [1.61 - 0.0973 * kWh, 0.415 - 0.00776 * kWh, 0.511 + 0.0866 * kWh];
+  return sunKWh.reduce((sum, made, month) => {
+    const needed = neededKWh[month]!;
+    if (!(made > 0 && needed > 0)) return sum;
+    const r = made / needed;
+    return sum + made * Math.min(Math.exp(-c1 * (r * c2) ** c3), 1 / r);
+  }, 0);
 }

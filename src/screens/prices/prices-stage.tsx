@@ -9,10 +9,12 @@ import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { QuestionList } from '../shared/question-list.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
+import { BatteryFields } from './battery-fields.tsx';
+import { CarFields } from './car-fields.tsx';
 import { ComfortFields } from './comfort-fields.tsx';
-import { EquipmentSection } from './equipment-section.tsx';
 import { FuelFields } from './fuel-fields.tsx';
 import { PurchaseFields } from './purchase-fields.tsx';
+import { RoofFields } from './roof-fields.tsx';
 import { TariffChoiceFigure } from './tariff-choice-figure.tsx';
 import { TariffSection } from './tariff-section.tsx';
 import { TariffShelf } from './tariff-shelf.tsx';
@@ -65,5 +67,25 @@ export function PricesStage() {
       <FuelFields />
       <PurchaseFields />
     </>
+  );
+}
+
+/** What the household has or may take beside its heating: panels, a battery, an electric car. */
+function EquipmentSection() {
+  return (
+    <section>
+      <h3>{say('Roof, battery and car')}</h3>
+      <p className="explain quiet">
+        {say(
+          'What is typed here is counted in “Which tariff”, for each way of heating alike. Leave empty what there is not.',
+        )}
+      </p>
+      <p className="explain quiet">
+        {say('Panels, batteries and chargers are connected by a qualified electrician only.')}
+      </p>
+      <RoofFields />
+      <BatteryFields />
+      <CarFields />
+    </section>
   );
 }

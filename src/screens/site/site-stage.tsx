@@ -1,20 +1,24 @@
 /** Site readings: what is read at the plant, judged at once, kept with the household visit by visit. */
 
 import { useId, useMemo, useState } from 'react';
+import { BrinePicture } from '../../charts/brine/picture.tsx';
+import { brineName, brineSentence } from '../../charts/brine/sentence.ts';
+import { brineTable } from '../../charts/brine/table.ts';
+import { ChartFigure } from '../../charts/figure.tsx';
 import { judgePlant } from '../../model/judge-plant.ts';
 import type { SiteVisit } from '../../model/shapes/site-readings.ts';
+import type { BrineCourse } from '../../model/site-readings/brine-course.ts';
 import { referenceOf } from '../../reference/index.ts';
 import { siteTables } from '../../reference/site-tables.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
-import { cautionSentence, siteSummary, visitSentence } from '../../words/site-readings.ts';
+import { brineFallText, cautionSentence, siteSummary, visitSentence } from '../../words/site-readings.ts';
 import { useHousehold } from '../household-context.tsx';
 import { DateEntry } from '../shared/date-entry.tsx';
 import { readDate } from '../shared/date-text.ts';
 import { Field, fieldIds } from '../shared/field.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { TextField } from '../shared/text-field.tsx';
-import { BrineFigure } from './brine-figure.tsx';
 import { EarlierVisits } from './earlier-visits.tsx';
 import { ReadingsForm } from './readings-form.tsx';
 import { SiteResults } from './site-results.tsx';
@@ -129,5 +133,23 @@ export function SiteStage() {
         </div>
       </div>
     </>
+  );
+}
+
+/** Brine from visit to visit: one picture, and one finding where it falls. */
+function BrineFigure({ course }: { readonly course: BrineCourse }) {
+  if (course.readings.length < 2) return null;
+  return (
+    <section className="stack" aria-labelledby="brine-head">
+      <h3 id="brine-head">{brineName()}</h3>
+      <ChartFigure
+        name={brineName()}
+        sentence={brineSentence(course)}
+        spoken={course.fall ? brineFallText(course.fall, siteTables.bands.fixed['brine-in']) : undefined}
+        picture={<BrinePicture series={course} size="desk" />}
+        table={brineTable(course)}
+        note={say('Read at the machine in steady running. Brine is usually coldest in February and March.')}
+      />
+    </section>
   );
 }
