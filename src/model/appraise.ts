@@ -1,6 +1,7 @@
 /** The whole model of one household: heat, machine, prices, comparison, ranges and questions, from plain data. */
 
 import { type BehindComparison, compare } from './comparison/compare.ts';
+import { layHours } from './comparison/lay-hours.ts';
 import type { SystemName } from './comparison/plan.ts';
 import { choosePrices, type PricesInUse } from './comparison/prices-of.ts';
 import { askAboutPrices } from './comparison/questions.ts';
@@ -47,8 +48,6 @@ export interface AppraisedYears extends BehindComparison {
 }
 
 /** A home with its heat and its machine, before any price: the same whichever tariff is tried. */
-export type HomeBeforePrices = ReturnType<typeof homeBeforePrices>;
-
 export function homeBeforePrices({ household, series, reference, asOf, whatIf }: AppraiseInput) {
   const found = findRegion(household.home, reference);
   const year = typicalYear(found.region, commonYear(asOf), household.zone);
@@ -57,33 +56,27 @@ export function homeBeforePrices({ household, series, reference, asOf, whatIf }:
   const { demand } = estimated;
   const heat = { household, demand, reference, year, spaceShare: estimated.heatBySlot.spaceShare };
   const machine = reckonEitherWay({ ...heat, ...withWhatIf });
-  const presentMachine = whatIf?.flowC === undefined ? {} : { presentMachine: reckonEitherWay(heat) };
-  return { found, year, estimated, machine, presentMachine };
-}
-
-/**
- * The same with the possible years themselves, so that two cases can be held against each other year by year; `home` where
- * it is known from another tariff.
- */
-export function appraiseYears(input: AppraiseInput, home = homeBeforePrices(input)): AppraisedYears {
-  const { household, series, reference, asOf, whatIf, draws = USUAL_DRAWS } = input;
-  const { found, year, estimated, machine, presentMachine } = home;
-  const withWhatIf = whatIf ? { whatIf } : {};
-  const { demand, climate } = estimated;
-  const prices = choosePrices({ household, reference, asOf, ...withWhatIf });
-  const compared = compare({
+  const laidOver = { slots: year.slots, spaceShare: heat.spaceShare, demand };
+  const toPrice = {
     household,
-    demand,
     machine,
-    ...presentMachine,
-    prices,
+    ...(whatIf?.flowC === undefined ? {} : { presentMachine: reckonEitherWay(heat) }),
     reference,
-    slots: year.slots,
-    spaceShare: estimated.heatBySlot.spaceShare,
     series,
     ...withWhatIf,
-    draws,
-  });
+    ...laidOver,
+    laid: layHours(laidOver),
+  };
+  return { found, estimated, machine, heat: { ...heat, ...withWhatIf }, toPrice };
+}
+
+/** The same with the possible years themselves, so that two cases can be held against each other year by year. */
+export function appraiseYears(input: AppraiseInput): AppraisedYears {
+  const { household, reference, asOf, whatIf, draws = USUAL_DRAWS } = input;
+  const { found, estimated, machine, toPrice } = homeBeforePrices(input);
+  const { demand, climate } = estimated;
+  const prices = choosePrices({ household, reference, asOf, ...(whatIf ? { whatIf } : {}) });
+  const compared = compare({ ...toPrice, prices, draws });
   const appraisal: Appraisal = {
     modelVersion: MODEL_VERSION,
     asOf,

@@ -14,7 +14,7 @@ import type { BestHoursCost } from '../shapes/tariff-choice.ts';
 import { CYLINDER_LITRES, HOT_C } from '../shapes/usual-home.ts';
 import { penceBySlot, rateBuckets } from '../tariff/slot-price.ts';
 import { type SharedSpreads, simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
-import { meanDays } from '../year/share-out.ts';
+import { meanDays, type RateBuckets } from '../year/share-out.ts';
 import { type OwnEquipment, sumOf } from './roof-battery-car.ts';
 
 /** Cold water, °C, and the share of a cylinder's heat that comes out hot. Common practice, no source. */
@@ -75,8 +75,9 @@ export function hoursOn(
   home: OwnHome | null,
 ): HoursOn | null {
   const { household, demand } = settle;
-  const pencePerKWh = penceBySlot(rateBuckets(prices.electricity.version, year.slots));
-  if (!(demand.heatLossWPerK > 0) || (!home?.own.sunKWh && isEvenEachDay(pencePerKWh, year.slots))) return null;
+  const buckets = rateBuckets(prices.electricity.version, year.slots);
+  if (!(demand.heatLossWPerK > 0) || (!home?.own.sunKWh && isEvenEachDay(buckets, year.slots))) return null;
+  const pencePerKWh = penceBySlot(buckets);
   const comfort = household.comfort ?? {};
   const { hotWater } = household;
   const warmth = homeWarmth(comfort, demand.heatLossWPerK, household.home.floorAreaM2?.value, fitted);
@@ -131,8 +132,12 @@ const savedByShare = (best: BestHours, { spacePence, waterPence }: YearTerms): F
   balance: null,
 });
 
-const isEvenEachDay = (pence: Float64Array, { day }: YearSlots): boolean =>
-  pence.every((one, slot) => one === pence[slot - 1] || day[slot] !== day[slot - 1]);
+function isEvenEachDay({ penceOfSlot, bucketOfSlot, pencePerKWh }: RateBuckets, { day, count }: YearSlots): boolean {
+  const penceAt = (slot: number) => (penceOfSlot ? penceOfSlot[slot] : pencePerKWh[bucketOfSlot[slot]!]);
+  for (let slot = 1; slot < count; slot++)
+    if (day[slot] === day[slot - 1] && penceAt(slot) !== penceAt(slot - 1)) return false;
+  return true;
+}
 
 /**
  * What a kWh more costs by half-hour beside a battery that is filled from the grid: where it gives all that the home needs,

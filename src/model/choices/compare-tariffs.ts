@@ -1,24 +1,19 @@
 /** Which tariff suits this home: everything it would buy priced on each of its tariffs, in the same possible years. */
-import {
-  type AppraisedYears,
-  type AppraiseInput,
-  appraiseYears,
-  type HomeBeforePrices,
-  homeBeforePrices,
-  USUAL_DRAWS,
-} from '../appraise.ts';
+import { type AppraiseInput, homeBeforePrices, USUAL_DRAWS } from '../appraise.ts';
 import type { HomeBalance } from '../balance/balance-home.ts';
 import { carByHalfHour } from '../balance/car-by-half-hour.ts';
 import type { YearSlots } from '../calendar/zone.ts';
 import { tenAndNinety } from '../chance/quantiles.ts';
 import { dayShares, splitByBlocks } from '../comparison/block-uses.ts';
+import { type PriceInput, presentFirst, priceSystems, sharedSpreads } from '../comparison/compare.ts';
 import { withRange } from '../comparison/cost-figures.ts';
-import { layHours } from '../comparison/lay-hours.ts';
-import type { Plan, SystemName } from '../comparison/plan.ts';
+import { gradeOfPrice } from '../comparison/cost-working.ts';
+import type { Plan } from '../comparison/plan.ts';
+import { type PricedPlan, penceOfYear } from '../comparison/price-plan.ts';
 import { choosePrices, type PricesInUse } from '../comparison/prices-of.ts';
 import { type RestOfHome, restBySlot, restOfHome } from '../comparison/rest-of-home.ts';
 import { type Rates, totalOf } from '../comparison/uses.ts';
-import { commonYear, heatOfHousehold } from '../heat-of-household.ts';
+import { heatOfHousehold } from '../heat-of-household.ts';
 import type { Household } from '../shapes/household.ts';
 import type { ClimateRegion } from '../shapes/reference.ts';
 import type { PricedVersion, Tariff } from '../shapes/tariff.ts';
@@ -27,24 +22,22 @@ import { type Told, tell, type Wording } from '../shapes/told.ts';
 import { type Grade, type Working, weakestGrade } from '../shapes/working.ts';
 import { onOwnMeter } from '../tariff/own-meter.ts';
 import { DAYS_A_YEAR, daysReached } from '../tariff/series-prices.ts';
-import { inclVat, penceBySlot, rateBuckets, standingPencePerDayInclVat } from '../tariff/slot-price.ts';
-import { simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
-import { findRegion } from '../weather/region.ts';
-import { cheapestHours, daysFromMonths, sharesOfSlots } from '../year/share-out.ts';
-import { typicalYear } from '../year/typical-year.ts';
+import { inclVat, penceBySlot, rateBuckets, spanOfPence, standingPencePerDayInclVat } from '../tariff/slot-price.ts';
+import { type SharedSpreads, simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
+import { cheapestHours, sharesOfSlots } from '../year/share-out.ts';
 import { type HeatAndMachine, type HoursOn, heatAndMachine, hoursOn, savingOf } from './best-hours.ts';
 import { changeByEquipment, factsOfRoof, layEquipment, type OwnEquipment, sumOf } from './roof-battery-car.ts';
 
-/** A tariff that can be priced, with the household on it and the year that the heat pump then has. */
+/** A tariff that can be priced, with the household on it and the ways of heating at its prices, the heat pump first. */
 interface Priced {
   readonly tariff: Tariff | null;
   readonly household: Household;
   readonly prices: PricesInUse;
-  readonly years: AppraisedYears;
+  readonly systems: readonly PricedPlan[];
   readonly restPence: number;
   readonly standingPence: number;
   /** What roof, battery and car change with a way of heating; null where there is none of them. */
-  readonly ownWith: (system: SystemName) => OwnChange | null;
+  readonly ownWith: (plan: Plan) => OwnChange | null;
   /** What the best hours of the tariff save; null where nothing can be moved. */
   readonly hours: HoursOn | null;
 }
@@ -59,7 +52,9 @@ interface Home {
   readonly own: OwnEquipment | null;
   /** What it uses beside heating by half-hour, kWh. */
   readonly restBySlot: Float64Array;
-  readonly beforePrices: HomeBeforePrices;
+  readonly toPrice: Required<Pick<PriceInput, 'laid'>> & Omit<PriceInput, 'prices'>;
+  /** The same with hot water made in the cheap hours of the night. */
+  readonly atNight: () => Omit<PriceInput, 'prices'>;
   readonly heat: () => HeatAndMachine;
   /** The other kind of machine at the same emitters, as the comparison has it. */
   readonly otherHeat: () => HeatAndMachine;
@@ -78,8 +73,8 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
   // The published average stands beside, so one tariff of its own is enough.
   if (own.length === 0 && !household.roof && !household.battery && !household.car) return null;
   const rest = restOfHome(household, series);
-  const { region } = findRegion(household.home, reference);
-  const { slots } = typicalYear(region, commonYear(asOf), household.zone);
+  const { heat, toPrice } = homeBeforePrices(input);
+  const { slots, region } = heat.year;
   const home: Home = {
     input,
     rest,
@@ -87,19 +82,23 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
     restBySlot: restBySlot(rest, slots, reference.homeHours),
     slots,
     own: layEquipment(household, region, slots, reference, asOf),
-    beforePrices: homeBeforePrices(input),
-    heat: keepOne(() => heatAndMachine(heatOfHousehold(input), series)),
+    toPrice,
+    atNight: keepOne(() => {
+      const atNight: Household = { ...household, hotWater: { ...household.hotWater, hours: 'night' } };
+      // Only a machine that is worked out by the half-hour has its factors by the hours of hot water.
+      const isFull = household.machine.way === 'full';
+      return isFull ? homeBeforePrices({ ...input, household: atNight }).toPrice : { ...toPrice, household: atNight };
+    }),
+    heat: keepOne(() => heatAndMachine(heat, series)),
     otherHeat: keepOne(() =>
       heatAndMachine(heatOfHousehold({ ...input, household: withOtherSource(household) }), series),
     ),
   };
   const tried = [null, ...own].map((tariff) => tryTariff(tariff, home));
-  const priced = tried.filter((one): one is Priced => 'years' in one);
+  const priced = tried.filter((one): one is Priced => 'systems' in one);
+  const shared = sharedSpreads({ ...toPrice, prices: priced[0]!.prices }, priced[0]!.systems[1]);
   const draws = input.draws ?? USUAL_DRAWS;
-  const years =
-    draws > 0
-      ? simulateYears(priced.map(wholeOf), priced[0]!.years.shared, draws).map(({ costPence }) => costPence)
-      : null;
+  const years = draws > 0 ? simulateYears(priced.map(wholeOf), shared, draws).map(({ costPence }) => costPence) : null;
   return {
     rest: {
       kWh: home.restKWh,
@@ -110,7 +109,7 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
     },
     ...roofOf(home, priced[0]!, region),
     costs: priced
-      .map((one, i) => costOf(one, home, years?.[i] ?? null, years ? cheapestShare(years, i) : 0))
+      .map((one, i) => costOf(one, home, shared, years?.[i] ?? null, years ? cheapestShare(years, i) : 0))
       .toSorted((a, b) => a.whole.value - b.whole.value),
     leftOut: tried.filter((one): one is LeftOut => 'why' in one),
     source: household.machine.source,
@@ -140,14 +139,10 @@ function keepOne<T>(of: () => T): () => T {
   };
 }
 
-const planOf = ({ priced }: AppraisedYears, system: SystemName): Plan =>
-  priced.find(({ plan }) => plan.id === system)!.plan;
-
 /** Worked out once for all ways of heating that take the same electricity, as most boilers do. */
-function keepEach<T>(years: AppraisedYears, of: (plan: Plan) => T): (system: SystemName) => T {
+function keepEach<T>(of: (plan: Plan) => T): (plan: Plan) => T {
   const kept = new Map<string, T>();
-  return (system) => {
-    const plan = planOf(years, system);
+  return (plan) => {
     const { id, carrier, pumpKWh, electricWaterKWh, waterHours } = plan;
     const key = carrier === 'electricity' ? id : `${pumpKWh} ${electricWaterKWh} ${waterHours}`;
     if (!kept.has(key)) kept.set(key, of(plan));
@@ -167,31 +162,31 @@ function tryTariff(tariff: Tariff | null, home: Home): Priced | LeftOut {
     return { name: tariff.name, why: 'power-unknown' };
   if (tariff && version.demand && version.demand.agreedKW === undefined && (home.own?.battery || home.own?.car))
     return { name: tariff.name, why: 'power-moved' };
-  const years = appraiseYears({ ...input, household, draws: 0 }, home.beforePrices);
+  const systems = priceSystems({ ...home.toPrice, household, prices }).priced;
   return {
     tariff,
     household,
     prices,
-    years,
-    hours: hoursOf('heat-pump', home.heat(), years, prices, home),
-    ownWith: keepEach(years, (plan) => ownChange(plan, years, prices, home)),
+    systems,
+    hours: hoursOf(systems[0]!, home.heat(), prices, home),
+    ownWith: keepEach((plan) => ownChange(plan, prices, home)),
     restPence: priceUnits(home.restBySlot, prices, home.slots),
     standingPence: 365 * standingPencePerDayInclVat(version) + powerOfHome(version, rest),
   };
 }
 
-function costOf(one: Priced, home: Home, years: Float64Array | null, share: number): TariffCost {
+function costOf(one: Priced, home: Home, shared: SharedSpreads, years: Float64Array | null, share: number): TariffCost {
   const { restPence, standingPence, tariff } = one;
   const { basis, version } = one.prices.electricity;
-  const saving = one.hours && savingOf(one.hours, one.years.shared, home.input.draws ?? USUAL_DRAWS);
+  const pump = one.systems[0]!;
+  const saving = one.hours && savingOf(one.hours, shared, home.input.draws ?? USUAL_DRAWS);
   const counted = one.household.comfort?.hours === 'best';
-  const heatingPence = heatingOf(one.years).value - (counted ? (saving?.value ?? 0) : 0);
-  const heating = { ...heatingOf(one.years), value: heatingPence };
-  const atUsualHours = one.ownWith('heat-pump');
+  const heatingPence = penceOfYear(pump) - (counted ? (saving?.value ?? 0) : 0);
+  const atUsualHours = one.ownWith(pump.plan);
   const own = atUsualHours && counted && one.hours?.balance ? movedBy(atUsualHours, one.hours.balance) : atUsualHours;
   const ownPence = penceOfOwn(own);
-  const value = heating.value + restPence + standingPence + ownPence;
-  const grade = weakestGrade([heating.grade, basis.grade, home.rest.grade]);
+  const value = heatingPence + restPence + standingPence + ownPence;
+  const grade = weakestGrade([pump.plan.grade, gradeOfPrice(pump.plan, one.prices), home.rest.grade]);
   const nightWaterPence = nightWaterSaving(one, home);
   return {
     tariffId: tariff?.id ?? null,
@@ -201,7 +196,7 @@ function costOf(one: Priced, home: Home, years: Float64Array | null, share: numb
       grade,
       working: wholeWorking(
         {
-          heating: heating.value,
+          heating: heatingPence,
           rest: restPence,
           standing: standingPence,
           own: own ? ownPence : null,
@@ -212,7 +207,7 @@ function costOf(one: Priced, home: Home, years: Float64Array | null, share: numb
         home.rest,
       ),
     }),
-    heatingPence: heating.value,
+    heatingPence,
     restPence,
     standingPence,
     ...(own ? { own } : {}),
@@ -228,26 +223,13 @@ function costOf(one: Priced, home: Home, years: Float64Array | null, share: numb
 /** What a unit costs in the cheapest and the most expensive half-hour of the year and as their mean; nothing where it hangs on how much is used. */
 function unitPenceOf(prices: PricesInUse, slots: YearSlots): Pick<TariffCost, 'unitPence'> {
   if (prices.electricity.version.bands.some(({ blocks }) => blocks)) return {};
-  const pence = penceOf(prices, slots);
-  let [least, most, sum] = [pence[0]!, pence[0]!, 0];
-  for (let slot = 0; slot < pence.length; slot++) {
-    const one = pence[slot]!;
-    sum += one;
-    if (one < least) least = one;
-    else if (one > most) most = one;
-  }
-  return { unitPence: { least, most, mean: sum / pence.length } };
+  const { least, most, mean } = spanOfPence(rateBuckets(prices.electricity.version, slots));
+  const share = prices.electricityShare;
+  return { unitPence: { least: least * share, most: most * share, mean: mean * share } };
 }
 
 /** The best hours of one heat pump on a tariff, beside what else the home has. */
-function hoursOf(
-  system: SystemName,
-  heat: HeatAndMachine,
-  years: AppraisedYears,
-  prices: PricesInUse,
-  home: Home,
-): HoursOn | null {
-  const { terms } = years.priced.find(({ plan }) => plan.id === system)!;
+function hoursOf({ terms }: PricedPlan, heat: HeatAndMachine, prices: PricesInUse, home: Home): HoursOn | null {
   const { electricity } = prices;
   if (electricity.version.ownMeter)
     return hoursOn(
@@ -268,22 +250,18 @@ function hoursOf(
   });
 }
 
-const heatingOf = ({ appraisal }: AppraisedYears) => appraisal.systems.find(({ id }) => id === 'heat-pump')!.cost;
-
 /**
  * What hot water made in the tariff's cheap hours saves the whole home [pence], beside roof, battery and car where there are
  * any; null where it has none, or that is how it is made already, the best hours included.
  */
-function nightWaterSaving({ household, prices, years, ownWith }: Priced, home: Home): number | null {
+function nightWaterSaving({ household, prices, systems, ownWith }: Priced, home: Home): number | null {
   const { hotWater, comfort } = household;
   if (hotWater.hours === 'night' || comfort?.hours === 'best') return null;
   if (!cheapestHours(home.slots, rateBuckets(prices.electricity.version, home.slots))) return null;
-  const atNight: Household = { ...household, hotWater: { ...hotWater, hours: 'night' } };
-  // Only a machine that is worked out by the half-hour has its factors by the hours of hot water.
-  const known = household.machine.way === 'full' ? undefined : home.beforePrices;
-  const moved = appraiseYears({ ...home.input, household: atNight, draws: 0 }, known);
-  const own = ownChange(planOf(moved, 'heat-pump'), moved, prices, home);
-  return heatingOf(years).value + penceOfOwn(ownWith('heat-pump')) - heatingOf(moved).value - penceOfOwn(own);
+  const [pump] = systems as [PricedPlan];
+  const [moved] = priceSystems({ ...home.atNight(), prices }).priced as [PricedPlan];
+  const own = ownChange(moved.plan, prices, home);
+  return penceOfYear(pump) + penceOfOwn(ownWith(pump.plan)) - penceOfYear(moved) - penceOfOwn(own);
 }
 
 /** With the hours of the heat pump moved, other sun is used; what that saves is counted with the heating, so the pence of both together stay. */
@@ -307,13 +285,11 @@ function movedBy(
 
 const penceOfOwn = (own: OwnChange | null): number => (own ? own.unitsPence - own.exportPence : 0);
 
-const pumpTerms = ({ priced }: AppraisedYears): YearTerms => priced.find(({ plan }) => plan.id === 'heat-pump')!.terms;
-
 /** The heat pump's year with what else the home pays for electricity. */
-function wholeOf({ years, restPence, standingPence, ownWith, hours, household }: Priced): YearTerms {
-  const terms = pumpTerms(years);
+function wholeOf({ systems, restPence, standingPence, ownWith, hours, household }: Priced): YearTerms {
+  const { plan, terms } = systems[0]!;
   const saved = household.comfort?.hours === 'best' ? hours?.terms : undefined;
-  const own = ownWith('heat-pump');
+  const own = ownWith(plan);
   // Units move with the price of electricity; what is paid for the sun does not.
   return {
     ...terms,
@@ -328,12 +304,9 @@ function wholeOf({ years, restPence, standingPence, ownWith, hours, household }:
  * Electricity of the home without roof, battery and car by half-hour, with one way of heating at its usual hours [kWh]; without
  * a heat pump that has a meter of its own, which neither sun nor battery reaches.
  */
-function loadWith(plan: Plan, { appraisal }: AppraisedYears, prices: PricesInUse, home: Home) {
-  const { slots } = home;
+function loadWith(plan: Plan, prices: PricesInUse, home: Home) {
   if (plan.hours === 'heat-pump' && prices.electricity.version.ownMeter) return home.restBySlot;
-  const { demand } = appraisal;
-  const spaceShare = daysFromMonths(demand.monthlySpaceKWh, slots);
-  const heating = layHours({ slots, spaceShare, demand }).bySlot(plan, rateBuckets(prices.electricity.version, slots));
+  const heating = home.toPrice.laid.bySlot(plan, rateBuckets(prices.electricity.version, home.slots));
   return home.restBySlot.map((kWh, i) => kWh + heating[i]!);
 }
 
@@ -348,12 +321,12 @@ function penceOf({ electricity, electricityShare }: PricesInUse, slots: YearSlot
   return electricityShare === 1 ? pence : pence.map((one) => one * electricityShare);
 }
 
-function ownChange(plan: Plan, years: AppraisedYears, prices: PricesInUse, home: Home): OwnChange | null {
+function ownChange(plan: Plan, prices: PricesInUse, home: Home): OwnChange | null {
   if (!home.own) return null;
   const { slots } = home;
   const { exportPencePerKWh } = prices.electricity.version;
   const own = ownOn(prices, home.own);
-  const change = changeByEquipment(own, loadWith(plan, years, prices, home), penceOf(prices, slots), (kWh) =>
+  const change = changeByEquipment(own, loadWith(plan, prices, home), penceOf(prices, slots), (kWh) =>
     // Steps fill up over a month, so that what is bought in it is priced together; when to fill a battery goes by the bands.
     priceUnits(kWh, prices, slots),
   );
@@ -362,11 +335,11 @@ function ownChange(plan: Plan, years: AppraisedYears, prices: PricesInUse, home:
 
 function roofOf(
   { own, input, ...home }: Home,
-  { years, prices }: Priced,
+  { systems, prices }: Priced,
   region: ClimateRegion,
 ): Pick<TariffChoice, 'roof'> {
   if (!own?.sunKWh) return {};
-  const load = loadWith(planOf(years, 'heat-pump'), years, prices, { own, input, ...home });
+  const load = loadWith(systems[0]!.plan, prices, { own, input, ...home });
   const roof = factsOfRoof(input.household, own, load, region, input.reference, input.asOf);
   return roof ? { roof } : {};
 }
@@ -408,22 +381,23 @@ function powerOfHome(version: PricedVersion, { peaks }: RestOfHome): number {
 
 /** The whole home with each way of heating beside the heat pump; null for storage heaters that have a tariff of their own. */
 function otherWays(
-  { years, prices, restPence, standingPence, ownWith, household }: Priced,
+  { systems, prices, restPence, standingPence, ownWith, household }: Priced,
   home: Home,
 ): TariffCost['others'] {
-  const others = years.appraisal.systems.filter(({ id }) => id !== 'heat-pump');
-  return others.map(({ id, kind, cost }) => {
-    const plan = planOf(years, id);
+  const others = presentFirst(systems.slice(1), (one) => ({ id: one.plan.id, pence: penceOfYear(one) }));
+  return others.map((system) => {
+    const { plan } = system;
+    const { id, kind } = plan;
     if (plan.hours === 'storage' && prices.storage?.tariff.id !== prices.electricity.tariff.id)
       return { id, kind, pence: null };
-    const ownPence = penceOfOwn(ownWith(id));
+    const ownPence = penceOfOwn(ownWith(plan));
     // Another heat pump runs in its best hours where this one does.
     const moved =
       plan.hours === 'heat-pump' && household.comfort?.hours === 'best'
-        ? hoursOf(id, id === 'present' ? home.heat() : home.otherHeat(), years, prices, home)
+        ? hoursOf(system, id === 'present' ? home.heat() : home.otherHeat(), prices, home)
         : null;
     const savedPence = moved ? moved.terms.spacePence + moved.terms.waterPence : 0;
-    return { id, kind, pence: cost.value - savedPence + restPence + standingPence + ownPence };
+    return { id, kind, pence: penceOfYear(system) - savedPence + restPence + standingPence + ownPence };
   });
 }
 

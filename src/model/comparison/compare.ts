@@ -17,6 +17,7 @@ import { rankDrivers } from '../uncertainty/drivers.ts';
 import { type SharedSpreads, simulateYears } from '../uncertainty/simulate.ts';
 import { askAboutHome } from './ask-about-home.ts';
 import { type ResultContext, systemResult } from './cost-figures.ts';
+import type { LaidHours } from './lay-hours.ts';
 import type { SystemName } from './plan.ts';
 import { planSystems } from './plan-systems.ts';
 import { createPricer, type PricedPlan } from './price-plan.ts';
@@ -24,7 +25,7 @@ import { forDelivered, type PricesInUse } from './prices-of.ts';
 import { restBySlot, restOfHome } from './rest-of-home.ts';
 import { holdAgainst, type Side, savingsOf } from './versus.ts';
 
-export interface CompareInput {
+export interface PriceInput {
   readonly household: Household;
   readonly demand: Demand;
   readonly machine: ReckonedMachine;
@@ -38,6 +39,11 @@ export interface CompareInput {
   readonly whatIf?: WhatIf;
   /** Records of the household, for what its home uses beside heating. */
   readonly series?: readonly Series[];
+  /** The same year as it was laid out for another tariff. */
+  readonly laid?: LaidHours;
+}
+
+export interface CompareInput extends PriceInput {
   /** Possible years to draw; 0 for none, and then every range is its value. */
   readonly draws: number;
 }
@@ -57,9 +63,9 @@ export interface Comparison extends BehindComparison, Pick<Appraisal, 'systems' 
   readonly yearsPence: ReadonlyMap<SystemName, Float64Array> | null;
 }
 
-/** Costs [pence], energy [kWh] and carbon [kg] of every system over a typical year; each heat pump saving with its chance. */
-export function compare(input: CompareInput): Comparison {
-  const { demand, machine, prices, reference, draws } = input;
+/** Every way of heating priced over a typical year, without ranges: the heat pump first, the present system after it where it can be priced. */
+export function priceSystems(input: PriceInput) {
+  const { prices, reference } = input;
   const questions: Question[] = [];
   const { plans, leftOut } = planSystems(input, questions);
   const { electricity, storage } = prices;
@@ -68,9 +74,15 @@ export function compare(input: CompareInput): Comparison {
   );
   const home = hangsOnHome ? restOfHome(input.household, input.series ?? []) : null;
   const homeKWh = home && restBySlot(home, input.slots, reference.homeHours);
-  const price = createPricer({ ...input, home, homeKWh }, prices);
-  const priced = plans.map(price);
+  const priced = plans.map(createPricer({ ...input, home, homeKWh }, prices, input.laid));
   if (home) questions.push(...askAboutHome(electricity, home, priced[0]!.power));
+  return { priced, leftOut, questions };
+}
+
+/** Costs [pence], energy [kWh] and carbon [kg] of every system over a typical year; each heat pump saving with its chance. */
+export function compare(input: CompareInput): Comparison {
+  const { demand, machine, prices, reference, draws } = input;
+  const { priced, leftOut, questions } = priceSystems(input);
   const shared = sharedSpreads(input, priced[1]);
   const years =
     draws > 0
@@ -92,7 +104,7 @@ export function compare(input: CompareInput): Comparison {
     costPence: years?.[i]?.costPence ?? null,
   }));
   const [pump, ...others] = sides as [Side, ...Side[]];
-  const ordered = orderSides(others);
+  const ordered = presentFirst(others, ({ result: { id, cost } }) => ({ id, pence: cost.value }));
   return {
     systems: [pump, ...ordered].map(({ result }) => result),
     leftOut,
@@ -108,10 +120,9 @@ export function compare(input: CompareInput): Comparison {
 }
 
 /** What the household has now first, then the others by cost. */
-function orderSides(others: readonly Side[]): Side[] {
-  const present = others.filter(({ result }) => result.id === 'present');
-  const rest = others.filter(({ result }) => result.id !== 'present');
-  return [...present, ...rest.sort((a, b) => a.result.cost.value - b.result.cost.value)];
+export function presentFirst<T>(others: readonly T[], of: (one: T) => { id: SystemName; pence: number }): T[] {
+  const isPresent = (one: T) => Number(of(one).id === 'present');
+  return others.toSorted((a, b) => isPresent(b) - isPresent(a) || of(a).pence - of(b).pence);
 }
 
 /** Drivers of the saving against what the heat pump is shown beside: the present system, else the cheapest other. */
@@ -127,7 +138,8 @@ const meanOf = (sides: readonly Side[], carrier: string) =>
 const restPence = (version: PricedVersion) =>
   inclVat(version, (version.bands.find(({ times }) => times === 'rest') ?? version.bands[0]!).pencePerKWh);
 
-function sharedSpreads(input: CompareInput, present: PricedPlan | undefined): SharedSpreads {
+/** How far what acts on every way of heating may stray; `present` is the system that is there. */
+export function sharedSpreads(input: PriceInput, present: PricedPlan | undefined): SharedSpreads {
   const { demand, prices, reference, whatIf } = input;
   const { spread } = reference;
   const chosenWinter = whatIf?.winter !== undefined && whatIf.winter !== 'typical';

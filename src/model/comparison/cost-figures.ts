@@ -1,5 +1,6 @@
 /** A priced plan as a result: every figure with its range and the sum it came from. */
 
+import { COMMON_MONTH_DAYS } from '../calendar/civil.ts';
 import { Z90 } from '../chance/normal-quantile.ts';
 import { tenAndNinety } from '../chance/quantiles.ts';
 import type { Demand, Figure, SystemResult } from '../shapes/appraisal.ts';
@@ -9,6 +10,7 @@ import { shareForRooms, type Years } from '../uncertainty/simulate.ts';
 import { boughtWorking, carbonWorking, costWorking, gradeOfPrice, perHeatWorking } from './cost-working.ts';
 import type { PricedPlan } from './price-plan.ts';
 import type { PricesInUse } from './prices-of.ts';
+import { monthsOf, ratesOf } from './uses.ts';
 
 export interface ResultContext {
   readonly demand: Demand;
@@ -31,7 +33,9 @@ export function withRange(
 
 /** One system's result from its priced plan and, where there are draws, its possible years. */
 export function systemResult(priced: PricedPlan, years: Years | null, context: ResultContext): SystemResult {
-  const { plan, monthly, terms } = priced;
+  const { plan, terms } = priced;
+  const monthly = byMonth(priced);
+  const rates = ratesOf(priced.uses);
   const { demand, prices, winter } = context;
   const boughtKWh = sum(monthly.boughtKWh);
   const split = {
@@ -51,7 +55,7 @@ export function systemResult(priced: PricedPlan, years: Years | null, context: R
   const cost = withRange(costPence, points(years?.costPence), {
     unit: 'p',
     grade,
-    working: costWorking(priced, bought.working, costPence, prices, split.standingPence),
+    working: costWorking(priced, rates, bought.working, costPence, prices),
   });
   const forRooms = shareForRooms({ spaceKWh: demand.space.value, waterKWh: demand.water.value });
   const weatherPence = terms.spacePence + terms.backupPence * forRooms;
@@ -67,8 +71,8 @@ export function systemResult(priced: PricedPlan, years: Years | null, context: R
     ownElectricityKWh: terms.ownElectricityKWh + terms.electricWaterKWh,
     cost,
     split,
-    monthly: priced.monthly,
-    rates: priced.rates.map(({ name, kWh, pencePerKWh }) => ({ name, kWh, pencePerKWh })),
+    monthly,
+    rates: rates.map(({ name, kWh, pencePerKWh }) => ({ name, kWh, pencePerKWh })),
     pencePerKWhHeat: withRange(perHeat, points(years?.pencePerKWhHeat), {
       unit: 'p/kWh',
       grade,
@@ -81,6 +85,17 @@ export function systemResult(priced: PricedPlan, years: Years | null, context: R
     mildYearPence: costPence - weatherPence * Math.min(1, Z90 * winter),
     ...(plan.asDesigned ? { asDesigned: designedCost(priced, costPence) } : {}),
     ...(years ? { yearToYear: yearToYear(years) } : {}),
+  };
+}
+
+/** Energy [kWh] and cost [pence] by month. */
+function byMonth({ uses, terms, power, standingPence, gridPence }: PricedPlan): SystemResult['monthly'] {
+  return {
+    ...monthsOf(uses),
+    standingPence: COMMON_MONTH_DAYS.map(
+      (days, month) => (days * (standingPence + gridPence)) / 365 + (power?.byMonthPence[month] ?? 0),
+    ),
+    servicePence: COMMON_MONTH_DAYS.map((days) => (terms.servicePence * days) / 365),
   };
 }
 

@@ -7,6 +7,7 @@ import type { Plan } from './plan.ts';
 import type { PricedPlan } from './price-plan.ts';
 import type { PricesInUse } from './prices-of.ts';
 import type { RestOfHome } from './rest-of-home.ts';
+import type { Rate } from './uses.ts';
 
 const kWhInput = (name: Wording, value: number, grade: Grade, origin: Wording): WorkingInput => ({
   name,
@@ -65,12 +66,12 @@ function hoursInputs({ plan, waterHours }: PricedPlan): WorkingInput[] {
 
 export function costWorking(
   priced: PricedPlan,
+  rates: readonly Rate[],
   bought: Working,
   costPence: number,
   prices: PricesInUse,
-  standingPence: number,
 ): Working {
-  const { plan, rates, power, besideSteps, gridPence } = priced;
+  const { plan, power, besideSteps, standingPence, gridPence } = priced;
   const basis = basisOf(plan, prices);
   const electricity = prices.electricity.basis;
   return {
@@ -86,7 +87,7 @@ export function costWorking(
       }),
       ...hoursInputs(priced),
       ...(besideSteps ? [otherUseInput(besideSteps)] : []),
-      standingInput(standingPence - gridPence - (power?.pence ?? 0), prices.gas.basis),
+      standingInput(standingPence, prices.gas.basis),
       ...(gridPence === 0
         ? []
         : [

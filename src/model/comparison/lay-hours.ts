@@ -41,17 +41,22 @@ export interface UseShares {
   readonly steady: BandShares;
 }
 
-/** Lays uses over one year; what the plans have in common is sorted into bands once. */
+export type LaidHours = ReturnType<typeof layHours>;
+
+/** Lays uses over one year; what ways of heating or tariffs have in common is sorted into bands once. */
 export function layHours({ slots, spaceShare, demand }: BuyingYear) {
   const waterShare = daysFromMonths(demand.monthlyWaterKWh, slots);
   // Days of a month are alike to a price: which of its days is cold is made up, and must not favour a weekday.
   const spaceByMonth = daysFromMonths([...sharesByMonth(spaceShare, slots)], slots);
   const evenShare = new Float64Array(slots.dayStart.length - 1).fill(1 / (slots.dayStart.length - 1));
-  const kept = new Map<string, UseShares>();
+  const kept = new WeakMap<RateBuckets, Map<string, UseShares>>();
 
-  /** Shares of rooms, hot water and standby on a tariff, by the hours of the system; kept under `key`. */
-  function sharesOf(hours: Hours, waterHours: WaterHours, buckets: RateBuckets, key: string): UseShares {
-    const known = kept.get(key);
+  /** Shares of rooms, hot water and standby at some prices, by the hours of the system. */
+  function sharesOf(hours: Hours, waterHours: WaterHours, buckets: RateBuckets): UseShares {
+    const ofBuckets = kept.get(buckets) ?? new Map<string, UseShares>();
+    kept.set(buckets, ofBuckets);
+    const key = `${hours} ${waterHours}`;
+    const known = ofBuckets.get(key);
     if (known) return known;
     const lay = (days: ArrayLike<number>, weights: readonly number[]) => shareOut(days, weights, slots, buckets);
     const steady = lay(evenShare, ALL_DAY);
@@ -59,7 +64,7 @@ export function layHours({ slots, spaceShare, demand }: BuyingYear) {
       share > 0 ? blend(lay(days, first), lay(days, second), share) : lay(days, first);
     const { space, water } = hoursOf(hours, waterHours, buckets, slots);
     const shares = { space: blended(spaceByMonth, space), water: blended(waterShare, water), steady };
-    kept.set(key, shares);
+    ofBuckets.set(key, shares);
     return shares;
   }
 

@@ -1,6 +1,5 @@
 /** A plan with its prices: energy and money by month and band, and the totals that the draws act on. */
 
-import { COMMON_MONTH_DAYS } from '../calendar/civil.ts';
 import type { ExtraLine } from '../heat-pump/extras.ts';
 
 import type { WaterHours } from '../shapes/household.ts';
@@ -11,28 +10,22 @@ import type { YearTerms } from '../uncertainty/simulate.ts';
 import { type BandShares, type RateBuckets, sharesOfSlots } from '../year/share-out.ts';
 
 import { dayShares, splitByBlocks } from './block-uses.ts';
-import { type BuyingYear, layHours } from './lay-hours.ts';
+import { type BuyingYear, type LaidHours, layHours } from './lay-hours.ts';
 import type { Hours, Plan } from './plan.ts';
 import { type PowerCharge, powerCharge } from './power-charge.ts';
 import type { PricesInUse, TariffInUse } from './prices-of.ts';
 import type { RestOfHome } from './rest-of-home.ts';
-import { meanPrice, monthsOf, type Rate, type Rates, ratesOf, totalOf, type Use } from './uses.ts';
+import { meanPrice, type Rates, totalOf, type Use } from './uses.ts';
 
 export interface PricedPlan {
   readonly plan: Plan;
-  readonly monthly: {
-    readonly boughtKWh: number[];
-    readonly unitsPence: number[];
-    readonly standingPence: number[];
-    readonly servicePence: number[];
-  };
-  readonly rates: Rate[];
   readonly terms: YearTerms;
   /** Everything that is bought, sorted into the bands and steps of its prices. */
   readonly uses: readonly Use[];
   /** What the charge on power adds to its prices, where they have one and it can be known. */
   readonly power: PowerCharge | null;
-  /** Its own meter, less what the grid takes off by the year, pence; part of its standing charge. */
+  /** Standing charge of gas, and beside it its own meter, less what the grid takes off, pence a year. */
+  readonly standingPence: number;
   readonly gridPence: number;
   /** When its hot water is made. */
   readonly waterHours: WaterHours;
@@ -51,10 +44,7 @@ export interface PricedYear extends BuyingYear {
 }
 
 /** At which rates each plan buys, and how its hours fall among them. */
-function layTariffs(year: PricedYear, prices: PricesInUse) {
-  const { slots } = year;
-  const { sharesOf, waterHoursOf, heaviest } = layHours(year);
-
+function layTariffs({ slots }: PricedYear, prices: PricesInUse, { sharesOf, waterHoursOf }: LaidHours) {
   function tariffUse(plan: Plan, hours: Hours, inUse: TariffInUse, share: number, what: Told, beside = false) {
     const buckets = rateBuckets(inUse.version, slots);
     const waterHours = waterHoursOf(plan, buckets);
@@ -67,7 +57,7 @@ function layTariffs(year: PricedYear, prices: PricesInUse) {
     };
     return {
       version: inUse.version,
-      shares: sharesOf(hours, waterHours, buckets, `${hours} ${waterHours} ${inUse.tariff.fuel} ${inUse.tariff.id}`),
+      shares: sharesOf(hours, waterHours, buckets),
       rates,
       buckets,
       waterHours,
@@ -88,11 +78,10 @@ function layTariffs(year: PricedYear, prices: PricesInUse) {
       return tariffUse(plan, plan.hours, inUse, prices.electricityShare, what);
     }
     if (carrier === 'gas') return tariffUse(plan, 'boiler', prices.gas, prices.fuelShare, what);
-    const flat: RateBuckets = { names: [what], pencePerKWh: [1], bucketOfSlot: NO_BUCKETS };
     const pencePerKWh = [prices[carrier]!.pencePerKWh * prices.fuelShare];
     const rates: Rates = { what, names: [what], pencePerKWh, beside: false };
-    const shares = sharesOf('boiler', 'drawn', flat, 'flat');
-    return { version: null, shares, rates, buckets: flat, waterHours: 'drawn' as const };
+    const shares = sharesOf('boiler', 'drawn', FLAT);
+    return { version: null, shares, rates, buckets: FLAT, waterHours: 'drawn' as const };
   }
 
   /** The electricity of a boiler's pump, and of an immersion heater beside it. */
@@ -106,13 +95,13 @@ function layTariffs(year: PricedYear, prices: PricesInUse) {
       true,
     );
 
-  return { mainUse, besideUse, heaviest };
+  return { mainUse, besideUse };
 }
 
-/** Prices plans over one year. */
-export function createPricer(year: PricedYear, prices: PricesInUse) {
+/** Prices plans over one year, laid out for another tariff before where `laid` is given. */
+export function createPricer(year: PricedYear, prices: PricesInUse, laid: LaidHours = layHours(year)) {
   const { slots, home, homeKWh } = year;
-  const { mainUse, besideUse, heaviest } = layTariffs(year, prices);
+  const { mainUse, besideUse } = layTariffs(year, prices, laid);
   const hasDailySteps = prices.electricity.version.bands.some(({ blocks }) => blocks?.per === 'day');
   const coldDays = hasDailySteps ? { dayShare: dayShares(year.spaceShare, slots) } : {};
 
@@ -138,7 +127,7 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
       return burns && beside.version ? splitByBlocks(split, beside.rates, beside.version, slots, other) : split;
     };
     const electric = burns ? beside : main;
-    const power = home && powerCharge(electric.version!, home.peaks, heaviest(plan, electric.buckets));
+    const power = home && powerCharge(electric.version!, home.peaks, laid.heaviest(plan, electric.buckets));
     const plainSpace = { ...use(plan.spaceKWh, ownHours('space', space), main.rates), ...coldDays };
     const plainWater = use(plan.waterKWh, ownHours('water', water), main.rates);
     const plainSteady = plan.extras.map((line) => ({
@@ -149,23 +138,14 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
     const plainElectricWater = use(burns ? plan.electricWaterKWh : 0, beside.shares.water, beside.rates);
     const uses = stepped([plainSpace, plainWater, plainPump, plainElectricWater, ...plainSteady]);
     const [spaceUse, waterUse, pumpUse, electricWaterUse, ...steadyUses] = uses as [Use, Use, Use, Use, ...Use[]];
-    const standing = plan.standing === 'gas' ? standingPencePerDayInclVat(prices.gas.version) : 0;
+    const standingPence = plan.standing === 'gas' ? 365 * standingPencePerDayInclVat(prices.gas.version) : 0;
     const gridPence = plan.hours === 'heat-pump' ? gridPencePerYear(prices.electricity.version) : 0;
     const servicePence = plan.serviceGBP.value * 100;
-    const monthly = {
-      ...monthsOf(uses),
-      standingPence: COMMON_MONTH_DAYS.map(
-        (days, month) => days * (standing + gridPence / 365) + (power?.byMonthPence[month] ?? 0),
-      ),
-      servicePence: COMMON_MONTH_DAYS.map((days) => (servicePence * days) / 365),
-    };
     const isBackup = (_: Use, i: number) => plan.extras[i]?.name === 'backup';
     const ofBackup = totalOf(steadyUses.filter(isBackup));
     const ofSteady = totalOf(steadyUses.filter((one, i) => !isBackup(one, i)));
     return {
       plan,
-      monthly,
-      rates: ratesOf(uses),
       uses,
       terms: {
         carrier: plan.carrier,
@@ -181,7 +161,7 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
         steadyPence: ofSteady.pence,
         ownElectricityPence: totalOf([pumpUse]).pence,
         electricWaterPence: totalOf([electricWaterUse]).pence,
-        fixedPence: standing * 365 + gridPence + (power?.pence ?? 0),
+        fixedPence: standingPence + gridPence + (power?.pence ?? 0),
         servicePence,
         serviceSpread: plan.serviceSpread,
         spaceSpread: plan.spaceSpread,
@@ -189,6 +169,7 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
         moves: plan.moves,
       },
       power,
+      standingPence,
       gridPence,
       waterHours: electric.waterHours,
       besideSteps: electric.version?.bands.some(({ blocks }) => blocks) ? home : null,
@@ -197,4 +178,16 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
   };
 }
 
-const NO_BUCKETS = new Uint8Array(0);
+/** One price at all hours. */
+const FLAT: RateBuckets = { names: [''], pencePerKWh: [1], bucketOfSlot: new Uint8Array(0) };
+
+/** What the year costs, pence. */
+export const penceOfYear = ({ terms }: PricedPlan): number =>
+  terms.spacePence +
+  terms.waterPence +
+  terms.backupPence +
+  terms.steadyPence +
+  terms.ownElectricityPence +
+  terms.electricWaterPence +
+  terms.fixedPence +
+  terms.servicePence;

@@ -74,6 +74,24 @@ export function penceBySlot(buckets: RateBuckets): Float64Array {
   return pence;
 }
 
+/** What a half-hour costs at least, at most and as their mean [pence/kWh, VAT included]. */
+export function spanOfPence({ penceOfSlot, bucketOfSlot, pencePerKWh, names }: RateBuckets) {
+  // Each half-hour that has a price of its own, else each band as often as it stands.
+  const counts = new Uint32Array(names.length);
+  if (!penceOfSlot) for (let slot = 0; slot < bucketOfSlot.length; slot++) counts[bucketOfSlot[slot]!]! += 1;
+  const prices = penceOfSlot ?? pencePerKWh;
+  let [least, most, sum, count] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, 0, 0];
+  for (let i = 0; i < prices.length; i++) {
+    const times = penceOfSlot ? 1 : counts[i]!;
+    if (times === 0) continue;
+    least = Math.min(least, prices[i]!);
+    most = Math.max(most, prices[i]!);
+    sum += times * prices[i]!;
+    count += times;
+  }
+  return { least, most, mean: sum / count };
+}
+
 /** Each half-hour at its dated price; at that of its band on days that the series does not reach. */
 function priceBySeries(version: PricedVersion, slots: YearSlots, byBand: RateBuckets): RateBuckets {
   const penceOfSlot = seriesOverYear(version.series!, slots);
@@ -106,10 +124,16 @@ function sortSlots(version: PricedVersion, slots: YearSlots): Uint8Array {
     table[i] = band;
   }
   const kindOfDay = kindsOfDays(version, slots);
+  const rowOf = (month: number, day: number) => (month * kinds + kindOfDay[day]!) * SLOTS_PER_DAY;
   const { month, day, minute } = version.staysOnWinterTime ? onWinterTime(slots) : slots;
-  for (let slot = 0; slot < slots.count; slot++) {
-    const half = (minute[slot]! / 30) | 0;
-    bucketOfSlot[slot] = table[(month[slot]! * kinds + kindOfDay[day[slot]!]!) * SLOTS_PER_DAY + half]!;
+  for (let slot = 0; slot < slots.count; ) {
+    const row = rowOf(month[slot]!, day[slot]!);
+    // A whole day has the half-hours of its row one after the other; those of a clock change are looked up one by one.
+    const last = slot + SLOTS_PER_DAY - 1;
+    const isWhole = minute[slot] === 0 && day[last] === day[slot] && day[last + 1] !== day[slot];
+    if (isWhole) bucketOfSlot.set(table.subarray(row, row + SLOTS_PER_DAY), slot);
+    else bucketOfSlot[slot] = table[row + ((minute[slot]! / 30) | 0)]!;
+    slot += isWhole ? SLOTS_PER_DAY : 1;
   }
   return bucketOfSlot;
 }

@@ -170,18 +170,17 @@ export function sharesOfSlots(
   const bands = buckets.names.length;
   const { penceOfSlot, bucketOfSlot } = buckets;
   const kWh = byWeekday ? kWhBySlot : meanDays(kWhBySlot, slots);
-  let total = 0;
-  for (let slot = 0; slot < slots.count; slot++) total += kWhBySlot[slot]!;
-  if (!(total > 0)) return null;
+  const { month, count } = slots;
   const byMonthBand = new Float64Array(12 * bands);
+  for (let slot = 0; slot < count; slot++) byMonthBand[month[slot]! * bands + bucketOfSlot[slot]!]! += kWh[slot]!;
   const penceByMonthBand = penceOfSlot && new Float64Array(12 * bands);
-  for (let slot = 0; slot < slots.count; slot++) {
-    const share = kWh[slot]! / total;
-    const at = slots.month[slot]! * bands + (bands > 1 ? bucketOfSlot[slot]! : 0);
-    byMonthBand[at]! += share;
-    if (penceByMonthBand) penceByMonthBand[at]! += share * penceOfSlot![slot]!;
-  }
-  return gather(byMonthBand, bands, penceByMonthBand);
+  if (penceByMonthBand)
+    for (let slot = 0; slot < count; slot++)
+      penceByMonthBand[month[slot]! * bands + bucketOfSlot[slot]!]! += kWh[slot]! * penceOfSlot[slot]!;
+  const total = byMonthBand.reduce((sum, one) => sum + one, 0);
+  if (!(total > 0)) return null;
+  const shared = (sums: Float64Array) => sums.map((sum) => sum / total);
+  return gather(shared(byMonthBand), bands, penceByMonthBand && shared(penceByMonthBand));
 }
 
 /** Uses laid over the half-hours that their days have [kWh], so that nothing is lost at a clock change. */

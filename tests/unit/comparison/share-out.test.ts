@@ -173,7 +173,7 @@ describe('a year made small', () => {
     );
     expect([...found.byMonth].slice(0, 2)).toEqual(close([10 / 28, 18 / 28]));
     expect(sharesOfSlots(kWh, slots, prices, byWeekday)).not.toHaveProperty('penceByMonthBand');
-    const single = { ...prices, names: ['a'], bucketOfSlot: new Uint8Array(7).fill(1), penceOfSlot };
+    const single = { ...prices, names: ['a'], bucketOfSlot: new Uint8Array(7), penceOfSlot };
     const one = sharesOfSlots(kWh, slots, single, byWeekday)!;
     expect([...one.byMonthBand].slice(0, 2)).toEqual(close([10 / 28, 18 / 28]));
     expect([...one.penceByMonthBand!].slice(0, 2)).toEqual(close([(january[0]! + january[1]!) / 28, (151 + 192) / 28]));
