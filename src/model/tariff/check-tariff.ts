@@ -204,11 +204,11 @@ function priceFaults(tariff: Tariff, version: TariffVersion, place: number): Tar
     const pence = inclVat(version, pencePerKWh);
     if (pence < low || pence > high) question('price-unusual', { name, pence, low, high });
   }
-  if (version.standingPencePerDay < 0) {
-    const data = { pence: version.standingPencePerDay };
-    faults.push({ code: 'standing-negative', weight: 'refusal', version: place, data });
+  const { standingPencePerDay, standingPencePerMonth = 0 } = version;
+  if (standingPencePerDay < 0) {
+    faults.push({ code: 'standing-negative', weight: 'refusal', version: place, data: { pence: standingPencePerDay } });
   }
-  const standing = inclVat(version, version.standingPencePerDay);
+  const standing = inclVat(version, standingPencePerDay + (standingPencePerMonth * 12) / 365);
   if (standing > USUAL_STANDING_PENCE.high) {
     question('standing-unusual', { pence: standing, high: USUAL_STANDING_PENCE.high });
   }

@@ -299,7 +299,19 @@ describe('charges', () => {
   const series = priceSeries('2026-01-01', 365, () => 20);
   test.each<[string, TariffBand[], Partial<TariffVersion>, object[]]>([
     ['a standing charge by the day', [allHours(25)], { standingPencePerDay: 10 }, []],
-    ['one by the month', [allHours(25)], { standingPencePerDay: 0, standingPencePerMonth: 1 }, []],
+    ['one by the month', [allHours(25)], { standingPencePerDay: 0, standingPencePerMonth: 365 }, []],
+    [
+      'one by the month in pounds',
+      [allHours(25)],
+      { standingPencePerDay: 0, standingPencePerMonth: 18.25 },
+      [{ code: 'standing-low', weight: 'question', data: { pence: 0.6 } }],
+    ],
+    [
+      'one by the month typed by the year',
+      [allHours(25)],
+      { standingPencePerDay: 0, standingPencePerMonth: 14_600 },
+      [{ code: 'standing-unusual', weight: 'question', data: { pence: 480, high: 120 } }],
+    ],
     [
       'both at once',
       [allHours(25)],
