@@ -21,7 +21,7 @@ import { splitBills } from './paper/split-bills.ts';
 import { tariffOfBill } from './paper/tariff-of-bill.ts';
 import { type Section, sumQuantity, type Understanding, understand } from './paper/understand.ts';
 import { faultsOf, listValues, type ReadSection } from './paper/values.ts';
-import { INCLUDES_VAT } from './paper/vocabulary.ts';
+import { INCLUDES_VAT, OTHER_GOODS } from './paper/vocabulary.ts';
 import { periodPicture, periodSeries } from './periods/period-series.ts';
 import type { RawPeriod } from './periods/raw-period.ts';
 import { emptyPreview, standing } from './read-file.ts';
@@ -140,11 +140,18 @@ export function readPages(
   }));
   const how = { decimal: choices.decimal, dayFirst: choices.dayFirst, monthFirst: writesMonthFirst(context.zone) };
   const { bills, doubt } = splitBills(withoutPeople(corrected), said.bills, (some) => understand(some, how));
+  const foreign = otherMoneyOf(corrected);
+  if (foreign !== undefined) {
+    book.add('paper-other-money', 'refusal', { found: foreign });
+    return resultOf(fileName, choices, book);
+  }
   const isWater = bills.some((one) => one.isWater);
   const isHeat = bills.some((one) => one.isHeat);
   if (bills.every(({ sections }) => sections.length === 0)) {
     const none = pages.some(({ picture }) => picture) ? 'picture-no-bill' : 'paper-no-bill';
-    book.add(isHeat ? 'paper-heat-only' : isWater ? 'paper-water-only' : none, 'refusal');
+    const other = otherGoodsOf(corrected);
+    if (!isHeat && !isWater && other !== undefined) book.add('paper-other-bill', 'refusal', { found: other });
+    else book.add(isHeat ? 'paper-heat-only' : isWater ? 'paper-water-only' : none, 'refusal');
     return resultOf(fileName, choices, book);
   }
   if (doubt !== undefined) book.add('paper-several-asked', 'question', { found: doubt });
@@ -219,6 +226,20 @@ function moneyOf(pages: readonly Page[]): '£' | '€' | '$' {
   const [euros, dollars, pounds] = [count(/€|\bEUR\b/g), count(/\$/g), count(/£/g)];
   return euros > Math.max(dollars, pounds) ? '€' : dollars > pounds ? '$' : '£';
 }
+
+const textOf = (pages: readonly Page[]): string =>
+  pages.flatMap(({ words }) => words.map((word) => word.text)).join(' ');
+
+/** Money that no bill is read in, where it stands more often than any that is. */
+function otherMoneyOf(pages: readonly Page[]): string | undefined {
+  const text = textOf(pages);
+  const others = text.match(OTHER_MONEY) ?? [];
+  return others.length > (text.match(/[£€$]|\bEUR\b|\bGBP\b/g)?.length ?? 0) ? others[0] : undefined;
+}
+const OTHER_MONEY = /(?<![\p{L}\d])(?:CHF|DKK|SEK|NOK|ISK|PLN|CZK|HUF|RON|zł|Kč|[Kk]r\.?|[øö]re)(?![\p{L}])/gu;
+
+/** What a paper that is no bill of electricity or gas says it is for. */
+const otherGoodsOf = (pages: readonly Page[]): string | undefined => OTHER_GOODS.exec(textOf(pages))?.[0];
 
 function typedBoxes(pages: readonly Page[], { words }: PaperChoices): (box: Box) => boolean {
   const corrected = (words ?? []).flatMap(({ page, at }) => {

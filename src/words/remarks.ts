@@ -482,6 +482,12 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'paper-heat-only': phrase(
     '{file} is a bill for heat from a network. Only bills for electricity or gas are read here.',
   ),
+  'paper-other-bill': phrase(
+    '{file} seems to be for something else: it says {names}. Only bills for electricity or gas are read here.',
+  ),
+  'paper-other-money': phrase(
+    'The amounts on {file} are in another currency: it says {names}. Bills are read in pounds, euros or dollars.',
+  ),
   'paper-heat-left-out': phrase('{file} names heat from a network too. That was left out.'),
   'paper-no-bill-asked': phrase(
     '{file} may be an offer, a forecast, a cancelled bill or pay for electricity sent out: it says {names}. Only what was used and charged belongs here.',

@@ -95,7 +95,7 @@ const DATES: readonly (readonly [RegExp, (match: RegExpMatchArray) => FoundDay |
   // A date without its year takes that of the next one.
   [
     new RegExp(
-      `(?<![\\d.,])(\\d{1,2})(?:st|nd|rd|th|\\.)?(?: (?:of|de))?[ -]?(${MONTH})\\.?,?(?:(?: de)?[ -]?(\\d{4}|\\d{2}(?=\\s|$|[,.;)–-])))?(?![\\d])`,
+      `(?<![\\d.,])(\\d{1,2})(?:st|nd|rd|th|\\.)?(?: (?:of|de)(?= ))?[ -]?(${MONTH})\\.?,?(?:(?: de)?[ -]?(\\d{4}|\\d{2}(?=\\s|$|[,.;)–-])))?(?![\\d])`,
       'g',
     ),
     ([, day, month = '', year]) =>
@@ -348,7 +348,8 @@ function withHeading(figure: Figure, rows: readonly RowFacts[], at: number): Fig
   }
   heading = heading.trim();
   if (figure.kind !== 'plain') return { ...figure, heading };
-  const kind = kindOfHeading(heading, figure);
+  const named = kindOfHeading(heading, figure);
+  const kind = named.kind || !figure.before ? named : kindOfRow(figure);
   // In a column of units the days of a standing charge stand too.
   const isOfDays = kind.kind === 'energy' && STANDING.test(rows[at]!.words);
   // A table of sums below one of prices has no heading of its own.
@@ -357,6 +358,13 @@ function withHeading(figure: Figure, rows: readonly RowFacts[], at: number): Fig
 }
 
 const SUMS: readonly RegExp[] = [NET, VAT, TOTAL];
+
+/** Where the words of a table stand beside it, they name the unit: "Used (kWh)", "Days". */
+function kindOfRow(figure: Figure): Partial<Kind> {
+  const label = figure.before.split('\t')[0]!.trim();
+  const unit = /^(?:units(?: used)?|kwh(?: used)?|days)$/i.exec(label)?.[0] ?? /\(([^()]{1,12})\)$/.exec(label)?.[1];
+  return unit === undefined ? {} : kindOfHeading(unit, figure);
+}
 
 /** The words of a heading that stand close to one of them. */
 function cellAround({ words, height }: Row, word: Word): string {

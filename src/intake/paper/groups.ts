@@ -112,7 +112,10 @@ export function isCompared(
   lines: readonly Pick<PaperLine, 'amount' | 'quantity'>[],
   rows: readonly RowFacts[],
 ): boolean {
-  const starts = lines.map(({ amount, quantity }) => Math.min(amount.row, quantity?.row ?? amount.row));
+  // What is charged for may stand far from its price and sum.
+  const starts = lines.map(({ amount, quantity }) =>
+    quantity && quantity.row < amount.row && amount.row - quantity.row <= ABOVE ? quantity.row : amount.row,
+  );
   return starts.every((start) => {
     let at = start;
     while (starts.includes(at - 1)) at--;

@@ -124,6 +124,7 @@ export function swapDayAndMonth(rows: readonly RowFacts[]): { rows: RowFacts[]; 
 interface FuelMark {
   readonly row: number;
   readonly x: number;
+  readonly end: number;
   readonly fuel: PaperFuel;
 }
 
@@ -138,6 +139,13 @@ const HEADING_WORDS = 8;
 const NO_HEADING =
   /smell|fuel mix|nuclear|renewable|kernkraft|kernenergie|erneuerbar|energieträger|leak|emergency|geruch|notfall|störung|\bhot water\b|warmwasser/i;
 
+const IN_COLUMN = 4;
+/** In one column with a heading: set flush with it on either side, or about its middle. */
+function isUnder({ box }: Figure, { x, end }: FuelMark): boolean {
+  const right = box.x + box.width;
+  return [box.x - x, right - end, (box.x + right - x - end) / 2].some((off) => Math.abs(off) < IN_COLUMN);
+}
+
 /** Which fuel a number belongs to: by its own row, else by the nearest heading above, of two beside each other the one on its side. */
 export function fuelFinder(rows: readonly RowFacts[]): (figure: Figure) => PaperFuel | undefined {
   const marks: FuelMark[] = rows.flatMap(({ text, row }, at) => {
@@ -147,11 +155,12 @@ export function fuelFinder(rows: readonly RowFacts[]): (figure: Figure) => Paper
       const count = cell.split(' ').length;
       const x = row.words[word]?.x ?? 0;
       word += count;
-      return { cell, x, count };
+      const last = row.words[word - 1];
+      return { cell, x, end: last ? last.x + last.width : x, count };
     });
-    return cells.flatMap(({ cell, x, count }) => {
+    return cells.flatMap(({ cell, x, end, count }) => {
       const [fuel, other] = fuelsIn(cell);
-      return fuel && !other && count <= HEADING_WORDS ? [{ row: at, x, fuel }] : [];
+      return fuel && !other && count <= HEADING_WORDS ? [{ row: at, x, end, fuel }] : [];
     });
   });
   const everywhere = new Set(rows.filter(({ text }) => !NO_HEADING.test(text)).flatMap(({ text }) => fuelsIn(text)));
@@ -166,7 +175,8 @@ export function fuelFinder(rows: readonly RowFacts[]): (figure: Figure) => Paper
       const together = marks.filter((mark) => mark.row === at);
       i -= together.length;
       if (at >= figure.row) continue;
-      const mine = together.filter(({ x }) => x <= figure.box.x + 4).at(-1);
+      const inColumn = together.length > 1 ? together.filter((mark) => isUnder(figure, mark)) : [];
+      const mine = inColumn.length === 1 ? inColumn[0] : together.filter(({ x }) => x <= figure.box.x + 4).at(-1);
       if (mine) return mine.fuel;
     }
     return everywhere.size === 1 ? only : undefined;
@@ -239,7 +249,11 @@ export function linesOf(
       quantity.kind === 'energy' &&
       [rows[quantity.row]!, ...titleOf(rows, quantity.row)].some(({ words }) => EXPORT.test(words));
     // A name with a digit, such as CO2, is not among the words.
-    const kind = isSentOut ? 'export' : kindOfLine(quantity, price, `${about} ${rows[quantity.row]!.text}`);
+    const kind = isSentOut
+      ? 'export'
+      : isInstalments(product, rows)
+        ? 'payment'
+        : kindOfLine(quantity, price, `${about} ${rows[quantity.row]!.text}`);
     return {
       kind,
       fuel: fuelOf(amount),
@@ -351,6 +365,10 @@ export function pricelessLines(
   });
 }
 const NO_CHARGE: readonly RegExp[] = [NEXT_PAYMENT, PAYMENT, TOTAL];
+
+/** "Instalments paid: 11 × 120.00": a bare count of sums of money. */
+const isInstalments = ({ quantity, price }: Product, rows: readonly RowFacts[]): boolean =>
+  price.kind === 'money' && /^\d+$/.test(quantity.text) && PAYMENT.test(rows[quantity.row]!.words);
 
 const wordsAbout = (figures: readonly Figure[], rows: readonly RowFacts[]): string => {
   const at = [...new Set(figures.map(({ row }) => row))];

@@ -71,7 +71,7 @@ export function findProducts(rows: readonly RowFacts[]): Product[] {
     for (const amount of figures) {
       if (!isMoney(amount) || amount.value === 0) continue;
       const others = figures.filter((one) => one !== amount && one.kind !== 'percent');
-      const here = productsOf(amount, others, others, IN_ROW);
+      const here = [...productsOf(amount, others, others, IN_ROW), ...byPower(amount, others)];
       if (here.length > 0) found.push(...here);
       else
         found.push(
@@ -174,6 +174,22 @@ function productsOf(
     }
   }
   return found.map((one) => ({ ...one, bits: one.bits - log2(tried) }));
+}
+
+/** Power that is kept ready × days × price for a kW a day: a standing charge. */
+function byPower(amount: Figure, others: readonly Figure[]): Product[] {
+  const [power, ...more] = others.filter(({ kind }) => kind === 'other');
+  const [days, ...otherDays] = others.filter(({ kind }) => kind === 'days');
+  if (!power || !days || more.length + otherDays.length > 0 || !/kW|kVA/i.test(power.text)) return [];
+  return others.flatMap((price): Product[] => {
+    if (price === power || price === days || price.decimals < 3) return [];
+    const pence = price.value * (price.hundredths ?? 100) * power.value;
+    if (Math.abs(days.value * pence - penceOf(amount)) > EXACT) return [];
+    const figures = [days, power, price, amount];
+    const sum = `${power.text} × ${days.text} × ${price.text} = ${amount.text}`;
+    const bits = log2(penceOf(amount)) + IN_ROW + 1;
+    return [{ quantity: days, price, amount, pence, isByKWh: false, figures, sum, loose: false, bits }];
+  });
 }
 
 /** kWh at a price for one MWh. */

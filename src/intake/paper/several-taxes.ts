@@ -4,7 +4,7 @@ import { type ChargeGroup, grandTotal } from './groups.ts';
 import type { Extra, PaperLine } from './lines.ts';
 import { isMoney, type Proof, penceOf } from './relations.ts';
 import { extrasAbout, subsetsOf, type Totals, type TotalsInput, type VatFound, vatRows } from './totals.ts';
-import { TOTAL } from './vocabulary.ts';
+import { TOTAL, VAT } from './vocabulary.ts';
 
 interface TaxOnPart extends VatFound {
   readonly basePence: number;
@@ -18,6 +18,8 @@ const sumOf = (values: readonly number[]): number => values.reduce((a, b) => a +
 
 /** Each tax on a part of the charges, the parts together all of them, charges and taxes together a printed total. */
 export function findSeveralTaxes({ rows, lines, taken }: TotalsInput): Totals | undefined {
+  const byLine = taxesByLine({ rows, lines, taken });
+  if (byLine) return byLine;
   const vats = vatRows(rows, taken);
   if (new Set(vats.map(({ rate }) => rate.value)).size < 2) return undefined;
   for (const before of subsetsOf(extrasAbout({ rows, lines, taken }, vats))) {
@@ -25,6 +27,68 @@ export function findSeveralTaxes({ rows, lines, taken }: TotalsInput): Totals | 
     if (found) return found;
   }
   return undefined;
+}
+
+/** Beside each charge its tax, in a table with columns for the rate and the tax; charges and taxes together a printed total. */
+function taxesByLine({ rows, lines, taken }: TotalsInput): Totals | undefined {
+  const taxes = lines.flatMap((line) => taxBeside(line, rows) ?? []);
+  if (lines.length < 2 || taxes.length < lines.length) return undefined;
+  const netPence = sumOf(lines.map(signedPence));
+  const totalPence = netPence + sumOf(taxes.map(({ tax }) => penceOf(tax)));
+  const isTax = new Set(taxes.map(({ tax }) => tax));
+  const printed = rows.flatMap(({ figures }) =>
+    figures.filter((one) => isMoney(one) && !one.negative && !taken.has(one) && !isTax.has(one)),
+  );
+  const total = printed.find((one) => penceOf(one) === totalPence);
+  const net = printed.find((one) => penceOf(one) === netPence);
+  if (!total) return undefined;
+  const parts = [...lines.map(({ amount }) => amount), ...taxes.map(({ tax }) => tax)];
+  const sum = `${parts.map(({ text }) => text).join(' + ')} = ${total.text}`;
+  return {
+    netPence,
+    ...(net ? { net } : {}),
+    taxes,
+    total,
+    totalPence,
+    before: [],
+    after: [],
+    proofs: [
+      ...taxes.map(({ proof }) => proof),
+      { figures: [...parts, total], sum, bits: Math.log2(totalPence) },
+      ...(net
+        ? [
+            {
+              figures: [...lines.map(({ amount }) => amount), net],
+              sum: netSum(lines, net.text),
+              bits: Math.log2(netPence),
+            },
+          ]
+        : []),
+    ],
+    confirmed: 3,
+  };
+}
+
+const netSum = (lines: readonly PaperLine[], net: string): string =>
+  `${lines.map(({ amount }) => amount.text).join(' + ')} = ${net}`;
+
+function taxBeside({ amount }: PaperLine, rows: readonly RowFacts[]): TaxOnPart | undefined {
+  const inColumn = rows[amount.row]!.figures.filter((one) => one !== amount && VAT.test(one.heading));
+  const rates = inColumn.filter(
+    (one) => one.value > 0 && one.value <= 30 && (one.kind === 'percent' || /%/.test(one.heading)),
+  );
+  const basePence = penceOf(amount);
+  const found = rates.flatMap((rate) =>
+    inColumn
+      .filter((tax) => tax !== rate && isMoney(tax))
+      .filter((tax) => Math.abs((basePence * rate.value) / 100 - penceOf(tax)) <= 0.5 + 1e-6)
+      .map((tax): TaxOnPart => {
+        const sum = `${rate.text} % × ${amount.text} = ${tax.text}`.replace('% %', '%');
+        const figures = [rate, amount, tax];
+        return { included: false, rate, tax, basePence, proof: { figures, sum, bits: Math.log2(penceOf(tax)) + 4 } };
+      }),
+  );
+  return found.length === 1 && !amount.negative ? found[0] : undefined;
 }
 
 function taxesOnAll(

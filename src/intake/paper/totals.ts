@@ -66,7 +66,10 @@ export function vatRows(rows: readonly RowFacts[], taken: ReadonlySet<Figure>): 
       return figures.filter(isRate).map((rate) => ({ rate, tax: headed[0]!, included: false }));
     if (!VAT.test(words)) return [];
     const included = INCLUDES_VAT.test(words) || INCLUDES_VAT.test(rows[at]!.text);
-    const near = [...figures, ...(rows[at - 1]?.figures ?? [])].filter(isRate);
+    // Small under its tax stands the rate and nothing else.
+    const next = rows[at + 1]?.figures ?? [];
+    const below = next.every(isRate) ? next : [];
+    const near = [...figures, ...(rows[at - 1]?.figures ?? []), ...below].filter(isRate);
     // At the head of a column of taxes.
     const [headRate] = figures.filter(isRate);
     if (headRate && !figures.some(isMoney) && words.split('\t').length > 1) {
@@ -128,14 +131,14 @@ export function extrasAbout({ rows, lines, taken }: TotalsInput, vats: readonly 
   const named = rows.slice(Math.max(0, first - ABOVE), first).findIndex(isNamed);
   const from = named < 0 ? first : Math.max(0, first - ABOVE) + named;
   return extrasBetween(rows, taken, from, Math.min(rows.length - 1, last + REACH), fuel)
-    .filter(({ figure }) => !isSettling(rows[figure.row]!) && !isOfVat(figure, vats))
+    .filter(({ figure }) => !isSettling(rows[figure.row]!) && !isOfVat(figure, vats, rows))
     .slice(0, MOST_EXTRAS);
 }
 const rankOf = ({ confirmed, before, after }: Totals) => confirmed * 10 - before.length - 1.5 * after.length;
 
 /** Tax in the row of its rate; one in the row below may be something else. */
-const isOfVat = (figure: Figure, vats: readonly VatFound[]): boolean =>
-  vats.some(({ rate, tax }) => tax === figure && rate.row === tax.row);
+const isOfVat = (figure: Figure, vats: readonly VatFound[], rows: readonly RowFacts[]): boolean =>
+  vats.some(({ rate, tax }) => tax === figure && (rate.row === tax.row || VAT.test(rows[tax.row]!.words)));
 
 /** Payments, balances and what is due come after the total, never into it. */
 const isSettling = ({ words }: RowFacts): boolean =>
@@ -224,7 +227,10 @@ function settleNet(input: NetInput): Totals | undefined {
           grossPence,
           // A sum said again is no credit, nor what is left without it a total.
           new Set([netPence, grossPence, sumOf(lines.map(signedPence)), ...(vat ? [penceOf(vat.tax)] : [])]),
-          prefer,
+          (pence, words, not) => {
+            const found = prefer(pence, words, not);
+            return found && !PAYMENT.test(rows[found.row]!.words) ? found : undefined;
+          },
         )
       : undefined;
   const confirmed =

@@ -250,12 +250,8 @@ function sectionsOf(
     isWater: names('water', WATER),
     isHeat: names('heat', HEAT),
     isExport: all.some(({ kind }) => kind === 'export'),
-    leftOut: charges.filter(
-      (line) =>
-        !kept.has(line) &&
-        fuels.includes(line.fuel ?? fuels[0]) &&
-        !sections.some((section) => repeatsWithTax(line, section)),
-    ),
+    // Of a fuel of which only the days were charged the use may be lost.
+    leftOut: charges.filter((line) => !kept.has(line) && !sections.some((section) => repeatsWithTax(line, section))),
     strayUses: differences
       .filter((one) => !sections.some(({ differences: own }) => own.includes(one)))
       .map(({ used: stray }) => stray),

@@ -27,12 +27,14 @@ export const LEVY = words(
 export const ENERGY = words(
   'units?|energy|usage|use|used|consumption|kwh|unit rate|arbeitspreis\\w*|arbeit|verbrauch\\w*|energie\\w*|lieferung|menge|consommation|énergie|levering|verbruik|consumo|quota energia|energía',
 );
-export const VAT = words('vat|value added tax|umsatzsteuer|mehrwertsteuer|mwst\\.?|ust\\.?|sales tax|tax|tva|btw|iva');
+export const VAT = words(
+  '(?<!(?:no|free of) )vat|value added tax|umsatzsteuer|mehrwertsteuer|mwst\\.?|ust\\.?|sales tax|tax|tva|btw|iva',
+);
 export const INCLUDES_VAT = words(
   'dont (?:la )?tva|incl(?:\\.|usief) btw|(?:incl(?:uding|udes|usive of|\\.)?|of which|includes?) (?:the )?(?:\\d+ ?% ?)?(?:vat|value added tax|tax)|vat included|darin enthalten\\w*|enthaltene\\w*|(?:inkl\\.?|inklusive|einschließlich|einschl\\.) (?:\\d+ ?% ?)?(?:gesetzl\\w*\\.? )?(?:mwst|ust|umsatzsteuer|mehrwertsteuer)\\.?',
 );
 export const PAYMENT = words(
-  '(?<!(?:late|prompt|early|on-time) )payments?(?! (?:fee|discount))|paid|you have paid|direct debits?(?! discount)|received|thank you|abschl[aä]g\\w*|abschlagszahlung\\w*|vorauszahlung\\w*|zahlung\\w*|gezahlt\\w*|geleistete\\w*|bezahlt\\w*|acomptes?|mensualités?|déjà (?:payé|réglé)\\w*|versements?|reeds betaald|voorschot\\w*|pagos? a cuenta|pagos? anterior(?:es)?|pagado|acconti|acconto|già (?:pagat|versat)\\w*|betaalde?',
+  'cash|tendered|(?<!(?:late|prompt|early|on-time) )payments?(?! (?:fee|discount))|paid|you have paid|direct debits?(?! discount)|received|thank you|abschl[aä]g\\w*|abschlagszahlung\\w*|vorauszahlung\\w*|zahlung\\w*|gezahlt\\w*|geleistete\\w*|bezahlt\\w*|acomptes?|mensualités?|déjà (?:payé|réglé)\\w*|versements?|reeds betaald|voorschot\\w*|pagos? a cuenta|pagos? anterior(?:es)?|pagado|acconti|acconto|già (?:pagat|versat)\\w*|betaalde?',
 );
 export const BALANCE = words(
   'balance|brought forward|carried (?:over|forward)|previous bill|last bill|opening balance|account (?:in credit|credit)|overdue|vortrag|übertrag|saldo|vorjahr|offener betrag|in credit|(?:your )?debt',
@@ -47,7 +49,7 @@ export const TAKEN_OFF = words(
   'discount|rebate|allowance|reduction|credit|refund|goodwill|\\w*bonus|\\w*rabatt|\\w*gutschrift|nachlass|ermäßigung|off your|remise|réduction|ristourne|korting|vermindering|descuento|bonificación|sconto|rabat',
 );
 export const ADDED = words(
-  '(?:\\w+ly|availability|capacity|network|metering|policy|customer|basic) charge|fee|late charge|other charges?|adjustment|surcharge|mahn\\w*|gebühr|zuschlag|correction of|rounding|rundung\\w*',
+  '(?:\\w+ly|availability|capacity|network|metering|policy|customer|basic) charge|availability|netbeheer\\w*|trasporto|gestione del contatore|alquiler|fee|late charge|other charges?|adjustment|surcharge|mahn\\w*|gebühr|zuschlag|correction of|rounding|rundung\\w*',
 );
 /** Money off that is reckoned by the unit and is no use. */
 export const SUPPORT = words(
@@ -65,6 +67,10 @@ export const GIVEN_BACK = words(
 export const EXPORT = words(
   'export\\w*|feed[- ]in|sent out|(?:you )?sold(?: to us)?|generation|einspeis\\w*|rückspeis\\w*|teruglever\\w*|teruggeleverd\\w*|injection|surplus|excedentes?|energia immessa',
 );
+/** What else households get bills for. */
+export const OTHER_GOODS = words(
+  'heating oil|kerosene|lpg|propane|butane|bottled gas|bulk gas|wood pellets|logs|firewood|heizöl\\w*|flüssiggas\\w*|holzpellets|brennholz|fioul|mazout|gasolio|stookolie|broadband|line rental|telephone|mobile|council tax|boiler service|insurance|telefon\\w*|mobilfunk\\w*|internet|grundsteuer\\w*|(?:your )?export(?:ed)?|feed[- ]in|einspeisevergütung',
+);
 /** A paper that is no bill, and one that stands no longer. */
 export const OFFER = words(
   '(?:your |a )?quot(?:e|ation)|offer|proposal|angebot|\\w*(?:auftrags|vertrags)bestätigung|\\w*(?:heiz|neben|betriebs|warmwasser)kostenabrechnung|offerte|devis',
@@ -73,7 +79,7 @@ export const FORESEEN = words(
   'estimated (?:total|costs?|charges)|expected|forecast|voraussichtlich\\w*|erwartet\\w*|prognose\\w*',
 );
 export const CANCELLED = words(
-  'this bill is (?:cancelled|void|replaced)|replaced by another|pro forma|stornorechnung|storniert\\w*|annulée|geannuleerd',
+  'this is (?:not a|no) bill|(?:is )?not a bill|this bill is (?:cancelled|void|replaced)|replaced by another|pro forma|stornorechnung|storniert\\w*|annulée|geannuleerd',
 );
 /** Another time than the bill's. */
 export const EARLIER = words(
@@ -81,7 +87,7 @@ export const EARLIER = words(
 );
 /** What is compared or foreseen and is no part of the bill. */
 export const COMPARED = words(
-  'last (?:year|winter|summer|quarter|bill)|same (?:days|period|time)|previous year|a year ago|estimated? (?:annual|yearly|for a year)|next year|a year|annual|for the year|(?:you )?(?:would|could) (?:pay|save)|save|switch|projection|projected|forecast|compar\\w+|other tariffs?|cheap(?:er|est)|vorjahr\\w*|vergleich\\w*|prognose\\w*|voraussichtlich\\w*|jahresverbrauchsprognose|erwartet\\w*|expected|enthalten\\w*|davon|sparen|günstig\\w*|wechsel\\w*|l’an dernier|année précédente|vorig jaar|vergelijk\\w*',
+  'last (?:year|winter|summer|quarter|bill)|same (?:days|period|time)|previous year|a year ago|estimated? (?:annual|yearly|for a year)|next year|a year|annual|for the year|over (?:twelve )?months|(?:you )?(?:would|could) (?:pay|save)|save|switch|projection|projected|forecast|compar\\w+|other tariffs?|cheap(?:er|est)|vorjahr\\w*|vergleich\\w*|prognose\\w*|voraussichtlich\\w*|jahresverbrauchsprognose|erwartet\\w*|expected|enthalten\\w*|davon|sparen|günstig\\w*|wechsel\\w*|l’an dernier|année précédente|vorig jaar|vergelijk\\w*',
 );
 export const NET = words(
   'net|sub ?total|total before vat|before vat|excluding vat|excl\\.? vat|without vat|netto\\w*|zwischensumme|nettobetrag|hors (?:tva|taxes?)|total ht|subtotaal|excl\\.? btw|imponibile|base imponible',
@@ -113,7 +119,10 @@ export const HUNDRED_CUBIC_FEET = words('hundreds? (?:of )?cubic feet|hcf|ft3|ft
 /** Names of registers, as they are kept. */
 export const REGISTERS: readonly (readonly [RegExp, string])[] = [
   [words('off[- ]?peak|low rate|low units'), 'off peak'],
-  [words('night(?:time)?|nachts?|nt|niedertarif|nachttarif|nachtstrom|heures creuses|dal(?:tarief|uren)?'), 'night'],
+  [
+    words('night(?:time)?|overnight|nachts?|nt|niedertarif|nachttarif|nachtstrom|heures creuses|dal(?:tarief|uren)?'),
+    'night',
+  ],
   [words('day(?:time)?|tag|tags|tagstrom|ht|hochtarif|tagtarif|heures pleines|normaal(?:tarief)?'), 'day'],
   [words('evenings?|weekends?|abends?|wochenende'), 'evening and weekend'],
   [words('peak|high rate'), 'peak'],

@@ -159,6 +159,8 @@ export const REMARK_CODES = [
   'paper-water-only',
   'paper-water-left-out',
   'paper-heat-only',
+  'paper-other-bill',
+  'paper-other-money',
   'paper-heat-left-out',
   'paper-no-bill-asked',
   'paper-given-back',

@@ -447,6 +447,10 @@ export const REMARKS: Catalogue = {
     '{file} nennt auch Wasser oder Abwasser. Das wurde weggelassen.',
   '{file} is a bill for heat from a network. Only bills for electricity or gas are read here.':
     '{file} ist eine Rechnung für Fernwärme. Gelesen werden hier nur Rechnungen für Strom oder Gas.',
+  '{file} seems to be for something else: it says {names}. Only bills for electricity or gas are read here.':
+    '{file} ist wohl für etwas anderes, denn dort steht: {names}. Gelesen werden hier nur Rechnungen für Strom oder Gas.',
+  'The amounts on {file} are in another currency: it says {names}. Bills are read in pounds, euros or dollars.':
+    'Die Beträge auf {file} haben eine andere Währung, denn dort steht: {names}. Gelesen werden Rechnungen in Pfund, Euro oder Dollar.',
   '{file} names heat from a network too. That was left out.': '{file} nennt auch Fernwärme. Das wurde weggelassen.',
   '{file} may be an offer, a forecast, a cancelled bill or pay for electricity sent out: it says {names}. Only what was used and charged belongs here.':
     '{file} ist vielleicht ein Angebot, eine Prognose, eine stornierte Rechnung oder eine Gutschrift für Einspeisung, denn dort steht: {names}. Hierher gehört nur, was verbraucht und berechnet wurde.',

@@ -1651,4 +1651,180 @@ Brutto                                                        ${de(net + vat)} �
   );
 }
 
+{
+  const [use, standing] = [times(486, 26.6483), times(31, 50.6825)];
+  const [taxUse, taxStanding] = [share(5, use), share(5, standing)];
+  const tax = taxUse + taxStanding;
+  const net = use + standing;
+  add(
+    'VAT reckoned charge by charge',
+    UK,
+    `
+Larch Court Utilities
+Electricity        Invoice period 1 Aug 2026 to 31 Aug 2026
+Description                Qty     Unit price (p)     Net £     VAT %     VAT £     Gross £
+Electricity used           486 kWh        26.6483     ${en(use)}      5.00      ${en(taxUse)}      ${en(use + taxUse)}
+Standing charge            31 days        50.6825      ${en(standing)}      5.00      ${en(taxStanding)}       ${en(standing + taxStanding)}
+Totals                                                ${en(net)}                ${en(tax)}      ${en(net + tax)}
+`,
+    ['electricity', '2026-08-01', '2026-09-01', 486, net + tax],
+  );
+}
+{
+  const [e, s, g, d] = [times(399, 28.79), times(91, 55.31), times(1878, 6.29), times(91, 29.11)];
+  const [vatE, vatG] = [share(5, e + s), share(5, g + d)];
+  const [allE, allG] = [e + s + vatE, g + d + vatG];
+  add(
+    'a column for each fuel, set flush right under its name',
+    UK,
+    `
+Twofold Supply
+Statement for 12 September 2025 to 11 December 2025
+                                   Electricity                Gas
+Used (kWh)                                 399              1,878
+Unit rate (p/kWh)                        28.79               6.29
+Usage cost                             ${gb(e)}            ${gb(g)}
+Days                                        91                 91
+Standing charge (p/day)                  55.31              29.11
+Standing charge cost                    ${gb(s)}             ${gb(d)}
+VAT (5%)                                 ${gb(vatE)}              ${gb(vatG)}
+Total                                  ${gb(allE)}            ${gb(allG)}
+Electricity and gas together                              ${gb(allE + allG)}
+`,
+    ['electricity', '2025-09-12', '2025-12-12', 399, allE],
+    ['gas', '2025-09-12', '2025-12-12', 1878, allG],
+  );
+}
+{
+  const [use, standing] = [times(399, 28.79), times(91, 55.31)];
+  const net = use + standing;
+  const vat = share(5, net);
+  add(
+    'a receipt with its units in front, paid in cash',
+    UK,
+    `
+Skerry Electric
+Receipt 4514
+From 12/09/2025
+To   12/12/2025
+Units           399
+@ 28.79p        ${gb(use)}
+91 days @ 55.31p   ${gb(standing)}
+VAT 5%          ${gb(vat)}
+Total           ${gb(net + vat)}
+Cash            £200.00
+!Change           ${gb(20_000 - net - vat)}
+`,
+    ['electricity', '2025-09-12', '2025-12-12', 399, net + vat],
+  );
+}
+{
+  const [use, standing] = [times(812, 27.33), times(91, 49.2)];
+  const net = use + standing;
+  const vat = share(5, net);
+  add(
+    'the rate of VAT small under its sum, payments of the coming year',
+    UK,
+    `
+Samphire Energy
+Electricity charges 12 Sep 2025 - 11 Dec 2025
+Electricity usage                               ${gb(use)}
+812 kWh @ 27.33p
+Standing charge                                 ${gb(standing)}
+91 days @ 49.20p
+VAT                                             ${gb(vat)}
+5%
+Total charges                                   ${gb(net + vat)}
+
+Your payments from now on: £87.00 each month
+!Total over 12 months £1,044.00
+`,
+    ['electricity', '2025-09-12', '2025-12-12', 812, net + vat],
+  );
+}
+{
+  const kWh = [125, 78, 171].map((count, i) => times(count, [16.8411, 11.6382, 8.2119][i]!));
+  const power = [7.3777, 0.1911].map((price) => times(4.6 * 31, price));
+  const meter = times(31, 2.6667);
+  const before = sum(...kWh, ...power);
+  const levy = share(5.11269632, before);
+  const net = before + levy + meter;
+  const vat = share(21, net);
+  add(
+    'power kept ready by the day, a levy in per cent',
+    'Europe/Madrid',
+    `
+Luz del Cerro
+Factura de electricidad
+Periodo de facturación: del 14/04/2025 al 15/05/2025 (31 días)
+Potencia punta      4,6 kW × 31 días × 0,073777 €/kW día          ${de(power[0]!)} €
+Potencia valle      4,6 kW × 31 días × 0,001911 €/kW día           ${de(power[1]!)} €
+Energía punta       125 kWh × 0,168411 €/kWh                      ${de(kWh[0]!)} €
+Energía llano       78 kWh × 0,116382 €/kWh                        ${de(kWh[1]!)} €
+Energía valle       171 kWh × 0,082119 €/kWh                      ${de(kWh[2]!)} €
+Impuesto sobre la electricidad   5,11269632 %                      ${de(levy)} €
+Alquiler de contador             31 días × 0,026667 €/día          ${de(meter)} €
+Importe antes de IVA                                              ${de(net)} €
+IVA 21 %                                                          ${de(vat)} €
+Total importe factura                                             ${de(net + vat)} €
+`,
+    ['electricity', '2025-04-14', '2025-05-15', 374, net + vat],
+  );
+}
+{
+  const [use, levy, fixed, grid] = [times(1613, 13.812), times(1613, 10.154), 12 * 599, 41_230];
+  const back = 52_495;
+  const net = sum(use, levy, fixed, grid) - back;
+  const vat = share(21, net);
+  add(
+    'the last day in december in small letters',
+    'Europe/Amsterdam',
+    `
+Polderstroom
+Jaarnota elektriciteit
+Periode 1 januari 2025 t/m 31 december 2025
+Verbruik                           1613 kWh × € 0,13812            ${de(use)}
+Energiebelasting                   1613 kWh × € 0,10154            ${de(levy)}
+Vaste leveringskosten              12 maanden × € 5,99              ${de(fixed)}
+Vermindering energiebelasting      365 dagen                      -${de(back)}
+Netbeheer                          365 dagen                       ${de(grid)}
+Subtotaal excl. btw                                                ${de(net)}
+Btw 21%                                                             ${de(vat)}
+Totaal incl. btw                                                   ${de(net + vat)}
+`,
+    ['electricity', '2025-01-01', '2026-01-01', 1613, net + vat],
+  );
+}
+{
+  const [use, basic] = [times(4741, 29.96), 13_190];
+  const net = use + basic;
+  const vat = share(19, net);
+  const paid = 11 * 10_100;
+  const paidNet = round(paid / 1.19);
+  add(
+    'payments split into net and tax, network charges that the prices hold',
+    DE,
+    `
+Stadtwerke Haselbach
+Stromrechnung, Abrechnungszeitraum 01.01.2025 – 31.12.2025 (365 Tage)
+Position                 Menge          Preis              Betrag
+Arbeitspreis         4.741 kWh    29,96 ct/kWh        ${de(use)} €
+Grundpreis            365 Tage   131,90 €/Jahr          ${de(basic)} €
+Nettosumme                                            ${de(net)} €
+Umsatzsteuer 19 %                                       ${de(vat)} €
+Rechnungsbetrag brutto                                ${de(net + vat)} €
+
+abzüglich geleisteter Abschläge (netto ${de(paidNet)} €, USt ${de(paid - paidNet)} €): 11 × 101,00 € = ${de(paid)} €
+Nachzahlung: ${de(net + vat - paid)} €
+
+!Darin enthalten
+!Netzentgelte                       8,91 ct/kWh          ${de(times(4741, 8.91))} €
+!Stromsteuer                        2,05 ct/kWh           ${de(times(4741, 2.05))} €
+!Konzessionsabgabe                  1,32 ct/kWh           ${de(times(4741, 1.32))} €
+!Entgelt Messstellenbetrieb                               13,45 €
+`,
+    ['electricity', '2025-01-01', '2026-01-01', 4741, net + vat],
+  );
+}
+
 export const SET_BILLS: readonly SetBill[] = bills;

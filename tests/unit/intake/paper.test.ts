@@ -346,6 +346,30 @@ describe('paper that is no bill, or none that can be read', () => {
     expect(codesOf(await heat(''), 'refusal')).toEqual(['paper-heat-only']);
     expect(codesOf(await heat('The heat network burns natural gas.'), 'refusal')).toEqual(['paper-heat-only']);
   });
+  test.each(['kr.', 'CHF', 'PLN'])('amounts in another currency are refused by its name: %s', async (money) => {
+    const preview = await readLines(
+      BILL.map(
+        (cells) =>
+          cells.map((cell) =>
+            typeof cell === 'string' ? cell.replaceAll(/£(?=\d)/g, `${money} `) : cell,
+          ) as unknown as Line,
+      ),
+    );
+    expect(codesOf(preview, 'refusal')).toEqual(['paper-other-money']);
+    expect(preview.remarks.find(({ weight }) => weight === 'refusal')!.found).toBe(money);
+  });
+  test.each([
+    'Heating oil (kerosene), 900 litres at 68.40 pence per litre',
+    'Fibre broadband and line rental, 1 month',
+  ])('a bill for something else is refused by what it says: %s', async (line) => {
+    const preview = await readLines([
+      ['Invoice, 3 March 2026'],
+      [line, '£615.60'],
+      ['VAT 5%', '£30.78'],
+      ['Total', '£646.38'],
+    ]);
+    expect(codesOf(preview, 'refusal')).toEqual(['paper-other-bill']);
+  });
   test('pay for electricity that was sent out is no use', async () => {
     const preview = await readLines([
       ['Your export payment'],
