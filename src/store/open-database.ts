@@ -2,6 +2,7 @@
  * Opens the database file: one process at a time, checked before use, carried to the newest schema with a copy made
  * first. What is damaged, foreign, emptied or left without its log is set aside under a new name and never written over.
  */
+import { Buffer } from 'node:buffer';
 import {
   chmodSync,
   closeSync,
@@ -9,6 +10,7 @@ import {
   existsSync,
   openSync,
   readdirSync,
+  readSync,
   renameSync,
   rmSync,
   statSync,
@@ -53,6 +55,12 @@ export interface OpenedDatabase {
 
 /** Files up to this size are read through on every start; larger ones only when the last session ended badly. */
 const CHECK_ALWAYS_BYTES = 64 * 1024 * 1024;
+/**
+ * What SQLite keeps of a file; a smaller one is rescued from there when somebody empties it. Of a larger one fetching the
+ * pages takes longer than looking them through, so it is seen as memory meanwhile.
+ */
+const CACHE_BYTES = 16_000 * 1024;
+const PIECE_BYTES = 1024 * 1024;
 const NOTHING: Counted = { count: 0, heads: [0], households: 0 };
 
 export interface OpenDatabase {
@@ -163,8 +171,11 @@ function tryToOpen(
   { migrations = MIGRATIONS, onHeld }: OpenDatabase,
 ): Database.Database | Incident {
   const size = sizeOf(path);
+  const isChecked = endedBadly || size <= CHECK_ALWAYS_BYTES;
+  const isMapped = isChecked && size > CACHE_BYTES;
   let database: Database.Database | undefined;
   try {
+    if (isMapped) readThrough(path);
     database = new Database(path, { timeout: 1000 });
     database.pragma('locking_mode = EXCLUSIVE');
     // Before anything is written into its head.
@@ -174,8 +185,11 @@ function tryToOpen(
     database.exec('BEGIN IMMEDIATE; COMMIT');
     refuseNewer(database, path, migrations);
     onHeld?.();
-    if (endedBadly || size <= CHECK_ALWAYS_BYTES) {
-      if (!isSound(database)) return leave(database, path, log, 'damaged');
+    if (isChecked) {
+      if (isMapped) database.pragma(`mmap_size = ${size}`);
+      const sound = isSound(database);
+      if (isMapped) database.pragma('mmap_size = 0');
+      if (!sound) return leave(database, path, log, 'damaged');
     }
     return database;
   } catch (error) {
@@ -185,6 +199,20 @@ function tryToOpen(
     return withFaults(path, () => {
       throw error;
     });
+  }
+}
+
+/**
+ * What a disk cannot give is told here, as a fault: while the file is seen as memory it would end the program. To be done
+ * before SQLite opens the file, since closing it here gives up every lock that this process has on it.
+ */
+function readThrough(path: string): void {
+  const file = openSync(path, 'r');
+  try {
+    const piece = Buffer.allocUnsafe(PIECE_BYTES);
+    while (readSync(file, piece) > 0);
+  } finally {
+    closeSync(file);
   }
 }
 

@@ -58,7 +58,7 @@ function codeOf(code: unknown): StoreFaultData['code'] | undefined {
   if (name === 'SQLITE_FULL') return 'disk-full';
   if (name === 'SQLITE_READONLY_DBMOVED') return 'gone';
   if (name.startsWith('SQLITE_READONLY')) return 'read-only';
-  if (name.startsWith('SQLITE_IOERR')) return 'disk-failed';
+  if (name.startsWith('SQLITE_IOERR') || name === 'EIO') return 'disk-failed';
   if (name.startsWith('SQLITE_BUSY') || name.startsWith('SQLITE_LOCKED')) return 'in-use';
   if (name.startsWith('SQLITE_CANTOPEN') || name.startsWith('SQLITE_CORRUPT') || name === 'SQLITE_NOTADB') {
     return 'unreadable';
