@@ -2,7 +2,7 @@
 import { useCallback, useEffect, useState, useSyncExternalStore } from 'react';
 import type { Output, Settings } from '../desk/contract.ts';
 import { catalogueOf } from '../words/catalogues.ts';
-import { currency, say, speak } from '../words/say.ts';
+import { currency, language, say, speak } from '../words/say.ts';
 import { call, callAtOnce } from './desk.ts';
 import { HelpScreen } from './help/help-screen.tsx';
 import { HouseholdScreen } from './household-screen.tsx';
@@ -35,14 +35,13 @@ function applyTheme(theme: Settings['theme']): void {
 
 /** Speaks as set. Answers the settings that the screen is said in, which follow once their language is fetched. */
 function useSpoken(settings: Settings): Settings | null {
-  const [spoken, setSpoken] = useState<Settings | null>(null);
+  const [spoken, setSpoken] = useState(settings.language === language() ? settings : null);
   useEffect(() => {
     let overtaken = false;
-    const { language } = settings;
-    catalogueOf(language).then((catalogue) => {
+    catalogueOf(settings.language).then((catalogue) => {
       if (overtaken) return;
-      speak({ language, currency: currency() }, catalogue);
-      document.documentElement.lang = language;
+      speak({ language: settings.language, currency: currency() }, catalogue);
+      document.documentElement.lang = settings.language;
       setSpoken(settings);
     }, console.error);
     return () => {

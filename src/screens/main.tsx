@@ -18,8 +18,8 @@ import { parseRoute } from './routes.ts';
 config({ jitless: true });
 
 // All that a start shows comes at once, while the first of it is drawn. Hardly anybody stays at the list.
-const beginning = begin();
-if (parseRoute(window.location.hash).screen === 'list') fetchListAhead();
+const list = parseRoute(window.location.hash).screen === 'list' ? fetchListAhead() : undefined;
+const beginning = Promise.all([begin(), list]).then(([begun]) => begun);
 void DESK.fetch();
 
 const root = document.getElementById('root');

@@ -23,23 +23,16 @@ export interface HouseholdList {
   readonly erase: (row: HouseholdSummary, confirmName: string) => Promise<void>;
 }
 
-/** The whole list, asked for before any screen is there; the first list that is shown takes it. */
-let ahead: Promise<readonly HouseholdSummary[]> | null = null;
+/** The whole list, fetched before any screen is there; the first list that is shown takes it. */
+let ahead: readonly HouseholdSummary[] | null = null;
 
-export function fetchListAhead(): void {
-  ahead = callAtOnce('household.list', { archived: false });
-  // Whoever takes it hears of it.
-  ahead.catch(() => undefined);
-}
-
-function takeAhead(): Promise<readonly HouseholdSummary[]> | null {
-  const taken = ahead;
-  ahead = null;
-  return taken;
+/** One that cannot be had is asked for again by the list itself, which says why. */
+export async function fetchListAhead(): Promise<void> {
+  ahead = await callAtOnce('household.list', { archived: false }).catch(() => null);
 }
 
 export function useHouseholdList(): HouseholdList {
-  const [rows, setRows] = useState<readonly HouseholdSummary[] | null>(null);
+  const [rows, setRows] = useState(ahead);
   const [failure, setFailure] = useState<string | null>(null);
   const [find, setFind] = useState('');
   const [archived, setArchived] = useState(false);
@@ -48,19 +41,17 @@ export function useHouseholdList(): HouseholdList {
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: `turn` asks for the list again after a change.
   useEffect(() => {
-    const stop = new AbortController();
-    const show = (list: Promise<readonly HouseholdSummary[]>) =>
-      list.then(
-        (next) => stop.signal.aborted || setRows(next),
-        (reason) => stop.signal.aborted || setFailure(describeFailure(reason)),
-      );
-    const first = takeAhead();
-    if (first !== null) {
-      void show(first);
-      return () => stop.abort();
+    if (ahead !== null) {
+      ahead = null;
+      return;
     }
+    const stop = new AbortController();
     const timer = setTimeout(
-      () => void show(call('household.list', { find, archived }, { signal: stop.signal })),
+      () =>
+        call('household.list', { find, archived }, { signal: stop.signal }).then(
+          (next) => stop.signal.aborted || setRows(next),
+          (reason) => stop.signal.aborted || setFailure(describeFailure(reason)),
+        ),
       find === '' ? 0 : FIND_DELAY_MS,
     );
     return () => {
