@@ -24,8 +24,8 @@ import { countHouseholds } from './data-state.ts';
 import { DeskError } from './desk-error.ts';
 import { explainStoreFault } from './store-refusal.ts';
 
-export const PLAIN_ENDING = '.sqlite';
-export const LOCKED_ENDING = '.locked';
+const PLAIN_ENDING = '.sqlite';
+const LOCKED_ENDING = '.locked';
 const WORK = 'plainwarmth-work-';
 
 export interface SaveOrder {

@@ -32,7 +32,7 @@ import { loosen, strictly, tighten } from './loose-section.ts';
 const BESIDE = phrase('the name of a file beside the household file');
 
 /** A raw file beside the household file, with corrections of what intake would decide by itself. */
-export const InputFile = z.strictObject({
+const InputFile = z.strictObject({
   file: z
     .string()
     .max(200)
@@ -43,7 +43,7 @@ export const InputFile = z.strictObject({
 });
 
 /** Bills, readings or deliveries written out in the household file. */
-export const TypedEvidence = z.strictObject({
+const TypedEvidence = z.strictObject({
   carrier: Carrier,
   role: SeriesRole.default('import'),
   name: z.string().min(1).max(120),

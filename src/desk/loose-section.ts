@@ -8,7 +8,7 @@ import { Grade } from '../model/shapes/working.ts';
 import { phrase } from '../words/say.ts';
 
 /** Origin of a value that the file gives without saying where it is from. */
-export const WRITTEN = phrase('written in the household file');
+const WRITTEN = phrase('written in the household file');
 
 export type Loose<T> = {
   [K in keyof T]: NonNullable<T[K]> extends Given<infer V> ? T[K] | V | Partial<Given<V>> : T[K];

@@ -10,7 +10,7 @@ import { joinEvidence } from './join/join-evidence.ts';
 import { EVER, readFrom } from './join/stored-series.ts';
 import { readUpkeep } from './upkeep.ts';
 
-export function summariseEstimate(estimate: WrittenEstimate): EstimateSummary {
+function summariseEstimate(estimate: WrittenEstimate): EstimateSummary {
   const heatPump = estimate.appraisal.systems.find(({ id }) => id === 'heat-pump')?.cost;
   return {
     id: estimate.id,

@@ -12,7 +12,7 @@ import type { OnItsWayIn } from './ports.ts';
 import { explainIssues } from './refusal.ts';
 import { isSamePart } from './same-part.ts';
 
-export function parseJson(bytes: Uint8Array, fileName: string): unknown {
+function parseJson(bytes: Uint8Array, fileName: string): unknown {
   let text: string;
   try {
     text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
@@ -57,7 +57,7 @@ export class ManyRefusals extends DeskError {
 }
 
 /** Parses with the schema or throws what it complains of, each with file and path. */
-export function parseWith<S extends z.ZodType>(schema: S, value: unknown, fileName: string): z.output<S> {
+function parseWith<S extends z.ZodType>(schema: S, value: unknown, fileName: string): z.output<S> {
   const parsed = schema.safeParse(value);
   if (parsed.success) return parsed.data;
   const [first, ...others] = explainIssues(parsed.error.issues, value).map((refusal) => ({

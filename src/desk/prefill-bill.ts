@@ -75,7 +75,7 @@ function unitsOf({ days }: Series, { from, to }: Span): number | null {
 }
 
 /** Up to three whole months in a row, the newest that the meter has since the written estimate. */
-export function newestMonths(meter: Series, since: string): Span | null {
+function newestMonths(meter: Series, since: string): Span | null {
   const last = addDays(meter.days!.first, meter.days!.values.length - 1);
   let from: string | null = null;
   let to: string | null = null;

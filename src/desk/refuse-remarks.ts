@@ -7,7 +7,7 @@ import { say } from '../words/say.ts';
 import { DeskError } from './desk-error.ts';
 import { ManyRefusals } from './parse-household.ts';
 
-export const whereOf = (remark: Remark): string =>
+const whereOf = (remark: Remark): string =>
   [
     remark.file,
     ...(remark.row === undefined ? [] : [say('line {row}', { row: String(remark.row) })]),

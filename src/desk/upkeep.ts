@@ -32,7 +32,7 @@ const Upkeep = z.object({
 });
 export type Upkeep = z.infer<typeof Upkeep>;
 
-export const DAY_MS = 86_400_000;
+const DAY_MS = 86_400_000;
 const REMIND_AFTER_DAYS = 31;
 export const CHECK_AFTER_DAYS = 7;
 

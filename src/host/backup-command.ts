@@ -18,7 +18,7 @@ import { DATABASE_NAME, defaultDataFolder } from './data-folder.ts';
 import { describeOpening } from './opening-notice.ts';
 import { runCommand, type Terminal } from './terminal.ts';
 
-export const BACKUP_USAGE = `plainwarmth backup TASK [options]     (in the project's folder: npm run backup -- TASK)
+const BACKUP_USAGE = `plainwarmth backup TASK [options]     (in the project's folder: npm run backup -- TASK)
   save FOLDER   write everything into one file there, and read it back
   look FILE     say what is inside a copy
   restore FILE  put everything in the copy in the place of what is here, which is kept as a copy first

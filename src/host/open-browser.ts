@@ -35,7 +35,7 @@ async function start(command: string, args: readonly string[]): Promise<boolean>
 }
 
 /** What makes a Chromium show one page as a program: no tabs, no address, no extension, nothing fetched by itself. */
-export function windowFlags(address: string, profile: string): string[] {
+function windowFlags(address: string, profile: string): string[] {
   return [`--app=${address}`, `--user-data-dir=${profile}`, '--class=plainwarmth', ...QUIET_FLAGS];
 }
 

@@ -32,7 +32,7 @@ import { reckonText } from './reckon-text.ts';
 import { runCommand, type Terminal } from './terminal.ts';
 
 /** The documented JSON of `--json`; `version` goes up with any change that would break a reader. */
-export function reckonJson({ whole, estimate, check, plant }: Reckoned) {
+function reckonJson({ whole, estimate, check, plant }: Reckoned) {
   return {
     format: 'plainwarmth.reckoning',
     version: 2,

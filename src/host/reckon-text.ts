@@ -314,7 +314,7 @@ function searchLines(check: BillCheck): string[] {
   ];
 }
 
-export function checkText(check: BillCheck): string[] {
+function checkText(check: BillCheck): string[] {
   return [
     checkSentence(check),
     ...doubtSentences(check),

@@ -7,7 +7,7 @@ import { renderDocument, shorten } from './document.tsx';
 import { plainOrigin } from './origin.tsx';
 import type { DocumentSettings } from './parts.ts';
 
-export function AnswerList({ answers, today }: { readonly answers: readonly Answer[]; readonly today: CivilDate }) {
+function AnswerList({ answers, today }: { readonly answers: readonly Answer[]; readonly today: CivilDate }) {
   return answers.map(({ id, question, answer, caution, fact }) => (
     <div key={id} className="answer">
       <h3>{question}</h3>

@@ -5,7 +5,7 @@ import { parseRoute, type Route } from './routes.ts';
 import { go } from './use-route.ts';
 
 /** Where a command of the shell's menu leads from the present screen; null where it opens no other one. */
-export function routeForCommand(command: MenuCommand, from: Route): Route | null {
+function routeForCommand(command: MenuCommand, from: Route): Route | null {
   switch (command) {
     case 'list':
     case 'new-household':

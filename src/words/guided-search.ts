@@ -47,7 +47,7 @@ const AT_HOME: readonly SearchCause[] = [
   'less-water',
   'home-empty',
 ];
-export const isAtHome = (cause: string): boolean => (AT_HOME as readonly string[]).includes(cause);
+const isAtHome = (cause: string): boolean => (AT_HOME as readonly string[]).includes(cause);
 
 /** "7 in 20". */
 export const inTwenty = (twentieths: number): string =>
@@ -268,7 +268,7 @@ export function customerWords(question: string): string {
   const words = wordsOf(question);
   return words ? say(words.customer) : unknownSentence(question);
 }
-export function outcomeName(question: string, outcome: string): string {
+function outcomeName(question: string, outcome: string): string {
   const name = wordsOf(question)?.outcomes[outcome];
   return name === undefined ? unknownName(outcome) : say(name);
 }

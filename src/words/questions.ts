@@ -44,7 +44,7 @@ const REASONS: Readonly<Record<LikelyReason, string>> = {
   'estimated-bills': phrase('bills with estimated readings'),
 };
 
-export function reasonName(code: string): string {
+function reasonName(code: string): string {
   const name = lookUp(REASONS, code);
   return name === undefined ? unknownName(code) : say(name);
 }

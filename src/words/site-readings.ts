@@ -70,7 +70,7 @@ const FIELDS: Readonly<Record<SiteField, string>> = {
   restPressure: phrase('pressure at rest'),
   restC: phrase('temperature at rest'),
 };
-export const siteFieldName = (field: SiteField): string => say(FIELDS[field]);
+const siteFieldName = (field: SiteField): string => say(FIELDS[field]);
 
 /** "4.2 K", "−3.1 °C", "3.62". A difference of temperatures is in K, which are the same steps as °C. */
 export function siteNumber(value: number, unit: SiteUnit): string {

@@ -47,7 +47,7 @@ const STAGE_NAMES: Readonly<Record<ThreadStage, string>> = {
   check: phrase('Bill check'),
 };
 
-export const stageName = (stage: ThreadStage): string => say(STAGE_NAMES[stage]);
+const stageName = (stage: ThreadStage): string => say(STAGE_NAMES[stage]);
 
 export function threadLines(input: ThreadInput): ThreadLine[] {
   const { appraisal } = input;

@@ -18,7 +18,7 @@ export interface ReadingsSeries {
 }
 
 /** Local clock time as minutes, read as if it were UTC: the axis shows clock time, not instants. */
-export function minuteOfStamp(at: string): number {
+function minuteOfStamp(at: string): number {
   return Date.parse(`${at.length === 10 ? `${at}T00:00` : at.slice(0, 16)}Z`) / 60_000;
 }
 

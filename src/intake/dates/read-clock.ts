@@ -3,7 +3,7 @@ import { IMPOSSIBLE, isDigit, READ, type StampReader, type StampStatus, UNREADAB
 
 /** am, p.m., "a. m." */
 const HALF_OF_DAY = /^[ \u00a0\u202f]?([ap])\.?[ \u00a0\u202f]?m\.?/i;
-export const CLOCK_IMPOSSIBLE = 10_000;
+const CLOCK_IMPOSSIBLE = 10_000;
 /** Where the last clock time read ended. */
 let clockEnd = 0;
 

@@ -344,7 +344,7 @@ const isWhole = (c: ColumnFacts): boolean => isTotal(c) || WHOLE_HOME.test(plain
 const isTotal = (c: ColumnFacts): boolean => /total|sum|all\b/i.test(c.heading);
 
 /** Flow, return and source of the machine: the first column of each. */
-export function machineColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {
+function machineColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {
   const own = sheet.columns.filter(
     (c) => c.meaning.seriesRole === 'machine' && isNumberColumn(c) && !taken.includes(c.index),
   );

@@ -210,7 +210,7 @@ function sheetOf(
 }
 
 /** The same text, with only some of its rows. */
-export function pickRows(table: Table, rows: readonly number[]): Table {
+function pickRows(table: Table, rows: readonly number[]): Table {
   let cells = 0;
   for (const row of rows) cells += table.rowStart[row + 1]! - table.rowStart[row]!;
   const rowStart = new Uint32Array(rows.length + 1);

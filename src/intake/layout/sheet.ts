@@ -218,7 +218,7 @@ function findHeadingRow(table: Table, firstRow: number): number {
 const FORM_OF_DATES = /^[dmyjatsh][dmyjatsh.:/ -]{3,}$/i;
 
 /** Whether every cell of a row is a unit, a form of dates or empty. */
-export function areUnits(cells: readonly string[]): boolean {
+function areUnits(cells: readonly string[]): boolean {
   const filled = cells.filter((cell) => cell !== '' && cell !== '-');
   const isUnit = (cell: string) => {
     const bare = cell.replace(/^[[(](.*)[\])]$/, '$1').trim();

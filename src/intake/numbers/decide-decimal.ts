@@ -17,7 +17,7 @@ const POINT = 46;
 const COMMA = 44;
 
 /** Looks at every cell of the column from `firstRow` on. */
-export function weighDecimals(table: Table, column: number, firstRow: number): DecimalEvidence {
+function weighDecimals(table: Table, column: number, firstRow: number): DecimalEvidence {
   const { text, cellFrom, cellTo, rowCount } = table;
   let point = 0;
   let comma = 0;

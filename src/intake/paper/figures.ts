@@ -224,7 +224,7 @@ const plainWords = (text: string): string =>
     .replaceAll(/ +/g, ' ')
     .trim();
 
-export function boxAround(words: readonly Word[], page: number): Box {
+function boxAround(words: readonly Word[], page: number): Box {
   const x = Math.min(...words.map((w) => w.x));
   const y = Math.min(...words.map((w) => w.y));
   const right = Math.max(...words.map((w) => w.x + w.width));

@@ -147,7 +147,7 @@ function isUnder({ box }: Figure, { x, end }: FuelMark): boolean {
 }
 
 /** Which fuel a number belongs to: by its own row, else by the nearest heading above, of two beside each other the one on its side. */
-export function fuelFinder(rows: readonly RowFacts[]): (figure: Figure) => PaperFuel | undefined {
+function fuelFinder(rows: readonly RowFacts[]): (figure: Figure) => PaperFuel | undefined {
   const marks: FuelMark[] = rows.flatMap(({ text, row }, at) => {
     if (NO_HEADING.test(text)) return [];
     let word = 0;

@@ -276,7 +276,7 @@ function differencesOf(used: Figure, readings: readonly Figure[], place: number)
   return found;
 }
 
-export const METRES_PER_HUNDRED_FEET = 2.83;
+const METRES_PER_HUNDRED_FEET = 2.83;
 
 /** Gas Regulations: units × correction × calorific value ÷ 3.6; in German bills m³ × Zustandszahl × Brennwert in kWh. */
 export function findGasSums(rows: readonly RowFacts[], differences: readonly Difference[]): GasSum[] {

@@ -1,6 +1,6 @@
 /** Finds what stands between the cells: the sign that splits the most lines into the same number of cells. */
 
-export const SEPARATORS = [';', '\t', '|', ','] as const;
+const SEPARATORS = [';', '\t', '|', ','] as const;
 export type Separator = (typeof SEPARATORS)[number];
 
 const SAMPLE_CHARACTERS = 64_000;

@@ -117,7 +117,7 @@ function readForms(bytes: Uint8Array | undefined): CellForm[] {
 }
 
 /** "dd/mm/yyyy hh:mm" shows both; words in quotes, colours in brackets and escaped letters show nothing. */
-export function formOf(code: string): CellForm {
+function formOf(code: string): CellForm {
   const bare = code
     .slice(0, 200)
     .split(';')[0]!

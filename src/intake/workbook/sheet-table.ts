@@ -95,7 +95,7 @@ function dayWords(serial: number, form: CellForm, from1904: boolean): string | u
 }
 
 /** Rows of cells to the offsets that a table is made of. */
-export function tableBuilder(): { add(cells: readonly string[], line: number): boolean; finish(): Table } {
+function tableBuilder(): { add(cells: readonly string[], line: number): boolean; finish(): Table } {
   const pieces: string[] = [];
   const cellFrom: number[] = [];
   const cellTo: number[] = [];

@@ -76,7 +76,7 @@ function heightOf(text: string, { font, line, round }: Type, width = PAPER_WIDTH
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
 
 /** Height that these texts take [CSS pixels]. */
-export function pageHeight(texts: PageTexts): number {
+function pageHeight(texts: PageTexts): number {
   const { opening } = texts;
   const lists = texts.lists.filter((list) => list.length > 0);
   return (

@@ -20,7 +20,7 @@ interface Written {
 const sumKey = ({ title, result }: ShownWorking) => `${keyOf(title)}|${result.value}|${keyOf(result.unit)}`;
 
 /** Marks each sum that has been written out before, in the order of reading. */
-export function markRepeats(working: ShownWorking, seen: Set<string>): Written {
+function markRepeats(working: ShownWorking, seen: Set<string>): Written {
   const before = seen.has(sumKey(working));
   seen.add(sumKey(working));
   return { working, before, steps: before ? [] : (working.steps ?? []).map((step) => markRepeats(step, seen)) };

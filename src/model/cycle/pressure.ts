@@ -8,7 +8,7 @@ export interface Pressure {
 }
 
 /** Standard atmosphere [bar]: ISO 2533. */
-export const ATMOSPHERE_BAR = 1.01325;
+const ATMOSPHERE_BAR = 1.01325;
 /** 1 lbf/in² is 6.894757 kPa: NIST SP 811. */
 const BAR_PER: Readonly<Record<PressureUnit, number>> = { bar: 1, psi: 0.06894757, kPa: 0.01 };
 

@@ -8,7 +8,7 @@ type Machine = Household['machine'];
 export const CUSTOMARY_FLOW_C = { radiators: 50, floor: 35 } as const;
 
 /** Ratio of the declared SCOP at 35 °C to that at 55 °C design flow: median of 123 declared brine units. */
-export const DECLARED_RATIO_35_TO_55 = 1.32;
+const DECLARED_RATIO_35_TO_55 = 1.32;
 export const FLOW_SOURCE = tell('flow-source');
 
 /** Design flow temperature [°C]: as typed, else the customary one of the emitters. */

@@ -7,7 +7,7 @@ import { CUSTOMARY_FLOW_C, factorAtFlow } from './flow.ts';
 type Machine = Household['machine'];
 
 export const LEAST_FACTOR = 1;
-export const MOST_FACTOR = 8;
+const MOST_FACTOR = 8;
 
 const isPossible = (factor: number) => Number.isFinite(factor) && factor >= LEAST_FACTOR && factor <= MOST_FACTOR;
 

@@ -101,7 +101,7 @@ export interface WholeParts {
 }
 
 /** Electricity by line, as inputs of a sum: rooms, hot water, then what stands outside the boundary. */
-export function electricityLines(parts: Pick<WholeParts, 'spaceKWh' | 'waterKWh' | 'extras' | 'space' | 'water'>) {
+function electricityLines(parts: Pick<WholeParts, 'spaceKWh' | 'waterKWh' | 'extras' | 'space' | 'water'>) {
   const { space, water } = parts;
   return [
     line(tell('electricity-for-rooms'), parts.spaceKWh, space.grade, tell('rooms-by-factor')),

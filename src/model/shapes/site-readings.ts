@@ -159,7 +159,7 @@ export const REFUSALS = [
   'cop-above-ideal',
 ] as const;
 /** Readings that may be, but are not known here. */
-export const UNKNOWNS = [
+const UNKNOWNS = [
   'pressure-outside-table',
   'glycol-outside-table',
   'water-outside-table',

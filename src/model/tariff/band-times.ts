@@ -18,7 +18,7 @@ export function dayKindOn(version: PricedVersion, dayNumber: number): number {
 }
 
 /** Whether the window holds at a minute of a day. Month 1 to 12; kind of day 0 (Monday) to 7; both of the clock's own date. */
-export function windowHolds(window: TariffWindow, month: number, dayKind: number, minute: number): boolean {
+function windowHolds(window: TariffWindow, month: number, dayKind: number, minute: number): boolean {
   if (window.months && !window.months.includes(month)) return false;
   if (window.days && !window.days.includes(DAY_KINDS[dayKind]!)) return false;
   const from = minuteOf(window.from);

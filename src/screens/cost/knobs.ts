@@ -6,7 +6,7 @@ import type { Household } from '../../model/shapes/household.ts';
 import { degrees, grouped, pence, penceSign, uncapitalised } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 
-export const KNOB_NAMES = ['flow', 'room', 'water', 'electricity', 'winter'] as const;
+const KNOB_NAMES = ['flow', 'room', 'water', 'electricity', 'winter'] as const;
 export type KnobName = (typeof KNOB_NAMES)[number];
 
 export const WINTERS = [phrase('mild'), phrase('typical'), phrase('cold')] as const;

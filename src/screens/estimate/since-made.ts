@@ -18,7 +18,7 @@ interface Now {
 }
 
 /** Each thing that differs where it would be seen, as it was and as it is. */
-export function listChanges(estimate: WrittenEstimate, now: Now): string[] {
+function listChanges(estimate: WrittenEstimate, now: Now): string[] {
   const was = estimate.appraisal;
   const is = now.appraisal;
   const changes: string[] = [];

@@ -74,7 +74,7 @@ export function readPoints(rows: readonly PointRow[]): Typed<RatedPoint[]> {
   return points.length === 0 ? { kind: 'empty' } : { kind: 'whole', value: points };
 }
 
-export const BRINE_LIMITS: NumberLimits = { min: -15, max: 25, unit: '°C' };
+const BRINE_LIMITS: NumberLimits = { min: -15, max: 25, unit: '°C' };
 
 /** Twelve temperatures, January first; none of them may be missing once one is typed. */
 export function readMonths(texts: readonly string[]): Typed<number[]> {

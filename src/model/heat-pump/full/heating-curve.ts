@@ -1,7 +1,7 @@
 /** Flow temperature that the rooms call for: weather-compensated by the emitters, or fixed. */
 
 /** Emitter exponents: heat goes with (water − room)^n. EN 442 and EN 1264, from memory. */
-export const EMITTER_EXPONENT = { radiators: 1.3, floor: 1.1 } as const;
+const EMITTER_EXPONENT = { radiators: 1.3, floor: 1.1 } as const;
 /** Flow less return at the design outdoor temperature, K. Common practice, no source. */
 export const USUAL_SPREAD_K = 5;
 

@@ -46,7 +46,7 @@ export interface Settled {
 }
 
 /** Flow that brings a cylinder to its temperature lies above it by so much, K: 57 °C for a cylinder kept about 52. */
-export const CYLINDER_RISE_K = 5;
+const CYLINDER_RISE_K = 5;
 /** Least share of its output that a variable machine runs at. Common practice, no source. */
 const USUAL_LEAST_SHARE = 0.3;
 const SMALLEST_KW = 3;

@@ -88,7 +88,7 @@ function bendSurface(points: readonly RatedPoint[], installedShare: number): Per
 }
 
 /** Output grows with the source, a kelvin: compressor suction density. From memory. */
-export const OUTPUT_PER_SOURCE_K = 0.03;
+const OUTPUT_PER_SOURCE_K = 0.03;
 
 /** Most output [kW] over source and flow, through points where it is known; the source's growth between and beyond them. */
 export function outputSurface(known: readonly { sourceC: number; flowC: number; outputKW: number }[]): Surface {
