@@ -163,6 +163,7 @@ function useCheckDraft(inForce: EstimateSummary, series: readonly Series[]) {
   return { draft, filled, looking, set, bills, spans, takeBill, takeReadings, takePrice };
 }
 
+/** Which bill it is: the estimate that it is held against, where it comes from, and what it says. */
 function BillFields(props: {
   readonly form: Form;
   readonly inForce: EstimateSummary;
@@ -214,6 +215,16 @@ function BillFields(props: {
       ) : null}
       <DateField label={say('First day')} value={draft.from} onChange={(from) => set({ from })} />
       <DateField label={say('Last day')} value={draft.lastDay} onChange={(lastDay) => set({ lastDay })} />
+      <AmountFields form={form} asksWeather={hasSpan && !hasWeather} />
+    </div>
+  );
+}
+
+/** What the meter and the bill say: units, price, charge, and how sure the reading is. */
+function AmountFields({ form, asksWeather }: { readonly form: Form; readonly asksWeather: boolean }) {
+  const { draft, set } = form;
+  return (
+    <>
       <PickField
         label={say('Read on')}
         value={draft.meter}
@@ -272,7 +283,7 @@ function BillFields(props: {
         ]}
         onChange={(readings) => set({ readings })}
       />
-      {hasSpan && !hasWeather ? (
+      {asksWeather ? (
         <NumberField
           label={say('Degree days of these days')}
           value={draft.degreeDays}
@@ -283,7 +294,7 @@ function BillFields(props: {
           )}
         />
       ) : null}
-    </div>
+    </>
   );
 }
 
