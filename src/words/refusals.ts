@@ -169,6 +169,12 @@ const BILL_FAULTS: Readonly<Record<BillFault['code'], (data: GapReader) => strin
     say('The bill has kWh but no price. Type the price per kWh, or what the kWh cost together.'),
   'bill-in-credit': () =>
     say('The kWh of the bill would have cost less than nothing. Type what they cost before credits and payments.'),
+  'bill-price-unlikely': ({ number }) =>
+    say('The bill comes to {price} per kWh. A home pays between {low} and {high}. Correct the price, total or kWh.', {
+      price: pence(number('pence'), 2),
+      low: pence(number('low'), 0),
+      high: pence(number('high'), 0),
+    }),
   'tariff-changed-later': ({ text }) =>
     say('The tariff changed on {on}, after the bill ends on {to}. Correct the day, or remove it.', {
       on: longDate(text('on')),

@@ -3,6 +3,7 @@
 import { daysBetween } from '../calendar/civil.ts';
 import type { BillCheckInput } from '../shapes/bill-check.ts';
 import type { WrittenEstimate } from '../shapes/written-estimate.ts';
+import { priceOf } from './price-levers.ts';
 
 export interface BillFault {
   readonly code:
@@ -10,12 +11,15 @@ export interface BillFault {
     | 'bill-too-long'
     | 'bill-price-missing'
     | 'bill-in-credit'
+    | 'bill-price-unlikely'
     | 'tariff-changed-later'
     | 'estimate-without-heat-pump';
   readonly data: { readonly [name: string]: string | number };
 }
 
 const MOST_DAYS = 1100;
+/** Beyond these no home pays for a kWh of electricity, whatever its hours: most likely the unit is another. Common practice, no source. */
+const LIKELY_PENCE = { low: 1, high: 150 } as const;
 
 /** Faults of a bill and written estimate; with none, `checkBill` answers. */
 export function findBillFaults(estimate: WrittenEstimate, bill: BillCheckInput): BillFault[] {
@@ -29,6 +33,10 @@ export function findBillFaults(estimate: WrittenEstimate, bill: BillCheckInput):
   // Credits and payments are taken off: at a price below nothing no range would mean anything.
   if (bill.totalPence !== undefined && bill.totalPence < 0 && bill.boughtKWh > 0) {
     faults.push({ code: 'bill-in-credit', data: { totalPence: bill.totalPence } });
+  }
+  const pence = priceOf(bill, bill.totalPence ?? bill.boughtKWh * bill.pencePerKWh);
+  if (pence > 0 && (pence < LIKELY_PENCE.low || pence > LIKELY_PENCE.high)) {
+    faults.push({ code: 'bill-price-unlikely', data: { pence, ...LIKELY_PENCE } });
   }
   const { tariffChange } = bill;
   if (tariffChange && tariffChange.on >= bill.to)

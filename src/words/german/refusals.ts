@@ -80,6 +80,8 @@ export const REFUSALS: Catalogue = {
     'Der Tarif hat am {on} gewechselt, die Rechnung endet aber schon am {to}. Berichtigen Sie den Tag, oder löschen Sie ihn.',
   'The kWh of the bill would have cost less than nothing. Type what they cost before credits and payments.':
     'Die kWh der Rechnung hätten weniger als nichts gekostet. Geben Sie ein, was sie vor Gutschriften und Abschlägen kosteten.',
+  'The bill comes to {price} per kWh. A home pays between {low} and {high}. Correct the price, total or kWh.':
+    'Die Rechnung kommt auf {price} je kWh. Ein Haushalt zahlt zwischen {low} und {high}. Berichtigen Sie Preis, Summe oder kWh.',
   'The bill has kWh but no price. Type the price per kWh, or what the kWh cost together.':
     'Die Rechnung nennt kWh, aber keinen Preis. Geben Sie den Preis je kWh ein oder den Betrag für alle zusammen.',
   'This estimate has no heat pump in it, so no bill can be compared with it.':

@@ -154,7 +154,10 @@ test.each([
   ['no day', { to: '2027-01-01' }, [['bill-ends-before-it-begins', { from: '2027-01-01', to: '2027-01-01' }]]],
   ['no price', { pencePerKWh: 0 }, [['bill-price-missing', { boughtKWh: 155 }]]],
   ['a credit for a price', { totalPence: -500 }, [['bill-in-credit', { totalPence: -500 }]]],
-  ['no price but a total', { pencePerKWh: 0, totalPence: 4 }, []],
+  ['a price in pounds', { pencePerKWh: 0.25 }, [['bill-price-unlikely', { pence: 0.25, low: 1, high: 150 }]]],
+  ['a total in pounds', { totalPence: 62 }, [['bill-price-unlikely', { pence: 0.4, low: 1, high: 150 }]]],
+  ['a cheap night and a dear total', { pencePerKWh: 7 }, []],
+  ['no price but a total', { pencePerKWh: 0, totalPence: 4000 }, []],
   ['no price and no units', { pencePerKWh: 0, boughtKWh: 0 }, []],
 ] as [string, Partial<BillCheckInput>, unknown[]][])('faults: %s', (_, change, faults) => {
   expect(findBillFaults(ESTIMATE, sampleBill(change)).map(({ code, data }) => [code, data])).toEqual(faults);
