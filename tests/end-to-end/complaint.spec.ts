@@ -1,11 +1,15 @@
 /** The customer rings: the bill is higher than estimated. From the readings to the letter, on the invented complaint. */
-import type { Page } from '@playwright/test';
+import type { Locator, Page } from '@playwright/test';
 import { comeToRest, download, expect, openStage, takePicture, test, typeInto } from './host.ts';
 import { findLabelsOverLabels, findOddWords, findTextOutside } from './inspect.ts';
 import { textOfPdf } from './pdf-text.ts';
 
 test.use({ sampleName: 'mill-lane' });
 const main = (page: Page) => page.getByRole('main');
+const chooseAllMonths = (page: Locator) =>
+  page
+    .getByLabel('From bills and readings')
+    .selectOption({ label: 'all months since the estimate, September 2025 to August 2026' });
 
 test('a winter bill is checked, the heater found with its dates, and the letter written', async ({ desk, host }) => {
   await desk.getByRole('link', { name: 'Mill Lane' }).click();
@@ -31,17 +35,24 @@ test('a winter bill is checked, the heater found with its dates, and the letter 
 
   await test.step('the readings fill the bill in; the price is asked', async () => {
     await expect(page.getByLabel('kWh of the heat pump')).not.toHaveValue('');
-    await page
-      .getByLabel('From bills and readings')
-      .selectOption({ label: 'all months since the estimate, September 2025 to August 2026' });
+    await chooseAllMonths(page);
+    await expect(page.getByLabel('Last day')).toHaveValue(/2026/);
     await expect(page).toContainText('The price is not known');
     await desk.getByRole('button', { name: 'Check the bill' }).click();
     await expect(page.getByRole('alert')).toContainText('Type the price per kWh');
   });
 
-  await test.step('the winter bill', async () => {
+  await test.step('the winter bill, typed while readings of other days are still on their way', async () => {
+    let letGo = () => {};
+    const held = new Promise<void>((done) => {
+      letGo = done;
+    });
+    await desk.route(/check\.prefill/, (route) => held.then(() => route.continue()), { times: 1 });
+    await chooseAllMonths(page);
     await typeInto(desk, 'First day', '2025-12-01');
     await typeInto(desk, 'Last day', '2026-02-28');
+    letGo();
+    await comeToRest(desk);
     await page.getByRole('button', { name: 'Use it' }).click();
     await expect(page.getByLabel('kWh of the heat pump')).toHaveValue('2264.4');
     await typeInto(desk, 'Price per kWh', '27.69');

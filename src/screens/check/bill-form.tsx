@@ -101,9 +101,12 @@ function useCheckDraft(inForce: EstimateSummary, series: readonly Series[]) {
   const [draft, setDraft] = useState<CheckDraft>(() => emptyDraft(inForce.id));
   const [filled, setFilled] = useState<BillPrefill | null>(null);
   const typed = useRef(false);
+  /** What was typed since readings were chosen last; another object once something else was chosen. */
+  const typedSince = useRef<Partial<CheckDraft>>({});
   const [looking, setLooking] = useState(false);
   const set = (part: Partial<CheckDraft>) => {
     typed.current = true;
+    Object.assign(typedSince.current, part);
     setDraft((before) => ({ ...before, ...part }));
   };
 
@@ -132,14 +135,19 @@ function useCheckDraft(inForce: EstimateSummary, series: readonly Series[]) {
       gone = true;
     };
   }, [estimate.id, hasSpans]);
+  /** What somebody types while the answer is on its way stays; days of their own make it the answer to another question. */
   const takeReadings = async (span: Days) => {
     typed.current = true;
+    const since: Partial<CheckDraft> = {};
+    typedSince.current = since;
+    setLooking(true);
     const found = await call('check.prefill', { estimateId: estimate.id, from: span.from, to: span.to }).catch(
       () => null,
     );
-    if (!found) return;
+    setLooking(false);
+    if (!found || typedSince.current !== since || 'from' in since || 'lastDay' in since) return;
     setFilled(found);
-    setDraft((before) => draftOfReadings(before, found));
+    setDraft((before) => ({ ...draftOfReadings(before, found), ...since }));
   };
   /** The price of other days goes, one that somebody typed stays: before the answer came or while it was on its way. */
   const takePrice = async (days: Days) => {
@@ -157,6 +165,7 @@ function useCheckDraft(inForce: EstimateSummary, series: readonly Series[]) {
   };
   const takeBill = (bill: (typeof bills)[number]) => {
     typed.current = true;
+    typedSince.current = {};
     setFilled(null);
     setDraft((before) => draftOfBill(before, bill));
   };
