@@ -171,8 +171,10 @@ test.each([-1, -0.6, 0, 0.4, 1])('two yearly costs that move together by %f', (r
 
 describe('futures', () => {
   const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
-  const covariance = (a: readonly number[], b: readonly number[]) =>
-    mean(a.map((v, i) => (v - mean(a)) * (b[i]! - mean(b))));
+  const covariance = (a: readonly number[], b: readonly number[]) => {
+    const [ofA, ofB] = [mean(a), mean(b)];
+    return mean(a.map((v, i) => (v - ofA) * (b[i]! - ofB)));
+  };
   const correlation = (a: readonly number[], b: readonly number[]) =>
     covariance(a, b) / Math.sqrt(covariance(a, a) * covariance(b, b));
   const input: FuturesInput = {
