@@ -154,9 +154,9 @@ describe('a packed file that is made to hurt', () => {
   test('noughts without end are given up while they are still few', () => {
     const bomb = zipSync({
       'xl/workbook.xml': strToU8('<workbook><sheets><sheet name="A"/></sheets></workbook>'),
-      'xl/worksheets/sheet1.xml': new Uint8Array(100 * 1024 * 1024).fill(48),
+      'xl/worksheets/sheet1.xml': new Uint8Array(30 * 1024 * 1024).fill(48),
     });
-    expect(bomb.length).toBeLessThan(300_000);
+    expect(bomb.length).toBeLessThan(100_000);
     const { preview } = readFile('bomb.xlsx', bomb, {}, contextOf('Europe/London'));
     expect(preview.remarks.map(remarkSentence)).toEqual([
       'bomb.xlsx is a damaged workbook (it unpacks to over 250 times its size). Open it, save it again, or save the sheet as CSV.',
@@ -165,7 +165,8 @@ describe('a packed file that is made to hurt', () => {
   test('an archive that understates what is in it is measured, not believed', () => {
     // A pattern of 3,000 bytes packs some hundred times, as no mere noughts do.
     const sheet = new Uint8Array(70 * 1024 * 1024);
-    for (let i = 0; i < sheet.length; i++) sheet[i] = 48 + (((i % 3000) * 7919) % 61);
+    const pattern = Uint8Array.from({ length: 3000 }, (_, i) => 48 + ((i * 7919) % 61));
+    for (let at = 0; at < sheet.length; at += pattern.length) sheet.set(pattern.subarray(0, sheet.length - at), at);
     const bomb = zipSync({ 'xl/worksheets/sheet1.xml': sheet }, { level: 1 });
     expect(bomb.length).toBeGreaterThan(70 * 4096);
     const view = new DataView(bomb.buffer, bomb.byteOffset, bomb.byteLength);
