@@ -24,7 +24,8 @@ test('every screen in two windows, light and dark', async ({ desk }) => {
       await comeToRest(desk);
       await expectNoSideways(desk);
       if (!screen.startsWith('walk') && screen !== 'list') await expectNothingBelow(desk);
-      for (const theme of ['light', 'dark'] as const) {
+      // The other theme differs in colours alone, whatever the window: the layout test holds its boxes against the light ones.
+      for (const theme of size === WINDOWS[0] ? (['dark', 'light'] as const) : (['light'] as const)) {
         await desk.emulateMedia({ colorScheme: theme });
         const at = `${screen}, ${size.width} wide, ${theme}`;
         expect(await findInaccessible(desk, theme === 'light' ? 'all' : 'colours'), at).toEqual([]);

@@ -75,23 +75,24 @@ async function print(page: Page, { base64 }: { readonly base64: string }): Promi
   return Buffer.from(data, 'base64');
 }
 
-for (const { label, name, installerName, installerContact, letter } of SENDERS) {
-  test(`${label} names`, async ({ host, page }) => {
-    const { call } = host;
-    const { id } = (await call('household.list', {}))[0]!;
-    const { household, revision, estimates, checks } = await call('household.open', { id });
+test('letters have two pages, with names of every kind', async ({ host, page }) => {
+  const { call } = host;
+  const { id } = (await call('household.list', {}))[0]!;
+  const { household, estimates, checks } = await call('household.open', { id });
+  const settings = await call('settings.read', {});
+  const logo = logoAddress(smallPng(400, 120));
+  const made = [];
+  for (const change of Object.values(BILLS)) {
+    const { input } = checks[0]!;
+    made.push(await call('check.run', { ...input, estimateId: estimates[0]!.id, ...change }));
+  }
+  for (const { label, name, installerName, installerContact, letter } of SENDERS) {
+    const { revision } = await call('household.open', { id });
     await call('household.save', { household: { ...household, name, letter: letter ?? household.letter }, revision });
-    const settings = await call('settings.read', {});
-    const made = [];
-    for (const change of Object.values(BILLS)) {
-      const { input } = checks[0]!;
-      made.push(await call('check.run', { ...input, estimateId: estimates[0]!.id, ...change }));
-    }
     for (const [paper, language, heading] of [
       ['A4', 'de-DE', 'Was von jetzt an abzulesen ist'],
       ['Letter', 'en-GB', 'What to read from now on'],
     ] as const) {
-      const logo = logoAddress(smallPng(400, 120));
       await call('settings.write', { ...settings, installerName, installerContact, paper, logo, language });
       for (const [i, check] of made.entries()) {
         const bytes = await print(page, await call('check.print', { checkId: check.id, format: 'html' }));
@@ -103,8 +104,8 @@ for (const { label, name, installerName, installerContact, letter } of SENDERS) 
         expect(pages[1], `${file}, page 2`).toContain(heading);
       }
     }
-  });
-}
+  }
+});
 
 const tariff = (id: string, name: string, nightPence: number): Tariff => ({
   id,
@@ -136,42 +137,36 @@ const EVERYTHING: Pick<Household, 'tariffs' | 'roof' | 'battery' | 'car'> = {
   car: {},
 };
 
-/** The fullest papers: years to come and instalments; gas and its standing charge; each with everything that can be chosen. */
-for (const [sampleName, more] of [
-  ['holm-farm', {}],
-  ['larch-rise', {}],
-  ['holm-farm', EVERYTHING],
-  ['larch-rise', EVERYTHING],
-] as const) {
+/** The fullest papers: years to come and instalments; gas and its standing charge; each as it is and with everything that can be chosen. */
+for (const sampleName of ['holm-farm', 'larch-rise']) {
   test.describe(sampleName, () => {
     test.use({ sampleName });
-    test(`the paper of ${sampleName} has four pages, ${Object.keys(more).join(', ') || 'as it is'}`, async ({
-      host,
-      page,
-    }) => {
+    test(`the paper of ${sampleName} has four pages, as it is and with everything chosen`, async ({ host, page }) => {
       const { call } = host;
       const { id } = (await call('household.list', {}))[0]!;
-      const { household, revision } = await call('household.open', { id });
-      await call('household.save', { household: { ...household, ...more }, revision });
-      const estimate = await keepEstimate(host, id);
       const settings = await call('settings.read', {});
-      for (const paper of ['A4', 'Letter'] as const) {
-        for (const [language, headings] of [
-          ['en-GB', ['What the figures are', 'Beside the other ways', 'Your first winter', 'What this rests on']],
-          ['de-DE', ['Die wichtigsten Werte', 'Im Vergleich mit', 'Ihr erster Winter', 'Worauf das beruht']],
-        ] as const) {
-          const contact = { installerName: 'Hill & Daughters', installerContact: '1 High Street\n01234 567 890' };
-          await call('settings.write', {
-            ...settings,
-            ...contact,
-            paper,
-            language,
-            logo: logoAddress(smallPng(400, 120)),
-          });
-          const bytes = await print(page, await call('estimate.print', { estimateId: estimate.id, format: 'html' }));
-          const pages = await pagesOfPdf(bytes);
-          expect(pages.length, `${paper}, ${language}`).toBe(4);
-          for (const [at, heading] of headings.entries()) expect(pages[at], `page ${at + 1}`).toContain(heading);
+      for (const [label, more] of [
+        ['as it is', {}],
+        ['everything', EVERYTHING],
+      ] as const) {
+        const { household, revision } = await call('household.open', { id });
+        await call('household.save', { household: { ...household, ...more }, revision });
+        const estimate = await keepEstimate(host, id);
+        for (const paper of ['A4', 'Letter'] as const) {
+          for (const [language, headings] of [
+            ['en-GB', ['What the figures are', 'Beside the other ways', 'Your first winter', 'What this rests on']],
+            ['de-DE', ['Die wichtigsten Werte', 'Im Vergleich mit', 'Ihr erster Winter', 'Worauf das beruht']],
+          ] as const) {
+            const contact = { installerName: 'Hill & Daughters', installerContact: '1 High Street\n01234 567 890' };
+            const logo = logoAddress(smallPng(400, 120));
+            await call('settings.write', { ...settings, ...contact, paper, language, logo });
+            const bytes = await print(page, await call('estimate.print', { estimateId: estimate.id, format: 'html' }));
+            const pages = await pagesOfPdf(bytes);
+            expect(pages.length, `${label}, ${paper}, ${language}`).toBe(4);
+            for (const [at, heading] of headings.entries()) {
+              expect(pages[at], `${label}, ${paper}, page ${at + 1}`).toContain(heading);
+            }
+          }
         }
       }
     });
