@@ -75,9 +75,7 @@ describe('the range of a single year, beside the formula written out', () => {
   });
 });
 
-test('made homes: the year after the record lies inside the range of a year as cold, 7 to 9.2 times in 10', {
-  timeout: 60_000,
-}, () => {
+test('made homes: the year after the record lies inside the range of a year as cold, 7 to 9.2 times in 10', () => {
   const HOMES = 60;
   let inside = 0;
   for (let seed = 1; seed <= HOMES; seed++) {

@@ -46,7 +46,7 @@ describe('a machine is lost, and a new one has everything from the stick, to the
   test.each([
     { name: 'a plain copy', passphrase: undefined },
     { name: 'a copy under a passphrase', passphrase: 'a roof, a ladder, a laptop' },
-  ])('$name', { timeout: 60_000 }, async ({ passphrase }) => {
+  ])('$name', async ({ passphrase }) => {
     const old = await machines.openWithSample('old');
     await old.call('settings.write', { ...(await old.call('settings.read', {})), installerName: 'Fern and Sons' });
     const { path, households } = await old.call('data.save', { folder: stick, passphrase });
@@ -213,7 +213,7 @@ describe('what is no copy is refused in words, and changes nothing', () => {
     expect(runApart(`openSqliteStore(${JSON.stringify(one.path)});`).said).toContain('in-use');
   });
 
-  test('a passphrase that is missing, wrong, or of a damaged copy', { timeout: 60_000 }, async () => {
+  test('a passphrase that is missing, wrong, or of a damaged copy', async () => {
     const one = await machines.openWithSample('one', 'quay-flat');
     const { path } = await one.call('data.save', { folder: stick, passphrase: 'Straße und Dach' });
     expect(path.endsWith('.locked')).toBe(true);
