@@ -62,7 +62,10 @@ const CATALOGUE: Readonly<Record<TariffFaultCode, (data: GapReader) => string>> 
     say('No time is left for “{name}”. Remove it, or change the hours of the others.', { name: text('name') }),
   'band-name-twice': ({ text }) => say('Two bands are named “{name}”. Give each its own name.', { name: text('name') }),
   'window-empty': ({ text }) =>
-    say('“{name}” begins and ends at {time}. Give it a time that lasts.', { name: text('name'), time: text('time') }),
+    say('“{name}” begins and ends at {time}. Give it a time that lasts; a whole day is 00:00 to 24:00.', {
+      name: text('name'),
+      time: text('time'),
+    }),
   'window-off-half-hour': ({ text }) =>
     say('“{name}” changes at {time}. Sums here go by the half-hour, so the change is taken at the next one.', {
       name: text('name'),

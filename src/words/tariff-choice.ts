@@ -148,6 +148,34 @@ const WHY: { readonly [why in TariffChoice['leftOut'][number]['why']]: string } 
     '“{name}” is left out: it charges for the highest half-hour. Only half-hourly readings of the home show that.',
   ),
 };
+/** What is paid for electricity sent out: as tariffs pay that have a price of their own, and on the others. */
+function exportSentences(costs: readonly TariffCost[], { exportPay }: NonNullable<TariffChoice['roof']>): string[] {
+  const paying = costs.filter(({ own }) => own?.exportPencePerKWh !== undefined);
+  return [
+    ...paying.slice(0, MOST_PAYING).map((cost) =>
+      say('On “{name}” a kWh sent out is counted at {price}, as that tariff pays.', {
+        name: tariffName(cost),
+        price: pence(cost.own!.exportPencePerKWh!),
+      }),
+    ),
+    ...(paying.length === costs.length
+      ? []
+      : [
+          exportPay
+            ? say(
+                '{others, select, yes {On the other tariffs a} other {A}} kWh sent out is counted at {price}: {source}.',
+                {
+                  others: paying.length > 0 ? 'yes' : 'no',
+                  price: pence(exportPay.value),
+                  source: sayTold(exportPay.origin),
+                },
+              )
+            : say('Nobody has said what is paid for electricity sent out. It is counted as nothing: type it.'),
+        ]),
+  ];
+}
+const MOST_PAYING = 3;
+
 /** What roof, battery and car do on the cheapest tariff, and what the figures rest on. */
 function equipmentSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'>): string[] {
   const first = costs[0];
@@ -189,17 +217,7 @@ function equipmentSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'
                 ),
               ]
             : []),
-          own.exportPencePerKWh !== undefined
-            ? say('On “{name}” a kWh sent out is counted at {price}, as that tariff pays.', {
-                name,
-                price: pence(own.exportPencePerKWh),
-              })
-            : roof.exportPay
-              ? say('A kWh sent out is counted at {price}: {source}.', {
-                  price: pence(roof.exportPay.value),
-                  source: sayTold(roof.exportPay.origin),
-                })
-              : say('Nobody has said what is paid for electricity sent out. It is counted as nothing: type it.'),
+          ...exportSentences(costs, roof),
           say('Months of sun are the standard’s; which days of them are sunny is made up, always the same.'),
         ]
       : []),
@@ -216,6 +234,14 @@ function equipmentSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'
       : []),
     ...(own.carKWh > 0
       ? [say('The car takes {kWh} a year at home, in the cheapest hours of its stand.', { kWh: spokenKWh(own.carKWh) })]
+      : []),
+    ...((own.carOutsideKWh ?? 0) > LEAST_LEFT_KWH
+      ? [
+          say(
+            'Of that, {kWh} do not fit into its hours at home and are counted in the hours after. Check the hours and the charger.',
+            { kWh: spokenKWh(own.carOutsideKWh!) },
+          ),
+        ]
       : []),
     ...(own.carLeftKWh > LEAST_LEFT_KWH
       ? [

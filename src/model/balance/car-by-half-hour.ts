@@ -10,6 +10,12 @@ export interface CarAtHome {
   readonly untilMinute: number;
 }
 
+/** Whether it stands plugged in at a minute of the day. */
+export const standsAt = ({ fromMinute, untilMinute }: CarAtHome, minute: number): boolean =>
+  fromMinute < untilMinute
+    ? minute >= fromMinute && minute < untilMinute
+    : minute >= fromMinute || minute < untilMinute;
+
 /** The day on which the clock goes forward. */
 const SHORTEST_DAY_SLOTS = 46;
 

@@ -1,6 +1,6 @@
 /** What a household's roof, battery and car change of what its home buys and sends out over a year. */
 import { balanceHome } from '../balance/balance-home.ts';
-import { carByHalfHour } from '../balance/car-by-half-hour.ts';
+import { carByHalfHour, standsAt } from '../balance/car-by-half-hour.ts';
 import { settleBattery, settleCar } from '../balance/settle-home.ts';
 import type { YearSlots } from '../calendar/zone.ts';
 import type { CivilDate } from '../shapes/dates.ts';
@@ -63,12 +63,14 @@ export function changeByEquipment(
   const { boughtKWh, soldKWh, ownUseKWh, filledKWh, batteryLossKWh, sunLossKWh } = balance;
   const sold = sumOf(soldKWh);
   const charged = carKWh ? sumOf(carKWh) : 0;
+  const outside = car && carKWh ? sumOf(carKWh.map((kWh, i) => (standsAt(car, slots.minute[i]!) ? 0 : kWh))) : 0;
   return {
     unitsPence: priceUnits(boughtKWh) - priceUnits(loadKWh),
     exportPence: sold * exportPence,
     ...(sunKWh && pencePerKWh.every((pence) => pence < exportPence) ? { exportAbovePrice: true } : {}),
     carKWh: charged,
     carLeftKWh: car ? Math.max(0, car.kWhPerYear - charged) : 0,
+    ...(outside > 0 ? { carOutsideKWh: outside } : {}),
     ownUseKWh,
     soldKWh: sold,
     filledKWh,

@@ -17,6 +17,8 @@ export const OwnChange = z.object({
   carKWh: z.number(),
   /** What the car needs at home and its charger cannot give. */
   carLeftKWh: z.number(),
+  /** What it is charged outside the hours in which it stands at home, since they are too few for its charger; absent where none. */
+  carOutsideKWh: z.number().optional(),
   /** Of the sun: used at home, and sent out. */
   ownUseKWh: z.number(),
   soldKWh: z.number(),

@@ -242,13 +242,16 @@ export const PRICES_SCREEN: Catalogue = {
   '{kWh} a year charged at home.': '{kWh} im Jahr zu Hause geladen.',
   'What the battery loses of it is left out. Real days differ more than counted here, so it may be less.':
     'Was der Speicher davon verliert, ist abgezogen. Wirkliche Tage sind ungleicher als hier gerechnet, es kann also weniger sein.',
-  'A kWh sent out is counted at {price}: {source}.': 'Eine eingespeiste kWh zählt mit {price}: {source}.',
+  '{others, select, yes {On the other tariffs a} other {A}} kWh sent out is counted at {price}: {source}.':
+    '{others, select, yes {Bei den anderen Tarifen zählt eine eingespeiste kWh} other {Eine eingespeiste kWh zählt}} mit {price}: {source}.',
   'Nobody has said what is paid for electricity sent out. It is counted as nothing: type it.':
     'Was für eingespeisten Strom gezahlt wird, ist nicht bekannt. Er zählt darum nichts: Tragen Sie es ein.',
   'Months of sun are the standard’s; which days of them are sunny is made up, always the same.':
     'Die Monate der Sonne stehen in der Norm; welche Tage sonnig sind, ist angenommen und immer gleich.',
   'The battery loses about {lost} a year; {filled} go into it from the grid. It is set again each month and does not know the weather.':
     'Der Speicher verliert im Jahr etwa {lost}; {filled} lädt er aus dem Netz. Er wird jeden Monat neu eingestellt und kennt das Wetter nicht.',
+  'Of that, {kWh} do not fit into its hours at home and are counted in the hours after. Check the hours and the charger.':
+    'Davon passen {kWh} nicht in seine Stunden zu Hause und sind in den Stunden danach gerechnet. Bitte Stunden und Ladeleistung prüfen.',
   'The car takes {kWh} a year at home, in the cheapest hours of its stand.':
     'Das Auto lädt zu Hause {kWh} im Jahr, in den günstigsten Stunden seiner Standzeit.',
   'It would need {kWh} more than its charger can give. That is not counted.':

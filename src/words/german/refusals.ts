@@ -31,8 +31,8 @@ export const REFUSALS: Catalogue = {
     'Für „{name}“ bleibt keine Zeit übrig. Entfernen Sie diese Preisstufe, oder ändern Sie die Stunden der anderen.',
   'Two bands are named “{name}”. Give each its own name.':
     'Zwei Preisstufen heißen „{name}“. Geben Sie jeder einen eigenen Namen.',
-  '“{name}” begins and ends at {time}. Give it a time that lasts.':
-    '„{name}“ beginnt und endet um {time} Uhr. Geben Sie eine Zeit an, die dauert.',
+  '“{name}” begins and ends at {time}. Give it a time that lasts; a whole day is 00:00 to 24:00.':
+    '„{name}“ beginnt und endet um {time} Uhr. Geben Sie eine Zeit an, die dauert; ein ganzer Tag ist 00:00 bis 24:00.',
   '“{name}” changes at {time}. Sums here go by the half-hour, so the change is taken at the next one.':
     '„{name}“ wechselt um {time} Uhr. Gerechnet wird in halben Stunden, darum gilt der Wechsel ab der nächsten.',
   'A standing charge of {price} a day is below zero. Type what is paid for each day.':

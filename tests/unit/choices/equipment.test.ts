@@ -53,6 +53,15 @@ test('a car alone adds its units; what its charger cannot give is told', () => {
   expect([short.carKWh, short.carLeftKWh]).toEqual([expect.closeTo(365 * 23, 6), expect.closeTo(30_000 - 365 * 23, 6)]);
 });
 
+test('what does not fit into the hours of a car at home is told apart', () => {
+  // 2,000 kWh are 5.48 a day; of 1 kW from 02:00 to 05:00 three fit, on the days on which the clock changes too.
+  const car = { kmPerYear: typed(10_000), kWhPer100Km: typed(20), chargerKW: typed(1), from: '02:00', until: '05:00' };
+  const change = changeByEquipment(lay({ car })!, even(0.25), even(20), priceUnits);
+  expect(change.carOutsideKWh).toBeCloseTo(2000 - 365 * 3, 6);
+  const fits = lay({ car: { ...car, chargerKW: typed(7) } })!;
+  expect(changeByEquipment(fits, even(0.25), even(20), priceUnits).carOutsideKWh).toBeUndefined();
+});
+
 test('a roof alone takes off what is used at once and is paid for the rest', () => {
   const own = lay({ roof })!;
   const change = changeByEquipment(own, even(0.25), even(20), priceUnits);

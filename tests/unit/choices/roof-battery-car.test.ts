@@ -158,7 +158,8 @@ test('a tariff that pays its own price for what is sent out is counted with that
   const [other, own] = [on(choice, 'night'), on(choice, 'paying')];
   expect(own.own!.exportPence).toBeCloseTo((other.own!.exportPence / 15) * 20, 4);
   expect(own.whole.value).toBeLessThan(other.whole.value);
-  expect(tariffNotes(choice).join(' ')).toContain('a kWh sent out is counted at 20.0 p, as that tariff pays.');
+  const said = tariffNotes(choice).join(' ');
+  expect(said).toContain('a kWh sent out is counted at 20.0 p, as that tariff pays. On the other tariffs a kWh');
 });
 
 test('what is said: how much in the cold months, both figures of own use, what is paid and by whom it is known', () => {
