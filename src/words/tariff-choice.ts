@@ -264,7 +264,7 @@ const leftOutTariffSentences = ({ leftOut }: Pick<TariffChoice, 'leftOut'>): str
   leftOut.map(({ name, why }) => say(WHY[why], { name }));
 
 /** What the best hours of each tariff save, what that asks, and how it is known. */
-function bestHoursSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
+function bestHoursSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'>): string[] {
   const moved = costs.flatMap((cost) => (cost.bestHours ? [{ name: tariffName(cost), ...cost.bestHours }] : []));
   const worth = moved.filter(({ saving }) => saving.value >= LEAST_PENCE);
   if (moved.length === 0) return [say('On one price all day, moving the hours of the heat pump saves nothing.')];
@@ -295,6 +295,7 @@ function bestHoursSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
     ...(worth.length > 0 && costs.some(({ own }) => own && own.batteryLossKWh > 0)
       ? [say('The hours are chosen first and the battery after them. Both together could save a little more.')]
       : []),
+    ...(worth.length > 0 && roof ? [say('The hours go by the usual sun of each month: nobody knows it ahead.')] : []),
     ...(worth.length > 0 && first?.warmth.fitted
       ? [
           say(

@@ -65,7 +65,8 @@ export interface OwnHome {
  * What is saved [pence a year] by running in the best hours of a tariff, as terms of a possible year; null where its price is
  * the same at all hours and no sun is made, or there is no heat to move. The share saved is that of the home's own
  * half-hours; a machine known by its factors alone takes the COP of a usual machine from one half-hour to the next.
- * With a roof or a battery the whole home is balanced with the hours found and with the usual ones. The hours are chosen
+ * With a roof or a battery the whole home is balanced with the hours found and with the usual ones. They are found for the
+ * usual day of each month, since no control knows the sun ahead, and balanced on its days. The hours are chosen
  * first and the battery after them, so that both chosen together could save more and not less.
  */
 export function hoursOn(
@@ -164,9 +165,13 @@ function penceBehindBattery(
 /** The hours that cost the whole home least, of those searched for at several worths of the sun and with the battery's prices. */
 function bestAtHome(plain: HoursInput, terms: YearTerms, { own, otherKWh, priceUnits }: OwnHome): Found {
   const { pencePerKWh } = plain;
-  // A control knows the usual days of a home, and not at which minute somebody cooks.
-  const usualOther = meanDays(otherKWh, plain.year.slots);
-  const atHome = { otherKWh: usualOther, ...(own.sunKWh ? { madeKWh: own.sunKWh } : {}), sunPence: own.exportPence };
+  // A control knows the usual day of a month, and not when somebody cooks or whether the sun comes out.
+  const usualDays = (kWh: Float64Array) => meanDays(kWh, plain.year.slots);
+  const atHome = {
+    otherKWh: usualDays(otherKWh),
+    ...(own.sunKWh ? { madeKWh: usualDays(own.sunKWh) } : {}),
+    sunPence: own.exportPence,
+  };
   const balanced = (loadKWh: Float64Array) => {
     const balance = balanceHome({ ...own, loadKWh, pencePerKWh });
     return { ...balance, pence: priceUnits(balance.boughtKWh) - sumOf(balance.soldKWh) * own.exportPence };

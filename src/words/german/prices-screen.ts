@@ -135,6 +135,8 @@ export const PRICES_SCREEN: Catalogue = {
     'das Haus als ein Wärmespeicher, bei der mittleren Außentemperatur des kältesten Monats',
   'heat moved half-hour by half-hour within the room temperatures accepted':
     'Wärme halbstundenweise verschoben, innerhalb der gewünschten Raumtemperaturen',
+  'The hours go by the usual sun of each month: nobody knows it ahead.':
+    'Die Stunden richten sich nach der üblichen Sonne jedes Monats: im Voraus kennt sie niemand.',
   'The hours are chosen first and the battery after them. Both together could save a little more.':
     'Erst werden die Stunden gewählt, dann der Stromspeicher. Beides zusammen könnte noch etwas mehr sparen.',
   'Your own half-hours show how slowly the home cools: a time constant of {hours} hours. It may be {low} to {high}, and the low end is counted.':

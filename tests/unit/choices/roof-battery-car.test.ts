@@ -1,8 +1,14 @@
 /** Roof, battery and car on each tariff, with each way of heating. */
 import { expect, test } from 'vitest';
+import { appraiseYears } from '../../../src/model/appraise.ts';
+import { heatAndMachine, hoursOn } from '../../../src/model/choices/best-hours.ts';
 import { compareTariffs } from '../../../src/model/choices/compare-tariffs.ts';
+import { layEquipment, sumOf } from '../../../src/model/choices/roof-battery-car.ts';
+import { choosePrices } from '../../../src/model/comparison/prices-of.ts';
+import { heatOfHousehold } from '../../../src/model/heat-of-household.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';
 import type { Tariff } from '../../../src/model/shapes/tariff.ts';
+import { findRegion } from '../../../src/model/weather/region.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { exactPounds } from '../../../src/words/numbers.ts';
 import { systemName } from '../../../src/words/systems.ts';
@@ -221,4 +227,28 @@ test('in the best hours the sun used at home is that of those hours', () => {
   expect(best.own!.exportPence).toBeCloseTo(15 * best.own!.soldKWh, 6);
   const { heatingPence, restPence, standingPence, own, whole } = best;
   expect(heatingPence + restPence + standingPence + own!.unitsPence - own!.exportPence).toBeCloseTo(whole.value, 6);
+});
+
+test('hours beside a roof go by the month’s usual day: which of its days are sunny changes none of them', () => {
+  const household = makeHousehold({ roof, tariffs: [night], prices: { electricityTariffId: 'night' } });
+  const whole = { household, series: [], reference, asOf };
+  const heat = heatAndMachine(heatOfHousehold(whole), []);
+  const { terms } = appraiseYears({ ...whole, draws: 0 }).priced[0]!;
+  const { slots } = heat.year;
+  const own = layEquipment(household, findRegion(household.home, reference).region, slots, reference, asOf)!;
+  // The first three weeks of March stand in the other order.
+  const swapped = own.sunKWh!.map((kWh, i) => {
+    const day = slots.day[i]!;
+    return day < 59 || day > 79 ? kWh : own.sunKWh![slots.dayStart[138 - day]! + i - slots.dayStart[day]!]!;
+  });
+  const priceUnits = (kWh: Float64Array) => sumOf(kWh.map((one, i) => one * (slots.minute[i]! < 330 ? 8 : 30)));
+  const hours = (sunKWh: Float64Array) => {
+    const otherKWh = new Float64Array(slots.count).fill(0.2);
+    const home = { own: { ...own, sunKWh }, otherKWh, priceUnits };
+    return hoursOn(heat, choosePrices(whole), terms, home)!.balance!.boughtKWh;
+  };
+  const [first, second] = [hours(own.sunKWh!), hours(swapped)];
+  // By night all that is needed is bought, so that what is bought shows the hours.
+  const apart = first.map((kWh, i) => (own.sunKWh![i]! + swapped[i]! === 0 ? Math.abs(kWh - second[i]!) : 0));
+  expect(Math.max(...apart)).toBeLessThan(1e-6);
 });
