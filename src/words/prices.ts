@@ -41,7 +41,10 @@ export function datesSentence({ from, to }: Pick<PriceBasis, 'from' | 'to'>): st
 
 /** What a price is called: a name that somebody gave a tariff stays as it was typed, in every language. */
 export const nameOfPrice = ({ name, kind }: Pick<PriceBasis, 'name' | 'kind'>): Shown =>
-  kind === 'own' && typeof name === 'string' ? { said: name } : name;
+  kind === 'own' ? nameOfTariff(name) : name;
+
+/** A tariff's name: one that was typed stays as it is in every language. */
+export const nameOfTariff = (name: PriceBasis['name']): Shown => (typeof name === 'string' ? { said: name } : name);
 
 /** Short, for a foot line: "prices of October to December 2026". */
 export function datesInShort({ from, to }: Pick<PriceBasis, 'from' | 'to'>): string {

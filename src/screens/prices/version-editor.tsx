@@ -56,9 +56,9 @@ const VAT = [
   { value: 'out', label: phrase('without VAT') },
 ] as const;
 
-/** The prices that hold from one day on. */
 const STANDING_SPANS = Object.keys(STANDING_MONTHS) as StandingSpan[];
 
+/** The prices that hold from one day on. */
 export function VersionEditor(props: {
   readonly version: VersionDraft;
   readonly fuel: Tariff['fuel'];

@@ -12,6 +12,7 @@ import { quarterOn, tariffFromQuarter } from '../../model/tariff/built-in.ts';
 import { versionOn } from '../../model/tariff/slot-price.ts';
 import { referenceOf } from '../../reference/index.ts';
 import { tariffWorking } from '../../words/explained/prices.ts';
+import { nameOfTariff } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -24,7 +25,7 @@ export function WeekFigure() {
   const version = versionOn(tariff, today);
   const series = weekPricesSeries(version, monthOf(today));
   const notes = [
-    say('{tariff}. VAT is in the price.', { tariff: sayTold(tariff.name) }),
+    say('{tariff}. VAT is in the price.', { tariff: sayTold(nameOfTariff(tariff.name)) }),
     ...(version.bankHolidays ? [say('Bank holidays are not in this week.')] : []),
     ...(version.bands.some(({ blocks }) => blocks)
       ? [say('The first kWh of each day or month cost another price.')]

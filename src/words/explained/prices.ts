@@ -5,6 +5,7 @@ import { type Appraisal, type PriceBasis, priceOf } from '../../model/shapes/app
 import { FUELS, type Fuel } from '../../model/shapes/heating.ts';
 import type { PricedTariff, PricedVersion } from '../../model/shapes/tariff.ts';
 import { inclVat } from '../../model/tariff/slot-price.ts';
+import { nameOfTariff } from '../prices.ts';
 import { say } from '../say.ts';
 import { inWords, type Said, type Shown, sayTold } from '../say-told.ts';
 import { carrierName } from '../systems.ts';
@@ -90,7 +91,7 @@ export function tariffWorking(
   );
   const first = (means[0] ?? bands.at(-1)!).value;
   return {
-    title: inWords('Prices of {name}', { name: sayTold(tariff.name) }),
+    title: inWords('Prices of {name}', { name: sayTold(nameOfTariff(tariff.name)) }),
     formula: version.vat.included
       ? inWords('each price as the tariff has it from {from} on; VAT is in it already', { from: version.from })
       : inWords('each price as the tariff has it from {from} on; price × {share, number, ::.00} with VAT', {

@@ -5,8 +5,10 @@ import type { Household } from '../../../src/model/shapes/household.ts';
 import type { Tariff } from '../../../src/model/shapes/tariff.ts';
 import type { TariffChoice } from '../../../src/model/shapes/tariff-choice.ts';
 import { reference } from '../../../src/reference/index.ts';
+import { tariffWorking } from '../../../src/words/explained/prices.ts';
 import { german } from '../../../src/words/german/german.ts';
 import { speak } from '../../../src/words/say.ts';
+import { sayTold } from '../../../src/words/say-told.ts';
 import { asksAndRisks, chooseSentence, tariffHeadline, tariffName } from '../../../src/words/which-tariff.ts';
 import { makeHousehold, makeTariff } from '../appraisal/make-household.ts';
 
@@ -85,5 +87,9 @@ describe('the answer', () => {
     speak({ language: 'de-DE', currency: 'GBP' }, german);
     const choice = compare([{ ...night, name: 'Day and night' }]);
     expect(choice.costs.filter(({ tariffId }) => tariffId !== null).map(tariffName)).toEqual(['Day and night']);
+    const named = { ...night, name: 'Night rate' };
+    expect(sayTold(tariffWorking(named.versions[0]!, named).title)).toBe('Preise von Night rate');
+    // What is a word of ours for anybody else’s text.
+    expect(sayTold('Day and night')).not.toBe('Day and night');
   });
 });
