@@ -316,7 +316,11 @@ function bestHoursSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'
         ]
       : []),
     ...(worth.length > 0 && first?.warmth.known !== 'typed'
-      ? [say('How fast the home really cools is not in that range: slower saves more, faster saves less.')]
+      ? [
+          say(
+            'How fast the home really cools is not in that range. A home that cools half as fast saves up to twice as much, one twice as fast about half.',
+          ),
+        ]
       : []),
   ];
 }

@@ -107,8 +107,8 @@ export const PRICES_SCREEN: Catalogue = {
     'Dafür braucht es eine Regelung, die die Stunden wählen kann. Das Warmwasser wird weiterhin jede Woche durchgeheizt, gegen Keime.',
   'How long the home stays warm is assumed: without heat it cools by {drop} K in three winter hours.':
     'Wie lange das Haus warm bleibt, ist angenommen: Ohne Heizung kühlt es in drei Winterstunden um {drop} K aus.',
-  'How fast the home really cools is not in that range: slower saves more, faster saves less.':
-    'Wie schnell das Haus wirklich auskühlt, steckt nicht in dieser Spanne: langsamer spart mehr, schneller weniger.',
+  'How fast the home really cools is not in that range. A home that cools half as fast saves up to twice as much, one twice as fast about half.':
+    'Wie schnell das Haus wirklich auskühlt, ist darin nicht enthalten. Kühlt es halb so schnell aus, spart es bis zum Doppelten, doppelt so schnell etwa die Hälfte.',
   'Best hours of the heat pump': 'Beste Stunden der Wärmepumpe',
   'Count the best hours of each tariff': 'Die besten Stunden jedes Tarifs zählen',
   'Only with a control that can choose them by price.': 'Nur mit einer Regelung, die sie nach dem Preis wählen kann.',
