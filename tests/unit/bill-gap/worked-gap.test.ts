@@ -273,6 +273,11 @@ describe('standing charge on both sides', () => {
     expect(check({}, withTariff()).standing).toBeUndefined();
     expect(check({ billedStandingPence: 2000 }).standing).toBeUndefined();
   });
+  test('with the heat pump’s own meter: 31 × (40 p + 36.50 a year)', () => {
+    const ownMeter = { lessPencePerKWh: 5, pencePerYear: 3650 };
+    const own = tariff([version([allHours(25)], { standingPencePerDay: 40, ownMeter })]);
+    expect(check({ billedStandingPence: 1 }, withTariff(own)).standing!.estimatedPence).toBe(1550);
+  });
   test('the version of the day of the estimate', () => {
     const own = tariff([
       version([allHours(25)], { from: '2026-01-01', standingPencePerDay: 40 }),
