@@ -17,6 +17,7 @@ import { remarkPreamble } from './layout/explain-strays.ts';
 import { isOtherFuel, plainWords } from './layout/headings.ts';
 import { splitByRegister } from './layout/register-rows.ts';
 import type { Sheet } from './layout/sheet.ts';
+import { hasTableBeside } from './layout/tables-beside.ts';
 import { columnName } from './layout/value-cells.ts';
 import { DEGREE_DAYS } from './layout/vocabulary.ts';
 import { openSheet } from './open-sheet.ts';
@@ -60,6 +61,7 @@ export function readFile(
   const wanted = choices.shape ?? (best && best.fit >= LEAST_FIT ? best.shape : undefined);
   const shape = SHAPES.find((s) => s.name === wanted);
   remarkPreamble(sheet, book);
+  if (choices.columns?.stamp === undefined && hasTableBeside(sheet)) book.add('tables-beside', 'refusal');
   if (sheet.dateForm === 'serial') book.add('dates-are-serials', 'note');
   let reading: ShapeReading;
   if (shape && sheet.dateColumn >= 0) {

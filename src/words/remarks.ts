@@ -124,6 +124,12 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'no-readable-rows': phrase(
     'No row of {file} gave a usable reading. Look at the rows below and choose the right columns.',
   ),
+  'rows-undated': phrase(
+    '{count} rows of {file} have numbers but no date, more than have one. Give each row its own date.',
+  ),
+  'tables-beside': phrase(
+    '{file} has two tables side by side, each with its own dates. Save each table as a file of its own.',
+  ),
   'comma-inside-numbers': phrase(
     '{at} reads {found}: a comma separates both the columns and the decimals. Export the file with semicolons, or with decimal points.',
   ),

@@ -20,6 +20,7 @@ export function readClock(text: string, from: number, to: number): number {
   } else {
     if (lengthHour === 0 || lengthHour > 2) return -1;
     const sign = text.charCodeAt(at);
+    if (sign === 45 && isNextHour(text, at + 1, to, hour)) return hour * 60;
     const low = sign | 32;
     if ((low === 32 || low === 97 || low === 112) && at < to) return readHour(text, at, to, hour);
     // "13h", "13h30", "13.30"
@@ -60,6 +61,15 @@ export function readClock(text: string, from: number, to: number): number {
   return hour * 60 + minute;
 }
 
+/** The second half of "00-01", an hour by its two ends. */
+function isNextHour(text: string, from: number, to: number, hour: number): boolean {
+  let at = from;
+  let next = 0;
+  while (at < to && isDigit(text.charCodeAt(at))) next = next * 10 + text.charCodeAt(at++) - 48;
+  clockEnd = at;
+  return at === to && at > from && next <= 24 && (hour + 1) % 24 === next % 24;
+}
+
 /** "1 pm", "11am" */
 function readHour(text: string, at: number, to: number, hour: number): number {
   const half = HALF_OF_DAY.exec(text.slice(at, Math.min(to, at + 7)));
@@ -78,7 +88,9 @@ export function isClock(text: string, isNamedSo = false): boolean {
   const minutes = readClock(text, 0, text.length);
   if (minutes < 0 || minutes > 1440) return false;
   if (clockEnd !== text.length) return SPAN.test(text) || /^\d{1,2}[:.]\d{2} ?(uhr|h|hrs)$/i.test(text);
-  return /[:h]|\d ?[ap]\.?m/i.test(text) || (isNamedSo && /^\d{1,2}\.\d{2}(\.\d{2})?$|^\d{4}$/.test(text));
+  return (
+    /[:h]|\d ?[ap]\.?m/i.test(text) || (isNamedSo && /^(\d{1,2}\.\d{2}(\.\d{2})?|\d{4}|\d{1,2}-\d{1,2})$/.test(text))
+  );
 }
 
 /** What follows the date: space, T or comma, a clock time, an offset. */

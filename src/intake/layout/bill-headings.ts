@@ -25,9 +25,12 @@ export type BillPart =
   | 'net'
   | 'total';
 
-const READ = /\b(meter )?(read(ing)?s?|index|register)\b/;
-const BEGINS = /\b(opening|previous|prev|start(ing)?|first|initial|old|last time|from)\b/;
-const ENDS = /\b(closing|present|current|end(ing)?|latest|final|new|this|to)\b/;
+const READ =
+  /\b(meter )?(read(ing)?s?|index|register)\b|(zahler|meter|maler|anfangs?|end|alt|neu)?stand(?![a-z])|\b(releve|lectura|lettura)\b|aflaesning/;
+const BEGINS =
+  /\b(opening|previous|prev|start(ing)?|first|initial|old|last time|from|alt(er)?|anfang|ancien(ne)?|precedente?|anterior|inizial[ei]|vorige|begin|forrige)\b|(anfangs|alt)stand/;
+const ENDS =
+  /\b(closing|present|current|end(ing)?|latest|final|new|this|to|neu(er)?|ende|nouvel(le)?|nouveau|actuel(le)?|actual|attuale|finale|nieuwe?|eind|ny|slut)\b|(end|neu)stand/;
 const KIND = /\b(type|kind|status|quality|basis|estimated|e ?\/ ?a|a ?\/ ?e)\b/;
 const TAKEN_OFF = [
   ['discount', /discount|rebate|reduction/],

@@ -3,6 +3,8 @@ import { monthOfName } from '../dates/month-names.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { plainWords } from './headings.ts';
+import { OF_A_DAY } from './titles.ts';
+import { TOTALS } from './vocabulary.ts';
 
 const YEAR = /^(year|yr|yyyy|jahr|annee|an|ano|anno|jaar|ar)$/;
 const MONTH = /^(month|mon|mo|mm|monat|mois|mes|mese|maand|maned)$/;
@@ -46,6 +48,56 @@ export function lacksYear(table: Table): boolean {
       words.some((word) => MONTH.test(word) || WEEK.test(word))
     );
   });
+}
+
+const YEAR_IN_WORDS = /(?<![\d./-])(?:19|20)\d\d(?![\d./-])/g;
+
+/** The only year that words name: of a heading, or of titles that are no day of printing. */
+function onlyYear(texts: readonly string[]): string | undefined {
+  const years = new Set(texts.flatMap((text) => text.match(YEAR_IN_WORDS) ?? []));
+  return years.size === 1 ? [...years][0] : undefined;
+}
+
+/** Months by name below "Month 2025", or below a title that names their year; the year goes to each. */
+export function joinYearAbove(table: Table): Table | undefined {
+  const titles: string[] = [];
+  for (let row = 0; row < Math.min(table.rowCount, SEARCHED_ROWS); row++) {
+    const cells = rowTexts(table, row);
+    for (const [column, head] of cells.entries()) {
+      const isOfMonths = MONTH.test(plainWords(head.replace(YEAR_IN_WORDS, '')));
+      const year = onlyYear([head]) ?? (isOfMonths ? onlyYear(titles) : undefined);
+      if (year === undefined || cells.length < 2) continue;
+      const last = lastMonthBelow(table, row, column);
+      if (last === undefined) continue;
+      return rewriteCells(table, (at, c) => {
+        const cell = c === column && at > row && at <= last ? cellText(table, at, c) : '';
+        return namedMonth(cell) > 0 ? [`${cell} ${year}`] : undefined;
+      });
+    }
+    const words = cells.join(' ');
+    if (!OF_A_DAY.test(plainWords(words)) && !words.split(/[^\p{L}]+/u).some((word) => monthOfName(word) > 0))
+      titles.push(words);
+  }
+  return undefined;
+}
+
+const namedMonth = (cell: string): number => monthOfName(cell.replace(/\.$/, ''));
+
+/** Row of the last of at least three months that go on within one year; undefined where others stand between. */
+function lastMonthBelow(table: Table, headingRow: number, column: number): number | undefined {
+  let month = 0;
+  let count = 0;
+  let last: number | undefined;
+  for (let row = headingRow + 1; row < table.rowCount; row++) {
+    const cell = cellText(table, row, column);
+    const next = namedMonth(cell);
+    if (next === 0 && (cell === '' || TOTALS.test(cell))) continue;
+    if (next <= month) return undefined;
+    month = next;
+    last = row;
+    count++;
+  }
+  return count >= 3 ? last : undefined;
 }
 
 function joinedText(table: Table, row: number, { headingRow, year, month, day, isWeek }: Parts): string | undefined {

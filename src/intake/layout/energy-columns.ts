@@ -4,6 +4,7 @@ import type { RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees, isPower, isVolumeOfGas } from '../terms/units.ts';
 import { cellText, type Table } from '../text/table.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
+import { countsOther, isOfVolume } from './counter-beside.ts';
 import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { carrierOfTitles, unitOfTitles } from './titles.ts';
@@ -95,7 +96,7 @@ export function seriesColumns(
     const column = sheet.columns[chosen];
     return column ? [column] : [];
   }
-  const all = quantityColumns(sheet, taken);
+  const all = quantityColumns(sheet, taken).filter((c) => !countsOther(sheet, c));
   const amounts = all.filter((c) => c.meaning.role !== 'reading' && namesAmount(c));
   const named = all.filter(namesAmount);
   const found = withoutCopies(sheet, amounts.length > 0 ? amounts : named.length > 0 ? named : all);
@@ -112,7 +113,9 @@ export function seriesColumns(
   const columns = joinPhases(kinds, found).map((c) => withoutOwnUse(sheet, c, all, choices, book));
   remarkPhases(sheet, columns, book);
   const read = indicesOf(columns);
-  const rivals = found.filter((c) => !read.includes(c.index) && isRival(c, columns));
+  const rivals = found.filter(
+    (c) => !read.includes(c.index) && (isRival(c, columns) || isOtherUse(sheet, c, columns[0]!)),
+  );
   if (rivals.length > 0 && columns.length === 1)
     book.add('column-asked', 'question', {
       column: columnName(sheet, columns[0]!.index),
@@ -243,7 +246,7 @@ const namesAmount = ({ meaning }: ColumnFacts): boolean =>
   ['value', 'reading', 'stamp'].includes(meaning.role);
 
 /** Units in which one use may stand side by side, the one that is taken first. */
-const BEST_UNITS: readonly (EnergyUnit | undefined)[] = ['kWh', 'Wh', 'MWh', 'MJ', 'GJ', 'therm', 'BTU'];
+const BEST_UNITS: readonly (EnergyUnit | undefined)[] = ['kWh', 'Wh', 'MWh', 'MJ', 'GJ', 'Gcal', 'therm', 'BTU'];
 const unitRank = ({ meaning: { unit } }: ColumnFacts): number => {
   const rank = BEST_UNITS.indexOf(unit);
   return rank >= 0 ? rank : isPower(unit) ? BEST_UNITS.length : unit === undefined ? 99 : BEST_UNITS.length + 1;
@@ -292,6 +295,20 @@ function ofEachKind(found: readonly ColumnFacts[]): ColumnFacts[] {
 
 const namesWay = (c: ColumnFacts): boolean => c.meaning.seriesRole !== undefined || DRAWN.test(plainWords(c.heading));
 const firstOf = (columns: readonly ColumnFacts[]): ColumnFacts[] => columns.slice(0, 1);
+
+/** Gas by volume, and energy without a name that is not the gas's. */
+export const isOtherUse = (sheet: Sheet, a: ColumnFacts, b: ColumnFacts): boolean =>
+  [
+    [a, b],
+    [b, a],
+  ].some(
+    ([energy, volume]) =>
+      isVolumeOfGas(volume!.meaning.unit) &&
+      energy!.meaning.carrier === undefined &&
+      BEST_UNITS.includes(energy!.meaning.unit) &&
+      energy!.meaning.unit !== undefined &&
+      !isOfVolume(sheet, energy!, volume!),
+  );
 
 /** A column that could be meant as well as the one that was taken: the same unit, and no more said. */
 function isRival(c: ColumnFacts, [taken]: readonly ColumnFacts[]): boolean {
@@ -424,7 +441,7 @@ export function unitBeside({ columns, table, firstRow }: Sheet): EnergyUnit | un
 }
 
 const OF_FUELS =
-  /\btype\b|parameter|quantity|variable|measurement|\bfield\b|commodity|\bfuel|service|utility|energieart|sparte|medium|^energi|fluide|suministro|fornitura/;
+  /\btype\b|\btipo\b|parameter|quantity|variable|measurement|\bfield\b|commodity|\bfuel|service|utility|indicator|entity|sensor|statistic|energieart|sparte|medium|^energi|fluide|suministro|fornitura/;
 
 const OF_CODES = /\bobis\b|\bregister\b|\bkanal\b|\bchannel\b|kennzahl|kennziffer/;
 
@@ -483,7 +500,10 @@ export function statedCarrier(sheet: Sheet, column: ColumnFacts): Energy | undef
   const isAmount = unit !== undefined && !isOfDegrees(unit);
   // The weather beside an amount says nothing of it.
   const isAside = (words: string) => isAmount && carrierOfWords(words)?.carrier === 'outdoor-temperature';
-  const named = sheet.columns.map((c) => plainWords(c.heading)).filter((words) => !isAside(words));
+  const named = sheet.columns
+    .filter((c) => c === column || !isNumberColumn(c) || !isOtherUse(sheet, column, c))
+    .map((c) => plainWords(c.heading))
+    .filter((words) => !isAside(words));
   const beside = carrierOfWords(named.join(' ; '));
   return beside && { carrier: beside.carrier };
 }

@@ -1,5 +1,6 @@
 /** Says of each row without a date what it is: totals, headings again, a last row cut off, or a row we cannot read. */
 
+import { countAsNumber } from '../numbers/read-number.ts';
 import { ROWS_A_STEP } from '../terms/progress.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { cellCount, cellText, rowTexts } from '../text/table.ts';
@@ -11,6 +12,7 @@ export function explainStrays(sheet: Sheet, dates: Dates, book: RemarkBook, onSt
   const { table } = sheet;
   const columnName = sheet.columns[sheet.dateColumn]?.heading || `column ${sheet.dateColumn + 1}`;
   const heading = sheet.headingRow >= 0 ? rowTexts(table, sheet.headingRow).join('\u0000') : undefined;
+  let undated = 0;
   for (const [i, stray] of dates.strays.entries()) {
     if (i % ROWS_A_STEP === 0) onStep?.();
     const { row } = stray;
@@ -29,9 +31,13 @@ export function explainStrays(sheet: Sheet, dates: Dates, book: RemarkBook, onSt
       book.tally('totals-skipped', 'note', { row: line, found: text });
     else if (isLast && table.openEnd && cellCount(table, row) < sheet.columns.length)
       book.add('row-cut-off', 'note', { row: line, found: text });
-    else if (found === '' || cells.length < 2) book.tally('row-skipped', 'note', { row: line, found: text });
-    else book.tally('date-unreadable', 'note', { row: line, column: columnName, found });
+    else {
+      if (cells.some((cell) => countAsNumber(cell) >= 0)) undated++;
+      if (found === '' || cells.length < 2) book.tally('row-skipped', 'note', { row: line, found: text });
+      else book.tally('date-unreadable', 'note', { row: line, column: columnName, found });
+    }
   }
+  if (undated > dates.count && dates.count > 0) book.add('rows-undated', 'refusal', { count: undated });
 }
 
 export function remarkPreamble(sheet: Sheet, book: RemarkBook): void {

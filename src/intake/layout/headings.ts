@@ -91,6 +91,7 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
   if (/\bwh\b|(?<!kilo)watt.?(hours?|stund|heure)/.test(words)) return 'Wh';
   if (/\bk ?j\b|kilojoule/.test(words)) return 'kJ';
   if (/\bgj\b|gigajoule/.test(words)) return 'GJ';
+  if (/\bg ?cal\b|gigacalor/.test(words)) return 'Gcal';
   if (/\bmj\b(?! ?\/)|megajoule/.test(words)) return 'MJ';
   if (/\bkw\b|kilowatts?\b|\bk w\b/.test(words)) return 'kW';
   if (/(?<![a-z])(w|watts?)(?![a-z]| ?\/ ?m)/.test(words)) return 'W';
@@ -99,7 +100,7 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
     /m³|\b[ns]?m3\b|\bs?mc\b|\bm\^3|cubic met|kubikmeter|metres? cubes?|metros? cubicos?|metri cubi|kubieke/.test(words)
   )
     return 'm³';
-  if (/\b[hc]cf\b|\b100 ?(cu|ft|cf)|hundred(s of)? cu|ft³ ?[x×] ?100|cubic feet ?[x×] ?100/.test(words))
+  if (/\b[hc]cf\b|\b100'?s? ?(of )?(cu|ft|cf)|hundred(s of)? cu|ft³ ?[x×] ?100|cubic feet ?[x×] ?100/.test(words))
     return 'hundred ft³';
   if (/ft³|\bft3\b|\bcu\.? ?ft\b|\bcf\b|cubic f/.test(words)) return 'ft³';
   if (/\b(imp(erial)?|uk)\.? ?gal(lons?)?\b|\bgal(lons?)? ?\(?(imp|uk)/.test(words)) return 'imperial gallon';
@@ -133,6 +134,8 @@ export function carrierOfWords(words: string): Energy | undefined {
     return { carrier: 'electricity', seriesRole: 'heat-pump' };
   if (WATER.test(words) || (HOT_WATER.test(words) && /m³|\bm3\b|\bl\b|lit(re|er|ro)/.test(words)))
     return { carrier: 'water' };
+  // Italy sells its gas by the standard cubic metre.
+  if (/\bsmc\b/.test(words)) return { carrier: 'gas' };
   const fuel = FUEL_IDS.findLast((one) => FUELS[one].said.test(words));
   if (fuel) return { carrier: fuel };
   return electricityOfWords(words);
@@ -261,10 +264,10 @@ export function slotOfHeading(heading: string): { clock: number } | { ordinal: n
   }
   const four = /^(?:([01]\d|2[0-3])(00|15|30|45)|2400)$/.exec(words);
   if (four) return { clock: Number(four[1] ?? 24) * 60 + Number(four[2] ?? 0) };
-  const span = /^(\d{1,2})\s*h?\s*[-–]\s*(\d{1,2})\s*h?$/.exec(words);
+  const span = /^(\d{1,2})\s*h?\s*[-–]\s*(\d{1,2})\s*(?:h|hrs?|uhr)?$/.exec(words);
   if (span && (Number(span[1]) + 1) % 24 === Number(span[2]) % 24) return { clock: Number(span[1]) * 60 };
   const ordinal =
-    /^(?:hh|he|h|p|q|period|slot|sp|k?wh|int|interval|hour|stunde|heure|hora|ora|uur|time|v)?[ _-]*(\d{1,3})(?:[ _-]*kwh)?$/.exec(
+    /^(?:hh|he|h|p|q|period|slot|sp|k?wh|int|interval|hour|stunde|heure|hora|ora|uur|time|v|e|ea|val(?:ue)?|mw|reading|kwartier|viertelstunde|quarter)?[ _-]*(\d{1,3})(?:[ _-]*kwh)?$/.exec(
       words,
     );
   if (!ordinal) return undefined;

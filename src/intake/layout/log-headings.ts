@@ -4,7 +4,7 @@ import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
 import { type Energy, plainWords } from './headings.ts';
 import { MADE_HERE, PARTNER_CODES, VOLUME, withoutBrackets } from './vocabulary.ts';
 
-const ENERGY = new Set(['Wh', 'kWh', 'MWh', 'MJ', 'GJ']);
+const ENERGY = new Set(['Wh', 'kWh', 'MWh', 'MJ', 'GJ', 'Gcal']);
 const HEAT = /\bheat(ing)?\b(?! ?pump)|thermal|\bout(put)?\b|produced|\byield\b|\bdelivered\b/;
 const ELECTRIC = /electric|\belec\b|\bin(put)?\b|consum|absorbed|\bused\b|drawn/;
 /** Words that only such a log has. */

@@ -10,7 +10,9 @@ import type { RemarkBook } from '../terms/remark-book.ts';
 import { cellAt, cellText, type Table } from '../text/table.ts';
 import { isDateColumn } from './column-facts.ts';
 import { addParts, clockAt, dayPartsOf } from './day-parts.ts';
+import { findSums, takeOut } from './drop-sums.ts';
 import type { Sheet } from './sheet.ts';
+import { isInOtherLanguage } from './titles.ts';
 
 export interface Dates {
   /** Rows of the table with a date that could be read; `count` of each array is in use. */
@@ -28,7 +30,7 @@ export interface Dates {
 interface Stray {
   readonly row: number;
   readonly impossible: boolean;
-  /** A day without a time beside the same day's midnight. */
+  /** What sums up other rows: a day among its times, a quarter among its months. */
   readonly isSum?: boolean;
 }
 
@@ -65,6 +67,9 @@ export function settleDayFirst(
   if (beside !== undefined) return beside;
   // With full stops between them dates are written day first everywhere.
   if (/\d\.\d{1,2}\.\d/.test(cellText(table, evidence.rowOfEither, column))) return true;
+  const byEnds = orderByEnds(sheet, column);
+  if (byEnds !== undefined) return byEnds;
+  if (isInOtherLanguage(sheet) && !writesMonthFirst(zone)) return true;
   const dayFirst = !writesMonthFirst(zone);
   book.add('date-order-asked', 'question', {
     ...show(evidence.rowOfEither),
@@ -80,6 +85,19 @@ export function orderBeside({ table, columns, firstRow }: Sheet, column: number)
     if (dayFirst > 0 !== monthFirst > 0) return dayFirst > 0;
   }
   return undefined;
+}
+
+/** The order in which no period ends before it begins, where the other one makes some that do. */
+function orderByEnds(sheet: Sheet, column: number): boolean | undefined {
+  const { table, columns, firstRow } = sheet;
+  const ends = columns.find((c) => c.index !== column && c.meaning.role === 'to' && isDateColumn(c));
+  if (!ends || columns[column]?.meaning.role !== 'from') return undefined;
+  const rows = Uint32Array.from({ length: table.rowCount - firstRow }, (_, i) => firstRow + i);
+  const areBackwards = [true, false].map((dayFirst) => {
+    const [from, to] = [column, ends.index].map((at) => readDatesAt(sheet, at, rows, rows.length, dayFirst, 'UTC'));
+    return from!.some((start, i) => to![i]! < start);
+  });
+  return areBackwards[0] === areBackwards[1] ? undefined : areBackwards[1];
 }
 
 export function readDates(
@@ -98,7 +116,9 @@ export function readDates(
   const civilMinute = new Float64Array(size);
   let offsets: Float64Array | null = null;
   const strays: Stray[] = [];
-  const bareDays: number[] = [];
+  // Nearly all columns are of one kind; the rows of others are kept by themselves.
+  let usual: StampKind | undefined;
+  const unusual = new Map<number, StampKind>();
   const kinds: Partial<Record<StampKind, number>> = {};
   const reader = createStampReader();
   let count = 0;
@@ -125,15 +145,20 @@ export function readDates(
     rows[count] = row;
     civilMinute[count] = reader.civilMinute;
     kinds[reader.kind] = (kinds[reader.kind] ?? 0) + 1;
-    if (reader.kind === 'day') bareDays.push(count);
+    usual ??= reader.kind;
+    if (reader.kind !== usual) unusual.set(count, reader.kind);
     if (!Number.isNaN(reader.offsetMinutes)) {
       if (!offsets) offsets = new Float64Array(size).fill(Number.NaN);
       offsets[count] = reader.offsetMinutes;
     }
     count++;
   }
-  if ((kinds.time ?? 0) > bareDays.length && bareDays.length > 0)
-    count = dropSums(rows, civilMinute, offsets, count, bareDays, strays);
+  if (unusual.size > 0) {
+    const read = { rows, civilMinute, offsets, count };
+    const { sums, others } = findSums(read, (i) => unusual.get(i) ?? usual!);
+    for (const i of [...sums, ...others]) strays.push({ row: rows[i]!, impossible: false, isSum: sums.has(i) });
+    count = takeOut(read, new Set([...sums, ...others]));
+  }
   if (!offsets && kinds.time === count) moveLateMidnights(civilMinute, count);
   if (parts && elapsed) addParts(civilMinute, elapsed, count, parts, zone);
   const kind = (Object.entries(kinds).sort((a, b) => b[1] - a[1])[0]?.[0] ?? 'day') as StampKind;
@@ -165,36 +190,6 @@ function moveLateMidnights(civilMinute: Float64Array, count: number): void {
     while (other >= 0 && other < count && civilMinute[other] === civilMinute[i]) other += step;
     return other >= 0 && other < count ? civilMinute[other]! : Number.NaN;
   }
-}
-
-/**
- * Among times a day without one is its midnight, as spreadsheets write it; where the midnights stand there too, such rows
- * are sums of the days and go to the strays. Answers how many rows are left.
- */
-function dropSums(
-  rows: Uint32Array,
-  civilMinute: Float64Array,
-  offsets: Float64Array | null,
-  count: number,
-  bareDays: readonly number[],
-  strays: Stray[],
-): number {
-  const bare = new Set(bareDays);
-  const timed = new Set<number>();
-  for (let i = 0; i < count; i++) if (!bare.has(i) && civilMinute[i]! % 1440 === 0) timed.add(civilMinute[i]!);
-  if (bareDays.filter((i) => timed.has(civilMinute[i]!)).length * 2 < bareDays.length) return count;
-  let kept = 0;
-  for (let i = 0; i < count; i++) {
-    if (bare.has(i)) {
-      strays.push({ row: rows[i]!, impossible: false, isSum: true });
-      continue;
-    }
-    rows[kept] = rows[i]!;
-    civilMinute[kept] = civilMinute[i]!;
-    if (offsets) offsets[kept] = offsets[i]!;
-    kept++;
-  }
-  return kept;
 }
 
 function readOne(

@@ -176,7 +176,8 @@ function saysGas(sheet: Sheet, { heading, meaning }: ColumnFacts): boolean {
   if (meaning.carrier !== undefined && meaning.carrier !== 'gas') return true;
   const words = [heading, sheet.fileName, ...sheet.preamble.map(({ text }) => text)].join(' ; ');
   return (
-    /gas|gaz|metan/i.test(words) || sheet.columns.some((c) => c.meaning.carrier === 'gas' && /gas|gaz/i.test(c.heading))
+    /gas|gaz|metan|\bsmc\b/i.test(words) ||
+    sheet.columns.some((c) => c.meaning.carrier === 'gas' && /gas|gaz/i.test(c.heading))
   );
 }
 

@@ -88,7 +88,9 @@ function measure(sheet: Sheet): SheetStep {
   const minutes: number[] = [];
   const lengths: number[] = [];
   const reader = createStampReader();
-  let kind: StampKind = 'day';
+  let isTimed = false;
+  const kinds = new Map<StampKind, number>();
+  const count = (one: StampKind) => kinds.set(one, (kinds.get(one) ?? 0) + 1);
   if (dateColumn >= 0) {
     for (let row = firstRow; row < end; row++) {
       const cell = cellText(table, row, dateColumn);
@@ -96,7 +98,7 @@ function measure(sheet: Sheet): SheetStep {
         const value = countAsNumber(cell);
         const scale = sheet.dateForm === 'serial' ? 1440 : sheet.dateForm === 'seconds' ? 1 / 60 : 1 / 60_000;
         if (!Number.isNaN(value)) minutes.push(Math.round(value * scale));
-        if (!Number.isInteger(value) || sheet.dateForm !== 'serial') kind = 'time';
+        if (!Number.isNaN(value)) isTimed ||= !Number.isInteger(value) || sheet.dateForm !== 'serial';
         continue;
       }
       if (readStamp(cell, 0, cell.length, dayFirst, reader) !== READ) continue;
@@ -107,7 +109,7 @@ function measure(sheet: Sheet): SheetStep {
       }
       if (!Number.isNaN(reader.offsetMinutes)) at -= reader.offsetMinutes;
       minutes.push(at);
-      if (reader.kind !== 'day' || timeColumn !== undefined) kind = timeColumn !== undefined ? 'time' : reader.kind;
+      count(timeColumn !== undefined ? 'time' : reader.kind);
       if (toColumn !== undefined) {
         const start = reader.civilMinute;
         const ending = cellText(table, row, toColumn);
@@ -115,6 +117,8 @@ function measure(sheet: Sheet): SheetStep {
       }
     }
   }
+  // Sums may have labels of their own, and a midnight may be written as a bare day.
+  const kind = isTimed ? 'time' : ([...kinds].toSorted((a, b) => b[1] - a[1])[0]?.[0] ?? 'day');
   return {
     minutes: commonestStep(Float64Array.from(minutes), minutes.length),
     kind,

@@ -4,14 +4,15 @@ import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
 import { countAsNumber, isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
+import { carryDates } from './carry-dates.ts';
 import { plainTemperatures } from './coded-temperatures.ts';
-import { type ColumnFacts, columnFacts, isDateColumn } from './column-facts.ts';
-import { joinDateParts } from './date-parts.ts';
+import { type ColumnFacts, columnFacts, isDateColumn, isNumberColumn } from './column-facts.ts';
+import { joinDateParts, joinYearAbove } from './date-parts.ts';
 import { plainWords, unitOfWords } from './headings.ts';
 import { nameByPartner, nameLogColumns } from './log-headings.ts';
 import { splitSpans, splitYears } from './spans.ts';
 import { unfoldAcross } from './unfold-across.ts';
-import { TOTALS } from './vocabulary.ts';
+import { AMOUNT, METER, TOTALS } from './vocabulary.ts';
 
 export interface Sheet {
   readonly fileName: string;
@@ -49,8 +50,11 @@ export function layOutSheet(fileName: string, written: Table): Sheet {
   const table = splitSpans(unfolded) ?? unfolded;
   const sample = Math.min(table.rowCount, SAMPLE_ROWS);
   const dateColumn = findDateColumn(table, sample);
-  if (dateColumn >= 0) return finishSheet(fileName, table, dateColumn, 'calendar');
-  const joined = joinDateParts(table) ?? splitYears(table);
+  if (dateColumn >= 0) {
+    const carried = carryDates(table, dateColumn, isDateCell);
+    return carried ? layOutSheet(fileName, carried) : finishSheet(fileName, table, dateColumn, 'calendar');
+  }
+  const joined = joinDateParts(table) ?? joinYearAbove(table) ?? splitYears(table);
   if (joined) return layOutSheet(fileName, joined);
   const coarse = coarserStamps(table, sample);
   if (coarse) return layOutSheet(fileName, coarse);
@@ -160,7 +164,7 @@ function describeSheet(
     rows,
     headings.map((heading, index) => columnFacts(table, index, rows, heading)),
   );
-  const columns = pairLastReadings(nameByPartner(nameLogColumns(facts)));
+  const columns = pairLastReadings(nameByPartner(nameLogColumns(facts.map(nameMeter))));
   const preamble = titleLines(table, Math.max(0, headingRow < 0 ? firstRow : headingRow));
   const best = dateForm === 'calendar' ? preferredDate(columns, dateColumn) : dateColumn;
   return { fileName, table, columns, headingRow, firstRow, preamble, dateForm, dateColumn: best };
@@ -290,6 +294,15 @@ function preferredDate(columns: readonly ColumnFacts[], dateColumn: number): num
   const named = dates.find((c) => c.meaning.role === 'from') ?? dates.find((c) => c.meaning.role === 'stamp');
   const other = dates.find((c) => c.meaning.role !== 'to');
   return named?.index ?? other?.index ?? dateColumn;
+}
+
+/** "Gas meter" above numbers that go up, but for an exchange, shows readings. */
+function nameMeter(c: ColumnFacts): ColumnFacts {
+  const words = plainWords(c.heading);
+  const isMeter = METER.test(words) && !AMOUNT.test(words) && ['value', 'unknown'].includes(c.meaning.role);
+  const goesOn = c.numbers - 1 - c.falls;
+  if (!isMeter || !isNumberColumn(c) || c.falls > 1 || goesOn < 2 || goesOn <= 2 * c.falls || c.rises === 0) return c;
+  return { ...c, meaning: { ...c.meaning, role: 'reading' } };
 }
 
 const LAST = /\blast (meter )?(read(ing)?s?|index|register)\b/;

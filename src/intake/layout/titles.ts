@@ -7,11 +7,11 @@ import type { EnergyUnit } from '../terms/choices.ts';
 import type { ColumnFacts } from './column-facts.ts';
 import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
-import { AMOUNT, ELECTRIC, MADE, MADE_HERE, POWER, SENT_OUT } from './vocabulary.ts';
+import { AMOUNT, ELECTRIC, MADE, MADE_HERE, NOT_ENGLISH, POWER, SENT_OUT } from './vocabulary.ts';
 
 const OF_A_PARTY =
   /^(customer|client|name|address|street|account|contract|supplier|provider|retailer|tariff|product(?!i)|plan|post ?code|site|installer|kunde|anschrift|strasse|lieferant|anbieter|vertrag|tarif|produkt(?!i)|nom|fournisseur|offre|contrat|cliente|direccion|calle|domicilio|comercializadora|contrato|nome|indirizzo|fornitore|offerta|contratto|klant|naam|adres|straat|leverancier|contract|navn|adresse|leverandor|aftale)\w*\b/;
-const OF_A_DAY =
+export const OF_A_DAY =
   /^(created|printed|generated|exported(?! (?:energy|electricity|power|units|k?wh))|downloaded|made|issued|run|report (date|run)|erstellt|gedruckt|exportiert|erzeugt|stand|edite|genere|imprime|cree|generad[oa]|impreso|creado|stampat[oa]|generat[oa]|creato|gemaakt|gegenereerd|afgedrukt|udskrevet|dannet|genereret|oprettet)\b/;
 const OF_A_COMPANY =
   /\b(ltd|limited|plc|gmbh|ag|ug|inc|llc|s\.?a\.?|s\.?p\.?a|s\.?r\.?l|b\.?v\.?|n\.?v\.?|a\/s|aps|sarl|sas|stadtwerke?)\b/;
@@ -29,9 +29,14 @@ function linesOfData({ preamble }: Sheet): string[] {
     .map((words) => words.replaceAll(PLACE, ' ').trim());
 }
 
-/** The name of the file in words. */
-const fileWords = ({ fileName }: Sheet): string =>
-  plainWords(fileName.replace(/\.[a-z]{2,4}$/i, '').replaceAll(/[-_.]/g, ' ')).replaceAll(PLACE, ' ');
+/** Units and years. */
+const BESIDE_THE_ENERGY = /[([]? *\b([km]?wh|m3|m³|[mg]j|(19|20)\d\d)\b *[)\]]?|\bin\b/g;
+
+/** The name of the file and of its sheet in words. */
+const fileWords = ({ fileName, workbook }: Sheet): string =>
+  plainWords(`${fileName.replace(/\.[a-z]{2,4}$/i, '')} ${workbook?.sheet ?? ''}`.replaceAll(/[-_.]/g, ' '))
+    .replaceAll(PLACE, ' ')
+    .trim();
 
 /** "Export" and "generated on" are what was done with a file, not where the energy went. */
 const withoutErrand = (words: string): string =>
@@ -52,7 +57,7 @@ export function carrierOfTitles(sheet: Sheet): Energy | undefined {
   const speaking = linesOfData(sheet).filter(
     (words) =>
       [RECORD, AMOUNT, SENT_OUT, MADE, MADE_HERE, POWER].some((one) => one.test(words)) ||
-      words.split(' ').length <= 2 ||
+      words.replaceAll(BESIDE_THE_ENERGY, ' ').trim().split(/ +/).length <= 2 ||
       /^(fuel|energy( type)?|commodity|utility|service|energieart|sparte|medium|energie|energia|energi|suministro|fornitura)\b/.test(
         words,
       ),
@@ -60,6 +65,10 @@ export function carrierOfTitles(sheet: Sheet): Energy | undefined {
   const said = speaking.flatMap((words) => oneCarrier(words) ?? []);
   return said.every(({ carrier }) => carrier === said[0]!.carrier) ? said[0] : undefined;
 }
+
+/** Whether words above its columns are of a language other than English. */
+export const isInOtherLanguage = ({ columns }: Sheet): boolean =>
+  columns.some(({ heading }) => NOT_ENGLISH.test(plainWords(heading)));
 
 /** Amounts and prices: 4.6 kW, 24 p/kWh. */
 const AMOUNT_OF_UNIT = /\d[\d.,' ]*\s*([kmg]?wh?|[gm]j|m3|m³|°?[cf]|therms?|kva|btu)(?![a-z])/g;

@@ -117,10 +117,11 @@ function findAcross(
       stampOf: (above, of) => `${monthText(above, undefined)}-${two(Number.parseInt(of, 10))}`,
     };
   const dated = columns.filter((c) => ['month', 'day'].includes(kindOf(heads[c]!) ?? ''));
-  const names = heads.map((_, c) => c).filter((c) => c < dated[0]! && heads[c] !== '');
+  // Above what a row is of there may be nothing.
+  const names = heads.map((_, c) => c).filter((c) => c < dated[0]! && (heads[c] !== '' || c === 0));
   if (
     dated.length >= LEAST_ACROSS &&
-    names.length + dated.length >= columns.length &&
+    names.filter((c) => c > 0).length + dated.length >= columns.length &&
     down((text) => kindOf(text) === undefined && !isHour(text))
   )
     return { columns: dated, hasHours: false, stampOf: (above) => above, names };
@@ -155,7 +156,7 @@ function unfold(
   for (let row = 0; row < headingRow; row++) put(row, rowTexts(table, row));
   const corner = cellText(table, headingRow, 0);
   const value = said !== '' ? said : unitOfWords(plainWords(corner)) === undefined ? 'Value' : `Value ${corner}`;
-  const named = names.map((c) => cellText(table, headingRow, c));
+  const named = names.map((c) => cellText(table, headingRow, c) || 'Type');
   put(headingRow, hasHours ? ['Date', 'Time', value] : [...named, 'Date', value]);
   for (const column of columns)
     for (let row = headingRow + 1; row < table.rowCount; row++) {

@@ -12,6 +12,7 @@ import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
 import { plainWords, unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
+import { isInOtherLanguage } from './titles.ts';
 
 export const columnName = (sheet: Sheet, column: number): string =>
   sheet.columns[column]?.heading || `column ${column + 1}`;
@@ -24,13 +25,14 @@ export function settleDecimal(sheet: Sheet, column: number, choices: IntakeChoic
     .map((c) => c.index);
   const decision: DecimalDecision = decideDecimal(sheet.table, column, firstNumberRow(sheet), others.slice(0, 6));
   const tooMany = decision.state === 'asked' ? signByAmount(sheet, column, decision) : undefined;
-  const decimal = tooMany ?? decision.decimal;
+  const isComma = decision.state === 'asked' && decision.found.includes(',') && isInOtherLanguage(sheet);
+  const decimal = isComma ? ',' : (tooMany ?? decision.decimal);
   const where = { column: columnName(sheet, column), found: decision.found, expected: decimal };
   const row = decision.row >= 0 ? { row: sheet.table.lineOfRow[decision.row]! } : {};
-  if (decision.state === 'asked' && !(tooMany && isOfDaysAtMost(sheet, sheet.columns[column]!)))
+  if (decision.state === 'asked' && !isComma && !(tooMany && isOfDaysAtMost(sheet, sheet.columns[column]!)))
     book.add('decimal-asked', 'question', { ...row, ...where });
   if (decision.state === 'mixed') book.add('decimal-mixed', 'question', { ...row, ...where });
-  if ((decision.state === 'decided' || tooMany) && decimal === ',' && !book.has('decimal-comma'))
+  if ((decision.state === 'decided' || tooMany || isComma) && decimal === ',' && !book.has('decimal-comma'))
     book.add('decimal-comma', 'note', { column: where.column });
   return decimal;
 }
@@ -53,7 +55,7 @@ export function settleDecimals(
 
 /** More than this of a large unit in a row is no home's: thousands of kWh, m³ or kW. A judgement. */
 const TOO_MANY = 5000;
-const LARGE_UNITS = new Set(['kWh', 'MWh', 'GJ', 'm³', 'kW']);
+const LARGE_UNITS = new Set(['kWh', 'MWh', 'GJ', 'Gcal', 'm³', 'kW']);
 
 /** Rows of a day or less, in a unit that is written: thousands of it would be no home's. */
 function isOfDaysAtMost(sheet: Sheet, { meaning }: ColumnFacts): boolean {

@@ -137,7 +137,7 @@ export const ELECTRIC = any(
     '(energie|puissance|energia|potenza|potencia) (active|activa|attiva)|active (energy|power)|wirk(arbeit|leistung|energie)',
   ),
   words(
-    'leistungsaufnahme|aufnahmeleistung|electri|elektri|elettric|strom(verbrauch|bezug|zahler|preis|ver|menge)?|stroom|elforbrug|elmaler',
+    'wirkverbrauch|wirkbezug|leistungsaufnahme|aufnahmeleistung|electri|elektri|elettric|strom(verbrauch|bezug|zahler|preis|ver|menge)?|stroom|elforbrug|elmaler',
   ),
   whole('elec|el|strom|power supply|eas|eait?'),
 );
@@ -285,6 +285,11 @@ export const COUNTER = any(
   words('kumul|^reads?$|odometer'),
 );
 
+/** A meter by its name alone shows readings, where its numbers go up. */
+export const METER = words(
+  'meter\\b|zahler(?!nr|nummer)|compteur|contador|contatore|(?<![a-z])(maler|teller)(?![a-z])',
+);
+
 export const AMOUNT = any(
   words('usage|consum|used|energ|volume|verbrauch|quantity|amount|delivered|import|export|units'),
   words('consommation|bezug|verbruik|afname|levering|forbrug|maengde|\\bmenge|quantite|cantidad'),
@@ -298,6 +303,25 @@ export const RATE_REGISTER = any(
   whole('heures (pleines|creuses)|punta|llano|valle|dia|noche|fuori punta|hoog|laag|piek|dal|normaal'),
   whole('nat|dag|hoj|lav|spids|1[.:]8[.:][1-9]|2[.:]8[.:][1-9]|jour|nuit'),
   whole('reg(ister)? ?\\d|shoulder|anytime|controlled load|general (usage|supply)'),
+);
+
+/**
+ * Words of tables that no English table has, in languages that write the day before the month and decimals with a comma.
+ * Those that English shares ("date", "data", "gas", "total") tell nothing.
+ */
+export const NOT_ENGLISH = any(
+  whole('datum|zeit|uhrzeit|tag|monat|jahr|strom|warme|wert|einheit|betrag|von|bis|verbrauch|menge|bezug|abgelesen'),
+  words('zahler|verbrauch|ablesung|warmemenge|stromverbrauch|netzbezug|einspeis|heizol|fernwarme'),
+  whole('jour|mois|annee|heure|horodate|valeur|unite|montant|electricite|gaz|conso|energie|releve|du|au|puissance'),
+  words('consommation|electrique|compteur|soutirage|fioul|chaleur'),
+  whole('fecha|hora|mes|ano|dia|valor|unidad|importe|electricidad|energia|lectura|desde|hasta|potencia'),
+  words('consumo|contador|calefaccion'),
+  whole('giorno|mese|anno|ora|valore|unita|importo|lettura|dal|bolletta|elettrica|calore'),
+  words('prelevat|contatore|fornitura'),
+  whole('dag|maand|jaar|tijd|tijdstip|waarde|eenheid|bedrag|stroom|afname|warmte|vanaf|t/m'),
+  words('verbruik|meterstand|teruglever|stadswarmte'),
+  whole('dato|maned|klokken|vaerdi|enhed|belob|fra|til|varme|maler|tidspunkt'),
+  words('forbrug|malepunkt|fjernvarme|aflaesning'),
 );
 
 /** Rows of sums and the like, by their first word as written. */

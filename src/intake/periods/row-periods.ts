@@ -1,6 +1,7 @@
 /** First and last day of each row's period: from two dates, from the label of a month or quarter, or from one date a row. */
 import { daysInMonth, monthOf, toCivilDate, yearOf } from '../../model/calendar/civil.ts';
 import { isNumberColumn } from '../layout/column-facts.ts';
+import { sideByCounter } from '../layout/counter-beside.ts';
 import { plainWords } from '../layout/headings.ts';
 import { type Dates, readDatesAt } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
@@ -125,7 +126,7 @@ function fromOneDate(sheet: Sheet, dates: Dates, choices: IntakeChoices, book: R
   if (counted) return counted;
   const months = monthRule(sorted);
   const column = columnName(sheet, sheet.dateColumn);
-  const said = sideOfHeading(sheet);
+  const said = sideOfHeading(sheet) ?? sideByCounter(sheet);
   const isOtherSide = said !== undefined && months !== undefined && said !== (months === 'starts' ? 'start' : 'end');
   if (months !== undefined && !isOtherSide && choices.stamp !== (months === 'starts' ? 'end' : 'start')) {
     book.add('months-by-first-day', 'note', { column, expected: months });

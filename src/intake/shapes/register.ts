@@ -4,6 +4,7 @@ import { type ColumnFacts, numberEitherWay } from '../layout/column-facts.ts';
 import {
   commonUnit,
   indicesOf,
+  isOtherUse,
   joinPhases,
   logColumns,
   namesItself,
@@ -224,10 +225,11 @@ function rivalsOf(sheet: Sheet, taken: ColumnFacts): ColumnFacts[] {
       c.largest > c.smallest &&
       (c.rising || c.falling) &&
       !c.counting &&
-      c.meaning.unit === unit &&
-      c.meaning.carrier === carrier &&
-      c.meaning.seriesRole === seriesRole &&
-      c.meaning.role === role,
+      (isOtherUse(sheet, c, taken) ||
+        (c.meaning.unit === unit &&
+          c.meaning.carrier === carrier &&
+          c.meaning.seriesRole === seriesRole &&
+          c.meaning.role === role)),
   );
 }
 

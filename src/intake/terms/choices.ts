@@ -12,6 +12,7 @@ export const EnergyUnit = z.enum([
   'kJ',
   'MJ',
   'GJ',
+  'Gcal',
   'BTU',
   'W',
   'kW',

@@ -21,6 +21,8 @@ export const REMARK_CODES = [
   'heading-repeated',
   'row-skipped',
   'row-cut-off',
+  'rows-undated',
+  'tables-beside',
   'rows-of-kinds',
   'newest-first',
   'not-in-order',

@@ -6,6 +6,8 @@ import type { EnergyUnit, IntakeContext } from './choices.ts';
 /** 105.5056 MJ ÷ 3.6, the definition of the therm. */
 export const KWH_PER_THERM = 29.3071;
 const MJ_PER_KWH = 3.6;
+/** The calorie of the international steam tables is 4.1868 J. */
+const KWH_PER_GCAL = (4.1868 * 1000) / MJ_PER_KWH;
 /** 1055.05585262 J, the international table definition of the BTU. */
 const KWH_PER_BTU = 1055.055_852_62 / 3_600_000;
 /** Commonest print on electricity meters; asked about wherever it is taken. Common practice, no source. */
@@ -57,6 +59,8 @@ export function kWhPerUnit(
       return 1 / MJ_PER_KWH;
     case 'GJ':
       return 1000 / MJ_PER_KWH;
+    case 'Gcal':
+      return KWH_PER_GCAL;
     case 'BTU':
       return KWH_PER_BTU;
     case 'pulse':
@@ -82,7 +86,15 @@ export function kWhPerUnit(
 
 /** Units of one thing, in a common one. */
 const ALIKE: readonly Readonly<Partial<Record<EnergyUnit, number>>>[] = [
-  { Wh: 0.001, kWh: 1, MWh: 1000, kJ: 0.001 / MJ_PER_KWH, MJ: 1 / MJ_PER_KWH, GJ: 1000 / MJ_PER_KWH },
+  {
+    Wh: 0.001,
+    kWh: 1,
+    MWh: 1000,
+    kJ: 0.001 / MJ_PER_KWH,
+    MJ: 1 / MJ_PER_KWH,
+    GJ: 1000 / MJ_PER_KWH,
+    Gcal: KWH_PER_GCAL,
+  },
   { W: 0.001, kW: 1 },
   { 'm³': 1, litre: 0.001 },
   { 'ft³': 1, 'hundred ft³': 100 },

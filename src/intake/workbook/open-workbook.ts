@@ -1,5 +1,6 @@
 /** A workbook to the sheet that holds the data: the first with dates, unless the installer names another. */
 import { tell } from '../../model/shapes/told.ts';
+import { isNumberColumn } from '../layout/column-facts.ts';
 import { layOutSheet, type Sheet } from '../layout/sheet.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { readParts } from './parts.ts';
@@ -57,7 +58,11 @@ export function openWorkbook(
     else book.add('workbook-empty', 'refusal');
     return undefined;
   }
-  const dated = opened.filter((o) => o.sheet.dateColumn >= 0);
+  // A page of notes may have dates, but no amounts.
+  const dated = opened.filter(
+    ({ sheet: { dateColumn, columns } }) =>
+      dateColumn >= 0 && columns.some((c) => c.index !== dateColumn && isNumberColumn(c)),
+  );
   const first = dated[0] ?? opened[0]!;
   const taken = opened.find((o) => o.name === wanted) ?? first;
   const names = opened.map((o) => o.name);

@@ -1,0 +1,35 @@
+/** A date that stands in the first row of its day only, as merged cells leave it, holds for the times below it. */
+import { isClock } from '../dates/read-clock.ts';
+import { rewriteCells } from '../text/rewrite-cells.ts';
+import { cellCount, cellText, type Table } from '../text/table.ts';
+
+const LEAST_CARRIED = 3;
+const SEARCHED_COLUMNS = 6;
+
+/**
+ * @param isDate whether a cell is a date
+ * @returns undefined where nearly every row has its own date
+ */
+export function carryDates(table: Table, dateColumn: number, isDate: (cell: string) => boolean): Table | undefined {
+  const carried = new Map<number, string>();
+  let last: string | undefined;
+  let dates = 0;
+  for (let row = 0; row < table.rowCount; row++) {
+    const cell = cellText(table, row, dateColumn);
+    if (isDate(cell)) {
+      last = cell;
+      dates++;
+    } else if (cell === '' && last !== undefined && hasClock(table, row, dateColumn)) carried.set(row, last);
+  }
+  if (carried.size < LEAST_CARRIED || carried.size < dates) return undefined;
+  return rewriteCells(table, (row, column) => {
+    const date = column === dateColumn ? carried.get(row) : undefined;
+    return date === undefined ? undefined : [date];
+  });
+}
+
+function hasClock(table: Table, row: number, dateColumn: number): boolean {
+  for (let column = 0; column < Math.min(SEARCHED_COLUMNS, cellCount(table, row)); column++)
+    if (column !== dateColumn && isClock(cellText(table, row, column))) return true;
+  return false;
+}

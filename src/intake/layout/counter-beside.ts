@@ -1,0 +1,87 @@
+/** Columns that say the same of a use in two ways: a counter beside what it rose by, gas by volume beside its energy. */
+
+import { isOfDegrees } from '../terms/units.ts';
+import { cellText } from '../text/table.ts';
+import { type ColumnFacts, isMoneyColumn, isNumberColumn, numberEitherWay } from './column-facts.ts';
+import type { Sheet } from './sheet.ts';
+import { stepOf } from './sheet-step.ts';
+
+const LEAST_ROWS = 3;
+const SAMPLE_ROWS = 2000;
+/** Amounts of a home differ by more than this from their mean. A judgement. */
+const VARIES = 0.05;
+/** Of the sum, what rounding may leave between the two. */
+const ROUNDED = 0.02;
+/** Meters of gas and their bills may lie so far apart by the factors of single days. */
+const BY_FACTORS = 0.12;
+/** kWh in a m³ of gas, thin or rich. */
+const KWH_IN_M3 = [8, 13] as const;
+
+/** Numbers of a column in the order of time. */
+function numbersOf(sheet: Sheet, { index }: ColumnFacts): number[] {
+  const { table, firstRow } = sheet;
+  const rows = Array.from({ length: Math.min(SAMPLE_ROWS, table.rowCount - firstRow) }, (_, i) => firstRow + i);
+  const numbers = rows.map((row) => numberEitherWay(cellText(table, row, index)));
+  return stepOf(sheet).isNewestFirst ? numbers.reverse() : numbers;
+}
+
+/** How far one list is from so many times the other, as a share of it, and how many that is. */
+function distance(of: readonly number[], from: readonly number[]): { share: number; ratio: number; count: number } {
+  const pairs = of.flatMap((a, i) =>
+    Number.isNaN(a) || Number.isNaN(from[i] ?? Number.NaN) ? [] : [[a, from[i]!] as const],
+  );
+  const sum = (list: readonly number[]) => list.reduce((all, one) => all + one, 0);
+  const whole = sum(pairs.map(([a]) => a));
+  const ratio = whole / sum(pairs.map(([, b]) => b));
+  const apart = sum(pairs.map(([a, b]) => Math.abs(a - ratio * b)));
+  return { share: whole > 0 ? apart / whole : Number.NaN, ratio, count: pairs.length };
+}
+
+/** Whether a counter rose by what another column gives, and on which side of each date that lies. */
+function sideOfRise(sheet: Sheet, counter: ColumnFacts, amount: ColumnFacts): 'start' | 'end' | 'either' | undefined {
+  const readings = numbersOf(sheet, counter);
+  const amounts = numbersOf(sheet, amount);
+  // Beside amounts that are all alike everything that goes up evenly would do.
+  if (distance(amounts, amounts.map(Math.sign)).share < VARIES) return undefined;
+  const rise = readings.map((reading, i) => reading - (readings[i - 1] ?? Number.NaN));
+  const [end, start] = [rise, rise.slice(1)].map((rises) => distance(amounts, rises));
+  const fits = (one: typeof end) => one!.count >= LEAST_ROWS && one!.ratio > 0 && one!.share <= ROUNDED;
+  if (fits(end) && fits(start)) return 'either';
+  return fits(end) ? 'end' : fits(start) ? 'start' : undefined;
+}
+
+/** Amounts of a home rise and fall; a counter falls when it is changed. */
+const mayCount = (c: ColumnFacts): boolean =>
+  c.falls <= 1 && c.rises > 2 * c.falls && c.rises >= 2 && !isOfDegrees(c.meaning.unit);
+const isAmount = (c: ColumnFacts): boolean =>
+  isNumberColumn(c) && !isMoneyColumn(c) && c.largest > 0 && c.meaning.role !== 'beside';
+
+/** Whether a column counts what another gives as amounts. */
+export const countsOther = (sheet: Sheet, counter: ColumnFacts): boolean =>
+  mayCount(counter) &&
+  sheet.columns.some(
+    (c) => c !== counter && isAmount(c) && !mayCount(c) && sideOfRise(sheet, counter, c) !== undefined,
+  );
+
+/** On which side of its date what was used lies, where a counter stands beside it. */
+export function sideByCounter(sheet: Sheet): 'start' | 'end' | undefined {
+  const counters = sheet.columns.filter((c) => isAmount(c) && mayCount(c));
+  for (const counter of counters)
+    for (const amount of sheet.columns) {
+      if (amount === counter || !isAmount(amount)) continue;
+      const side = sideOfRise(sheet, counter, amount);
+      if (side === 'start' || side === 'end') return side;
+    }
+  return undefined;
+}
+
+/** Whether energy is that of a volume of gas beside it, both as amounts or both as counters. */
+export function isOfVolume(sheet: Sheet, energy: ColumnFacts, volume: ColumnFacts): boolean {
+  const steps = (c: ColumnFacts) => {
+    const numbers = numbersOf(sheet, c);
+    return mayCount(c) ? numbers.map((n, i) => n - (numbers[i - 1] ?? Number.NaN)) : numbers;
+  };
+  const { share, ratio, count } = distance(steps(energy), steps(volume));
+  const isKWh = energy.meaning.unit === 'kWh' && volume.meaning.unit === 'm³';
+  return count < LEAST_ROWS || (share <= BY_FACTORS && (!isKWh || (ratio > KWH_IN_M3[0] && ratio < KWH_IN_M3[1])));
+}

@@ -1,0 +1,77 @@
+/** Rows of a date column that sum up others: days among times, months among days or weeks, quarters among months. */
+import { toCivilDate } from '../../model/calendar/civil.ts';
+import type { StampKind } from '../dates/stamp-reader.ts';
+
+/** Rows read so far; the arrays are in use up to `count`. */
+interface ReadRows {
+  readonly rows: Uint32Array;
+  readonly civilMinute: Float64Array;
+  readonly offsets: Float64Array | null;
+  readonly count: number;
+}
+
+/** Kinds of labels from the finest on, and the most days that one has. */
+const LABELS: readonly (readonly [kind: StampKind, days: number])[] = [
+  ['time', 0],
+  ['day', 1],
+  ['week', 7],
+  ['month', 31],
+  ['quarter', 92],
+];
+const rankOf = (kind: StampKind): number => LABELS.findIndex(([one]) => one === kind);
+
+/**
+ * Which rows are no readings of their own. Among times a day without one is its midnight, as spreadsheets write it; where
+ * the midnights stand there too, such rows are sums. "Q1 2025" is a sum where its months stand there.
+ * @returns sums, and labels whose length is not that of the others, which cannot be read beside them
+ */
+export function findSums(
+  read: ReadRows,
+  kindOf: (index: number) => StampKind,
+): { sums: Set<number>; others: Set<number> } {
+  const sums = new Set<number>();
+  const others = new Set<number>();
+  const counts = new Map<StampKind, number>();
+  for (let i = 0; i < read.count; i++) counts.set(kindOf(i), (counts.get(kindOf(i)) ?? 0) + 1);
+  if (counts.size < 2) return { sums, others };
+  const commonest = [...counts].toSorted((a, b) => b[1] - a[1])[0]![0];
+  const days: number[] = [];
+  for (let i = 0; i < read.count; i++) if (kindOf(i) === commonest) days.push(Math.floor(read.civilMinute[i]! / 1440));
+  days.sort((a, b) => a - b);
+  // A spreadsheet writes some months as dates and others by name.
+  const areFirsts = commonest === 'day' && days.every((day) => toCivilDate(day).endsWith('-01'));
+  for (let i = 0; i < read.count; i++) {
+    const kind = kindOf(i);
+    const length = LABELS[rankOf(kind)]![1];
+    if (kind === commonest || kind === 'time' || kind === 'day') continue;
+    if (areFirsts && kind === 'month') continue;
+    const first = Math.floor(read.civilMinute[i]! / 1440);
+    if (rankOf(kind) > rankOf(commonest) && days.some((day) => day >= first && day < first + length - 3)) sums.add(i);
+    else others.add(i);
+  }
+  if (commonest === 'time') for (const i of bareSums(read, kindOf)) sums.add(i);
+  return { sums, others };
+}
+
+/** Days without a time whose midnights stand there too. */
+function bareSums({ civilMinute, count }: ReadRows, kindOf: (index: number) => StampKind): readonly number[] {
+  const bare: number[] = [];
+  const timed = new Set<number>();
+  for (let i = 0; i < count; i++)
+    if (kindOf(i) === 'day') bare.push(i);
+    else if (civilMinute[i]! % 1440 === 0) timed.add(civilMinute[i]!);
+  return bare.filter((i) => timed.has(civilMinute[i]!)).length * 2 < bare.length ? [] : bare;
+}
+
+/** Takes rows out, in place; answers how many are left. */
+export function takeOut({ rows, civilMinute, offsets, count }: ReadRows, gone: ReadonlySet<number>): number {
+  let kept = 0;
+  for (let i = 0; i < count; i++) {
+    if (gone.has(i)) continue;
+    rows[kept] = rows[i]!;
+    civilMinute[kept] = civilMinute[i]!;
+    if (offsets) offsets[kept] = offsets[i]!;
+    kept++;
+  }
+  return kept;
+}

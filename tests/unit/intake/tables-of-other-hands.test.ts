@@ -1,0 +1,222 @@
+/** Tables as households, loggers and network operators of several countries lay them out, one row a class. */
+import { describe, expect, test } from 'vitest';
+import type { IntakeChoices } from '../../../src/intake/intake.ts';
+import { readFile } from '../../../src/intake/read-file.ts';
+import { kWhPerUnit } from '../../../src/reference/fuels.ts';
+import { serialOf, writeWorkbook } from './write-workbook.ts';
+
+const GAS = { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 };
+const KWH_IN_M3 = (1.02264 * 39.5) / 3.6;
+
+function read(text: string | Uint8Array, zone = 'Europe/Berlin', choices: IntakeChoices = {}, fileName = 'a.csv') {
+  const bytes = typeof text === 'string' ? new TextEncoder().encode(text) : text;
+  const { preview } = readFile(fileName, bytes, choices, { zone, today: '2026-11-25', kWhPerUnit, gasVolume: GAS });
+  return {
+    asked: preview.remarks.filter((r) => r.weight !== 'note').map(({ code }) => code),
+    series: preview.series.map((s) => `${s.carrier} ${s.role} ${s.from} ${s.to} ${s.total.toFixed(2)}`),
+  };
+}
+const understood = (series: readonly string[]) => ({ asked: [], series });
+const two = (n: number) => String(n).padStart(2, '0');
+const MONTHS = Array.from({ length: 12 }, (_, i) => i);
+const NAMES = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+const kWh = (i: number) => 300 + ((i * 37) % 90);
+const YEAR_SUM = MONTHS.reduce((sum, i) => sum + kWh(i), 0);
+const year = (carrier: string, sum = YEAR_SUM) => `${carrier} import 2025-01-01 2026-01-01 ${sum.toFixed(2)}`;
+const days = (count: number) =>
+  Array.from({ length: count }, (_, i) => new Date(Date.UTC(2025, 0, 1 + i)).toISOString().slice(0, 10));
+/** "2025-03-01" of the month after. */
+const after = (i: number) => (i === 11 ? '2026-01-01' : `2025-${two(i + 2)}-01`);
+
+describe('sums with labels of their own', () => {
+  test('quarters among their months are no readings', () => {
+    const lines = MONTHS.flatMap((i) => [
+      `${NAMES[i]} 2025,${kWh(i)}`,
+      ...(i % 3 === 2 ? [`Q${(i + 1) / 3} 2025,${kWh(i - 2) + kWh(i - 1) + kWh(i)}`] : []),
+    ]);
+    expect(read(`Period,Gas (kWh)\n${lines.join('\n')}`)).toEqual(understood([year('gas')]));
+  });
+
+  test('months among their days are no readings', () => {
+    const lines = days(59).flatMap((d, i) => [
+      `${d},${8 + (i % 3)}`,
+      ...(i === 30 || i === 58 ? [`${i === 30 ? 'January' : 'February'} 2025,270`] : []),
+    ]);
+    const sum = days(59).reduce((all, _, i) => all + 8 + (i % 3), 0);
+    expect(read(`Date,Electricity (kWh)\n${lines.join('\n')}`)).toEqual(
+      understood([`electricity import 2025-01-01 2025-03-01 ${sum.toFixed(2)}`]),
+    );
+  });
+
+  test('a quarter whose months are missing is left out and named', () => {
+    const { series } = read(
+      `Period,Gas (kWh)\nQ4 2024,9000\n${MONTHS.map((i) => `${NAMES[i]} 2025,${kWh(i)}`).join('\n')}`,
+    );
+    expect(series).toEqual([year('gas')]);
+  });
+});
+
+describe('dates', () => {
+  const HOURS = Array.from({ length: 24 }, (_, h) => h);
+  const perDay = HOURS.reduce((sum, h) => sum + (h % 5) / 10 + 0.1, 0);
+
+  test('that stand in the first row of their day hold for the rows below', () => {
+    const lines = days(10).flatMap((d) =>
+      HOURS.map((h) => `${h === 0 ? d : ''};${two(h)}:00;${((h % 5) / 10 + 0.1).toFixed(1).replace('.', ',')}`),
+    );
+    expect(read(`Datum;Zeit;Strom (kWh)\n${lines.join('\n')}`).series).toEqual([
+      `electricity import 2025-01-01 2025-01-11 ${(10 * perDay).toFixed(2)}`,
+    ]);
+  });
+
+  test('that most rows lack are asked for, rather than a tenth of the use taken', () => {
+    const lines = days(10).flatMap((d) => [`${d},0.4`, ...HOURS.map(() => ',0.4')]);
+    expect(read(`Date,Electricity (kWh)\n${lines.join('\n')}`).asked).toContain('rows-undated');
+  });
+
+  test('before which a table in another language stands are written day first', () => {
+    const lines = days(12).map((d, i) => `${d.split('-').reverse().join('/')};${8 + (i % 3)}`);
+    const sum = days(12).reduce((all, _, i) => all + 8 + (i % 3), 0);
+    const right = understood([`electricity import 2025-01-01 2025-01-13 ${sum.toFixed(2)}`]);
+    expect(read(`Date;Consommation électrique (kWh)\n${lines.join('\n')}`, 'Europe/Paris')).toEqual(right);
+    expect(read(`Date;Electricity (kWh)\n${lines.join('\n')}`, 'Europe/London').asked).toEqual(['date-order-asked']);
+  });
+
+  test('of which one order makes periods that end before they begin are in the other', () => {
+    const bills = '05/01/2025,04/04/2025,4000\n05/04/2025,04/07/2025,1200\n05/07/2025,04/10/2025,700';
+    expect(read(`Bill start,Bill end,Gas (kWh)\n${bills}`, 'Europe/London')).toEqual(
+      understood(['gas import 2025-01-05 2025-10-05 5900.00']),
+    );
+  });
+
+  test('whose year stands above their months', () => {
+    const lines = MONTHS.map((i) => `${NAMES[i]!.toUpperCase()};${kWh(i)}`).join('\n');
+    expect(read(`Month 2025;Electricity (kWh)\n${lines}`)).toEqual(understood([year('electricity')]));
+    expect(read(`Electricity 2025\nMonth;kWh\n${lines}`)).toEqual(understood([year('electricity')]));
+    // Printed on a day, or over two winters.
+    expect(read(`Printed on 3 March 2026\nMonth;Electricity (kWh)\n${lines}`).asked).toEqual(['no-year']);
+  });
+
+  test('with hours named by both their ends', () => {
+    const lines = days(300).flatMap((d) =>
+      HOURS.map((h) => `${d};${two(h)}-${two((h + 1) % 24)};${(h % 5) / 10 + 0.1}`),
+    );
+    expect(read(`Dato;Time;El (kWh)\n${lines.join('\n')}`, 'Europe/Copenhagen').asked).not.toContain('times-doubled');
+  });
+});
+
+describe('a counter beside what it rose by', () => {
+  const readings = MONTHS.map((i) => 1000 + MONTHS.slice(0, i + 1).reduce((sum, n) => sum + kWh(n), 0));
+
+  test('says that each amount ends at its date, and is no amount itself', () => {
+    const lines = [['2025-01-01', 1000, ''], ...MONTHS.map((i) => [after(i), readings[i], kWh(i)])];
+    const table = `Date,Gas meter (kWh),Used (kWh)\n${lines.map((l) => l.join(',')).join('\n')}`;
+    expect(read(table)).toEqual(understood([year('gas')]));
+  });
+
+  test('says that each amount begins at its date', () => {
+    const lines = MONTHS.map((i) => [`2025-${two(i + 1)}-01`, i === 0 ? 1000 : readings[i - 1], kWh(i)]);
+    const table = `Date,Gas meter (kWh),Used (kWh)\n${lines.map((l) => l.join(',')).join('\n')}`;
+    expect(read(table)).toEqual(understood([year('gas')]));
+  });
+
+  test('is one by its name alone, through an exchange', () => {
+    const table =
+      'Datum;Stromzähler;Zählernummer\n01.01.2025;48210;A\n01.03.2025;48530;A\n01.03.2025;0;B\n01.05.2025;300;B\n01.07.2025;620;B';
+    expect(read(table).series).toEqual(['electricity import 2025-01-01 2025-07-01 940.00']);
+  });
+
+  test('of energy that is not the gas beside it is asked about', () => {
+    let [energy, gas] = [1500, 4000];
+    const lines = days(60).map((d, i) => {
+      energy += 7 + ((i * 5) % 4);
+      gas += i < 30 ? 9 : 1;
+      return `${d},${energy},${gas}`;
+    });
+    expect(read(`Date,energy_total_kwh,gas_m3\n${lines.join('\n')}`).asked).toContain('column-asked');
+    const same = days(60).map((d, i) => `${d},${((i % 7) + 1) * 11.2},${(i % 7) + 1}`);
+    expect(read(`Date,Energy (kWh),Gas (m3)\n${same.join('\n')}`).asked).toEqual([]);
+  });
+});
+
+describe('several tables', () => {
+  test('side by side with days of their own are refused, with the remedy', () => {
+    const rows = days(40).map((d, i) => `${d},${8 + (i % 3)},,${i < 6 ? `2025-${two(i + 1)}-01,${kWh(i)}` : ','}`);
+    expect(read(`Date,Electricity kWh,,Month,Gas kWh\n${rows.join('\n')}`).asked).toContain('tables-beside');
+  });
+
+  test('rows of kinds across the months', () => {
+    const across = MONTHS.map((i) => `${NAMES[i]}-25`).join(',');
+    const row = (times: number) => MONTHS.map((i) => kWh(i) * times).join(',');
+    expect(read(`,${across}\nElectricity (kWh),${row(1)}\nGas (kWh),${row(3)}`)).toEqual(
+      understood([year('electricity'), year('gas', 3 * YEAR_SUM)]),
+    );
+  });
+
+  test('a sheet of notes with a date is no data, and the name of a sheet is a title', () => {
+    const book = writeWorkbook([
+      {
+        name: 'Notes',
+        rows: [
+          ['By hand', null],
+          ['Boiler changed', { serial: serialOf('2025-03-03'), form: 'date' }],
+        ],
+      },
+      {
+        name: 'Gas',
+        rows: [
+          ['Month', 'kWh'],
+          ...MONTHS.map((i) => [{ serial: serialOf(`2025-${two(i + 1)}-01`), form: 'date' } as const, kWh(i)]),
+        ],
+      },
+    ]);
+    expect(read(book, 'Europe/London', {}, 'book.xlsx')).toEqual(understood([year('gas')]));
+  });
+});
+
+describe('words', () => {
+  test.each([
+    [
+      'a bill with both readings, in German',
+      'von;bis;Zählerstand alt;Zählerstand neu;Verbrauch m³;Zustandszahl;Brennwert;Verbrauch kWh\n01.01.2024;31.12.2024;10000;11500;1500;0,9612;11,412;16454\n01.01.2025;31.12.2025;11500;13020;1520;0,9612;11,430;16699',
+      'gas import 2024-01-01 2026-01-01 33153.00',
+    ],
+    [
+      'a gigacalorie is 1,163 kWh',
+      `Mese;Calore (Gcal)\n${MONTHS.map((i) => `2025-${two(i + 1)};${kWh(i) / 100}`).join('\n')}`,
+      `heat heat-output 2025-01-01 2026-01-01 ${(YEAR_SUM * 11.63).toFixed(2)}`,
+    ],
+    [
+      'a comma in a German table is of decimals',
+      'Ablesedatum;Wärmezähler (MWh)\n31.12.2023;120,412\n31.12.2024;134,905\n31.12.2025;148,660',
+      'heat heat-output 2023-12-31 2025-12-31 28248.00',
+    ],
+    [
+      'drawn active energy is electricity',
+      `Monat;Wirkverbrauch (kWh)\n${MONTHS.map((i) => `2025-${two(i + 1)};${kWh(i)}`).join('\n')}`,
+      year('electricity'),
+    ],
+    [
+      'an energy and its year are a title',
+      `Electricity kWh 2025\nMonth,Amount\n${MONTHS.map((i) => `2025-${two(i + 1)},${kWh(i)}`).join('\n')}`,
+      year('electricity'),
+    ],
+    [
+      'the name of a sensor says its energy',
+      `entity_id,time,kWh\n${MONTHS.map((i) => `sensor.electricity_import,2025-${two(i + 1)},${kWh(i)}`).join('\n')}`,
+      year('electricity'),
+    ],
+  ])('%s', (_, text, expected) => {
+    expect(read(text)).toEqual(understood([expected]));
+  });
+
+  test('standard cubic metres are of gas; a hundred cubic feet by any name', () => {
+    const smc = read(`Mese;Consumo (Smc)\n${MONTHS.map((i) => `2025-${two(i + 1)};${kWh(i)}`).join('\n')}`);
+    expect(smc).toEqual({ asked: ['calorific-assumed'], series: [year('gas', YEAR_SUM * KWH_IN_M3)] });
+    const feet = read(
+      'Read date,Gas meter (100s cu ft)\n15/01/2025,9870\n16/04/2025,9990\n15/07/2025,12',
+      'Europe/London',
+    );
+    expect(feet.series).toEqual([`gas import 2025-01-15 2025-07-15 ${(142 * 2.83 * KWH_IN_M3).toFixed(2)}`]);
+  });
+});
