@@ -3,8 +3,7 @@ import { monthOfName } from '../dates/month-names.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { plainWords } from './headings.ts';
-import { OF_A_DAY } from './titles.ts';
-import { TOTALS } from './vocabulary.ts';
+import { OF_A_DAY, TOTALS } from './vocabulary.ts';
 
 const YEAR = /^(year|yr|yyyy|jahr|annee|an|ano|anno|jaar|ar)$/;
 const MONTH = /^(month|mon|mo|mm|monat|mois|mes|mese|maand|maned)$/;

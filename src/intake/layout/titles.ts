@@ -7,12 +7,10 @@ import type { EnergyUnit } from '../terms/choices.ts';
 import type { ColumnFacts } from './column-facts.ts';
 import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
-import { AMOUNT, ELECTRIC, MADE, MADE_HERE, NOT_ENGLISH, POWER, SENT_OUT } from './vocabulary.ts';
+import { AMOUNT, ELECTRIC, MADE, MADE_HERE, NOT_ENGLISH, OF_A_DAY, POWER, SENT_OUT } from './vocabulary.ts';
 
 const OF_A_PARTY =
   /^(customer|client|name|address|street|account|contract|supplier|provider|retailer|tariff|product(?!i)|plan|post ?code|site|installer|kunde|anschrift|strasse|lieferant|anbieter|vertrag|tarif|produkt(?!i)|nom|fournisseur|offre|contrat|cliente|direccion|calle|domicilio|comercializadora|contrato|nome|indirizzo|fornitore|offerta|contratto|klant|naam|adres|straat|leverancier|contract|navn|adresse|leverandor|aftale)\w*\b/;
-export const OF_A_DAY =
-  /^(created|printed|generated|exported(?! (?:energy|electricity|power|units|k?wh))|downloaded|made|issued|run|report (date|run)|erstellt|gedruckt|exportiert|erzeugt|stand|edite|genere|imprime|cree|generad[oa]|impreso|creado|stampat[oa]|generat[oa]|creato|gemaakt|gegenereerd|afgedrukt|udskrevet|dannet|genereret|oprettet)\b/;
 const OF_A_COMPANY =
   /\b(ltd|limited|plc|gmbh|ag|ug|inc|llc|s\.?a\.?|s\.?p\.?a|s\.?r\.?l|b\.?v\.?|n\.?v\.?|a\/s|aps|sarl|sas|stadtwerke?)\b/;
 /** "Water Lane", "Gasstraße", "Rue du Gaz". */

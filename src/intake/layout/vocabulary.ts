@@ -324,6 +324,10 @@ export const NOT_ENGLISH = any(
   words('forbrug|malepunkt|fjernvarme|aflaesning'),
 );
 
+/** A title that says when a file was made rather than what its data are of. */
+export const OF_A_DAY =
+  /^(created|printed|generated|exported(?! (?:energy|electricity|power|units|k?wh))|downloaded|made|issued|run|report (date|run)|erstellt|gedruckt|exportiert|erzeugt|stand|edite|genere|imprime|cree|generad[oa]|impreso|creado|stampat[oa]|generat[oa]|creato|gemaakt|gegenereerd|afgedrukt|udskrevet|dannet|genereret|oprettet)\b/;
+
 /** Rows of sums and the like, by their first word as written. */
 export const TOTALS =
   /^(grand |sub ?)?(totals?|totaal|totale|totaux|sum|summe|suma|somme|somma|gesamt|insgesamt|i alt|average|mean|durchschnitt|moyenne|media|gemiddelde|maximum|minimum|max|min|count|overall)\b/i;
