@@ -61,7 +61,7 @@ export function balanceHome(home: HomeByHalfHour): HomeBalance {
   let plan = { fillHalves: 0, giveHalves: slots.count };
   const tryPlan = (fillHalves: number, giveHalves: number) => {
     const modes = cheapHours(pencePerKWh, slots, battery, { fillHalves, giveHalves });
-    if (tried.some(({ setting }) => setting.modes.every((mode, i) => mode === modes[i]))) return;
+    if (tried.some(({ setting }) => isSame(setting.modes, modes))) return;
     tryOne({ ...never, modes });
     if (cheapest(tried).setting.modes === modes) plan = { fillHalves, giveHalves };
   };
@@ -76,6 +76,11 @@ export function balanceHome(home: HomeByHalfHour): HomeBalance {
   }
   tryOne(monthByMonth(tried, slots));
   return cheapest(tried).balance;
+}
+
+function isSame(a: Uint8Array, b: Uint8Array): boolean {
+  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
+  return true;
 }
 
 const YES = new Uint8Array(12).fill(1);

@@ -5,7 +5,7 @@ import { tenAndNinety } from '../chance/quantiles.ts';
 import type { PricesInUse } from '../comparison/prices-of.ts';
 import { findRecord } from '../demand/record.ts';
 import { type Settled, type SettleInput, settleFull } from '../heat-pump/full/settle.ts';
-import { type BestHours, findBestHours, type HoursInput } from '../hours/best-hours.ts';
+import { type BestHours, findBestHours, type HoursInput, type LaidHeat, layHeat } from '../hours/best-hours.ts';
 import { coldDay } from '../hours/cold-day.ts';
 import { type FittedWarmth, fitWarmth, outdoorByMonth } from '../hours/fit-warmth.ts';
 import { homeWarmth, shareCooled } from '../hours/warmth.ts';
@@ -27,13 +27,14 @@ const COOLING_HOURS = 3;
 export interface HeatAndMachine {
   readonly settle: SettleInput;
   readonly year: Settled['input'];
+  readonly laid: LaidHeat;
   /** Time constant by the half-hours of its own heating, where they show it. */
   readonly fitted: FittedWarmth | null;
 }
 
 export const heatAndMachine = (settle: SettleInput, series: readonly Series[]): HeatAndMachine => {
   const year = settleFull(settle).input;
-  return { settle, year, fitted: fitOwn(settle, year, series) };
+  return { settle, year, laid: layHeat(year), fitted: fitOwn(settle, year, series) };
 };
 
 /** By the meter of what heats the home now; one of everything electric holds too much else. */
@@ -70,7 +71,7 @@ export interface OwnHome {
  * first and the battery after them, so that both chosen together could save more and not less.
  */
 export function hoursOn(
-  { settle, year, fitted }: HeatAndMachine,
+  { settle, year, laid, fitted }: HeatAndMachine,
   prices: PricesInUse,
   terms: YearTerms,
   home: OwnHome | null,
@@ -94,7 +95,9 @@ export function hoursOn(
     movesWater: hotWater.hours !== 'night',
   };
   const cold = coldDay(year);
-  const { best, saved, balance } = home ? bestAtHome(input, terms, home) : savedByShare(bestHoursOf(input), terms);
+  const { best, saved, balance } = home
+    ? bestAtHome(input, laid, terms, home)
+    : savedByShare(bestHoursOf(input, laid), terms);
   return {
     balance,
     terms: {
@@ -163,7 +166,12 @@ function penceBehindBattery(
 }
 
 /** The hours that cost the whole home least, of those searched for at several worths of the sun and with the battery's prices. */
-function bestAtHome(plain: HoursInput, terms: YearTerms, { own, otherKWh, priceUnits }: OwnHome): Found {
+function bestAtHome(
+  plain: HoursInput,
+  laid: LaidHeat,
+  terms: YearTerms,
+  { own, otherKWh, priceUnits }: OwnHome,
+): Found {
   const { pencePerKWh } = plain;
   // A control knows the usual day of a month, and not when somebody cooks or whether the sun comes out.
   const usualDays = (kWh: Float64Array) => meanDays(kWh, plain.year.slots);
@@ -177,7 +185,7 @@ function bestAtHome(plain: HoursInput, terms: YearTerms, { own, otherKWh, priceU
     return { ...balance, pence: priceUnits(balance.boughtKWh) - sumOf(balance.soldKWh) * own.exportPence };
   };
   const { battery, sunKWh } = own;
-  const first = bestHoursOf({ ...plain, atHome });
+  const first = bestHoursOf({ ...plain, atHome }, laid);
   const { space, water } = first.electricity!.usual;
   const scale = { space: terms.spaceKWh / sumOf(space), water: terms.waterKWh / sumOf(water) };
   const loadWith = (ofRooms: Float64Array, ofWater: Float64Array, times = { space: 1, water: 1 }) =>
@@ -196,7 +204,7 @@ function bestAtHome(plain: HoursInput, terms: YearTerms, { own, otherKWh, priceU
     const behind = penceBehindBattery(pencePerKWh, usualKWh, usual.boughtKWh, plain.year.slots, battery.roundTripShare);
     others.push({ ...plain, pencePerKWh: behind, atHome });
   }
-  const found = [first, ...others.map(bestHoursOf)].map((best) => {
+  const found = [first, ...others.map((other) => bestHoursOf(other, laid))].map((best) => {
     const { best: hours, heatShare } = best.electricity!;
     // What cooler rooms save by themselves is no merit of the hours.
     const same = balanced(loadWith(space, water, heatShare));
@@ -212,9 +220,9 @@ function bestAtHome(plain: HoursInput, terms: YearTerms, { own, otherKWh, priceU
 const MOST_KEPT = 12;
 let searched: readonly { readonly input: HoursInput; readonly found: BestHours }[] = [];
 
-function bestHoursOf(input: HoursInput): BestHours {
+function bestHoursOf(input: HoursInput, laid: LaidHeat): BestHours {
   const before = searched.find((one) => isAlike(one.input, input));
-  const now = before ?? { input, found: findBestHours(input) };
+  const now = before ?? { input, found: findBestHours(input, laid) };
   searched = [now, ...searched.filter((one) => one !== now)].slice(0, MOST_KEPT);
   return now.found;
 }

@@ -72,16 +72,11 @@ export interface BestHours {
  * and flow; more heat than usual needs hotter water, never hotter than the design flow. The usual room temperature is
  * taken as steady, and what cooler rooms would save by themselves is left out of the saving. Never dearer than the usual hours: where shifting earns nothing, they stay. Resistance, pumps, standby and the weekly 60 °C are not moved.
  */
-export function findBestHours(input: HoursInput): BestHours {
-  const { year } = input;
-  const flow = flowTable(year.curve);
-  const days = runDays(year, flow);
-  const usual = usualHeat(year, days);
-  const sourceC = (slot: number, day: number) =>
-    year.source.kind === 'air' ? year.outdoorC[slot]! : days.sourceC[day]!;
-  const water = moveWater(input, usual.water, sourceC);
-  const room = moveRooms(input, usual.space, flow, sourceC, water);
-  const { start } = coldDay(year);
+export function findBestHours(input: HoursInput, laid: LaidHeat = layHeat(input.year)): BestHours {
+  const { usual } = laid;
+  const water = moveWater(input, laid);
+  const room = moveRooms(input, laid, water);
+  const { start } = coldDay(input.year);
   const electricity = input.atHome && {
     usual: { space: room.usualKWh(), water: water.usualKWh() },
     best: { space: room.bestKWh(), water: water.bestKWh() },
@@ -102,7 +97,50 @@ export function findBestHours(input: HoursInput): BestHours {
   };
 }
 
-type SourceAt = (slot: number, day: number) => number;
+/** What no price changes: by half-hour the usual heat, the source, the flow that the weather sets, and hot water as it is made and drawn. */
+export type LaidHeat = ReturnType<typeof layHeat>;
+
+export function layHeat(year: YearInput) {
+  const { slots, outdoorC, waterFlowC, curve } = year;
+  const flow = flowTable(curve);
+  const days = runDays(year, flow);
+  const usual = usualHeat(year, days);
+  const sourceC = year.source.kind === 'air' ? outdoorC : Float64Array.from(slots.day, (day) => days.sourceC[day]!);
+  const waterByDayKWh = new Float64Array(slots.dayStart.length - 1);
+  const waterPerHeat = new Float64Array(slots.count);
+  const mostWaterKWh = new Float64Array(slots.count);
+  const mostSpaceKWh = new Float64Array(slots.count);
+  const designFlowC = readFlow(flow, curve.designOutdoorC);
+  for (let slot = 0; slot < slots.count; slot++) {
+    const source = sourceC[slot]!;
+    waterByDayKWh[slots.day[slot]!]! += usual.water[slot]!;
+    waterPerHeat[slot] = readSurface(year.perHeat, source, waterFlowC);
+    mostWaterKWh[slot] = Math.max(usual.water[slot]!, readSurface(year.outputKW, source, waterFlowC) * HOURS);
+    mostSpaceKWh[slot] = Math.min(readSurface(year.outputKW, source, designFlowC), year.designKW) * HOURS;
+  }
+  return {
+    usual,
+    flow,
+    sourceC,
+    weatherFlowC: outdoorC.map((c) => readFlow(flow, c)),
+    waterPerHeat,
+    mostWaterKWh,
+    mostSpaceKWh,
+    drawnWaterKWh: drawnWater(usual.water, waterByDayKWh, slots),
+  };
+}
+
+/** The usual hours lose something from the cylinder too; what is drawn is what they leave, so that their year closes. */
+function drawnWater(usual: Float64Array, byDayKWh: Float64Array, slots: YearInput['slots']): Float64Array {
+  const drawn = overSlots([{ kWh: 1, dayShare: byDayKWh, weights: DRAWN_WATER }], slots);
+  let [filled, emptied] = [0, 0];
+  for (let slot = 0; slot < slots.count; slot++) {
+    filled = CYLINDER_KEEP * filled + usual[slot]!;
+    emptied = CYLINDER_KEEP * emptied + drawn[slot]!;
+  }
+  const share = emptied > 0 ? filled / emptied : 1;
+  return drawn.map((kWh) => kWh * share);
+}
 
 /** Heat of the machine in the usual hours by half-hour, kWh. */
 function usualHeat(
@@ -114,71 +152,55 @@ function usualHeat(
   return { space: ofMachine(spaceKWh, STEADY_HEATING), water: ofMachine(waterByDayKWh, waterHours) };
 }
 
-/** Pence for so much electricity in a half-hour, beside what else is needed there. */
-type Cost = (slot: number, kWh: number) => number;
-
 /**
- * The cost of the heat pump's electricity: bought at the price of its half-hour, less what the sun gives in it at what that
- * is worth otherwise. It grows with the kWh where buying costs more than that; where it does not, `isEven` asks for a
- * straight line.
+ * The cost [pence] of each level of heat, as the search takes it: electricity bought at the price of its half-hour, less what
+ * the sun gives in it at what that is worth otherwise. It grows with the kWh where buying costs more than that; where it does
+ * not, the line is straight, at the COP of `evenKWh` of heat. `kWhOf` is the electricity of so much heat in a half-hour.
  */
-function costIn(
-  { pencePerKWh, atHome }: HoursInput,
+function penceOfLevels(
+  { pencePerKWh, atHome }: Pick<HoursInput, 'pencePerKWh' | 'atHome'>,
+  mostKWh: Float64Array,
+  kWhOf: (slot: number, heatKWh: number) => number,
+  evenKWh: Float64Array,
   alsoKWh?: Float64Array,
-): { cost: Cost; isEven: (slot: number) => boolean } {
-  const made = atHome?.madeKWh;
-  const plain = (slot: number) => !made || made[slot]! <= 0;
-  const costWith = (slot: number, needed: number) => {
-    const used = usedAtOnceKWh(made![slot]!, needed);
-    return (needed - used) * pencePerKWh[slot]! + used * atHome!.sunPence;
-  };
-  return {
-    cost: (slot, kWh) => {
-      if (plain(slot)) return kWh * pencePerKWh[slot]!;
-      const other = atHome!.otherKWh[slot]! + (alsoKWh?.[slot] ?? 0);
-      return costWith(slot, other + kWh) - costWith(slot, other);
-    },
-    isEven: (slot) => pencePerKWh[slot]! < (plain(slot) ? 0 : Math.max(0, atHome!.sunPence)),
-  };
+): Float64Array {
+  const out = new Float64Array(mostKWh.length * LEVELS);
+  for (let slot = 0; slot < mostKWh.length; slot++) {
+    const part = mostKWh[slot]! / (LEVELS - 1);
+    if (part === 0) continue;
+    const price = pencePerKWh[slot]!;
+    const made = atHome?.madeKWh?.[slot] ?? 0;
+    const isSunny = made > 0;
+    const sunPence = isSunny ? atHome!.sunPence : 0;
+    const other = isSunny ? atHome!.otherKWh[slot]! + (alsoKWh?.[slot] ?? 0) : 0;
+    const otherUsed = isSunny ? usedAtOnceKWh(made, other) : 0;
+    const cost = (kWh: number) => {
+      if (!isSunny) return kWh * price;
+      const used = usedAtOnceKWh(made, other + kWh) - otherUsed;
+      return (kWh - used) * price + used * sunPence;
+    };
+    const even = evenKWh[slot]!;
+    const isEven = price < Math.max(0, sunPence);
+    const perHeat = isEven ? cost(kWhOf(slot, even)) / even : 0;
+    for (let level = 1; level < LEVELS; level++)
+      out[slot * LEVELS + level] = isEven ? level * part * perHeat : cost(kWhOf(slot, level * part));
+  }
+  return out;
 }
 
-function moveWater(input: HoursInput, usual: Float64Array, sourceC: SourceAt) {
-  const { year, cylinderKWh, movesWater } = input;
-  const { slots, waterFlowC } = year;
-  const { cost, isEven } = costIn(input);
-  const byDayKWh = new Float64Array(slots.dayStart.length - 1);
-  const perHeat = new Float64Array(slots.count);
-  const mostKWh = new Float64Array(slots.count);
-  for (let slot = 0; slot < slots.count; slot++) {
-    const day = slots.day[slot]!;
-    byDayKWh[day]! += usual[slot]!;
-    perHeat[slot] = readSurface(year.perHeat, sourceC(slot, day), waterFlowC);
-    mostKWh[slot] = Math.max(usual[slot]!, readSurface(year.outputKW, sourceC(slot, day), waterFlowC) * HOURS);
-  }
-  const drawn = overSlots([{ kWh: 1, dayShare: byDayKWh, weights: DRAWN_WATER }], slots);
-  // The usual hours lose something from the cylinder too; what is drawn is what they leave, so that their year closes.
-  let [filled, emptied] = [0, 0];
-  for (let slot = 0; slot < slots.count; slot++) {
-    filled = CYLINDER_KEEP * filled + usual[slot]!;
-    emptied = CYLINDER_KEEP * emptied + drawn[slot]!;
-  }
-  const share = emptied > 0 ? filled / emptied : 1;
+function moveWater({ cylinderKWh, movesWater, ...input }: HoursInput, laid: LaidHeat) {
+  const usual = laid.usual.water;
+  const { waterPerHeat: perHeat, mostWaterKWh: mostKWh, drawnWaterKWh: drawn } = laid;
   let [held, least, most] = [0, 0, cylinderKWh];
-  for (let slot = 0; slot < slots.count; slot++) {
-    drawn[slot]! *= share;
+  for (let slot = 0; slot < usual.length; slot++) {
     held = CYLINDER_KEEP * held + usual[slot]! - drawn[slot]!;
     least = Math.min(least, held);
     most = Math.max(most, held);
   }
-  const pence = levels(mostKWh, (slot, heat) =>
-    isEven(slot)
-      ? (heat / mostKWh[slot]!) * cost(slot, mostKWh[slot]! * perHeat[slot]!)
-      : cost(slot, heat * perHeat[slot]!),
-  );
   const store: HeatStore = {
     drawnKWh: drawn,
     mostKWh,
-    pence,
+    pence: penceOfLevels(input, mostKWh, (slot, heat) => heat * perHeat[slot]!, mostKWh),
     keep: CYLINDER_KEEP,
     leastKWh: least,
     fullKWh: most,
@@ -191,41 +213,28 @@ function moveWater(input: HoursInput, usual: Float64Array, sourceC: SourceAt) {
 
 function moveRooms(
   input: HoursInput,
-  usual: Float64Array,
-  flow: Float64Array,
-  sourceC: SourceAt,
+  { usual: { space: usual }, flow, sourceC, weatherFlowC, mostSpaceKWh }: LaidHeat,
   water: Pick<ReturnType<typeof moveWater>, 'runShare' | 'bestKWh'>,
 ) {
   const { year, warmth, roomC, comfort } = input;
-  const { slots, curve } = year;
-  const { cost, isEven } = costIn(input, input.atHome?.madeKWh && water.bestKWh());
-  const mostKWh = new Float64Array(slots.count);
-  const source = new Float64Array(slots.count);
+  const { curve } = year;
+  const mostKWh = usual.map((kWh, slot) =>
+    kWh === 0 ? 0 : Math.max(kWh, mostSpaceKWh[slot]! * (1 - water.runShare[slot]!)),
+  );
   const outdoorLike = (heatKWh: number) =>
     curve.roomC - (heatKWh / HOURS / year.designKW) * (curve.designRoomC - curve.designOutdoorC);
-  for (let slot = 0; slot < slots.count; slot++) {
-    source[slot] = sourceC(slot, slots.day[slot]!);
-    if (usual[slot] === 0) continue;
-    const output = readSurface(year.outputKW, source[slot]!, readFlow(flow, curve.designOutdoorC));
-    const left = Math.min(output, year.designKW) * HOURS * (1 - water.runShare[slot]!);
-    mostKWh[slot] = Math.max(usual[slot]!, left);
-  }
   /** The flow that so much heat needs, or the one that the curve sets by the weather where that is hotter. */
   const electricity = (slot: number, heatKWh: number) => {
-    const flowC = Math.max(readFlow(flow, year.outdoorC[slot]!), readFlow(flow, outdoorLike(heatKWh)));
-    return heatKWh * readSurface(year.perHeat, source[slot]!, flowC);
+    const flowC = Math.max(weatherFlowC[slot]!, readFlow(flow, outdoorLike(heatKWh)));
+    return heatKWh * readSurface(year.perHeat, sourceC[slot]!, flowC);
   };
   const downK = Math.max(0, Math.min(comfort.downK ?? USUAL_BAND_K.down, roomC - LEAST_ROOM_C));
   const upK = comfort.upK ?? USUAL_BAND_K.up;
   const store: HeatStore = {
     drawnKWh: usual,
     mostKWh,
-    pence: levels(mostKWh, (slot, heat) =>
-      // Paid to buy, hotter water would earn: it is counted at the usual flow, since costs may not fall by the kWh.
-      isEven(slot)
-        ? (heat * cost(slot, electricity(slot, usual[slot]!))) / usual[slot]!
-        : cost(slot, electricity(slot, heat)),
-    ),
+    // Paid to buy, hotter water would earn: it is counted at the usual flow, since costs may not fall by the kWh.
+    pence: penceOfLevels(input, mostKWh, electricity, usual, input.atHome?.madeKWh && water.bestKWh()),
     keep: 1 - shareCooled(HOURS, warmth.timeConstantHours),
     leastKWh: -downK * warmth.kWhPerK,
     fullKWh: upK * warmth.kWhPerK,
@@ -241,18 +250,6 @@ function moveRooms(
     usualKWh: electricityOf(usual),
     bestKWh: electricityOf(heat),
   };
-}
-
-/** Cost [pence] at each level of heat, as the search takes it. */
-function levels(mostKWh: Float64Array, pence: (slot: number, heatKWh: number) => number): Float64Array {
-  const out = new Float64Array(mostKWh.length * LEVELS);
-  for (let slot = 0; slot < mostKWh.length; slot++) {
-    if (mostKWh[slot] === 0) continue;
-    for (let level = 1; level < LEVELS; level++) {
-      out[slot * LEVELS + level] = pence(slot, (mostKWh[slot]! * level) / (LEVELS - 1));
-    }
-  }
-  return out;
 }
 
 /** The hours found where they cost less than the usual ones for the same heat, else the usual ones; and the share saved. */
