@@ -135,6 +135,43 @@ test('a cylinder holds 4.186 kJ a litre and kelvin over 10 °C, of which 0.8 com
   expect(savedWith(5.1)).toBeGreaterThan(saved + 1e-4);
 });
 
+test('beside a battery that gives all that is used by day, best hours save what they do where a kWh costs what it gives it at', () => {
+  const three = makeTariff('three', [
+    { name: 'night', pencePerKWh: 14, times: [{ from: '02:00', to: '05:00' }] },
+    { name: 'peak', pencePerKWh: 41, times: [{ from: '16:00', to: '19:00' }] },
+    { name: 'day', pencePerKWh: 25, times: 'rest' },
+  ]);
+  const hotWater = { cylinderLitres: typed(120), hotC: typed(55) };
+  const household = makeHousehold({ prices: { electricityTariffId: 'three' }, tariffs: [three], hotWater });
+  const settle = heatOfHousehold({ household, series: [], reference, asOf });
+  const heat = heatAndMachine(settle, []);
+  const { year } = heat;
+  const prices = choosePrices({ household, reference, asOf });
+  const pence = penceBySlot(rateBuckets(prices.electricity.version, year.slots));
+  const otherKWh = new Float64Array(year.slots.count).fill(0.2);
+  // Whatever the clock says, a kWh costs 14 p in the three hours of the night and 14 / 0.85 p out of the battery.
+  const { spaceSaved, waterSaved, electricity } = findBestHours({
+    year,
+    pencePerKWh: pence.map((one) => (one === 14 ? 14 : 14 / 0.85)),
+    warmth: homeWarmth({}, settle.demand.heatLossWPerK, undefined, null),
+    roomC: settle.demand.roomC,
+    comfort: {},
+    cylinderKWh: 5.0232,
+    movesWater: true,
+    atHome: { otherKWh, sunPence: 0 },
+  });
+  const { space, water } = electricity!.usual;
+  const costOf = (kWh: Float64Array) => sum(kWh.map((one, i) => one * (pence[i] === 14 ? 14 : 14 / 0.85)));
+  const terms = { spaceKWh: sum(space), waterKWh: sum(water) } as YearTerms;
+  const battery = { usableKWh: 200, powerKW: 200, roundTripShare: 0.85, standbyW: 0, fromNight: true };
+  const own = { slots: year.slots, sunKWh: undefined, battery, car: undefined, exportPence: 0 };
+  const priceUnits = (kWh: Float64Array) => sum(kWh.map((one, i) => one * pence[i]!));
+  const found = hoursOn(heat, prices, terms, { own, otherKWh, priceUnits })!.terms;
+  const expected = spaceSaved * costOf(space) + waterSaved * costOf(water);
+  expect(expected).toBeGreaterThan(100);
+  expect((found.spacePence + found.waterPence) / expected).toBeCloseTo(1, 2);
+});
+
 test('the best hours take off shares of what rooms and hot water cost, and how far a cold day cools the home is told', () => {
   const on = (change: HouseholdChange = {}, tariff = two) => {
     const household = makeHousehold({ prices: { electricityTariffId: tariff.id }, tariffs: [tariff], ...change });

@@ -173,6 +173,17 @@ describe('a change of tariff within the days of a bill', () => {
   });
   const bothAt = (pence: number) => ({ estimated: expect.closeTo(pence, 9), used: expect.closeTo(pence, 9) });
 
+  test('a price dated within a month counts from its day on', () => {
+    const mid = tariff('flat', [
+      ['2026-01-01', 24],
+      ['2026-10-16', 30],
+    ]);
+    const { spaceKWh, otherKWh } = estimateForDays(estimate, '2026-10-16', '2026-11-01');
+    const october = 24 + (6 * (spaceKWh + otherKWh)) / octoberKWh;
+    const household = { ...onOne.household, tariffs: [mid, one] };
+    expect(find({ household })!.before).toEqual(bothAt(mean(october, 30)));
+  });
+
   test('the tariff named for the change goes before the one of today', () => {
     const household = { ...today, tariffs: [flat, twoRates, one] };
     expect(find({ household }, { on: '2026-11-01', tariffId: 'one' })!.after).toEqual(bothAt(mean(24, 30)));

@@ -102,6 +102,12 @@ describe('what the home uses beside heating', () => {
     ]);
     // 4 kWh of each day at 40 p and 6 at 10.
     expect(costOn(choose([steps], [record()]), 'two').restPence).toBeCloseTo(365 * (4 * 40 + 6 * 10), 6);
+    // From Monday to Friday 2 kWh, all at 40 p; on Saturdays and Sundays 16: 4 at 40 p and 12 at 10.
+    const weekly = Array.from({ length: 365 }, (_, day) => ((day + 2) % 7 >= 5 ? 16 : 2));
+    const atWeekends = record([], { total: 2186, days: { first: '2025-10-01', values: weekly } });
+    const byHand = 261 * 2 * 40 + 104 * (4 * 40 + 12 * 10);
+    // The weekends of a month move from one year to the next.
+    expect(costOn(choose([steps], [atWeekends]), 'two').restPence / byHand).toBeCloseTo(1, 1);
     const none = record([], { total: 0, days: { first: '2025-10-01', values: new Array<number>(365).fill(0) } });
     expect(costOn(choose([steps], [none]), 'two').restPence).toBe(0);
   });
@@ -355,6 +361,15 @@ describe('in the best hours', () => {
     expect(savingOn(lower)).not.toBeCloseTo(savingOn(two), 0);
     const panels = [{ kWp: 6, facing: 'S', pitchDegrees: 35, shading: 'little' } as const];
     expect(savingOn(ownMeter, { roof: { panels } })).toBeCloseTo(savingOn(lower), 6);
+  });
+
+  test('what the heating costs is said to be that of the best hours, where the price has any', () => {
+    const choice = choose([two, makeTariff('one', 25)], [], best);
+    const originOn = (id: string) => costOn(choice, id).whole.working.inputs[0]!.origin;
+    expect([originOn('two'), originOn('one')]).toEqual([
+      tell('from-cost-in-best-hours'),
+      tell('from-cost-of-year-below'),
+    ]);
   });
 
   test('a battery alone sends nothing out, and is paid nothing', () => {
