@@ -42,6 +42,9 @@ const compare = (more: Partial<Household>) =>
     asOf,
     draws: 64,
   })!;
+/** One tariff alone is enough for what does not compare two: hours are searched for on each. */
+const onFlat = { tariffs: [makeTariff('flat', 25)] };
+const onNight = { tariffs: [night], prices: { electricityTariffId: 'night' } };
 const on = (choice: ReturnType<typeof compare>, id: string | null) =>
   choice.costs.find(({ tariffId }) => tariffId === id)!;
 const presentOn = (choice: ReturnType<typeof compare>) =>
@@ -60,8 +63,8 @@ test('without any of them nothing is changed', () => {
 });
 
 test('the parts add up to the whole, and on one price the sun saves what it replaces and earns what it sends out', () => {
-  const choice = compare({ roof });
-  const plain = compare({});
+  const choice = compare({ roof, ...onFlat });
+  const plain = compare(onFlat);
   for (const { own, whole, heatingPence, restPence, standingPence } of choice.costs)
     expect(heatingPence + restPence + standingPence + own!.unitsPence - own!.exportPence).toBeCloseTo(whole.value, 6);
   const { own, whole } = on(choice, 'flat');
@@ -75,7 +78,7 @@ test('the parts add up to the whole, and on one price the sun saves what it repl
 });
 
 test('the same roof stands beside the heating of today: what it saves there is no merit of the heat pump', () => {
-  const [choice, plain] = [compare({ roof }), compare({})];
+  const [choice, plain] = [compare({ roof, ...onFlat }), compare(onFlat)];
   const saved = presentOn(plain)! - presentOn(choice)!;
   const withPump = on(plain, 'flat').whole.value - on(choice, 'flat').whole.value;
   expect(saved).toBeGreaterThan(0);
@@ -111,7 +114,9 @@ test('every way of heating stands on its own best tariff, with the same roof, ba
 test('on paper stands what was counted: tariff, hours, roof, battery and car', () => {
   const more = { roof, battery: { usableKWh: 5, fromNight: true }, car: { kmPerYear: given(10_000) } };
   const household = makeHousehold({ prices: { electricityTariffId: 'flat' }, ...more });
-  expect(choiceCountedWith(household, compare(more)).map(({ what, says }) => `${what}: ${says}`)).toEqual([
+  expect(
+    choiceCountedWith(household, compare({ ...more, ...onFlat })).map(({ what, says }) => `${what}: ${says}`),
+  ).toEqual([
     'Tariff of this estimate: “Tariff flat”.',
     'Hours of the heat pump: The usual hours on each tariff.',
     'Solar panels: 4.0 kWp facing south, at a slope of 30°.',
@@ -169,7 +174,7 @@ test('a tariff that pays its own price for what is sent out is counted with that
 });
 
 test('what is said: how much in the cold months, both figures of own use, what is paid and by whom it is known', () => {
-  const notes = tariffNotes(compare({ roof: { panels: roof!.panels }, battery: { usableKWh: 5 }, car: {} }));
+  const notes = tariffNotes(compare({ roof: { panels: roof!.panels }, battery: { usableKWh: 5 }, car: {}, ...onFlat }));
   expect(notes).toContainEqual(
     expect.stringMatching(/^The panels make about .* 1[0-6]% of it from November to February/),
   );
@@ -183,24 +188,24 @@ test('what is said: how much in the cold months, both figures of own use, what i
 
 test('more panels than a home could use, and more paid for a kWh than any costs, are asked about by name', () => {
   const notes = tariffNotes(
-    compare({ roof: { panels: [{ ...roof!.panels[0]!, kWp: 100 }], exportPencePerKWh: given(26) } }),
+    compare({ roof: { panels: [{ ...roof!.panels[0]!, kWp: 100 }], exportPencePerKWh: given(26) }, ...onFlat }),
   );
   expect(notes.filter((note) => note.includes('Check'))).toEqual([
     'That is less than a tenth of what the panels make. Check their kWp: a home has seldom more than 20.',
     'On “Tariff flat” more is paid for a kWh sent out than any kWh costs. Check that price.',
   ]);
-  expect(tariffNotes(compare({ roof })).join(' ')).not.toContain('Check');
+  expect(tariffNotes(compare({ roof, ...onFlat })).join(' ')).not.toContain('Check');
 });
 
 test('what hot water in the cheap hours saves is what the whole home pays less beside its roof, battery and car', () => {
-  const more = { roof, battery: { usableKWh: 10, fromNight: true }, car: {} };
+  const more = { roof, battery: { usableKWh: 10, fromNight: true }, car: {}, ...onNight };
   const [usual, atNight] = [
     on(compare(more), 'night'),
     on(compare({ ...more, hotWater: { hours: 'night' } }), 'night'),
   ];
   expect(usual.nightWaterPence).toBeCloseTo(usual.whole.value - atNight.whole.value, 6);
   // The battery serves the day's hot water from the night already.
-  expect(usual.nightWaterPence).toBeLessThan(0.9 * on(compare({}), 'night').nightWaterPence!);
+  expect(usual.nightWaterPence).toBeLessThan(0.9 * on(compare(onNight), 'night').nightWaterPence!);
 });
 
 test('on a stepped price the sun saves the last steps, not the first', () => {
@@ -218,7 +223,7 @@ test('on a stepped price the sun saves the last steps, not the first', () => {
 });
 
 test('in the best hours the sun used at home is that of those hours', () => {
-  const more = { roof, battery: { usableKWh: 5 }, comfort: { hours: 'best' } } as const;
+  const more = { roof, battery: { usableKWh: 5 }, comfort: { hours: 'best' as const }, ...onNight };
   const [usual, best] = [on(compare({ ...more, comfort: {} }), 'night'), on(compare(more), 'night')];
   expect(best.bestHours!.saving.value).toBeGreaterThan(500);
   expect(best.own!.ownUseKWh).not.toBeCloseTo(usual.own!.ownUseKWh, 0);

@@ -120,7 +120,10 @@ describe('the best hours of a tariff', () => {
         exportPencePerKWh: { value: exportPence, grade: 'measured', origin: 'typed' } as const,
       },
     });
-    const [low, high, same] = [5, 15, 25].map((pence) => compared(undefined, roof(pence)).flat.bestHours!.saving.value);
+    const onFlat = { tariffs: [makeTariff('flat', 25)], prices: { electricityTariffId: 'flat' } };
+    const [low, high, same] = [5, 15, 25].map(
+      (pence) => compared(undefined, { ...roof(pence), ...onFlat }).flat.bestHours!.saving.value,
+    );
     expect(low).toBeGreaterThan(1000);
     expect(high).toBeLessThan(low!);
     expect(Math.abs(same!)).toBeLessThan(150);
