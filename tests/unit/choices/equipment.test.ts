@@ -118,21 +118,26 @@ test('a cylinder holds 4.186 kJ a litre and kelvin over 10 °C, of which 0.8 com
   const settle = heatOfHousehold({ household, series: [], reference, asOf });
   const heat = heatAndMachine(settle, []);
   const prices = choosePrices({ household, reference, asOf });
-  const terms = { spacePence: 0, waterPence: 1 } as YearTerms;
+  const terms = { spacePence: 80_000, waterPence: 20_000 } as YearTerms;
   const savedWith = (cylinderKWh: number) =>
     findBestHours({
       year: heat.year,
       pencePerKWh: penceBySlot(rateBuckets(prices.electricity.version, heat.year.slots)),
       warmth: homeWarmth({}, settle.demand.heatLossWPerK, undefined, null),
       roomC: settle.demand.roomC,
-      comfort: { downK: 0, upK: 0 },
+      comfort: {},
       cylinderKWh,
       movesWater: true,
-    }).waterSaved;
+    });
   // 120 × 45 × 4.186 / 3600 × 0.8 = 5.0232 kWh; a larger one would save more.
-  const saved = hoursOn(heat, prices, terms, null)!.terms.waterPence;
-  expect(saved).toBeCloseTo(savedWith(5.0232), 9);
-  expect(savedWith(5.1)).toBeGreaterThan(saved + 1e-4);
+  const saved = hoursOn(heat, prices, terms, null)!.terms;
+  const { spaceSaved, waterSaved } = savedWith(5.0232);
+  expect([saved.spacePence, saved.waterPence]).toEqual([
+    expect.closeTo(80_000 * spaceSaved, 6),
+    expect.closeTo(20_000 * waterSaved, 6),
+  ]);
+  expect(spaceSaved).toBeGreaterThan(0.01);
+  expect(savedWith(5.1).waterSaved).toBeGreaterThan(waterSaved + 1e-4);
 });
 
 test('beside a battery that gives all that is used by day, best hours save what they do where a kWh costs what it gives it at', () => {
