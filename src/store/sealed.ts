@@ -21,18 +21,16 @@ export function readSealed<T>(row: SealedRow, name: () => Damage): T {
 
 export const damaged = (damage: Damage): StoreFault => new StoreFault({ code: 'damaged', path: '', damage });
 
-/** The whole ones of several; the others are told to `onDamage`, or the first of them is thrown. */
-export function readWhole<R extends SealedRow, T>(
-  rows: readonly R[],
-  read: (row: R) => T,
-  name: (row: R) => Damage,
-  onDamage: OnDamage | undefined,
-): T[] {
+/** The whole ones of several; of the others `onDamage` hears what `read` throws, or the first of them is thrown. */
+export function readWhole<R, T>(rows: readonly R[], read: (row: R) => T, onDamage: OnDamage | undefined): T[] {
   return rows.flatMap((row) => {
-    if (isWhole(row)) return [read(row)];
-    if (!onDamage) throw damaged(name(row));
-    onDamage(name(row));
-    return [];
+    try {
+      return [read(row)];
+    } catch (error) {
+      if (!onDamage || !(error instanceof StoreFault) || !error.data.damage) throw error;
+      onDamage(error.data.damage);
+      return [];
+    }
   });
 }
 

@@ -85,7 +85,7 @@ export function openEstimates(database: Database, names: Names): EstimatePart {
       }
       add.run(estimate.id, estimate.householdId, estimate.number, document, seal(document));
     }),
-    listEstimates: (householdId, onDamage) => readWhole(list.all(householdId), readEstimate, nameEstimate, onDamage),
+    listEstimates: (householdId, onDamage) => readWhole(list.all(householdId), readEstimate, onDamage),
     readEstimate(id) {
       const row = byId.get(id);
       return row && readEstimate(row);
@@ -98,7 +98,7 @@ export function openEstimates(database: Database, names: Names): EstimatePart {
       const document = JSON.stringify(check);
       saveCheck.run(document, seal(document), check.id);
     },
-    listChecks: (householdId, onDamage) => readWhole(listChecks.all(householdId), readCheck, nameCheck, onDamage),
+    listChecks: (householdId, onDamage) => readWhole(listChecks.all(householdId), readCheck, onDamage),
     readCheck(id) {
       const row = checkById.get(id);
       return row && readCheck(row);

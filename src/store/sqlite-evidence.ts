@@ -117,8 +117,7 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
 
   const nameOf = (row: DocumentRow): Damage => ({ kind: 'import', ...names.evidence(row.id) });
   const read = (row: DocumentRow) => readSealed<Evidence>(row, () => nameOf(row));
-  const readAll = (rows: readonly DocumentRow[], onDamage: OnDamage | undefined) =>
-    readWhole(rows, read, nameOf, onDamage);
+  const readAll = (rows: readonly DocumentRow[], onDamage: OnDamage | undefined) => readWhole(rows, read, onDamage);
 
   function add(
     evidence: Evidence,

@@ -66,7 +66,6 @@ export function openHouseholds(database: Database, names: Names): HouseholdPart 
       readWhole(
         list.all(archived ? 1 : 0, (find ?? '').trim().toLocaleLowerCase('en-GB')),
         (row) => ({ ...read(row, names), evidenceCount: row.evidenceCount, estimateCount: row.estimateCount }),
-        (row) => ({ kind: 'household', ...names.household(row.id) }),
         onDamage,
       ),
     readHousehold(id) {
