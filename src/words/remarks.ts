@@ -219,7 +219,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file}: we read {expectedNames} and left out {names}. Choose another column if that is wrong.',
   ),
   'columns-not-understood': phrase(
-    '{file}: we do not know what {names} {count, plural, one {means, so it was} other {mean, so they were}} left out. Nothing else is missing.',
+    '{file}: we left out {names}. We do not know what {count, plural, one {it means} other {they mean}}. Nothing else is missing.',
   ),
   'standing-taken': phrase('{file}: {column} does not say its unit. We took {expected}. Compare it with the paper.'),
   'several-series': phrase('{file} holds {count} meters or registers ({names}). Each is saved by itself.'),
@@ -331,7 +331,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. The newer import counts. Remove it if the older is right.',
   ),
   'records-asked': phrase(
-    '{file}: {column} and {names} are of one kind and tell of the same days ({count} of them), but differ by {energy}. If both are meters of this home, they are added; if one repeats or holds the other, keep one aside. Choose.',
+    '{file}: {column} and {names} are of one kind. On {count, plural, one {# day} other {# days}} that both have they differ by {energy}. Two meters of this home are added. Where one repeats or holds the other, keep one aside. Choose.',
   ),
   'to-inclusive-asked': phrase(
     '{at}: does the bill include its last day, {names}? We counted it in. Choose the other if bills overlap by a day.',
@@ -549,7 +549,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} is the weather of {names}, written in {expected} all year. It was turned into local time.',
   ),
   'weather-asked': phrase(
-    '{file} speaks of {found}, so its temperatures may be means of many years, a typical year or a model, and no record of the days that they bear. Confirm that they were measured on those days, or leave the file.',
+    '{file} speaks of {found}. Its temperatures may be means of many years, a typical year or a model. Confirm that they were measured on the days that they bear, or leave the file.',
   ),
   'weather-smooth-asked': phrase(
     '{file}: from one day to the next the temperature changes by {words} °C in the middle, where real weather changes by one to three. It may be a mean of many years. Confirm that it was measured on those days, or leave the file.',

@@ -71,7 +71,7 @@ function addReadings(registers: readonly Fine[]): Fine | null {
     return [{ date, values: Float64Array.from(values, (kWh, i) => beside.reduce((sum, one) => sum + one![i]!, kWh)) }];
   });
   const seriesIds = registers.flatMap((one) => one.seriesIds);
-  return { intervalMinutes, days, name: registers.map(({ name }) => name).join(' and '), seriesIds };
+  return { intervalMinutes, days, name: registers.map(({ name }) => name).join(' + '), seriesIds };
 }
 
 function readingsOf(group: Group, zone: string, read: ReadIntervals): Readings | null {

@@ -46,8 +46,10 @@ function sideOfRise(sheet: Sheet, counter: ColumnFacts, amount: ColumnFacts): 's
   const rise = readings.map((reading, i) => reading - (readings[i - 1] ?? Number.NaN));
   const [end, start] = [rise, rise.slice(1)].map((rises) => distance(amounts, rises));
   const fits = (one: typeof end) => one!.count >= LEAST_ROWS && one!.ratio > 0 && one!.share <= ROUNDED;
-  if (fits(end) && fits(start)) return 'either';
-  return fits(end) ? 'end' : fits(start) ? 'start' : undefined;
+  if (fits(start) && !fits(end)) return 'start';
+  // A running total holds its own row and may stand beside either; a reading to begin with has no amount.
+  const begins = !Number.isNaN(readings[0]!) && Number.isNaN(amounts[0]!);
+  return fits(end) ? (begins ? 'end' : 'either') : undefined;
 }
 
 /** Amounts of a home rise and fall; a counter falls when it is changed. */

@@ -61,7 +61,7 @@ function addUp(registers: readonly Series[]): Series {
   const { dayShape: _, weekShape: __, dayPeaks: ___, filled: ____, dayStray: _____, ...one } = registers[0]!;
   const whole = {
     ...one,
-    name: registers.map(({ name }) => name).join(' and '),
+    name: registers.map(({ name }) => name).join(' + '),
     from,
     to,
     total: registers.reduce((sum, { total }) => sum + total, 0),

@@ -132,8 +132,8 @@ export const REMARKS: Catalogue = {
     '{file} sagt nicht, was gemessen wurde. Wir nehmen {expected} an. Bestätigen oder wählen Sie den Energieträger.',
   '{file}: we read {expectedNames} and left out {names}. Choose another column if that is wrong.':
     '{file}: Gelesen wurde {expectedNames}, weggelassen {names}. Wählen Sie eine andere Spalte, wenn das falsch ist.',
-  '{file}: we do not know what {names} {count, plural, one {means, so it was} other {mean, so they were}} left out. Nothing else is missing.':
-    '{file}: Was {names} {count, plural, one {bedeutet, wissen wir nicht; es wurde} other {bedeuten, wissen wir nicht; sie wurden}} weggelassen. Sonst fehlt nichts.',
+  '{file}: we left out {names}. We do not know what {count, plural, one {it means} other {they mean}}. Nothing else is missing.':
+    '{file}: Wir haben {names} weggelassen. Was {count, plural, one {es bedeutet} other {sie bedeuten}}, wissen wir nicht. Sonst fehlt nichts.',
   '{file}: {column} does not say its unit. We took {expected}. Compare it with the paper.':
     '{file}: {column} nennt keine Einheit. Wir nehmen {expected}. Vergleichen Sie es mit dem Papier.',
   '{file} holds {count} meters or registers ({names}). Each is saved by itself.':
@@ -500,16 +500,16 @@ export const REMARKS: Catalogue = {
     '{file} stellt die Uhr um wie in {expectedNames} und nicht wie in {names}; das gilt als die Uhr dieses Hauses. Stellen Sie die Uhr des Hauses ein, oder wählen Sie die Uhr der Datei.',
   '{at}: {count, plural, one {# time stands} other {# times stand}} there twice with different values, and no column says which is which. Export one meter or direction at a time, or with a column that names it.':
     '{at}: {count, plural, one {# Zeitpunkt steht} other {# Zeitpunkte stehen}} dort doppelt mit verschiedenen Werten, und keine Spalte sagt, welcher was ist. Exportieren Sie einen Zähler oder eine Richtung nach der anderen, oder mit einer Spalte, die sie nennt.',
-  '{file} speaks of {found}, so its temperatures may be means of many years, a typical year or a model, and no record of the days that they bear. Confirm that they were measured on those days, or leave the file.':
-    '{file} nennt {found}. Die Temperaturen können also Mittel vieler Jahre, ein typisches Jahr oder ein Modell sein und keine Messung der Tage, die dabeistehen. Bestätigen Sie, dass sie an diesen Tagen gemessen wurden, oder lassen Sie die Datei weg.',
+  '{file} speaks of {found}. Its temperatures may be means of many years, a typical year or a model. Confirm that they were measured on the days that they bear, or leave the file.':
+    '{file} nennt {found}. Die Temperaturen können Mittel vieler Jahre, ein typisches Jahr oder ein Modell sein. Bestätigen Sie, dass sie an den genannten Tagen gemessen wurden, oder lassen Sie die Datei weg.',
   '{file}: from one day to the next the temperature changes by {words} °C in the middle, where real weather changes by one to three. It may be a mean of many years. Confirm that it was measured on those days, or leave the file.':
     '{file}: Von einem Tag zum nächsten ändert sich die Temperatur in der Mitte um {words} °C; bei wirklichem Wetter sind es ein bis drei. Es kann ein Mittel vieler Jahre sein. Bestätigen Sie, dass an diesen Tagen gemessen wurde, oder lassen Sie die Datei weg.',
   '{file} is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.':
     '{file} ist keine Messung wirklicher Tage und kann deshalb nicht neben Zählerwerten stehen. Nehmen Sie eine Datei mit gemessenem Wetter.',
   '{at} begins rows of several types ({words}), which we do not read. Ask for interval data, or for a table with one reading a row.':
     '{at} beginnt Zeilen mehrerer Arten ({words}), die wir nicht lesen. Bitten Sie um Intervalldaten oder um eine Tabelle mit einem Messwert je Zeile.',
-  '{file}: {column} and {names} are of one kind and tell of the same days ({count} of them), but differ by {energy}. If both are meters of this home, they are added; if one repeats or holds the other, keep one aside. Choose.':
-    '{file}: {column} und {names} sind von einer Art und berichten von denselben Tagen ({count} sind es), unterscheiden sich aber um {energy}. Sind beide Zähler dieses Hauses, so werden sie zusammengezählt; wiederholt oder enthält einer den anderen, so bleibt einer beiseite. Wählen Sie.',
+  '{file}: {column} and {names} are of one kind. On {count, plural, one {# day} other {# days}} that both have they differ by {energy}. Two meters of this home are added. Where one repeats or holds the other, keep one aside. Choose.':
+    '{file}: {column} und {names} sind von einer Art. An {count, plural, one {# Tag} other {# Tagen}}, die beide haben, unterscheiden sie sich um {energy}. Zwei Zähler dieses Hauses werden zusammengezählt. Wiederholt oder enthält einer den anderen, so bleibt einer beiseite. Wählen Sie.',
   '{file}: in each of {count, plural, one {# row} other {# rows}} {column} is larger than in the one before, as a counter is. We took each for an amount used. Confirm it, or choose the counter.':
     '{file}: In jeder von {count, plural, one {# Zeile} other {# Zeilen}} ist {column} größer als in der davor, wie bei einem Zählerstand. Wir haben jede für eine verbrauchte Menge genommen. Bestätigen Sie das, oder wählen Sie den Zählerstand.',
   '{file} says that its times are in UTC, but it changes its clocks in spring and autumn as local time does. We took local time. Choose.':

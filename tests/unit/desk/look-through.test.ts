@@ -45,7 +45,7 @@ describe('registers of one import', () => {
   });
   test('those that count some hours each are added', async () => {
     expect(await look(csv({ 'Rate 1 (kWh)': { kWh: 0.5 }, 'Rate 2 (kWh)': { kWh: 0.25 } }))).toMatchObject([
-      { name: 'Rate 1 (kWh) and Rate 2 (kWh)', leftOut: [], firstKWh: 0.75 },
+      { name: 'Rate 1 (kWh) + Rate 2 (kWh)', leftOut: [], firstKWh: 0.75 },
     ]);
   });
   test('of others the one with the most days is looked through, and the rest are named', async () => {
@@ -68,7 +68,7 @@ describe('registers of one import', () => {
         'Night import (kWh)': { kWh: 0.25 },
       }),
     );
-    expect(found).toMatchObject([{ name: 'Day import (kWh) and Night import (kWh)', leftOut: [], firstKWh: 0.75 }]);
+    expect(found).toMatchObject([{ name: 'Day import (kWh) + Night import (kWh)', leftOut: [], firstKWh: 0.75 }]);
   });
   test('one that does not come to the sum of the two is another meter, and is named', async () => {
     const found = await look(
@@ -79,7 +79,7 @@ describe('registers of one import', () => {
       }),
     );
     expect(found).toMatchObject([
-      { name: 'Day import (kWh) and Night import (kWh)', leftOut: ['Garage import (kWh)'], firstKWh: 0.75 },
+      { name: 'Day import (kWh) + Night import (kWh)', leftOut: ['Garage import (kWh)'], firstKWh: 0.75 },
     ]);
   });
   test('gas is none of it', async () => {

@@ -33,7 +33,7 @@ describe('registers of one meter', () => {
   test('one that does not come to their sum is another meter: it stays, and they are added', () => {
     const garage = register('Garage import (kWh)', [1, 1, 1]);
     expect(sumRegisters([garage, day, night]).map(({ name }) => name)).toEqual([
-      'Day (kWh) and Night (kWh)',
+      'Day (kWh) + Night (kWh)',
       'Garage import (kWh)',
     ]);
   });
@@ -130,7 +130,7 @@ describe('what is added', () => {
     const [sum] = sumRegisters([early, late]);
     expect(sum).toEqual({
       ...day,
-      name: 'Day (kWh) and Night',
+      name: 'Day (kWh) + Night',
       from: '2025-01-01',
       to: '2025-01-06',
       total: 12 + 46,

@@ -120,6 +120,12 @@ describe('a counter beside what it rose by', () => {
     expect(read(table)).toEqual(understood([year('gas')]));
   });
 
+  test('says nothing of the side where it is a running total', () => {
+    const lines = MONTHS.map((i) => [`2025-${two(i + 1)}-01`, kWh(i), readings[i]! - 1000]);
+    const table = `Date,Used (kWh),Gas in all (kWh)\n${lines.map((l) => l.join(',')).join('\n')}`;
+    expect(read(table)).toEqual(understood([year('gas')]));
+  });
+
   test('is one by its name alone, through an exchange', () => {
     const table =
       'Datum;Stromzähler;Zählernummer\n01.01.2025;48210;A\n01.03.2025;48530;A\n01.03.2025;0;B\n01.05.2025;300;B\n01.07.2025;620;B';
