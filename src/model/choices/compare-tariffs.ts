@@ -348,7 +348,7 @@ function roofOf(
 function priceUnits(kWhBySlot: Float64Array, { electricity, electricityShare }: PricesInUse, slots: YearSlots): number {
   const { version } = electricity;
   const buckets = rateBuckets(version, slots);
-  const shares = sharesOfSlots(kWhBySlot, slots, buckets, true);
+  const shares = sharesOfSlots(kWhBySlot, slots, buckets);
   if (!shares) return 0;
   const what = tell('rest-of-home');
   const rates: Rates = {

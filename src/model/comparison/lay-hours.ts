@@ -68,6 +68,19 @@ export function layHours({ slots, spaceShare, demand }: BuyingYear) {
     return shares;
   }
 
+  const keptLines = new WeakMap<Float64Array, Float64Array>();
+
+  /**
+   * A use that was worked out by the half-hour. Which day of a month is cold is made up, so each half-hour of the clock has
+   * the mean of its month; only the weekly heating of the cylinder has a weekday of its own.
+   */
+  function lineOf(bySlot: NonNullable<Plan['bySlot']>, name: keyof typeof bySlot): Float64Array {
+    if (name === 'pasteurisation') return bySlot[name];
+    const line = keptLines.get(bySlot[name]) ?? meanDays(bySlot[name], slots);
+    keptLines.set(bySlot[name], line);
+    return line;
+  }
+
   /** What a plan buys of electricity, laid over days and the half-hours of the clock. */
   function electricityOf(plan: Plan, buckets: RateBuckets, spaceDays: ArrayLike<number>): DayUse[] {
     const hours = hoursOf(plan.hours, waterHoursOf(plan, buckets), buckets, slots);
@@ -118,7 +131,7 @@ export function layHours({ slots, spaceShare, demand }: BuyingYear) {
     return electric && cheapestHours(slots, buckets) ? 'night' : 'drawn';
   }
 
-  return { sharesOf, waterHoursOf, heaviest, bySlot };
+  return { sharesOf, lineOf, waterHoursOf, heaviest, bySlot };
 }
 
 /** At which half-hours of the day rooms and hot water are bought, as weights. */

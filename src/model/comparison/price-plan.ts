@@ -113,11 +113,11 @@ export function createPricer(year: PricedYear, prices: PricesInUse, laid: LaidHo
     const bySlot = plan.bySlot;
     // Pumps and the backup heater run when the rooms are heated, the immersion in the windows of hot water.
     const usual = { standby: steady, pasteurisation: water, 'source-pump': space, backup: space, circulator: space };
-    // Only the weekly heating of the cylinder has a weekday of its own. The cheap hours of a night are the tariff's to say.
+    // The cheap hours of a night are the tariff's to say.
     const ownHours = (name: 'space' | 'water' | ExtraLine['name'], otherwise: BandShares) =>
       name === 'water' && plan.waterHours === 'night'
         ? otherwise
-        : ((bySlot && sharesOfSlots(bySlot[name], slots, main.buckets, name === 'pasteurisation')) ?? otherwise);
+        : ((bySlot && sharesOfSlots(laid.lineOf(bySlot, name), slots, main.buckets)) ?? otherwise);
     const use = (kWh: number, shares: BandShares, rates: Rates): Use => ({ kWh, shares, rates });
     const stepped = (list: readonly Use[]) => {
       // Behind a meter of its own no other use of the home fills the steps.

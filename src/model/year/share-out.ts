@@ -157,19 +157,10 @@ export function meanDays(kWhBySlot: Float64Array, slots: YearSlots): Float64Arra
   return kWhBySlot.map((_, slot) => sums[clockOf(slot)]! / counts[clockOf(slot)]!);
 }
 
-/**
- * Shares by month and price band of a use known by the half-hour [kWh]; null where nothing is used. Which day of a month
- * is cold is made up, so each half-hour of the clock has the mean of its month, unless the use has weekdays of its own.
- */
-export function sharesOfSlots(
-  kWhBySlot: Float64Array,
-  slots: YearSlots,
-  buckets: RateBuckets,
-  byWeekday = false,
-): BandShares | null {
+/** Shares by month and price band of a use known by the half-hour [kWh]; null where nothing is used. */
+export function sharesOfSlots(kWh: Float64Array, slots: YearSlots, buckets: RateBuckets): BandShares | null {
   const bands = buckets.names.length;
   const { penceOfSlot, bucketOfSlot } = buckets;
-  const kWh = byWeekday ? kWhBySlot : meanDays(kWhBySlot, slots);
   const { month, count } = slots;
   const byMonthBand = new Float64Array(12 * bands);
   for (let slot = 0; slot < count; slot++) byMonthBand[month[slot]! * bands + bucketOfSlot[slot]!]! += kWh[slot]!;

@@ -5,7 +5,7 @@ import type { TariffBand, TariffVersion } from '../../../src/model/shapes/tariff
 import { tell } from '../../../src/model/shapes/told.ts';
 import { rateBuckets } from '../../../src/model/tariff/slot-price.ts';
 import { STEADY_HEATING, WAKING_HOURS } from '../../../src/model/year/day-profiles.ts';
-import { blend, daysFromMonths, shareOut, sharesOfSlots } from '../../../src/model/year/share-out.ts';
+import { blend, daysFromMonths, meanDays, shareOut, sharesOfSlots } from '../../../src/model/year/share-out.ts';
 import { sayTold } from '../../../src/words/say-told.ts';
 import { allHours, priceSeries, version } from '../tariff/tariffs.ts';
 import { SLOTS_2026, SPACE_SHARE } from './make-demand.ts';
@@ -55,7 +55,7 @@ describe('a year on dated half-hourly prices costs what its half-hours cost one 
     expect(sum(ratesOf([use]).map(({ kWh, pencePerKWh }) => kWh * pencePerKWh))).toBeCloseTo(expected, 4);
   });
   test('from half-hours, one by one', () => {
-    const use = { kWh: 4400, shares: sharesOfSlots(line, SLOTS_2026, buckets, true)!, rates: ratesFor() };
+    const use = { kWh: 4400, shares: sharesOfSlots(line, SLOTS_2026, buckets)!, rates: ratesFor() };
     expect(totalOf([use]).pence).toBeCloseTo(expected, 4);
   });
   test('from half-hours, each with the mean of its month, so that no weekday is favoured by a made-up cold day', () => {
@@ -66,7 +66,7 @@ describe('a year on dated half-hourly prices costs what its half-hours cost one 
     const weekend = rateBuckets(weekendPrices, SLOTS_2026);
     const days = (share: (day: number) => number) =>
       sum(Array.from({ length: 365 }, (_, day) => (isWeekend(day) ? share(day) : 0)));
-    const shares = sharesOfSlots(line, SLOTS_2026, weekend)!;
+    const shares = sharesOfSlots(meanDays(line, SLOTS_2026), SLOTS_2026, weekend)!;
     // What weekends get of the heat is what they have of the days of each month.
     const even = daysFromMonths([...shares.byMonth], SLOTS_2026);
     expect(shares.byBand[weekend.names.indexOf('weekend')]).toBeCloseTo(

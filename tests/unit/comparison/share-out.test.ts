@@ -14,6 +14,7 @@ import {
   blend,
   cheapestHours,
   daysFromMonths,
+  meanDays,
   type RateBuckets,
   shareOut,
   sharesByMonth,
@@ -165,19 +166,20 @@ describe('a year made small', () => {
     ['by the clock of the month', false, [2 * 21, 3 * 61]],
     ['by its own days', true, [10 + 33, 60 + 124]],
   ])('a use known by the half-hour, %s; none of nothing', (_name, byWeekday, january) => {
-    const kWh = Float64Array.of(1, 2, 3, 4, 5, 6, 7);
-    const found = sharesOfSlots(kWh, slots, dated, byWeekday)!;
+    const ofDays = Float64Array.of(1, 2, 3, 4, 5, 6, 7);
+    const kWh = byWeekday ? ofDays : meanDays(ofDays, slots);
+    const found = sharesOfSlots(kWh, slots, dated)!;
     expect([...found.byMonthBand].slice(0, 4)).toEqual(close([4 / 28, 6 / 28, 12 / 28, 6 / 28]));
     expect([...found.penceByMonthBand!].slice(0, 4)).toEqual(
       close([...january, 60 + 91, 192].map((pence) => pence / 28)),
     );
     expect([...found.byMonth].slice(0, 2)).toEqual(close([10 / 28, 18 / 28]));
-    expect(sharesOfSlots(kWh, slots, prices, byWeekday)).not.toHaveProperty('penceByMonthBand');
+    expect(sharesOfSlots(kWh, slots, prices)).not.toHaveProperty('penceByMonthBand');
     const single = { ...prices, names: ['a'], bucketOfSlot: new Uint8Array(7), penceOfSlot };
-    const one = sharesOfSlots(kWh, slots, single, byWeekday)!;
+    const one = sharesOfSlots(kWh, slots, single)!;
     expect([...one.byMonthBand].slice(0, 2)).toEqual(close([10 / 28, 18 / 28]));
     expect([...one.penceByMonthBand!].slice(0, 2)).toEqual(close([(january[0]! + january[1]!) / 28, (151 + 192) / 28]));
-    expect(sharesOfSlots(new Float64Array(7), slots, prices, byWeekday)).toBeNull();
+    expect(sharesOfSlots(new Float64Array(7), slots, prices)).toBeNull();
   });
   test('a blend mixes shares and pence by the share of the second', () => {
     const [first, second] = [
