@@ -1,5 +1,5 @@
 /** What the home uses beside heating and hot water: it fills the first steps of a stepped price, and sets its own highest half-hour. */
-import { COMMON_MONTH_DAYS, monthOf, toCivilDate, weekdayIndex } from '../calendar/civil.ts';
+import { COMMON_MONTH_DAYS, monthOf, toCivilDate, toDayNumber, weekdayIndex } from '../calendar/civil.ts';
 import type { YearSlots } from '../calendar/zone.ts';
 import { otherElectricityKWh } from '../demand/known-base.ts';
 import { peopleOfFloorArea } from '../demand/occupancy.ts';
@@ -24,6 +24,8 @@ export interface RestOfHome {
   readonly hours?: readonly HoursByMonth[];
   /** Use of a Monday to a Sunday over that of a mean day, where its own record shows days. */
   readonly weekdays?: readonly number[];
+  /** Use of each day of its own record by day number, over that of a mean day. */
+  readonly days?: ReadonlyMap<number, number>;
   /** How far days stray in each of 48 half-hours: standard deviation over mean, where its own record shows it. */
   readonly stray?: readonly number[];
 }
@@ -64,6 +66,7 @@ function recorded(imports: readonly Series[]): Omit<RestOfHome, 'peaks'> | null 
   const days = new Float64Array(12);
   const ofWeekday = new Float64Array(7);
   const weekdays = new Float64Array(7);
+  const byDay = new Map<number, number>();
   let estimated = false;
   for (const span of spans) {
     for (let day = Math.max(span.first, end - 365); day < span.first + span.days; day++) {
@@ -74,6 +77,7 @@ function recorded(imports: readonly Series[]): Omit<RestOfHome, 'peaks'> | null 
       if (span.days > 1) continue;
       ofWeekday[weekdayIndex(day)]! += span.kWh;
       weekdays[weekdayIndex(day)]! += 1;
+      byDay.set(day, span.kWh);
     }
   }
   const allDays = days.reduce((sum, count) => sum + count, 0);
@@ -88,6 +92,7 @@ function recorded(imports: readonly Series[]): Omit<RestOfHome, 'peaks'> | null 
     origin: tell('record-without-heating'),
     ...(hours ? { hours } : {}),
     ...(dayStray ? { stray: dayStray } : {}),
+    ...(perDay > 0 ? { days: new Map([...byDay].map(([day, kWh]) => [day, kWh / perDay])) } : {}),
     ...(weekdays.every((count) => count >= ENOUGH_OF_A_WEEKDAY)
       ? { weekdays: Array.from(ofWeekday, (sum, day) => (perDay > 0 ? sum / weekdays[day]! / perDay : 1)) }
       : {}),
@@ -121,11 +126,12 @@ function peaksOf(imports: readonly Series[]): HomePeaks {
 }
 
 /**
- * What the home uses beside heating in each half-hour of a year [kWh]: its months are kept, its weekdays and hours differ as
- * its record shows, or as the published ones of a home without one.
+ * What the home uses beside heating in each half-hour of a year [kWh]: its months are kept, its days, weekdays and hours differ
+ * as its record shows, or as the published ones of a home without one. A day takes that of the same weekday whole times
+ * 52 weeks before, as dated prices do, so that both keep what they have in common.
  */
 export function restBySlot(
-  { monthlyKWh, weekdays, hours, stray }: RestOfHome,
+  { monthlyKWh, weekdays, days: own, hours, stray }: RestOfHome,
   slots: YearSlots,
   published: Pick<Reference['homeHours'], 'byMonth' | 'weekend' | 'stray'>,
 ): Float64Array {
@@ -140,9 +146,11 @@ export function restBySlot(
   const days = slots.dayStart.length - 1;
   const ofMonth = new Float64Array(12);
   const dayKWh = new Float64Array(days);
+  const newYear = toDayNumber(`${slots.year}-01-01`);
   for (let day = 0; day < days; day++) {
     const first = slots.dayStart[day]!;
-    dayKWh[day] = weekdays ? weekdays[slots.weekday[first]!]! : hours ? 1 : total(weightsOf(first));
+    const usualDay = weekdays ? weekdays[slots.weekday[first]!]! : hours ? 1 : total(weightsOf(first));
+    dayKWh[day] = (own && sameDayIn(own, newYear + day)) ?? usualDay;
     ofMonth[slots.month[first]!]! += dayKWh[day]!;
   }
   const kWh = new Float64Array(slots.count);
@@ -156,6 +164,17 @@ export function restBySlot(
     for (let slot = start; slot < end; slot++) kWh[slot] = scale * weights[(slots.minute[slot]! / 30) | 0]!;
   }
   return strayDays(kWh, slots, stray ?? new Array<number>(48).fill(published.stray.value));
+}
+
+const SHIFT_DAYS = 364;
+const MOST_YEARS_BACK = 4;
+
+function sameDayIn(days: ReadonlyMap<number, number>, day: number): number | undefined {
+  for (let years = 0; years <= MOST_YEARS_BACK; years++) {
+    const found = days.get(day - years * SHIFT_DAYS);
+    if (found !== undefined) return found;
+  }
+  return undefined;
 }
 
 /**

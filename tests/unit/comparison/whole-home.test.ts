@@ -242,6 +242,16 @@ describe('days of a home that are not alike', () => {
     // Of a normal spread of logarithms: ln(1 + 0.8²) is their variance.
     expect(sum(squares) / (squares.length - kinds.size)).toBeCloseTo(Math.log(1.64), 1);
   });
+  test('take the use of the same weekday 52 weeks before, where the meter shows it', () => {
+    const values = Array.from({ length: 365 }, (_, day) => (day === 40 ? 24 : 8));
+    const own = electricity(8, { days: { first: '2025-01-01', values } });
+    const rest = restOfHome(home({ present: { system: 'gas-condensing' } }), [own]);
+    const kWh = restBySlot(rest, SLOTS_2026, reference.homeHours);
+    const ofDay = (day: number) => sum([...kWh.slice(SLOTS_2026.dayStart[day]!, SLOTS_2026.dayStart[day + 1]!)]);
+    // 10 February 2025 is a Monday, as is 9 February 2026: 24 kWh of the month’s 240, and 8 on each other day.
+    expect(ofDay(39)).toBeCloseTo(24, 6);
+    expect([ofDay(38), ofDay(40)]).toEqual([expect.closeTo(8, 6), expect.closeTo(8, 6)]);
+  });
   test('are those of the meter where it shows them, of half-hours apart', () => {
     const own = electricity(8, { dayStray: Array.from({ length: 48 }, (_, half) => (half < 24 ? 0 : 1)) });
     const { stray } = restOfHome(home({ present: { system: 'gas-condensing' } }), [own]);
