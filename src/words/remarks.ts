@@ -106,7 +106,7 @@ const FOREIGN: Readonly<Record<string, string>> = {
 };
 
 const SENTENCES: Readonly<Record<RemarkCode, string>> = {
-  'file-empty': phrase('{file} is empty. A table of dates and numbers is expected. Download it again.'),
+  'file-empty': phrase('{file} is empty: nothing stands in it. Download it again, or take the picture again.'),
   'file-too-large': phrase('{file} has {words}; we read {expected}. Export a shorter span, or one meter at a time.'),
   'file-too-many-cells': phrase('{file} has more cells than we can hold. Export a shorter span, or fewer columns.'),
   'file-foreign': phrase('{file} is not a text file. Save the data as CSV.'),

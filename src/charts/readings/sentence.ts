@@ -16,23 +16,28 @@ export function readingsSentence({ carrier, unit, readings, missing, first, last
     values.reduce((a, b) => Math.max(a, b)),
     digits,
   );
-  const lies =
+  const lies = { low, high, same: low === high ? 'yes' : 'no' };
+  const all =
     from === to
-      ? say('On {from} each reading of {carrier} lies between {low} and {high} {unit}.', {
-          from,
-          carrier: carrierName(carrier),
-          low,
-          high,
-          unit,
-        })
-      : say('From {from} to {to} each reading of {carrier} lies between {low} and {high} {unit}.', {
-          from,
-          to,
-          carrier: carrierName(carrier),
-          low,
-          high,
-          unit,
-        });
-  if (missing === 0) return lies;
-  return `${lies} ${say('{missing, plural, one {# reading is} other {# readings are}} missing.', { missing })}`;
+      ? say(
+          'On {from} each reading of {carrier} {same, select, yes {is {low}} other {lies between {low} and {high}}} {unit}.',
+          {
+            from,
+            carrier: carrierName(carrier),
+            ...lies,
+            unit,
+          },
+        )
+      : say(
+          'From {from} to {to} each reading of {carrier} {same, select, yes {is {low}} other {lies between {low} and {high}}} {unit}.',
+          {
+            from,
+            to,
+            carrier: carrierName(carrier),
+            ...lies,
+            unit,
+          },
+        );
+  if (missing === 0) return all;
+  return `${all} ${say('{missing, plural, one {# reading is} other {# readings are}} missing.', { missing })}`;
 }

@@ -192,7 +192,7 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
       box: boxOf(from, unitEnd),
       text: text.slice(from, unitEnd).replace(/^[(+]/, '').trim(),
       value,
-      decimals: new RegExp(`\\${decimal}(\\d+)$`).exec(body)?.[1]?.length ?? 0,
+      decimals: body.includes(decimal) ? body.length - 1 - body.lastIndexOf(decimal) : 0,
       negative: /[-−–(]/.test(open) || minus !== '' || behind !== null,
       before: plainWords(left.slice(0, from)),
       heading: '',
@@ -218,11 +218,7 @@ function byYear(figures: readonly Figure[], text: string): readonly Figure[] {
     });
 }
 
-const plainWords = (text: string): string =>
-  text
-    .replaceAll(/[\uE000\uE001]+/g, ' ')
-    .replaceAll(/ +/g, ' ')
-    .trim();
+const plainWords = (text: string): string => text.replaceAll(/[\uE000\uE001 ]+/g, ' ').trim();
 
 function boxAround(words: readonly Word[], page: number): Box {
   const x = Math.min(...words.map((w) => w.x));

@@ -146,8 +146,19 @@ function isUnder({ box }: Figure, { x, end }: FuelMark): boolean {
   return [box.x - x, right - end, (box.x + right - x - end) / 2].some((off) => Math.abs(off) < IN_COLUMN);
 }
 
+type FuelOf = (figure: Figure) => PaperFuel | undefined;
+const finders = new WeakMap<readonly RowFacts[], FuelOf>();
+
 /** Which fuel a number belongs to: by its own row, else by the nearest heading above, of two beside each other the one on its side. */
-function fuelFinder(rows: readonly RowFacts[]): (figure: Figure) => PaperFuel | undefined {
+function fuelFinder(rows: readonly RowFacts[]): FuelOf {
+  const known = finders.get(rows);
+  if (known) return known;
+  const made = makeFuelFinder(rows);
+  finders.set(rows, made);
+  return made;
+}
+
+function makeFuelFinder(rows: readonly RowFacts[]): FuelOf {
   const marks: FuelMark[] = rows.flatMap(({ text, row }, at) => {
     if (NO_HEADING.test(text)) return [];
     let word = 0;

@@ -16,9 +16,7 @@ const MOST_PACKED = 1032;
 const PIECE = 64 * 1024;
 
 export const isPdf = (bytes: Uint8Array): boolean =>
-  Array.from(bytes.subarray(0, 1024), (b) => String.fromCharCode(b))
-    .join('')
-    .includes('%PDF-');
+  new TextDecoder('latin1').decode(bytes.subarray(0, 1024)).includes('%PDF-');
 
 interface Item {
   readonly str: string;
@@ -167,11 +165,12 @@ function wordsOf({ str, transform, width }: Item, view: readonly number[]): Plac
 const [MOST_SLOPE, LEAST_SLOPE] = [0.12, 0.002];
 /** The view turned by the slope that most letters have, as on a page that was laid askew on a scanner. */
 function straight(items: readonly Item[], view: readonly number[]): readonly number[] {
-  const slopes = items.flatMap(({ str, transform }) => {
+  const offOf = ({ transform }: Item) => {
     const angle = Math.atan2(transform[1]!, transform[0]!);
-    const off = angle - Math.round(angle / (Math.PI / 2)) * (Math.PI / 2);
-    return Array.from(str, () => off);
-  });
+    return angle - Math.round(angle / (Math.PI / 2)) * (Math.PI / 2);
+  };
+  if (items.every((item) => Math.abs(offOf(item)) < LEAST_SLOPE)) return view;
+  const slopes = items.flatMap((item) => new Array<number>(item.str.length).fill(offOf(item)));
   const slope = slopes.toSorted((a, b) => a - b)[slopes.length >> 1] ?? 0;
   if (Math.abs(slope) < LEAST_SLOPE || Math.abs(slope) > MOST_SLOPE) return view;
   const [cos, sin] = [Math.cos(slope), Math.sin(slope)];

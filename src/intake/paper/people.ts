@@ -8,6 +8,7 @@ import { ADDED, ENERGY, LEVY, STANDING, SUPPORT, TAKEN_OFF, TOTAL, VAT } from '.
 
 const TITLES = 'Mrs?|Ms|Miss|Mx|Dr|Prof|Herrn?|Frau|Familie|Eheleute|Madame|Monsieur|Mme';
 const TITLE = new RegExp(`^(?:${TITLES}|dear|geehrte[rs]?)\\.?$`, 'i');
+const LONGEST_TITLE = 9;
 const AND = /^(?:and|und|et|&)$/i;
 /** A place with its code, British or of five digits. */
 const PLACE = /(?<![\p{L}\d])(?:[A-Z]{1,2}\d[\dA-Z]? \d[A-Z]{2}|\d{5} \p{Lu}\p{Ll}+)/u;
@@ -58,7 +59,7 @@ export function withoutPeople(pages: readonly Page[]): Page[] {
 
 function afterTitles(words: readonly Word[]): string[] {
   return words.flatMap(({ text, y, height }, at) => {
-    if (!TITLE.test(text)) return [];
+    if (text.length > LONGEST_TITLE || !TITLE.test(text)) return [];
     const behind = words.slice(at + 1, at + 1 + MOST_NAMES).filter((one) => Math.abs(one.y - y) < height / 2);
     const end = behind.findIndex((one) => !/^\p{Lu}/u.test(one.text) && !AND.test(one.text));
     return behind
@@ -71,9 +72,11 @@ function afterTitles(words: readonly Word[]): string[] {
 /** A line of two or three names and nothing else, close above the place of an address. */
 function aboveItsPlace(page: Page): string[] {
   const lines = rowsOf([page]).map(({ words }) => words.map(({ text }) => text));
-  return lines.flatMap((line, at) => {
-    const isAddress = lines.slice(at + 1, at + 1 + ABOVE).some((one) => PLACE.test(one.join(' ')));
-    const own = line.map(bare).filter((text) => text.length > 1);
-    return isAddress && own.length > 1 && own.length < MOST_NAMES && own.every(isName) ? own : [];
-  });
+  const places = lines.flatMap((line, at) => (PLACE.test(line.join(' ')) ? [at] : []));
+  return places.flatMap((place) =>
+    lines.slice(Math.max(0, place - ABOVE), place).flatMap((line) => {
+      const own = line.map(bare).filter((text) => text.length > 1);
+      return own.length > 1 && own.length < MOST_NAMES && own.every(isName) ? own : [];
+    }),
+  );
 }

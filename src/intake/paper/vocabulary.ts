@@ -71,7 +71,7 @@ export const EXPORT = words(
 export const OTHER_GOODS = words(
   'heating oil|kerosene|lpg|propane|butane|bottled gas|bulk gas|wood pellets|logs|firewood|heizöl\\w*|flüssiggas\\w*|holzpellets|brennholz|fioul|mazout|gasolio|stookolie|broadband|line rental|telephone|mobile|council tax|boiler service|insurance|telefon\\w*|mobilfunk\\w*|internet|grundsteuer\\w*|(?:your )?export(?:ed)?|feed[- ]in|einspeisevergütung',
 );
-/** A paper that is no bill, and one that stands no longer. */
+/** A paper that is no bill, one that stands no longer, one of a whole house. */
 export const OFFER = words(
   '(?:your |a )?quot(?:e|ation)|offer|proposal|angebot|\\w*(?:auftrags|vertrags)bestätigung|\\w*(?:heiz|neben|betriebs|warmwasser)kostenabrechnung|offerte|devis',
 );
@@ -79,7 +79,7 @@ export const FORESEEN = words(
   'estimated (?:total|costs?|charges)|expected|forecast|voraussichtlich\\w*|erwartet\\w*|prognose\\w*',
 );
 export const CANCELLED = words(
-  'this is (?:not a|no) bill|(?:is )?not a bill|this bill is (?:cancelled|void|replaced)|replaced by another|pro forma|stornorechnung|storniert\\w*|annulée|geannuleerd',
+  'your share|ihr anteil|this is (?:not a|no) bill|(?:is )?not a bill|this bill is (?:cancelled|void|replaced)|replaced by another|pro forma|stornorechnung|storniert\\w*|annulée|geannuleerd',
 );
 /** Another time than the bill's. */
 export const EARLIER = words(

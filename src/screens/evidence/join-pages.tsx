@@ -100,8 +100,15 @@ export function JoinPages(props: {
   );
 }
 
+/** What is no picture the window can show is told by its kind, such as PDF. */
+const nameEnd = ({ name }: File): string => (/\.([a-z]{2,5})$/i.exec(name)?.[1] ?? '').toUpperCase();
+
 function Thumbnail({ file }: { readonly file: File }) {
   const address = useMemo(() => (file.type.startsWith('image/') ? URL.createObjectURL(file) : null), [file]);
   useEffect(() => () => (address === null ? undefined : URL.revokeObjectURL(address)), [address]);
-  return address === null ? <span className="thumbnail" /> : <img className="thumbnail" src={address} alt="" />;
+  return address === null ? (
+    <span className="thumbnail">{nameEnd(file)}</span>
+  ) : (
+    <img className="thumbnail" src={address} alt="" />
+  );
 }

@@ -108,10 +108,10 @@ export const CHARTS: Catalogue = {
     'Energie, Grundpreis und Wartung zusammen, nach Monat eines normalen Jahres.',
   '{day} {month}': '{day}. {month}',
   'No readings could be shown.': 'Es ließen sich keine Messwerte zeigen.',
-  'On {from} each reading of {carrier} lies between {low} and {high} {unit}.':
-    'Am {from} liegt jeder Messwert ({carrier}) zwischen {low} und {high} {unit}.',
-  'From {from} to {to} each reading of {carrier} lies between {low} and {high} {unit}.':
-    'Vom {from} bis {to} liegt jeder Messwert ({carrier}) zwischen {low} und {high} {unit}.',
+  'On {from} each reading of {carrier} {same, select, yes {is {low}} other {lies between {low} and {high}}} {unit}.':
+    'Am {from} {same, select, yes {ist jeder Messwert ({carrier}) {low}} other {liegt jeder Messwert ({carrier}) zwischen {low} und {high}}} {unit}.',
+  'From {from} to {to} each reading of {carrier} {same, select, yes {is {low}} other {lies between {low} and {high}}} {unit}.':
+    'Vom {from} bis {to} {same, select, yes {ist jeder Messwert ({carrier}) {low}} other {liegt jeder Messwert ({carrier}) zwischen {low} und {high}}} {unit}.',
   '{missing, plural, one {# reading is} other {# readings are}} missing.':
     'Es {missing, plural, one {fehlt # Messwert} other {fehlen # Messwerte}}.',
   'Readings by local clock time.': 'Messwerte nach Ortszeit.',

@@ -31,8 +31,8 @@ export const REMARKS: Catalogue = {
     '{file} ist eine XML-Datei, aber nicht nach dem offenen Standard für Zählerdaten. Bitten Sie um die Daten als CSV.',
   '{file} is a database. Export the table as CSV, then import that.':
     '{file} ist eine Datenbank. Exportieren Sie die Tabelle als CSV und importieren Sie das.',
-  '{file} is empty. A table of dates and numbers is expected. Download it again.':
-    '{file} ist leer. Erwartet wird eine Tabelle mit Daten und Zahlen. Laden Sie sie noch einmal herunter.',
+  '{file} is empty: nothing stands in it. Download it again, or take the picture again.':
+    '{file} ist leer, darin steht nichts. Laden Sie die Datei noch einmal herunter, oder fotografieren Sie noch einmal.',
   '{file} has {words}; we read {expected}. Export a shorter span, or one meter at a time.':
     '{file} hat {words}; wir lesen {expected}. Exportieren Sie eine kürzere Zeit oder einen Zähler nach dem anderen.',
   '{file} has more cells than we can hold. Export a shorter span, or fewer columns.':

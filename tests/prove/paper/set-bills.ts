@@ -1827,4 +1827,23 @@ Nachzahlung: ${de(net + vat - paid)} €
   );
 }
 
+{
+  const [use, standing] = [times(671, 29.1), times(91, 47.5)];
+  const net = use + standing;
+  const vat = share(5, net);
+  add(
+    'the bill of a whole house, of which a share is charged',
+    UK,
+    `
+Alder Court Management
+Recharge of electricity, 1 April 2026 to 30 June 2026
+Whole house: 671 kWh at 29.10p                                ${gb(use)}
+Standing charge 91 days at 47.50p                             ${gb(standing)}
+VAT 5%                                                        ${gb(vat)}
+Total for the house                                           ${gb(net + vat)}
+Your share, 25 %                                              ${gb(share(25, net + vat))}
+`,
+  );
+}
+
 export const SET_BILLS: readonly SetBill[] = bills;

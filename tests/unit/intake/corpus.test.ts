@@ -500,7 +500,7 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
 
 const REFUSED: readonly [file: string, code: string, sentence: RegExp][] = [
   ['refused-empty.csv', 'file-empty', /refused-empty\.csv is empty/],
-  ['refused-blank.csv', 'file-empty', /Download it again/],
+  ['refused-blank.csv', 'file-empty', /nothing stands in it/],
   ['refused-picture.csv', 'file-foreign', /is a picture, .* or type the figures in/],
   ['refused-workbook.xlsx', 'workbook-broken', /damaged workbook \(it is cut off\)/],
   ['refused-paper.pdf', 'file-foreign', /is a PDF/],
