@@ -149,7 +149,7 @@ function useCheckDraft(inForce: EstimateSummary, series: readonly Series[]) {
     setFilled(found);
     setDraft((before) => ({ ...draftOfReadings(before, found), ...since }));
   };
-  /** The price of other days goes, one that somebody typed stays: before the answer came or while it was on its way. */
+  /** The price of other days goes, or never comes; one that somebody typed stays: before the answer came or while it was on its way. */
   const takePrice = async (days: Days) => {
     const rounded = (one: BillPrefill | null) =>
       one?.pencePerKWh === undefined ? undefined : Number(one.pencePerKWh.toFixed(2));
@@ -157,11 +157,12 @@ function useCheckDraft(inForce: EstimateSummary, series: readonly Series[]) {
       () => null,
     );
     setFilled(found);
-    setDraft((now) =>
-      now.pencePerKWh === undefined || now.pencePerKWh === rounded(filled)
-        ? { ...now, pencePerKWh: rounded(found) }
-        : now,
-    );
+    setDraft((now) => {
+      const span = spanOf(now);
+      const isOfThese = span?.from === days.from && span.to === days.to;
+      const isTyped = now.pencePerKWh !== undefined && now.pencePerKWh !== rounded(filled);
+      return isOfThese && !isTyped ? { ...now, pencePerKWh: rounded(found) } : now;
+    });
   };
   const takeBill = (bill: (typeof bills)[number]) => {
     typed.current = true;
