@@ -59,10 +59,9 @@ export type ChangeKind = 'with-the-cold' | 'while-heated' | 'steady' | 'unclear'
  * where it `heats` not, what the machine takes is on a meter of its own.
  */
 export function findBehaviour(days: MeterDays, prices: Prices, heats = true): Finding[] {
-  const known = knownWeather(days);
+  const { known, below } = heatedInSeason(days);
   const use = known.map((day) => days.dayKWh[day]!);
   const outdoor = known.map((day) => days.outdoorC[day]!);
-  const { below } = coldLine(use, outdoor);
   const compared = findLineChange(below, use, LEAST_DAYS);
   const split = compared ?? findStepChange(below, use, LEAST_DAYS);
   const came = split && cameAtOnce(split, below, use);
@@ -143,6 +142,33 @@ export function findBehaviour(days: MeterDays, prices: Prices, heats = true): Fi
   ];
 }
 
+/**
+ * A mild day [°C] that lies so far below the base [K] is not heated where it takes hardly more than the warm days about it [days]:
+ * by less than this share of what the line gives it. Judgements.
+ */
+const UNHEATED = { fromC: 8, leastK: 2, share: 0.3, aboutDays: 45, leastWarm: 4 } as const;
+
+/**
+ * The days whose weather is known, with the degrees by which each lies below the temperature from which this home is heated. Mild
+ * days on which nobody has switched the heating on yet are left out: that they end is no change in the home.
+ */
+function heatedInSeason(days: MeterDays): { known: number[]; below: number[] } {
+  const all = knownWeather(days);
+  const use = all.map((day) => days.dayKWh[day]!);
+  const outdoor = all.map((day) => days.outdoorC[day]!);
+  const { slope, below } = coldLine(use, outdoor);
+  const warm = Array.from(all.keys()).filter((i) => below[i] === 0);
+  const isHeated = (i: number) => {
+    if (outdoor[i]! < UNHEATED.fromC || below[i]! < UNHEATED.leastK) return true;
+    const isNear = (one: number) =>
+      Math.abs(days.dayNumber[all[one]!]! - days.dayNumber[all[i]!]!) <= UNHEATED.aboutDays;
+    const about = warm.filter(isNear).map((one) => use[one]!);
+    return about.length < UNHEATED.leastWarm || use[i]! >= median(about) + UNHEATED.share * slope * below[i]!;
+  };
+  const kept = Array.from(all.keys()).filter(isHeated);
+  return { known: kept.map((i) => all[i]!), below: kept.map((i) => below[i]!) };
+}
+
 /** Day number of a winter solstice, days in a year, and days by which the sun may differ. */
 const SOLSTICE = toDayNumber('2020-12-21');
 const YEAR_DAYS = 365.25;
@@ -150,10 +176,13 @@ const LIKE_LIGHT_DAYS = 7;
 /** So many days with the sun as high as before can speak; on them so much of the difference must be seen. */
 const LEAST_LIKE = 10;
 const LIKE_SHARE = 0.5;
+/** So many days before with the sun as high say what it did to them. */
+const LEAST_BESIDE = 3;
 
 /**
  * Whether the difference is there on days with as much sun as days before: the sun on windows and walls spares heat on days as
- * cold, so that less in spring than in autumn, and more in the dark months, is the season's doing until the sun is alike.
+ * cold, and ground is warm in autumn, so that less in spring than in autumn, and more in the dark months, is the season's doing until
+ * the sun is alike. Where days before had the sun as high, what they differ by from the line of all is the season's too.
  */
 function holdsInLikeLight(
   { at, before, change, common }: LineChange,
@@ -165,13 +194,25 @@ function holdsInLikeLight(
     const since = (((dayNumber(i) - SOLSTICE) % YEAR_DAYS) + YEAR_DAYS) % YEAR_DAYS;
     return Math.min(since, YEAR_DAYS - since);
   };
-  const lights = Array.from({ length: at }, (_, i) => fromSolstice(i));
+  const more = (i: number) => use[i]! - before.intercept - before.slope * below[i]!;
+  const earlier = Array.from({ length: at }, (_, i) => ({
+    light: fromSolstice(i),
+    heated: below[i]! > 0,
+    more: more(i),
+  }));
+  const beside = common.flatMap((i) => {
+    const light = fromSolstice(i);
+    const like = earlier.filter(
+      (one) => Math.abs(one.light - light) <= LIKE_LIGHT_DAYS && one.heated === below[i]! > 0,
+    );
+    return like.length >= LEAST_BESIDE ? [more(i) - meanOf(like.map((one) => one.more))] : [];
+  });
+  if (beside.length >= LEAST_LIKE && meanOf(beside) / change < LIKE_SHARE) return false;
+  const lights = earlier.map(({ light }) => light);
   const [least, most] = [Math.min(...lights) - LIKE_LIGHT_DAYS, Math.max(...lights) + LIKE_LIGHT_DAYS];
   const like = common.filter((i) => (change < 0 ? fromSolstice(i) <= most : fromSolstice(i) >= least));
   // Too few of them say nothing; that it came on a day speaks for it then.
-  if (like.length < LEAST_LIKE) return true;
-  const more = meanOf(like.map((i) => use[i]! - before.intercept - before.slope * below[i]!));
-  return more / change >= LIKE_SHARE;
+  return like.length < LEAST_LIKE || meanOf(like.map(more)) / change >= LIKE_SHARE;
 }
 
 /** What the days since show of the difference: only what they do show is said. */

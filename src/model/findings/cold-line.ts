@@ -4,6 +4,8 @@ import type { SignatureData } from '../demand/signature-data.ts';
 
 export interface ColdLine {
   readonly intercept: number;
+  /** Units a degree below the base. */
+  readonly slope: number;
   /** Degrees below the base, one a day, K. */
   readonly below: Float64Array;
 }
@@ -20,5 +22,5 @@ export function coldLine(perDay: ArrayLike<number>, outdoorC: ArrayLike<number>)
   };
   const { baseC, line } = fitSignature(data);
   const below = Float64Array.from({ length: n }, (_, i) => Math.max(0, baseC - outdoorC[i]!));
-  return { intercept: line.intercept, below };
+  return { intercept: line.intercept, slope: line.slope, below };
 }

@@ -158,11 +158,13 @@ export function findStepChange(x: ArrayLike<number>, y: ArrayLike<number>, least
   const common = places.filter((i) => i >= at);
   const was = places.filter((i) => i < at).map((i) => x[i]!);
   const [low, high] = [Math.min(...was), Math.max(...was)];
-  // The first days of heating begin on a day too.
-  if (t < LEAST_T || was.filter((one) => one > 0).length < LEAST_HEATED) return null;
+  // The first days of heating begin on a day too; and of days that are all too warm for it, colder ones show nothing.
+  if (t < LEAST_T || [was, common.map((i) => x[i]!)].some((side) => countHeated(side) < LEAST_HEATED)) return null;
   if (common.filter((i) => x[i]! >= low && x[i]! <= high).length < LEAST_ALIKE) return null;
   return { ...lines, change, was: common.reduce((sum, i) => sum + y[i]!, 0) / common.length - change, t, common };
 }
+
+const countHeated = (x: readonly number[]): number => x.filter((one) => one > 0).length;
 
 function runningSums(x: ArrayLike<number>, y: ArrayLike<number>): Float64Array[] {
   const n = y.length;

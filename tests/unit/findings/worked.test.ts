@@ -1,19 +1,19 @@
 /** Each detector over readings made so plain that its days, units, cost and likelihood follow by hand. */
 import { describe, expect, test } from 'vitest';
-import { addDays } from '../../../src/model/calendar/civil.ts';
+import { addDays, daysBetween } from '../../../src/model/calendar/civil.ts';
 import { findBaseLoad } from '../../../src/model/findings/base-load.ts';
 import { findBehaviour } from '../../../src/model/findings/behaviour.ts';
 import { coldLine } from '../../../src/model/findings/cold-line.ts';
 import { findDearHours } from '../../../src/model/findings/dear-hours.ts';
 import { findInReadings } from '../../../src/model/findings/find-in-readings.ts';
 import { findingWorking } from '../../../src/model/findings/finding-working.ts';
-import type { MeterDays } from '../../../src/model/findings/meter-days.ts';
+import { type MeterDays, onlyDays } from '../../../src/model/findings/meter-days.ts';
 import { findMeterScale } from '../../../src/model/findings/meter-scale.ts';
 import { findNightSetback } from '../../../src/model/findings/night-setback.ts';
 import { findWaterOften, waterCycles } from '../../../src/model/findings/water-often.ts';
 import type { TariffVersion } from '../../../src/model/shapes/tariff.ts';
 import { tell } from '../../../src/model/shapes/told.ts';
-import { daysOf, FIRST, heating, outdoor, readingsOf, textbook } from './made-days.ts';
+import { daysOf, FIRST, heating, outdoor, outdoorOn, readingsOf, textbook } from './made-days.ts';
 
 const prices = { pencePerKWh: 25 };
 const close = (value: number, digits = 9) => expect.closeTo(value, digits);
@@ -121,6 +121,23 @@ describe('more since a day of a first winter', () => {
     ['no day since as mild as one before', autumn, [1, -1, 0, 7, 2, -2]],
     ['the first days of heating', [20, 19, 18, 20, 19, 9], [1, -1, 0, 9, 2, -2]],
   ] as const)('%s', (_, before, since) => expect(winter(before, since)).toEqual([]));
+});
+
+describe('the season is no change in the home', () => {
+  /** From the end of January on, 13 months: what a home uses by day and degrees below 15 °C. */
+  const changes = (perDay: (day: number, below: number) => number) => {
+    const kW = (day: number) => (swing(day, 0.3) + perDay(day, Math.max(0, 15 - outdoorOn(day)))) / 24;
+    const record = onlyDays(daysOf(515, kW, { outdoorC: outdoorOn }), (day) => day >= 116);
+    return findBehaviour(record, prices).map(({ from }) => from);
+  };
+  const heated = (below: number) => 3 + 1.2 * below;
+  test('heating that somebody switches on by hand, long after the first mild days', () => {
+    const isOff = (day: number) => day >= 212 && day < 375;
+    expect(changes((day, below) => (isOff(day) ? 3 : heated(below)))).toEqual([]);
+    const since = changes((day, below) => (isOff(day) ? 3 : (day < 430 ? 1 : 1.4) * heated(below)));
+    expect(since).toHaveLength(1);
+    expect(Math.abs(daysBetween(addDays(FIRST, 430), since[0]!))).toBeLessThanOrEqual(3);
+  });
 });
 
 describe('more or less in the same weather', () => {
