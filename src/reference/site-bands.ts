@@ -55,7 +55,12 @@ export const siteBands: SiteBands = {
     /** By mass; below about a tenth it protects hardly at all, above 35 % it costs heat and pumping. */
     'glycol-share': customary(15, 35),
     /** Freezing point below the coldest brine. */
-    'frost-margin': customary(5, null),
+    'frost-margin': {
+      low: 5.6,
+      high: null,
+      source: '10 °F below the coldest brine that leaves: a ground-source guide that cites IGSHPA and ASHRAE, undated',
+      provenance: 'read',
+    },
   },
   carnotFraction: {
     low: 0.42,

@@ -147,6 +147,8 @@ export const SOURCES: Catalogue = {
     'Lemmon McLinden Wagner 2009 J Chem Eng Data; ausgewertet mit der offenen Bibliothek CoolProp 8.0.0',
   'about 3 to 6 K, from memory; 10 °F in ground-source guides that cite IGSHPA and ASHRAE':
     'etwa 3 bis 6 K, aus dem Gedächtnis; 10 °F in Anleitungen für Erdwärme, die IGSHPA und ASHRAE nennen',
+  '10 °F below the coldest brine that leaves: a ground-source guide that cites IGSHPA and ASHRAE, undated':
+    '10 °F unter der kältesten austretenden Sole: eine Anleitung für Erdwärme, die IGSHPA und ASHRAE nennt, ohne Datum',
   'about 3 to 8 K, from memory; 6 to 10 °F printed for air-cooled condensers; with a receiver it shows little':
     'etwa 3 bis 8 K, aus dem Gedächtnis; 6 bis 10 °F gedruckt für luftgekühlte Verflüssiger; mit Sammler sagt es wenig',
 };

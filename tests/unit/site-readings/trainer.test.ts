@@ -110,6 +110,17 @@ test.each([
   },
 );
 
+// Freezing points of a printed table by volume; at least 10 °F below the coldest brine (a guide that cites IGSHPA and ASHRAE).
+test.each([
+  [25, -3, true],
+  [25, -5, false],
+  [30, -5, true],
+])('propylene glycol at %s %% by volume with brine leaving at %s °C is enough: %s', (percent, brineOutC, isEnough) => {
+  const glycol = { kind: 'propylene', percent, basis: 'volume' } as const;
+  const { causes } = checkSite({ brineInC: brineOutC + 3, brineOutC, glycol }, siteTables);
+  expect(causes.some(({ cause }) => cause === 'glycol-weak')).toBe(!isEnough);
+});
+
 describe('the order of what is said', () => {
   test('brine at its freezing point goes before sums that do not meet', () => {
     const check = of({

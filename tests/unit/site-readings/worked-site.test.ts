@@ -223,8 +223,8 @@ test.each([
   ['brine-in', { brineInC: -0.1 }, 'below'],
   ['brine-in', { brineInC: 15 }, 'inside'],
   ['brine-in', { brineInC: 15.1 }, 'above'],
-  ['frost-margin', { glycol: { kind: 'propylene', percent: 25, basis: 'mass' }, coldestBrineC: -4.78 }, 'inside'],
-  ['frost-margin', { glycol: { kind: 'propylene', percent: 25, basis: 'mass' }, coldestBrineC: -4.8 }, 'below'],
+  ['frost-margin', { glycol: { kind: 'propylene', percent: 25, basis: 'mass' }, coldestBrineC: -4.18 }, 'inside'],
+  ['frost-margin', { glycol: { kind: 'propylene', percent: 25, basis: 'mass' }, coldestBrineC: -4.2 }, 'below'],
   ['freezing', { glycol: { kind: 'propylene', percent: 25, basis: 'mass' } }, 'no band'],
 ] as [SiteQuantity, SiteReadings, Standing][])('%s of %j stands %s', (quantity, readings, standing) => {
   expect(valuesOf(readings).get(quantity)!.standing).toBe(standing);
