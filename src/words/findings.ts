@@ -83,7 +83,7 @@ export function seenSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh' | 'm
   return [shownSentence(finding), maySentence(finding)].filter(Boolean).join(' ');
 }
 
-function shownSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh'>): string {
+function shownSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh' | 'may'>): string {
   const n = (name: string) => numberOf(finding, name);
   switch (finding.code) {
     case 'heater-running':
@@ -118,12 +118,13 @@ function shownSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh'>): string 
       });
     case 'large-load':
       return say(
-        'A steady {power} kW ran on {days, plural, one {# day} other {# days}}, {hours} hours each{about}. It does not look like heating.',
+        'A steady {power} kW ran on {days, plural, one {# day} other {# days}}, {hours} hours each{about}.{heater, select, yes {} other { It does not look like heating.}}',
         {
           power: grouped(n('powerKW'), 1),
           days: n('days'),
           hours: grouped(n('hoursEach'), 1),
           about: about(n('hour')),
+          heater: finding.may?.includes('heater') ? 'yes' : 'no',
         },
       );
     case 'dear-hours':
@@ -183,7 +184,7 @@ function shownSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh'>): string 
 }
 
 /** The same for the household: no powers, no shares. */
-export function homeSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh' | 'from' | 'to'>): string {
+export function homeSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh' | 'from' | 'to' | 'may'>): string {
   const since = longDate(finding.from);
   switch (finding.code) {
     case 'heater-running':
@@ -204,7 +205,9 @@ export function homeSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh' | 'f
     case 'base-load-rose':
       return say('Since {since} the meter counts more at every hour, at night too.', { since });
     case 'large-load':
-      return say('Your meter shows something large and steady that does not look like heating.');
+      return finding.may?.includes('heater')
+        ? say('Your meter shows something large and steady. It may be an electric heater, a car or something else.')
+        : say('Your meter shows something large and steady that does not look like heating.');
     case 'dear-hours':
       return say('Since {since} the meter counts more at the hours that cost more.', { since });
     case 'behaviour-changed':

@@ -77,7 +77,8 @@ export function findHeater(days: MeterDays, loads: readonly EvenLoad[], prices: 
           hour: load.hour,
         },
         ...daysAndCost(load, days, prices),
-        ask: ['heater-switch', 'baths'],
+        // Once a week is as it was estimated: nobody at home is asked about it.
+        ask: weekly ? [] : ['heater-switch', 'baths'],
         check: weekly ? ['pasteurisation-setting'] : ['heater-hours', 'heater-control', 'pasteurisation-setting'],
         cautions: ['electrical', 'scalding', 'legionella'],
       };

@@ -117,7 +117,7 @@ export const CHECK: Catalogue = {
   'Many starts on warm days': 'Viele Starts an warmen Tagen',
   'Rest at night': 'Nachts Ruhe',
   'More at every hour': 'Zu jeder Stunde mehr',
-  'A large load, not like heating': 'Ein großer Verbraucher, nicht wie Heizung',
+  'A large, even load': 'Ein großer, gleichmäßiger Verbraucher',
   'More counted in the same weather': 'Bei gleichem Wetter mehr gezählt',
   'Less counted in the same weather': 'Bei gleichem Wetter weniger gezählt',
   'More use at expensive hours': 'Mehr Verbrauch zu teuren Stunden',
@@ -138,8 +138,8 @@ export const CHECK: Catalogue = {
     'An {days, plural, one {# kalten Tag} other {# kalten Tagen}} ruhte die Wärmepumpe nachts bei {night} der Tagesleistung. Jeden Morgen lief sie mit {morning}.',
   'What runs all night rose from {before} to {after}, and not with the cold.':
     'Was die ganze Nacht läuft, stieg von {before} auf {after}, und nicht mit der Kälte.',
-  'A steady {power} kW ran on {days, plural, one {# day} other {# days}}, {hours} hours each{about}. It does not look like heating.':
-    'An {days, plural, one {# Tag} other {# Tagen}} liefen gleichmäßig {power} kW, je {hours} Stunden{about}. Wie Heizung sieht das nicht aus.',
+  'A steady {power} kW ran on {days, plural, one {# day} other {# days}}, {hours} hours each{about}.{heater, select, yes {} other { It does not look like heating.}}':
+    'An {days, plural, one {# Tag} other {# Tagen}} liefen gleichmäßig {power} kW, je {hours} Stunden{about}.{heater, select, yes {} other { Wie Heizung sieht das nicht aus.}}',
   'Since then a kWh has cost {share} more on average, because more are used at expensive hours.':
     'Seither kostet eine kWh im Mittel {share} mehr, weil mehr zu teuren Stunden verbraucht wird.',
   'Since then the meter counts {units} kWh a day {way, select, less {less} other {more}} in the same weather.':
@@ -196,6 +196,8 @@ export const CHECK: Catalogue = {
     'Die Wärmepumpe ruht nachts und arbeitet morgens schwer.',
   'Since {since} the meter counts more at every hour, at night too.':
     'Seit {since} zählt der Zähler zu jeder Stunde mehr, auch nachts.',
+  'Your meter shows something large and steady. It may be an electric heater, a car or something else.':
+    'Ihr Zähler zeigt etwas Großes und Gleichmäßiges. Das kann ein Heizstab, ein Auto oder etwas anderes sein.',
   'Your meter shows something large and steady that does not look like heating.':
     'Ihr Zähler zeigt etwas Großes und Gleichmäßiges, das nicht nach Heizung aussieht.',
   'Since {since} the meter counts more at the hours that cost more.':

@@ -2,6 +2,7 @@
 import type { Catalogue } from '../say.ts';
 
 export const EARLIER: Catalogue = {
+  'A large load, not like heating': 'Ein großer Verbraucher, nicht wie Heizung',
   'Rest at night, hard mornings': 'Nachts Ruhe, morgens schwere Arbeit',
   'Pump of the heating circuit': 'Heizkreispumpe',
   'Source pump or fan': 'Solepumpe oder Ventilator',

@@ -8,7 +8,7 @@ export const FINDING = sentences<ToldFinding>()({
   'found-water-often': 'Many starts on warm days',
   'found-night-setback': 'Rest at night',
   'found-base-load-rose': 'More at every hour',
-  'found-large-load': 'A large load, not like heating',
+  'found-large-load': 'A large, even load',
   'found-dear-hours': 'More use at expensive hours',
   'found-behaviour-changed': 'More counted in the same weather',
   'found-less-used': 'Less counted in the same weather',

@@ -1,7 +1,14 @@
 /** Every finding that the model can name has its words, and whatever its data they are whole sentences. */
 import { describe, expect, test } from 'vitest';
 import { DETECTOR_RATES, HEATER_FOUND, TRUE_FINDINGS } from '../../../src/model/findings/measured.ts';
-import { AskCode, CautionCode, FindingCheckCode, FindingCode, sureOf } from '../../../src/model/shapes/finding.ts';
+import {
+  AskCode,
+  CautionCode,
+  type Finding,
+  FindingCheckCode,
+  FindingCode,
+  sureOf,
+} from '../../../src/model/shapes/finding.ts';
 import {
   askSentence,
   costOfFinding,
@@ -65,6 +72,14 @@ test.each<[Parameters<typeof costOfFinding>[0], string]>([
   [{ ...WINTER, code: 'own-generation', pence: 0, penceYear: 0, kWh: 0 }, 'How much it comes to is not known.'],
 ])('cost of %o', (cost, said) => {
   expect(costOfFinding(cost)).toBe(said);
+});
+
+test('what may be a heater is not said to look like no heating', () => {
+  const load = { ...made('large-load'), meter: 'whole-house' as const };
+  for (const text of [seenSentence(load), homeSentence(load)]) expect(text).toContain('not look like heating.');
+  const either = { ...load, may: ['large-load', 'heater'] satisfies Finding['may'] };
+  expect(seenSentence(either)).toContain('These look alike on this meter');
+  for (const text of [seenSentence(either), homeSentence(either)]) expect(text).not.toContain('not look like heating');
 });
 
 test('weeks of less are said as what the meter counted', () => {
