@@ -305,8 +305,8 @@ function searchLines(check: BillCheck): string[] {
     ...(search.causes.length > 0 ? [twentiethsMeaning()] : []),
     ...(check.input.answers ?? []).map(answerSentence),
     ...search.next.flatMap((next) => [
-      `${questionTask(next.question)} ${effortSentence(next)}`,
-      `  ${say('Say to the customer: “{words}”', { words: customerWords(next.question) })}`,
+      `${questionTask(next.question, next.who)} ${effortSentence(next)}`,
+      `  ${say('Say to the customer: “{words}”', { words: customerWords(next.question, next.who) })}`,
       ...next.outcomes.map(
         (outcome) => `  ${leadSentence(next.question, outcome)} [${next.question}: ${outcome.outcome}]`,
       ),

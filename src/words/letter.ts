@@ -103,7 +103,7 @@ export function knownSentences(check: BillCheck, room: SentenceRoom): string[] {
       parts.filter((part) => !isShown(part)).reduce((sum, { pence }) => sum + pence, 0),
       check,
     ),
-    ...(check.findings ?? []).slice(0, room.findings).map((finding) => findingLine(finding, check)),
+    ...findingLines(check).slice(0, room.findings),
   ];
 }
 
@@ -172,13 +172,22 @@ function leftSentences(leftPence: number, check: BillCheck): string[] {
   ];
 }
 
-const findingLine = (finding: CheckFinding, { input }: Pick<BillCheck, 'input'>): string =>
+/** What is a part of the difference comes first; what was seen in several stretches may read the same. */
+function findingLines({ findings = [], ...check }: BillCheck): string[] {
+  const meters = new Set(findings.map(({ meter }) => meter));
+  const isOneOfTwo = meters.has('heat-pump') && meters.has('whole-house');
+  const ordered = findings.toSorted((a, b) => Number(a.part === undefined) - Number(b.part === undefined));
+  return [...new Set(ordered.map((finding) => findingLine(finding, check, isOneOfTwo)))];
+}
+
+const findingLine = (finding: CheckFinding, { input }: Pick<BillCheck, 'input'>, isOneOfTwo: boolean): string =>
   [
     homeSentence(finding),
     // The machine has a meter of its own, so that this is about all the others.
-    ...(finding.meter === 'whole-house' && input.heatPumpKWh !== undefined
+    ...(finding.meter === 'whole-house' && (isOneOfTwo || input.heatPumpKWh !== undefined)
       ? [say('This is the rest of the home, without the heat pump.')]
       : []),
+    ...(finding.meter === 'heat-pump' && isOneOfTwo ? [say('This is the heat pump alone.')] : []),
     say('We are {sure}.', { sure: sureShort(finding) }),
   ].join(' ');
 
@@ -248,7 +257,7 @@ export function letterSteps(
       .filter(({ who }) => (who === 'household') === isHome)
       // The meter is read for the supplier already.
       .filter(({ question }) => question !== 'meter-reading' || meter.length === 0)
-      .map(({ question }) => customerWords(question));
+      .map(({ question, who }) => customerWords(question, who));
   const isAsked = (code: string) => next.some(({ question }) => SAME_QUESTION[question]?.includes(code));
   const open = findings.flatMap(({ ask }) => ask.filter((code) => !isAsked(code)));
   const asks = [...new Set(open.map(askSentence))].slice(0, room.asks);

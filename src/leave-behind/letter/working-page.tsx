@@ -137,7 +137,7 @@ function SearchSection({ check }: { readonly check: BillCheck }) {
         <ul className="steps">
           {search.next.map((next) => (
             <li key={next.question}>
-              {questionTask(next.question)} {effortSentence(next)}{' '}
+              {questionTask(next.question, next.who)} {effortSentence(next)}{' '}
               {next.outcomes.map((outcome) => leadSentence(next.question, outcome)).join(' ')}
             </li>
           ))}

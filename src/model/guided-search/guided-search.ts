@@ -1,5 +1,5 @@
 /** The likely causes of a bill's difference, and the one or two questions whose answers would tell most among them. */
-import type { BillCheck } from '../shapes/bill-check.ts';
+import type { BillCheck, BillDoubt } from '../shapes/bill-check.ts';
 import {
   type GuidedSearch,
   type NextQuestion,
@@ -10,7 +10,7 @@ import {
   type SearchQuestion,
 } from '../shapes/guided-search.ts';
 import { chancesOf, QUESTIONS } from './questions.ts';
-import { asSureAsSeen, type Direction, type Weights, weighCauses } from './weigh-causes.ts';
+import { asSureAsSeen, type Direction, isHeatingAlone, type Weights, weighCauses } from './weigh-causes.ts';
 
 /** From this share of the expected cost on a difference inside the range is looked into. Common practice, no source. */
 export const LARGE_SHARE = 0.15;
@@ -28,21 +28,27 @@ const WAITING = 0.5;
  * Whether the bill is to be looked into, and which way: outside its range, inside but far from its middle, or at its middle
  * with findings of some weight inside it, which something else has made up for.
  */
-export function searchDirection({ verdict, actualPence, expected, findings = [] }: BillCheck): Direction | null {
+export function searchDirection(check: BillCheck): Direction | null {
+  const { verdict, actualPence, expected, findings = [], doubts = [] } = check;
   if (verdict === 'unknown' || !(expected.value > 0)) return null;
   const left = actualPence / expected.value - 1;
   if (verdict === 'above' || (verdict === 'inside' && left > LARGE_SHARE)) return 'more';
   if (verdict === 'below' || (verdict === 'inside' && left < -LARGE_SHARE)) return 'less';
-  const seenPence = findings.reduce((sum, { part, pence }) => (part === undefined ? sum : sum + pence), 0);
+  // Readings that contradict the bill may be of another meter: what they show is no way to look, that they differ is.
+  const contradiction = doubts.find(contradictsReadings);
+  const seenPence =
+    contradiction?.pence ?? findings.reduce((sum, { part, pence }) => (part === undefined ? sum : sum + pence), 0);
   if (Math.abs(seenPence) < SEEN_SHARE * expected.value) return null;
   return seenPence > 0 ? 'more' : 'less';
 }
+
+const contradictsReadings = ({ code }: BillDoubt): boolean => /^bill-.*-readings$/.test(code);
 
 /** Estimated, not said, or contradicted by readings: then the meter is read before the machine is looked at. */
 export function isReadingDoubtful({ input, doubts = [] }: Pick<BillCheck, 'input' | 'doubts'>): boolean {
   return (
     (input.readings !== 'actual' && input.readKWh === undefined) ||
-    doubts.some(({ code }) => /^bill-.*-readings$|^machine-above-home$/.test(code))
+    doubts.some((doubt) => contradictsReadings(doubt) || doubt.code === 'machine-above-home')
   );
 }
 
@@ -84,8 +90,7 @@ function withoutCauses(check: BillCheck, answers: readonly SearchAnswer[]): Next
     .filter((question) => !answers.some((answer) => answer.question === question))
     .map((question) => ({
       question,
-      who: QUESTIONS[question].who,
-      minutes: QUESTIONS[question].minutes,
+      ...byWhom(question, check),
       bits: 0,
       outcomes: OUTCOMES[question].map((outcome) => ({ outcome })),
     }));
@@ -143,16 +148,26 @@ function questionsFor(
   const ordered: SearchQuestion[] = meterFirst
     ? ['meter-reading', ...ranked.filter((question) => question !== 'meter-reading')]
     : ranked;
-  return pairOf(ordered).map((question) => withLeads(question, weights, direction));
+  return pairOf(ordered, check).map((question) => ({
+    ...byWhom(question, check),
+    ...withLeads(question, weights, direction),
+  }));
 }
 
 /** The one that tells most, and beside it one that the household can answer on the telephone, where there is one. */
-function pairOf([first, ...others]: readonly SearchQuestion[]): SearchQuestion[] {
+function pairOf([first, ...others]: readonly SearchQuestion[], check: BillCheck): SearchQuestion[] {
   if (first === undefined) return [];
-  const isHome = (question: SearchQuestion) => QUESTIONS[question].who === 'household';
+  const isHome = (question: SearchQuestion) => byWhom(question, check).who === 'household';
   const second = isHome(first) ? others[0] : (others.find(isHome) ?? others[0]);
   return second === undefined ? [first] : [first, second];
 }
+
+/** Nobody at home can put a known load on the heat pump's own meter: it is compared with what an electrician measures. */
+function byWhom(question: SearchQuestion, check: BillCheck): Pick<NextQuestion, 'who' | 'minutes'> {
+  const { who, minutes } = QUESTIONS[question];
+  return question === 'known-load' && isHeatingAlone(check) ? ON_OWN_METER : { who, minutes };
+}
+const ON_OWN_METER = { who: 'electrician', minutes: 30 } as const;
 
 /** What can be found out in this home: there is no second meter to read where the bill is that of the machine's own. */
 function isAskable(question: SearchQuestion, check: BillCheck): boolean {
@@ -164,13 +179,19 @@ function isAskable(question: SearchQuestion, check: BillCheck): boolean {
       return input.meter === 'whole-house' && input.heatPumpKWh === undefined;
     case 'heat-made':
       return input.heatKWh === undefined;
+    case 'known-load':
+      // While electricity is made at home a meter counts less than is used.
+      return isHeatingAlone(check) || !check.findings?.some(({ code }) => code === 'own-generation');
     default:
       return true;
   }
 }
 
-function withLeads(question: SearchQuestion, weights: Weights, direction: Direction): NextQuestion {
-  const { who, minutes } = QUESTIONS[question];
+function withLeads(
+  question: SearchQuestion,
+  weights: Weights,
+  direction: Direction,
+): Omit<NextQuestion, 'who' | 'minutes'> {
   const outcomes = OUTCOMES[question].flatMap((outcome, index) => {
     if (![...weights.keys()].some((cause) => chanceOf(question, cause, index, direction) > 0)) return [];
     const after = inTwentieths(afterAnswer(weights, { question, outcome }, direction));
@@ -180,7 +201,7 @@ function withLeads(question: SearchQuestion, weights: Weights, direction: Direct
       .reduce((best, one) => (one[1] > best[1] ? one : best));
     return [{ outcome, leadsTo, twentieths }];
   });
-  return { question, who, minutes, bits: bitsOf(question, weights, direction), outcomes };
+  return { question, bits: bitsOf(question, weights, direction), outcomes };
 }
 
 /**

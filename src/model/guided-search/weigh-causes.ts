@@ -59,7 +59,7 @@ const MOST_OF_USE: Readonly<Partial<Record<SearchCause, number>>> = {
   heater: 0.8,
 };
 const TOO_MUCH = 0.25;
-const METER = { fromShare: 0.5, odds: 4, double: [0.9, 1.15], doubleOdds: 12 } as const;
+const METER = { fromShare: 0.5, odds: 4, double: [0.82, 1.2], doubleOdds: 12 } as const;
 /** From twice as much on somebody may have moved in. */
 const OCCUPIED = { fromShare: 0.9, odds: 3 } as const;
 /** What heats the rooms in the cold weighs in a bill of summer months only this much. Common practice, no source. */
@@ -215,7 +215,7 @@ const isInDifference = (code: CheckFinding['code'], meter: CheckFinding['meter']
   code !== 'weekly-pasteurisation' && !(meter === 'whole-house' && isHeatingAlone(check));
 
 /** Whether what is compared is what the heat pump's own meter counts, and nothing else of the home. */
-const isHeatingAlone = ({ input }: BillCheck): boolean => input.meter === 'heat-pump' || isMeteredApart(input);
+export const isHeatingAlone = ({ input }: BillCheck): boolean => input.meter === 'heat-pump' || isMeteredApart(input);
 const isMeteredApart = ({ heatPumpKWh, boughtKWh }: BillCheck['input']): boolean =>
   heatPumpKWh !== undefined && heatPumpKWh === boughtKWh;
 
@@ -263,8 +263,10 @@ function oddsOfSize(cause: SearchCause, { code, seen }: CheckFinding): number {
   const most = MOST_OF_USE[cause];
   if (most !== undefined && seen.share > most) return TOO_MUCH;
   if (cause === 'newly-occupied') return seen.share >= OCCUPIED.fromShare ? OCCUPIED.odds : 1;
-  if (cause !== 'meter-wrong' || seen.share < METER.fromShare) return 1;
-  return seen.share >= METER.double[0] && seen.share <= METER.double[1] ? METER.doubleOdds : METER.odds;
+  // A meter that counts half is as far off as one that counts double.
+  const times = seen.share < 0 ? 1 / (1 + seen.share) - 1 : seen.share;
+  if (cause !== 'meter-wrong' || times < METER.fromShare) return 1;
+  return times >= METER.double[0] && times <= METER.double[1] ? METER.doubleOdds : METER.odds;
 }
 
 const oddsOfSeason = (cause: SearchCause, { input }: BillCheck): number =>

@@ -94,13 +94,15 @@ function Question(props: {
   readonly onAnswer: (answer: SearchAnswer) => void;
 }) {
   const { next, isFirst, busy, onAnswer } = props;
-  const { question } = next;
+  const { question, who } = next;
   const [read, setRead] = useState('');
   return (
     <div className="search-question">
       <h4>{isFirst ? say('Next question') : say('Or this one')}</h4>
-      <p>{questionTask(question)}</p>
-      <p className="search-customer">{say('Say to the customer: “{words}”', { words: customerWords(question) })}</p>
+      <p>{questionTask(question, who)}</p>
+      <p className="search-customer">
+        {say('Say to the customer: “{words}”', { words: customerWords(question, who) })}
+      </p>
       <p className="quiet small">{effortSentence(next)}</p>
       <TextField label={say('What was read or told, if you like')} maxLength={120} value={read} onChange={setRead} />
       <ul className="search-outcomes" aria-label={say('What came out of it?')}>

@@ -54,8 +54,12 @@ export const GUIDED_SEARCH: Catalogue = {
   'Another number, or a new meter': 'Eine andere Nummer oder ein neuer Zähler',
   'Run a heater of known power for ten minutes with everything else off. The meter must add a sixth of its kW.':
     'Lassen Sie ein Heizgerät bekannter Leistung zehn Minuten laufen, alles andere aus. Der Zähler muss um ein Sechstel seiner kW steigen.',
-  'Please switch off what you can, read the meter, run the kettle or a heater for 10 minutes, and read again.':
+  'Please switch off what you can, read the meter, run a plug-in heater for 10 minutes, and read again.':
     'Bitte schalten Sie aus, was Sie können, und lesen Sie den Zähler ab. Lassen Sie ein Heizgerät 10 Minuten laufen und lesen Sie noch einmal ab.',
+  'Have the current to the heat pump measured for ten minutes. Its meter must add the same kWh.':
+    'Lassen Sie zehn Minuten lang den Strom der Wärmepumpe messen. Ihr Zähler muss um dieselben kWh steigen.',
+  'An electrician measures for ten minutes what the heat pump takes. We compare that with its meter.':
+    'Ein Elektriker misst zehn Minuten lang, was die Wärmepumpe braucht. Das vergleichen wir mit ihrem Zähler.',
   'It counts what it should': 'Er zählt, was er soll',
   'It counts too much': 'Er zählt zu viel',
   'It counts too little': 'Er zählt zu wenig',

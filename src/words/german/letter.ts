@@ -31,6 +31,7 @@ export const LETTER: Catalogue = {
   'We are {sure}.': 'Das ist {sure}.',
   'Only the heat pump’s part of your bill is compared: {part} of {all}. The rest went into other things at home.':
     'Verglichen wird nur der Anteil der Wärmepumpe an Ihrer Rechnung: {part} von {all}. Der Rest ging an anderes im Haus.',
+  'This is the heat pump alone.': 'Das ist nur die Wärmepumpe.',
   'This is the rest of the home, without the heat pump.': 'Das ist das übrige Haus ohne die Wärmepumpe.',
   'We cannot tell apart yet: {parts}.': 'Noch nicht zu trennen sind: {parts}.',
   'We see why the electric heater came on, and correct it if you wish.':

@@ -404,3 +404,61 @@ test.each([
 ])('an answer as it comes in: %j is taken: %s', (answer, isTaken) =>
   expect(TypedAnswer.safeParse(answer).success).toBe(isTaken),
 );
+
+describe('readings that may be of another meter', () => {
+  const inside = check({ boughtKWh: 155, readings: 'actual' });
+  const doubt = (pence: number) => ({
+    doubts: [
+      {
+        code: pence > 0 ? ('bill-above-readings' as const) : ('bill-below-readings' as const),
+        billKWh: 155,
+        readKWh: 130,
+        pence,
+      },
+    ],
+  });
+  const less = { ...made('behaviour-changed'), kWh: -80, pence: -2000, part: 'rest' as const, working: [] as never };
+  test('what they show is no way to look; that they differ from the bill is', () => {
+    const largest = Math.round(0.2 * inside.expected.value);
+    expect(guidedSearch({ ...inside, findings: [less] }).direction).toBe('less');
+    expect(guidedSearch({ ...inside, ...doubt(largest), findings: [less] })).toMatchObject({ direction: 'more' });
+    expect(guidedSearch({ ...inside, ...doubt(-largest), findings: [less] })).toMatchObject({ direction: 'less' });
+    expect(guidedSearch({ ...inside, ...doubt(1), findings: [less] }).next.map(({ question }) => question)).toEqual([
+      'meter-reading',
+    ]);
+  });
+});
+
+describe('a load of known power', () => {
+  const changed = (share: number) => ({
+    ...made('behaviour-changed'),
+    seen: { share, kind: 'unclear', kWhPerDay: share },
+    kWh: 400 * Math.sign(share),
+    pence: 10_000 * Math.sign(share),
+    may: ['meter-wrong', share < 0 ? 'less-heat' : 'more-heat'] satisfies LikelyCause[],
+    part: 'rest' as const,
+    working: [] as never,
+  });
+  const knownLoad = (one: BillCheck) => guidedSearch(one).next.find(({ question }) => question === 'known-load');
+  test('is run at home on the meter of the home, and measured by an electrician on the machine’s own', () => {
+    const home = { meter: 'whole-house', otherKWh: 100 } as const;
+    expect(knownLoad(check(home, { findings: [{ ...changed(1), meter: 'whole-house' }] }))).toMatchObject({
+      who: 'household',
+    });
+    expect(knownLoad(check({ meter: 'heat-pump' }, { findings: [changed(1)] }))).toMatchObject({ who: 'electrician' });
+  });
+  test('is not run while electricity is made at home', () => {
+    const findings = [
+      { ...changed(1), meter: 'whole-house' as const },
+      { ...made('own-generation'), kWh: 0, pence: 0, working: [] as never },
+    ];
+    expect(knownLoad(check({ meter: 'whole-house', otherKWh: 100 }, { findings }))).toBeUndefined();
+  });
+  test('a meter that counts half is thought of as one that counts double', () => {
+    const half = check({ boughtKWh: 20 }, { findings: [changed(-0.5)] });
+    const tenth = check({ boughtKWh: 20 }, { findings: [changed(-0.25)] });
+    expect(twentiethsOf(guidedSearch(half), 'meter-wrong')).toBeGreaterThan(
+      twentiethsOf(guidedSearch(tenth), 'meter-wrong') + 2,
+    );
+  });
+});

@@ -226,9 +226,13 @@ const pagesSaid = (): Record<string, string[]> => ({
     findings.noFindingsSentence(),
     findings.noReadingsSentence(),
   ],
-  'the search, to the customer': SEARCH_QUESTIONS.map(search.customerWords),
+  'the search, to the customer': [
+    ...SEARCH_QUESTIONS.map((one) => search.customerWords(one)),
+    search.customerWords('known-load', 'electrician'),
+  ],
   'the search, for the installer': [
-    ...SEARCH_QUESTIONS.map(search.questionTask),
+    ...SEARCH_QUESTIONS.map((one) => search.questionTask(one)),
+    search.questionTask('known-load', 'electrician'),
     ...(['open', 'one-likely', 'nothing-more', 'no-need', 'not-judged'] as const).map((state) =>
       search.searchSentence({ direction: 'more', state, causes: [{ cause: 'heater', twentieths: 9 }], next: [] }),
     ),
