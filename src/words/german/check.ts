@@ -195,15 +195,15 @@ export const CHECK: Catalogue = {
   'The heat pump rests at night and works hard in the morning.':
     'Die Wärmepumpe ruht nachts und arbeitet morgens schwer.',
   'Since {since} the meter counts more at every hour, at night too.':
-    'Seit {since} zählt der Zähler zu jeder Stunde mehr, auch nachts.',
+    'Seit dem {since} zählt der Zähler zu jeder Stunde mehr, auch nachts.',
   'Your meter shows something large and steady. It may be an electric heater, a car or something else.':
     'Ihr Zähler zeigt etwas Großes und Gleichmäßiges. Das kann ein Heizstab, ein Auto oder etwas anderes sein.',
   'Your meter shows something large and steady that does not look like heating.':
     'Ihr Zähler zeigt etwas Großes und Gleichmäßiges, das nicht nach Heizung aussieht.',
   'Since {since} the meter counts more at the hours that cost more.':
-    'Seit {since} zählt der Zähler mehr zu den Stunden, die mehr kosten.',
+    'Seit dem {since} zählt der Zähler mehr zu den Stunden, die mehr kosten.',
   'Since {since} the meter counts {way, select, less {less} other {more}} in the same weather.':
-    'Seit {since} zählt der Zähler bei gleichem Wetter {way, select, less {weniger} other {mehr}}.',
+    'Seit dem {since} zählt der Zähler bei gleichem Wetter {way, select, less {weniger} other {mehr}}.',
   'On the coldest days the meter counted more than the cold explains. An electric heater may have helped.':
     'An den kältesten Tagen zählte der Zähler mehr, als die Kälte erklärt. Vielleicht half ein Heizstab.',
   'Since {since} the meter counts everything {times} times as before. So the meter must be tested.':
