@@ -126,6 +126,17 @@ describe('three half-hours of 1 kWh each', () => {
       [-0.5, -1.5, -2],
     ],
     [
+      'what cannot be made later is made before, however dear',
+      [
+        { drawn: 1, most: 3, pence: 30 },
+        { drawn: 1, most: 2, pence: 10 },
+        { drawn: 2, most: 0.5, pence: 10 },
+      ],
+      { least: 0, full: 5 },
+      [1.5, 2, 0.5],
+      [0.5, 1.5, 0],
+    ],
+    [
       'paid to take it: filled',
       [
         { drawn: 1, most: 3, pence: -5 },
