@@ -27,15 +27,24 @@ const COOLING_HOURS = 3;
 export interface HeatAndMachine {
   readonly settle: SettleInput;
   readonly year: Settled['input'];
-  readonly laid: LaidHeat;
+  readonly laid: () => LaidHeat;
   /** Time constant by the half-hours of its own heating, where they show it. */
   readonly fitted: FittedWarmth | null;
 }
 
 export const heatAndMachine = (settle: SettleInput, series: readonly Series[]): HeatAndMachine => {
   const year = settleFull(settle).input;
-  return { settle, year, laid: layHeat(year), fitted: fitOwn(settle, year, series) };
+  return { settle, year, laid: keepOne(() => layHeat(year)), fitted: fitOwn(settle, year, series) };
 };
+
+/** Worked out when it is first asked for. */
+export function keepOne<T>(of: () => T): () => T {
+  let kept: { readonly value: T } | null = null;
+  return () => {
+    kept ??= { value: of() };
+    return kept.value;
+  };
+}
 
 /** By the meter of what heats the home now; one of everything electric holds too much else. */
 function fitOwn({ household, demand }: SettleInput, year: Settled['input'], series: readonly Series[]) {
@@ -96,8 +105,8 @@ export function hoursOn(
   };
   const cold = coldDay(year);
   const { best, saved, balance } = home
-    ? bestAtHome(input, laid, terms, home)
-    : savedByShare(bestHoursOf(input, laid), terms);
+    ? bestAtHome(input, laid(), terms, home)
+    : savedByShare(bestHoursOf(input, laid()), terms);
   return {
     balance,
     terms: {

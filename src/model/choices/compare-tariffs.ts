@@ -25,7 +25,7 @@ import { DAYS_A_YEAR, daysReached } from '../tariff/series-prices.ts';
 import { inclVat, penceBySlot, rateBuckets, spanOfPence, standingPencePerDayInclVat } from '../tariff/slot-price.ts';
 import { type SharedSpreads, simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
 import { cheapestHours, sharesOfSlots } from '../year/share-out.ts';
-import { type HeatAndMachine, type HoursOn, heatAndMachine, hoursOn, savingOf } from './best-hours.ts';
+import { type HeatAndMachine, type HoursOn, heatAndMachine, hoursOn, keepOne, savingOf } from './best-hours.ts';
 import { changeByEquipment, factsOfRoof, layEquipment, type OwnEquipment, sumOf } from './roof-battery-car.ts';
 
 /** A tariff that can be priced, with the household on it and the ways of heating at its prices, the heat pump first. */
@@ -128,15 +128,6 @@ function withOtherSource({ machine, ...household }: Household): Household {
 function onTariff(household: Household, tariff: Tariff | null): Household {
   const { electricityTariffId: _, ...prices } = household.prices;
   return { ...household, prices: tariff ? { ...prices, electricityTariffId: tariff.id } : prices };
-}
-
-/** Worked out when it is first asked for. */
-function keepOne<T>(of: () => T): () => T {
-  let kept: { readonly value: T } | null = null;
-  return () => {
-    kept ??= { value: of() };
-    return kept.value;
-  };
 }
 
 /** Worked out once for all ways of heating that take the same electricity, as most boilers do. */
