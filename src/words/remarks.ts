@@ -125,7 +125,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     'No row of {file} gave a usable reading. Look at the rows below and choose the right columns.',
   ),
   'rows-undated': phrase(
-    '{count} rows of {file} have numbers but no date, more than have one. Give each row its own date.',
+    '{count} rows of {file} have numbers but no date, too many to leave out. Give each row its own date.',
   ),
   'tables-beside': phrase(
     '{file} has two tables side by side, each with its own dates. Save each table as a file of its own.',

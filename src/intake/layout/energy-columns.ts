@@ -40,6 +40,7 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
       (!isADay(c) || !numbers.some((other) => !isADay(other) && other.meaning.unit === c.meaning.unit)) &&
       (c.meaning.role !== 'stamp' || numbers.some((other) => other !== c && namesRegister(other))) &&
       !isOneExtreme(c, numbers) &&
+      !isSumOfDays(c, numbers) &&
       !isEstimateBeside(c, numbers) &&
       !(c.meaning.unit === undefined && c.meaning.carrier === undefined && isOfDegreeDays(sheet)),
   );
@@ -57,6 +58,10 @@ export const isADay = ({ heading }: ColumnFacts): boolean => A_DAY.test(plainWor
 /** By a title that does not explain one of several columns. */
 const isOfDegreeDays = ({ preamble }: Sheet): boolean =>
   preamble.some(({ text }) => !/^\W*\w{1,6} *[:=]/.test(text) && DEGREE_DAYS.test(plainWords(text)));
+
+/** The sum of a day in one of its rows, beside the readings of all. */
+const isSumOfDays = (c: ColumnFacts, numbers: readonly ColumnFacts[]): boolean =>
+  isTotal(c) && numbers.some((other) => other.meaning.unit === c.meaning.unit && c.numbers * 10 < other.numbers);
 
 /** What was estimated, beside what it came to. */
 const isEstimateBeside = (c: ColumnFacts, numbers: readonly ColumnFacts[]): boolean =>

@@ -37,7 +37,7 @@ export function explainStrays(sheet: Sheet, dates: Dates, book: RemarkBook, onSt
       else book.tally('date-unreadable', 'note', { row: line, column: columnName, found });
     }
   }
-  if (undated > dates.count && dates.count > 0) book.add('rows-undated', 'refusal', { count: undated });
+  if (undated * 2 > dates.count && dates.count > 0) book.add('rows-undated', 'refusal', { count: undated });
 }
 
 export function remarkPreamble(sheet: Sheet, book: RemarkBook): void {

@@ -164,7 +164,9 @@ function describeSheet(
     rows,
     headings.map((heading, index) => columnFacts(table, index, rows, heading)),
   );
-  const columns = pairLastReadings(nameByPartner(nameLogColumns(facts.map(nameMeter))));
+  // What lies between two dates is an amount.
+  const hasEnds = facts.some((c) => c.meaning.role === 'to' && isDateColumn(c));
+  const columns = pairLastReadings(nameByPartner(nameLogColumns(hasEnds ? facts : facts.map(nameMeter))));
   const preamble = titleLines(table, Math.max(0, headingRow < 0 ? firstRow : headingRow));
   const best = dateForm === 'calendar' ? preferredDate(columns, dateColumn) : dateColumn;
   return { fileName, table, columns, headingRow, firstRow, preamble, dateForm, dateColumn: best };
@@ -296,12 +298,17 @@ function preferredDate(columns: readonly ColumnFacts[], dateColumn: number): num
   return named?.index ?? other?.index ?? dateColumn;
 }
 
-/** "Gas meter" above numbers that go up, but for an exchange, shows readings. */
+/** Amounts hardly change so little from row to row as a counter does that has run for years. A judgement. */
+const RUN_FOR_YEARS = 4;
+
+/** "Gas meter" above numbers that go up, as those of a counter do, shows readings; an exchange begins near nought. */
 function nameMeter(c: ColumnFacts): ColumnFacts {
   const words = plainWords(c.heading);
   const isMeter = METER.test(words) && !AMOUNT.test(words) && ['value', 'unknown'].includes(c.meaning.role);
   const goesOn = c.numbers - 1 - c.falls;
   if (!isMeter || !isNumberColumn(c) || c.falls > 1 || goesOn < 2 || goesOn <= 2 * c.falls || c.rises === 0) return c;
+  const beganAnew = (c.falls === 1 || goesOn > c.rises) && c.smallest < c.largest / 5;
+  if (!beganAnew && c.smallest < RUN_FOR_YEARS * (c.largest - c.smallest)) return c;
   return { ...c, meaning: { ...c.meaning, role: 'reading' } };
 }
 

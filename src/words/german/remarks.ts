@@ -66,8 +66,8 @@ export const REMARKS: Catalogue = {
     '{file} hat Daten, aber daneben keine Spalte mit Zahlen. Wählen Sie die Spalte mit den Messwerten.',
   'No row of {file} gave a usable reading. Look at the rows below and choose the right columns.':
     'Keine Zeile von {file} ergab einen brauchbaren Messwert. Sehen Sie die Zeilen unten an und wählen Sie die richtigen Spalten.',
-  '{count} rows of {file} have numbers but no date, more than have one. Give each row its own date.':
-    '{count} Zeilen von {file} haben Zahlen, aber kein Datum, mehr als eines haben. Geben Sie jeder Zeile ihr eigenes Datum.',
+  '{count} rows of {file} have numbers but no date, too many to leave out. Give each row its own date.':
+    '{count} Zeilen von {file} haben Zahlen, aber kein Datum; das sind zu viele zum Weglassen. Geben Sie jeder Zeile ihr eigenes Datum.',
   '{file} has two tables side by side, each with its own dates. Save each table as a file of its own.':
     '{file} hat zwei Tabellen nebeneinander, jede mit eigenen Daten. Speichern Sie jede Tabelle als eigene Datei.',
   '{at} reads {found}: a comma separates both the columns and the decimals. Export the file with semicolons, or with decimal points.':

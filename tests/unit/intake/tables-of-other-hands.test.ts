@@ -56,6 +56,14 @@ describe('sums with labels of their own', () => {
   });
 });
 
+test('the sum of a day in its first row is no second record', () => {
+  const lines = days(60).flatMap((d) =>
+    Array.from({ length: 24 }, (_, h) => `${d} ${two(h)}:00,${0.1 + (h % 5) / 10},${h === 0 ? '7.0' : ''}`),
+  );
+  const { series } = read(`Start,Electricity kWh,Day total kWh\n${lines.join('\n')}`);
+  expect(series.map((one) => one.split(' ').slice(0, 2).join(' '))).toEqual(['electricity import']);
+});
+
 describe('dates', () => {
   const HOURS = Array.from({ length: 24 }, (_, h) => h);
   const perDay = HOURS.reduce((sum, h) => sum + (h % 5) / 10 + 0.1, 0);
@@ -130,6 +138,13 @@ describe('a counter beside what it rose by', () => {
     const table =
       'Datum;Stromzähler;Zählernummer\n01.01.2025;48210;A\n01.03.2025;48530;A\n01.03.2025;0;B\n01.05.2025;300;B\n01.07.2025;620;B';
     expect(read(table).series).toEqual(['electricity import 2025-01-01 2025-07-01 940.00']);
+  });
+
+  test('is no counter where its numbers may be amounts', () => {
+    const quarters = '01/01/2024,31/03/2024,3000\n01/04/2024,30/06/2024,3100\n01/07/2024,31/12/2024,3900';
+    expect(read(`From,To,Gas meter (kWh)\n${quarters}`, 'Europe/London')).toEqual(
+      understood(['gas import 2024-01-01 2025-01-01 10000.00']),
+    );
   });
 
   test('of energy that is not the gas beside it is asked about', () => {
