@@ -210,13 +210,7 @@ function equipmentSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'
                 ),
               ]
             : []),
-          ...(own.batteryLossKWh > 0
-            ? [
-                say(
-                  'What the battery loses of it is left out. Real days differ more than counted here, so it may be less.',
-                ),
-              ]
-            : []),
+          ...(own.batteryLossKWh > 0 ? [say('What the battery loses of it is left out.')] : []),
           ...exportSentences(costs, roof),
           say('Months of sun are the standard’s; which days of them are sunny is made up, always the same.'),
         ]

@@ -242,8 +242,7 @@ export const PRICES_SCREEN: Catalogue = {
   'It is also filled from the grid in cheap hours.': 'Er wird in günstigen Stunden auch aus dem Netz geladen.',
   'Electric car': 'Elektroauto',
   '{kWh} a year charged at home.': '{kWh} im Jahr zu Hause geladen.',
-  'What the battery loses of it is left out. Real days differ more than counted here, so it may be less.':
-    'Was der Speicher davon verliert, ist abgezogen. Wirkliche Tage sind ungleicher als hier gerechnet, es kann also weniger sein.',
+  'What the battery loses of it is left out.': 'Was der Speicher davon verliert, ist abgezogen.',
   '{others, select, yes {On the other tariffs a} other {A}} kWh sent out is counted at {price}: {source}.':
     '{others, select, yes {Bei den anderen Tarifen zählt eine eingespeiste kWh} other {Eine eingespeiste kWh zählt}} mit {price}: {source}.',
   'Nobody has said what is paid for electricity sent out. It is counted as nothing: type it.':
