@@ -3,15 +3,14 @@ import type { Database } from 'better-sqlite3';
 import type { IntervalDays } from '../intake/intake.ts';
 import { toCivilDate, toDayNumber } from '../model/calendar/civil.ts';
 import type { Evidence } from '../model/shapes/evidence.ts';
-import { packBeside, packFile, unpackFile } from './pack-file.ts';
+import { packFile, unpackFile } from './pack-file.ts';
 import { fromBlob, type StoredDay, seal, sealDays, toBlob } from './seal.ts';
 import { damaged, type Names, type OnDamage, readSealed, readWhole, type SealedRow } from './sealed.ts';
-import type { PackedFile, Store } from './store.ts';
+import type { Store } from './store.ts';
 import { type Damage, StoreFault } from './store-fault.ts';
 
 type EvidencePart = Pick<
   Store,
-  | 'packRawFile'
   | 'addEvidence'
   | 'listEvidence'
   | 'listUndone'
@@ -47,7 +46,7 @@ const DAYS_A_STEP = 256;
 /** The files as they were brought, packed, each under the hash of its bytes. */
 function openRawFiles(database: Database, names: Names) {
   const add = database.prepare('INSERT OR REPLACE INTO raw_files (sha256, size, deflated) VALUES (?, ?, ?)');
-  const packedRow = database.prepare<[string], { deflated: Buffer }>('SELECT deflated FROM raw_files WHERE sha256 = ?');
+  const packed = database.prepare<[string], { deflated: Buffer }>('SELECT deflated FROM raw_files WHERE sha256 = ?');
   const replace = database.prepare('UPDATE raw_files SET deflated = ? WHERE sha256 = ?');
   const ofEvidence = database.prepare<[string], { deflated: Buffer; sha256: string }>(
     'SELECT deflated, raw_files.sha256 FROM raw_files JOIN evidence ON evidence.raw_sha256 = raw_files.sha256 WHERE evidence.id = ?',
@@ -63,16 +62,14 @@ function openRawFiles(database: Database, names: Names) {
     }
   }
   function isKept(sha256: string): boolean {
-    const row = packedRow.get(sha256);
+    const row = packed.get(sha256);
     return row !== undefined && unpackWhole(row.deflated, sha256) !== undefined;
   }
 
   return {
     /** A file that was damaged is replaced by its like. */
-    keep(sha256: string, file: Uint8Array | PackedFile): void {
-      if (isKept(sha256)) return;
-      const { size, packed } = 'packed' in file ? file : { size: file.byteLength, packed: packFile(file) };
-      add.run(sha256, size, packed);
+    keep(sha256: string, bytes: Uint8Array, onProgress: (share: number) => void): void {
+      if (!isKept(sha256)) add.run(sha256, bytes.byteLength, packFile(bytes, onProgress));
     },
     read(evidenceId: string): Uint8Array | undefined {
       const row = ofEvidence.get(evidenceId);
@@ -83,11 +80,14 @@ function openRawFiles(database: Database, names: Names) {
     },
     mend(bytes: Uint8Array): boolean {
       const sha256 = seal(bytes);
-      if (!packedRow.get(sha256) || isKept(sha256)) return false;
+      if (!packed.get(sha256) || isKept(sha256)) return false;
       return replace.run(packFile(bytes), sha256).changes === 1;
     },
   };
 }
+
+/** Packing the raw file takes about this share of storing. */
+const PACKING_SHARE = 0.7;
 
 export function openEvidence(database: Database, names: Names): EvidencePart {
   const addEvidence = database.prepare(
@@ -121,13 +121,13 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
 
   function add(
     evidence: Evidence,
-    rawFile: Uint8Array | PackedFile | null,
+    rawFile: Uint8Array | null,
     intervals: readonly IntervalDays[],
     onProgress?: (share: number) => void,
   ): void {
     const allDays = intervals.reduce((sum, { days }) => sum + days.length, 0);
     let stored = 0;
-    if (rawFile) rawFiles.keep(evidence.sha256, rawFile);
+    if (rawFile) rawFiles.keep(evidence.sha256, rawFile, (share) => onProgress?.(share * PACKING_SHARE));
     const document = JSON.stringify(evidence);
     const rawSha256 = rawFile ? evidence.sha256 : null;
     addEvidence.run(evidence.id, evidence.householdId, document, seal(document), evidence.sha256, rawSha256);
@@ -141,7 +141,7 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
         sealDays(rows),
       ).lastInsertRowid;
       for (const { day, readings } of rows) {
-        if (stored++ % DAYS_A_STEP === 0) onProgress?.(stored / allDays);
+        if (stored++ % DAYS_A_STEP === 0) onProgress?.(PACKING_SHARE + ((1 - PACKING_SHARE) * stored) / allDays);
         addDay.run(key, day, readings);
       }
     }
@@ -157,7 +157,6 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
   }
 
   return {
-    packRawFile: async (bytes) => ({ size: bytes.byteLength, packed: await packBeside(bytes) }),
     addEvidence: add,
     listEvidence: (householdId, onDamage) => readAll(list.all(householdId, 0), onDamage),
     listUndone: (householdId, onDamage) => readAll(list.all(householdId, 1), onDamage),

@@ -153,7 +153,7 @@ describe('evidence', () => {
     expect(store.readRawFile('e')).toBeUndefined();
   });
 
-  test.each([0.1, 0.5, 0.9, 0.97])('an import that is stopped at a share of %d leaves nothing', (stopAt) => {
+  test.each([0.1, 0.75, 0.9, 0.99])('an import that is stopped at a share of %d leaves nothing', (stopAt) => {
     const raw = new Uint8Array(9 * 1024 * 1024);
     const evidence = madeEvidence('e', 'h', { sha256: seal(raw) });
     const days = madeIntervals('e-a', '2015-01-01', 3650);
