@@ -107,7 +107,7 @@ function Thumbnail({ file }: { readonly file: File }) {
   const address = useMemo(() => (file.type.startsWith('image/') ? URL.createObjectURL(file) : null), [file]);
   useEffect(() => () => (address === null ? undefined : URL.revokeObjectURL(address)), [address]);
   return address === null ? (
-    <span className="thumbnail">{nameEnd(file)}</span>
+    <span className="thumbnail" data-kind={nameEnd(file)} />
   ) : (
     <img className="thumbnail" src={address} alt="" />
   );
