@@ -58,5 +58,5 @@ test('a file that is none', async () => {
     fileId: string;
   };
   const accepted = desk.handle('evidence.accept', { fileId, householdId: home.household.id, choices: {} }, {});
-  expect(await refusalOf(accepted)).toMatch(/^leer\.csv ist leer\./);
+  expect(await refusalOf(accepted)).toMatch(/^leer\.csv ist leer,/);
 });

@@ -189,7 +189,7 @@ describe('which import counts', () => {
     await home.create();
     await home.bring('a.csv', fileOf(0, 48 * 20));
     const other = fileOf(48 * 5, 48 * 25, 'Electricity used (kWh)', 0.5);
-    await expect(home.bring('b.csv', other)).rejects.toThrow('but differ by');
+    await expect(home.bring('b.csv', other)).rejects.toThrow('On 15 days that both have they differ by 360 kWh');
     await home.bring('b.csv', other, { beside: 'aside' });
     const { series } = await home.open();
     expect(series.map(({ present }) => present)).toEqual([48 * 20]);

@@ -51,7 +51,7 @@ describe('the highest half-hours', () => {
     const day = { ...one, id: 'd', name: 'Day' };
     const night = { ...one, id: 'n', name: 'Night' };
     expect(sumRegisters([day, night]).map(({ name, dayPeaks }) => [name, dayPeaks])).toEqual([
-      ['Day and Night', undefined],
+      ['Day + Night', undefined],
     ]);
   });
 });
