@@ -12,6 +12,7 @@ import type { Reference } from '../shapes/reference.ts';
 import { type Told, tell } from '../shapes/told.ts';
 import { FLOOR_AREA_M2 } from '../shapes/usual-home.ts';
 import type { Grade } from '../shapes/working.ts';
+import { SHIFT_DAYS } from '../tariff/series-prices.ts';
 import { normalNumbers } from '../year/day-pattern.ts';
 
 export interface RestOfHome {
@@ -24,7 +25,7 @@ export interface RestOfHome {
   readonly hours?: readonly HoursByMonth[];
   /** Use of a Monday to a Sunday over that of a mean day, where its own record shows days. */
   readonly weekdays?: readonly number[];
-  /** Use of each day of its own record by day number, over that of a mean day. */
+  /** Use of each day of its own record by day number, kWh. */
   readonly days?: ReadonlyMap<number, number>;
   /** How far days stray in each of 48 half-hours: standard deviation over mean, where its own record shows it. */
   readonly stray?: readonly number[];
@@ -92,7 +93,7 @@ function recorded(imports: readonly Series[]): Omit<RestOfHome, 'peaks'> | null 
     origin: tell('record-without-heating'),
     ...(hours ? { hours } : {}),
     ...(dayStray ? { stray: dayStray } : {}),
-    ...(perDay > 0 ? { days: new Map([...byDay].map(([day, kWh]) => [day, kWh / perDay])) } : {}),
+    days: byDay,
     ...(weekdays.every((count) => count >= ENOUGH_OF_A_WEEKDAY)
       ? { weekdays: Array.from(ofWeekday, (sum, day) => (perDay > 0 ? sum / weekdays[day]! / perDay : 1)) }
       : {}),
@@ -144,14 +145,20 @@ export function restBySlot(
     return (weekday < SATURDAY ? workdays : weekday === SATURDAY ? saturdays : sundays)![slots.month[first]!]!;
   };
   const days = slots.dayStart.length - 1;
-  const ofMonth = new Float64Array(12);
+  const [usualOfMonth, ofMonth] = [new Float64Array(12), new Float64Array(12)];
   const dayKWh = new Float64Array(days);
   const newYear = toDayNumber(`${slots.year}-01-01`);
   for (let day = 0; day < days; day++) {
     const first = slots.dayStart[day]!;
-    const usualDay = weekdays ? weekdays[slots.weekday[first]!]! : hours ? 1 : total(weightsOf(first));
-    dayKWh[day] = (own && sameDayIn(own, newYear + day)) ?? usualDay;
-    ofMonth[slots.month[first]!]! += dayKWh[day]!;
+    const month = slots.month[first]!;
+    dayKWh[day] = weekdays ? weekdays[slots.weekday[first]!]! : hours ? 1 : total(weightsOf(first));
+    usualOfMonth[month]! += dayKWh[day]!;
+  }
+  for (let day = 0; day < days; day++) {
+    const month = slots.month[slots.dayStart[day]!]!;
+    const usualKWh = (monthlyKWh[month]! * dayKWh[day]!) / usualOfMonth[month]!;
+    dayKWh[day] = (own && sameDayIn(own, newYear + day)) ?? usualKWh;
+    ofMonth[month]! += dayKWh[day]!;
   }
   const kWh = new Float64Array(slots.count);
   for (let day = 0; day < days; day++) {
@@ -166,7 +173,6 @@ export function restBySlot(
   return strayDays(kWh, slots, stray ?? new Array<number>(48).fill(published.stray.value));
 }
 
-const SHIFT_DAYS = 364;
 const MOST_YEARS_BACK = 4;
 
 function sameDayIn(days: ReadonlyMap<number, number>, day: number): number | undefined {

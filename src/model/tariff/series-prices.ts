@@ -5,7 +5,7 @@ import type { PriceSeries } from '../shapes/tariff.ts';
 
 const MS_PER_HALF_HOUR = 1_800_000;
 /** Fifty-two weeks: the shift that keeps the weekday and all but keeps the season. */
-const SHIFT_DAYS = 364;
+export const SHIFT_DAYS = 364;
 
 /** Price [pence/kWh, as stated] of a half-hour of a local day, counted from its midnight; NaN where the series has none. */
 export function seriesPriceOn(series: PriceSeries, dayNumber: number, half: number): number {

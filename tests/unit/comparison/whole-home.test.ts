@@ -252,6 +252,33 @@ describe('days of a home that are not alike', () => {
     expect(ofDay(39)).toBeCloseTo(24, 6);
     expect([ofDay(38), ofDay(40)]).toEqual([expect.closeTo(8, 6), expect.closeTo(8, 6)]);
   });
+  test('of a meter that was read by the day for some weeks only stand beside usual ones as they are', () => {
+    // Ten months billed at 8 kWh a day; then 1 to 20 November read by the day, the same 8 kWh but for one day of 24.
+    const days = Array.from({ length: 20 }, (_, day) => (day === 9 ? 24 : 8));
+    const { days: _, dayStray: __, ...bare } = electricity(8);
+    const billed: Series = {
+      ...bare,
+      resolution: 'period',
+      from: '2025-01-01',
+      to: '2025-11-01',
+      periods: [{ from: '2025-01-01', to: '2025-11-01', kWh: 304 * 8, quality: 'actual' }],
+    };
+    const read: Series = {
+      ...bare,
+      id: 'r',
+      resolution: 'day',
+      from: '2025-11-01',
+      to: '2025-11-21',
+      days: { first: '2025-11-01', values: days },
+    };
+    const rest = restOfHome(home({ present: { system: 'gas-condensing' } }), [billed, read]);
+    const kWh = restBySlot({ ...rest, stray: new Array<number>(48).fill(0) }, SLOTS_2026, reference.homeHours);
+    const ofDay = (day: number) => sum([...kWh.slice(SLOTS_2026.dayStart[day]!, SLOTS_2026.dayStart[day + 1]!)]);
+    // 25 November 2026 was not read; 9 November 2026 is 10 November 2025.
+    expect(ofDay(312) / ofDay(311)).toBeCloseTo(3, 9);
+    expect(ofDay(328) / ofDay(311)).toBeCloseTo((20 * 8 + 16) / 20 / 8, 9);
+    expect(rest.monthlyKWh[10]).toBeCloseTo((30 * (20 * 8 + 16)) / 20, 9);
+  });
   test('are those of the meter where it shows them, of half-hours apart', () => {
     const own = electricity(8, { dayStray: Array.from({ length: 48 }, (_, half) => (half < 24 ? 0 : 1)) });
     const { stray } = restOfHome(home({ present: { system: 'gas-condensing' } }), [own]);
