@@ -129,8 +129,9 @@ function peaksOf({ days, intervalMinutes }: Placed): Pick<Series, 'dayPeaks'> {
   return { dayPeaks };
 }
 
-/** How far days stray in each of 48 half-hours from the mean weekday or weekend day of their month, all together; days of another length left out. */
+/** How far days stray in each of 48 half-hours from the mean weekday or weekend day of their month, all together; days of another length left out. None where a reading is longer than a half-hour: its mean strays less. */
 function strayOf({ days, intervalMinutes }: Placed): Pick<Series, 'dayStray'> {
+  if (30 % intervalMinutes !== 0) return {};
   const slotsADay = 1440 / intervalMinutes;
   const halvesOf = days.flatMap(({ day, values }) =>
     values.length === slotsADay && !values.some(Number.isNaN)

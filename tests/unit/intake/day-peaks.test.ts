@@ -61,6 +61,8 @@ test('how far days stray from the mean weekday of their month: deviation over me
   const { dayStray } = seriesOf('2026-01-12', 4, 30, (day, half) => (half === 24 ? [1, 2, 3, 2][day]! : 0.5));
   expect(dayStray![24]).toBeCloseTo(Math.sqrt(2 / 3) / 2, 12);
   expect(dayStray![3]).toBe(0);
+  // Two half-hours together stray less than each: of hours it is not known.
+  expect(seriesOf('2026-01-12', 4, 60, (day, hour) => 0.2 + day / 10 + hour / 100).dayStray).toBeUndefined();
 });
 
 test('the mean half-hours of weekdays and weekends stand apart', () => {
