@@ -152,7 +152,7 @@ const WHY: { readonly [why in TariffChoice['leftOut'][number]['why']]: string } 
 function exportSentences(costs: readonly TariffCost[], { exportPay }: NonNullable<TariffChoice['roof']>): string[] {
   const paying = costs.filter(({ own }) => own?.exportPencePerKWh !== undefined);
   return [
-    ...paying.slice(0, MOST_PAYING).map((cost) =>
+    ...paying.map((cost) =>
       say('On “{name}” a kWh sent out is counted at {price}, as that tariff pays.', {
         name: tariffName(cost),
         price: pence(cost.own!.exportPencePerKWh!),
@@ -174,7 +174,6 @@ function exportSentences(costs: readonly TariffCost[], { exportPay }: NonNullabl
         ]),
   ];
 }
-const MOST_PAYING = 3;
 
 /** What roof, battery and car do on the cheapest tariff, and what the figures rest on. */
 function equipmentSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'>): string[] {

@@ -165,12 +165,15 @@ test('a tariff that charges for the highest half-hour is left out with a battery
 
 test('a tariff that pays its own price for what is sent out is counted with that', () => {
   const paying = { ...night, id: 'paying', versions: night.versions.map((one) => ({ ...one, exportPencePerKWh: 20 })) };
-  const choice = compare({ roof, tariffs: [night, paying], prices: {} });
+  const others = ['second', 'third', 'fourth'].map((id) => ({ ...paying, id, name: id }));
+  const choice = compare({ roof, tariffs: [night, paying, ...others], prices: {} });
   const [other, own] = [on(choice, 'night'), on(choice, 'paying')];
   expect(own.own!.exportPence).toBeCloseTo((other.own!.exportPence / 15) * 20, 4);
   expect(own.whole.value).toBeLessThan(other.whole.value);
   const said = tariffNotes(choice).join(' ');
   expect(said).toContain('a kWh sent out is counted at 20.0 p, as that tariff pays. On the other tariffs a kWh');
+  // One that is not named would be said to pay what the others do.
+  expect(said.match(/as that tariff pays/g)).toHaveLength(4);
 });
 
 test('what is said: how much in the cold months, both figures of own use, what is paid and by whom it is known', () => {
