@@ -84,7 +84,7 @@ function addMeter(base: Series, further: Series): Series {
     dayStray: ________,
     ...rest
   } = base;
-  const name = `${base.name} and ${further.name}`;
+  const name = `${base.name} + ${further.name}`;
   const frame = base.periods ? base : further.periods ? further : undefined;
   if (frame) {
     const other = perDay(frame === base ? further : base);

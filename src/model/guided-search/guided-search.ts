@@ -34,7 +34,7 @@ export function searchDirection(check: BillCheck): Direction | null {
   const left = actualPence / expected.value - 1;
   if (verdict === 'above' || (verdict === 'inside' && left > LARGE_SHARE)) return 'more';
   if (verdict === 'below' || (verdict === 'inside' && left < -LARGE_SHARE)) return 'less';
-  // Readings that contradict the bill may be of another meter: what they show is no way to look, that they differ is.
+  // Readings that contradict the bill may be another meter's: the way to look is how they differ, not what they show.
   const contradiction = doubts.find(contradictsReadings);
   const seenPence =
     contradiction?.pence ?? findings.reduce((sum, { part, pence }) => (part === undefined ? sum : sum + pence), 0);

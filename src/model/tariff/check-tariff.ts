@@ -5,7 +5,7 @@ import type { Tariff, TariffBand, TariffVersion } from '../shapes/tariff.ts';
 import { bandNames, DAY_KINDS, dayKindsOf, MINUTES_PER_DAY } from './band-times.ts';
 import { type ChargeFault, findChargeFaults } from './charge-faults.ts';
 import { findSeriesFaults, type SeriesFault } from './series-faults.ts';
-import { inclVat } from './slot-price.ts';
+import { inclVat, standingPencePerDayInclVat } from './slot-price.ts';
 
 export type TariffFaultCode =
   | SeriesFault['code']
@@ -204,11 +204,11 @@ function priceFaults(tariff: Tariff, version: TariffVersion, place: number): Tar
     const pence = inclVat(version, pencePerKWh);
     if (pence < low || pence > high) question('price-unusual', { name, pence, low, high });
   }
-  const { standingPencePerDay, standingPencePerMonth = 0 } = version;
+  const { standingPencePerDay } = version;
   if (standingPencePerDay < 0) {
     faults.push({ code: 'standing-negative', weight: 'refusal', version: place, data: { pence: standingPencePerDay } });
   }
-  const standing = inclVat(version, standingPencePerDay + (standingPencePerMonth * 12) / 365);
+  const standing = standingPencePerDayInclVat(version);
   if (standing > USUAL_STANDING_PENCE.high) {
     question('standing-unusual', { pence: standing, high: USUAL_STANDING_PENCE.high });
   }

@@ -136,7 +136,7 @@ describe('once it is said what they are', () => {
     expect(settleBeside([own, further])).toEqual([
       {
         ...rest,
-        name: 'a and b',
+        name: 'a + b',
         from: '2025-01-03',
         to: '2025-01-05',
         total: 77,
@@ -169,7 +169,7 @@ describe('once it is said what they are', () => {
       days('c', '2025-01-01', ten(5), { carrier: 'oil' }),
     ]);
     expect([sum?.name, sum?.from, sum?.to, sum?.total, sum?.resolution]).toEqual([
-      'a and b',
+      'a + b',
       '2025-01-01',
       '2025-01-06',
       80 + 10 + 120 + 20,
@@ -190,7 +190,7 @@ describe('once it is said what they are', () => {
       days('c', '2025-01-01', ten(4), { beside: 'added' }),
     ]);
     expect(found.map(({ name, total }) => [name, total])).toEqual([
-      ['a and c', 50],
+      ['a + c', 50],
       ['b', 20],
     ]);
     const settled = [days('a', '2025-01-01', ten(1)), days('b', '2025-01-01', ten(2))];
