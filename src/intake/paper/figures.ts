@@ -122,7 +122,7 @@ const NO_NUMBERS: readonly RegExp[] = [
   /(?<![\d.,£€$])\d{8,}(?![\d.,])/g,
   /(?<![\d.,£€$])\d{2,}(?: \d{2,}){2,}(?![\d.,])/g,
   /\b(?=\w*\d)(?=\w*\p{L}\w*\d|\d\w*\p{L}{2,}\w*\d)\w{5,}\b/gu,
-  /\p{L}[\p{L}\d]*-?\d[\p{L}\d-]*/gu,
+  /(?<!\p{L})\p{L}[\p{L}\d]*-?\d[\p{L}\d-]*/gu,
 ];
 const UNITS =
   /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|c|¢|£|€|\$|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>[kM]Wh|therms?|ccf|units?|einheit|days?|tag|jour|dag|giorno|día|months?|monat|mois|maand|mes[ei]?|years?|jahr|jaar|an|a\b)|(?<energy>[kM]Wh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<other>lit(?:re|er|ro)s?|kg|GJ|kVA|kW)|(?<days>days?|tagen?|tage|nights?|jours?|dagen|giorni|días)|(?<months>months?|monat(?:en?)?|mois|maanden?|mes[ei]s?|mesi)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
@@ -136,9 +136,9 @@ export function readRows(rows: readonly Row[], decimal: Decimal): RowFacts[] {
     ...facts,
     figures: facts.figures.map((figure) => {
       const headed = withHeading(figure, plain, i);
-      return headed.kind === figure.kind || !isHeadingBelow(figure, plain, i)
-        ? withHeading(withUnitBelow(figure, plain, i), plain, i)
-        : headed;
+      if (headed.kind !== figure.kind && isHeadingBelow(figure, plain, i)) return headed;
+      const named = withUnitBelow(figure, plain, i);
+      return named === figure ? headed : withHeading(named, plain, i);
     }),
   }));
 }
@@ -147,9 +147,10 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
   const { text, wordAt } = textOfRow(row);
   if (!/\d/.test(text)) return { row, text, words: plainWords(text), figures: [], dates: [] };
   const boxOf = (from: number, to: number): Box => {
-    const at = wordAt.slice(from, to).filter((i) => i >= 0);
-    const covered = row.words.slice(at[0] ?? 0, (at.at(-1) ?? 0) + 1);
-    return boxAround(covered, row.page);
+    // A space belongs to no word.
+    const last = Math.max(0, ...wordAt.slice(from, to));
+    const first = wordAt.slice(from, to).find((i) => i >= 0) ?? 0;
+    return boxAround(row.words.slice(first, last + 1), row.page);
   };
   let left = text;
   const blank = (from: number, length: number, by = ' ') => {
@@ -157,7 +158,7 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
   };
   const dates: DateMark[] = [];
   for (const [pattern, dayOf] of DATES) {
-    for (const match of left.matchAll(pattern)) {
+    for (const match of everyMatch(left, pattern)) {
       const found = dayOf(match);
       if (!found) continue;
       const { index, 0: whole } = match;
@@ -172,11 +173,11 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
     }
   }
   for (const pattern of NO_NUMBERS) {
-    for (const { index, 0: whole } of left.matchAll(pattern)) blank(index, whole.length, '\uE001');
+    for (const { index, 0: whole } of everyMatch(left, pattern)) blank(index, whole.length, '\uE001');
   }
   const figures: Figure[] = [];
   let bare = left;
-  for (const match of left.matchAll(NUMBER)) {
+  for (const match of everyMatch(left, NUMBER)) {
     const { body = '', open = '', minus = '', money } = match.groups!;
     const value = readAwkwardNumber(body, decimal);
     if (Number.isNaN(value) || value > 1e8) continue;
@@ -204,8 +205,16 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
   return { row, text, words: plainWords(bare), figures: byYear(figures, text), dates };
 }
 
+/** All matches at once: `matchAll` makes a pattern of its own for each text, which takes longer than most searches. */
+function everyMatch(text: string, pattern: RegExp): RegExpExecArray[] {
+  const found: RegExpExecArray[] = [];
+  for (let match = pattern.exec(text); match; match = pattern.exec(text)) found.push(match);
+  return found;
+}
+
 /** "£182.50 × 91 ÷ 365": a price for a year, and days of it. */
 function byYear(figures: readonly Figure[], text: string): readonly Figure[] {
+  if (figures.length < 2) return figures;
   const share = /(\d+)(?: ?\p{L}+)? ?[÷/:] ?36[56](?!\d)/u.exec(text);
   const at = share ? figures.findIndex((one) => one.value === Number(share[1]) && one.decimals === 0) : -1;
   const price = figures[at - 1];
@@ -218,7 +227,8 @@ function byYear(figures: readonly Figure[], text: string): readonly Figure[] {
     });
 }
 
-const plainWords = (text: string): string => text.replaceAll(/[\uE000\uE001 ]+/g, ' ').trim();
+const plainWords = (text: string): string =>
+  text.replaceAll(/[\uE000\uE001]+[\uE000\uE001 ]*| [\uE000\uE001 ]+/g, ' ').trim();
 
 function boxAround(words: readonly Word[], page: number): Box {
   const x = Math.min(...words.map((w) => w.x));
@@ -331,10 +341,11 @@ function withHeading(figure: Figure, rows: readonly RowFacts[], at: number): Fig
     pitch = Math.min(pitch, Math.max(below.y - row.y, row.height));
     below = row;
     if (found !== undefined && rows[found]!.row.y - row.y > 2 * row.height) break;
+    const hasNumbers = figures.length + dates.length > 0;
+    if (hasNumbers && found === undefined) continue;
     const above = row.words.filter((w) => w.x < x + width + 2 && w.x + w.width > x - 2);
     if (above.length === 0) continue;
-    const isWords = /\p{L}|[£€$%]/u.test(above.map((w) => w.text).join('')) && figures.length + dates.length === 0;
-    if (!isWords) {
+    if (hasNumbers || !above.some((w) => /\p{L}|[£€$%]/u.test(w.text))) {
       if (found !== undefined) break;
       continue;
     }

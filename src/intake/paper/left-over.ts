@@ -67,8 +67,8 @@ const PART_WIDTH = 280;
 /** Use and money that nothing took, below a heading that is the name of another fuel. */
 function underOtherFuel(rows: readonly RowFacts[], free: readonly Figure[], fuels: ReadonlySet<PaperFuel | undefined>) {
   if (!free.some(({ kind }) => kind === 'energy')) return [];
-  const heads = rows.flatMap(({ row }, at) =>
-    row.words.flatMap((word) => {
+  const heads = rows.flatMap(({ row, text }, at) =>
+    (fuelsIn(text).length > 0 ? row.words : []).flatMap((word) => {
       const [fuel] = fuelsIn(word.text);
       const isAlone = row.words.every((one) => one === word || Math.abs(one.x - word.x) > word.width + row.height);
       return fuel && !isLeftOut(fuel) && !fuels.has(fuel) && !fuels.has(undefined) && isAlone

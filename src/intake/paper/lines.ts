@@ -159,8 +159,11 @@ function fuelFinder(rows: readonly RowFacts[]): FuelOf {
 }
 
 function makeFuelFinder(rows: readonly RowFacts[]): FuelOf {
+  const everywhere = new Set<PaperFuel>();
   const marks: FuelMark[] = rows.flatMap(({ text, row }, at) => {
-    if (NO_HEADING.test(text)) return [];
+    const named = fuelsIn(text);
+    if (named.length === 0 || NO_HEADING.test(text)) return [];
+    for (const fuel of named) everywhere.add(fuel);
     let word = 0;
     const cells = text.split('\t').map((cell) => {
       const count = cell.split(' ').length;
@@ -174,7 +177,6 @@ function makeFuelFinder(rows: readonly RowFacts[]): FuelOf {
       return fuel && !other && count <= HEADING_WORDS ? [{ row: at, x, end, fuel }] : [];
     });
   });
-  const everywhere = new Set(rows.filter(({ text }) => !NO_HEADING.test(text)).flatMap(({ text }) => fuelsIn(text)));
   const [only] = everywhere;
   return (figure) => {
     const own = fuelsIn(figure.before);

@@ -67,13 +67,14 @@ function penceWays({ value, hundredths, kind }: Figure): number[] {
 export function findProducts(rows: readonly RowFacts[]): Product[] {
   const found: Product[] = [];
   rows.forEach(({ figures }, at) => {
-    const block = near(rows, at);
+    let block: readonly Figure[] | undefined;
     for (const amount of figures) {
       if (!isMoney(amount) || amount.value === 0) continue;
       const others = figures.filter((one) => one !== amount && one.kind !== 'percent');
       const here = [...productsOf(amount, others, others, IN_ROW), ...byPower(amount, others)];
       if (here.length > 0) found.push(...here);
-      else
+      else {
+        block ??= near(rows, at);
         found.push(
           ...productsOf(
             amount,
@@ -82,6 +83,7 @@ export function findProducts(rows: readonly RowFacts[]): Product[] {
             0,
           ),
         );
+      }
     }
   });
   return settle(found, ({ amount, price }) => [[amount], [price]]);
@@ -229,16 +231,20 @@ function makeProduct(
 export function findDifferences(rows: readonly RowFacts[]): Difference[] {
   const found: Difference[] = [];
   rows.forEach(({ figures, words }, at) => {
+    let about: readonly Figure[] | undefined;
     for (const used of figures) {
       if (used.value <= 0 || !['energy', 'volume', 'plain'].includes(used.kind) || used.decimals > 3) continue;
       const inRow = figures.filter((one) => one !== used && isReading(one));
-      const hasWords = READING.test(`${words} ${inRow.map(({ heading }) => heading).join(' ')}`);
-      // Net, tax and gross beside each other are no readings.
-      if (used.kind === 'plain' && used.decimals === 2 && !hasWords) continue;
-      found.push(...differencesOf(used, inRow, IN_ROW + (hasWords ? 2 : 0)));
+      if (inRow.length > 1) {
+        const hasWords = READING.test(`${words} ${inRow.map(({ heading }) => heading).join(' ')}`);
+        // Net, tax and gross beside each other are no readings.
+        if (used.kind === 'plain' && used.decimals === 2 && !hasWords) continue;
+        found.push(...differencesOf(used, inRow, IN_ROW + (hasWords ? 2 : 0)));
+      }
       if (used.kind === 'plain') continue;
-      const about = near(rows, at).filter((one) => one !== used && isReading(one) && saysReading(one, rows));
-      found.push(...differencesOf(used, about, 2));
+      about ??= near(rows, at).filter((one) => isReading(one) && saysReading(one, rows));
+      const others = about.filter((one) => one !== used);
+      found.push(...differencesOf(used, others, 2));
     }
   });
   // A reading between two others ends one stretch and begins the next.

@@ -58,13 +58,17 @@ function isBelow(head: Figure, figure: Figure, { page, words }: Row): boolean {
 
 /** VAT rows: a share in per cent and a sum of money, in one row or in two that follow each other. */
 export function vatRows(rows: readonly RowFacts[], taken: ReadonlySet<Figure>): VatFound[] {
-  const elsewhere = rows.flatMap(({ figures, words }) => (VAT.test(words) ? figures.filter(isRate) : []));
+  const isOfTax = rows.map(({ words }) => VAT.test(words));
+  const elsewhere = rows.flatMap(({ figures }, at) => (isOfTax[at] ? figures.filter(isRate) : []));
   return rows.flatMap(({ figures, words }, at) => {
-    // In a table of rates the word stands above the column.
-    const headed = figures.filter(({ heading }) => VAT.test(heading));
-    if (!VAT.test(words) && headed.length === 1 && !taken.has(headed[0]!) && isMoney(headed[0]!))
-      return figures.filter(isRate).map((rate) => ({ rate, tax: headed[0]!, included: false }));
-    if (!VAT.test(words)) return [];
+    if (!isOfTax[at]) {
+      const ofRow = figures.filter(isRate);
+      // In a table of rates the word stands above the column.
+      const [tax, other] = ofRow.length === 0 ? [] : figures.filter(({ heading }) => VAT.test(heading));
+      return tax && !other && !taken.has(tax) && isMoney(tax)
+        ? ofRow.map((rate) => ({ rate, tax, included: false }))
+        : [];
+    }
     const included = INCLUDES_VAT.test(words) || INCLUDES_VAT.test(rows[at]!.text);
     // Small under its tax stands the rate and nothing else.
     const next = rows[at + 1]?.figures ?? [];
@@ -286,12 +290,14 @@ export interface Settling {
 
 /** What is due after payments and balances; kept apart from what the energy cost. */
 export function findSettling(rows: readonly RowFacts[], totalPence: number, taken: ReadonlySet<Figure>): Settling {
+  const free = rows
+    .map(({ words, figures }) => ({
+      words,
+      figures: figures.filter((one) => isMoney(one) && one.value > 0 && !taken.has(one)),
+    }))
+    .filter(({ figures }) => figures.length > 0);
   const of = (words: RegExp, not?: RegExp) =>
-    rows.flatMap((row) =>
-      words.test(row.words) && !not?.test(row.words)
-        ? row.figures.filter((one) => isMoney(one) && one.value > 0 && !taken.has(one))
-        : [],
-    );
+    free.flatMap((row) => (words.test(row.words) && !not?.test(row.words) ? row.figures : []));
   const next = of(NEXT_PAYMENT)[0];
   const dues = of(DUE, NEXT_PAYMENT);
   const moved = [

@@ -106,9 +106,10 @@ function understandRows(
   const found = findProducts(plain).filter(isCharge);
   const swapped = swapDayAndMonth(plain);
   const make = (rows: readonly RowFacts[]) => {
-    const far = findFarProducts(rows, found, usesOf(rows, found, differences, gas));
+    const pairs = pairDates(rows);
+    const far = findFarProducts(rows, found, usesOf(pairs, found, differences, gas));
     const products = [...found, ...far.filter(isCharge)];
-    return { ...sectionsOf(rows, products, differences, gas), products };
+    return { ...sectionsOf(rows, pairs, products, differences, gas), products };
   };
   const isSwapped = swapped !== undefined && (swapped.isOnly || (dayFirst === undefined ? monthFirst : !dayFirst));
   const first = make(isSwapped ? swapped.rows : plain);
@@ -123,12 +124,12 @@ function understandRows(
 
 /** What some price elsewhere may be for: amounts of use that something proves, and the days between two dates. */
 function usesOf(
-  rows: readonly RowFacts[],
+  pairs: readonly DatePair[],
   products: readonly Product[],
   differences: readonly Difference[],
   gas: readonly GasSum[],
 ): Figure[] {
-  const days = pairDates(rows).flatMap(({ from, to, days }) =>
+  const days = pairs.flatMap(({ from, to, days }) =>
     [days, days + 1].map(
       (value): Figure => ({
         row: to.row,
@@ -155,11 +156,11 @@ function usesOf(
 
 function sectionsOf(
   rows: readonly RowFacts[],
+  pairs: readonly DatePair[],
   products: readonly Product[],
   differences: readonly Difference[],
   gas: readonly GasSum[],
 ) {
-  const pairs = pairDates(rows);
   const used = new Set(products.flatMap(({ price, amount }) => [price, amount]));
   const every = linesOf(rows, products, pairs);
   const once = dropRepeats(every);
