@@ -88,10 +88,10 @@ export function poundsAndPence(pence: number): string {
   return Number.isFinite(pence) ? money(pence / 100, 2) : unknown();
 }
 
-/** A change of money with its sign: "+£58", "−£13". */
-export function signedPounds(pence: number): string {
+/** A change of money with its sign: "+£58", "−£13"; as in speech where a sentence beside it says the same. */
+export function signedPounds(pence: number, written: (pence: number) => string = exactPounds): string {
   if (!Number.isFinite(pence)) return unknown();
-  const text = money(pence / 100);
+  const text = written(pence);
   return text.startsWith('−') || !/[1-9]/.test(text) ? text : `+${text}`;
 }
 

@@ -33,7 +33,7 @@ const oftener = ({ number }: GapReader): string => {
 
 const CATALOGUE: Readonly<Record<TariffFaultCode, (data: GapReader) => string>> = {
   'band-gap': (data) =>
-    `${say('There is no price on {days} in {month} from {from} to {to}.', when(data))}${oftener(data)} ${say('Give the hours a band, or name one band “rest”.')}`,
+    `${say('There is no price on {days} in {month} from {from} to {to}.', when(data))}${oftener(data)} ${say('Give the hours a band, or let one hold at all other times (“rest” in a file).')}`,
   'band-overlap': (data) => {
     const claim = say(
       'Two prices claim the same time on {days} in {month} from {from} to {to}: “{first}” and “{second}”.',

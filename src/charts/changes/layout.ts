@@ -1,5 +1,5 @@
 import type { ChangeCode } from '../../words/change.ts';
-import { signedPounds } from '../../words/numbers.ts';
+import { signedPounds, spokenPounds } from '../../words/numbers.ts';
 import { axisFor, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth, wrapText } from '../frame/text.ts';
@@ -37,7 +37,7 @@ export function layOutChanges(
   const height = place.height ?? ROW_HEIGHT[size] * Math.max(rows.length, 1) + 8;
   const step = (height - 8) / Math.max(rows.length, 1);
   const nameWidth = Math.min(Math.max(font * 6, ...rows.map((row) => textWidth(row.name, font))), width * 0.42);
-  const labels = rows.map((row) => signedPounds(row.pence));
+  const labels = rows.map((row) => signedPounds(row.pence, spokenPounds));
   const labelWidth = Math.max(font * 3, ...labels.map((label) => textWidth(label, font, true))) + 14;
   const left = nameWidth + 16;
   const anyLess = rows.some((row) => row.pence < 0);

@@ -15,8 +15,8 @@ export const REFUSALS: Catalogue = {
     '{count, plural, one {Noch # solche Zeit kommt vor.} other {Noch # solche Zeiten kommen vor.}}',
   'There is no price on {days} in {month} from {from} to {to}.':
     'Für eine Zeit gibt es keinen Preis: {days}, {month}, {from} bis {to} Uhr.',
-  'Give the hours a band, or name one band “rest”.':
-    'Geben Sie diesen Stunden eine Preisstufe, oder nennen Sie eine Preisstufe „rest“.',
+  'Give the hours a band, or let one hold at all other times (“rest” in a file).':
+    'Geben Sie diesen Stunden eine Preisstufe, oder lassen Sie eine zu allen anderen Zeiten gelten („rest“ in einer Datei).',
   'Two prices claim the same time on {days} in {month} from {from} to {to}: “{first}” and “{second}”.':
     'Für dieselbe Zeit gibt es zwei Preise: {days}, {month}, {from} bis {to} Uhr, „{first}“ und „{second}“.',
   'Change the hours of one of them.': 'Ändern Sie bei einem davon die Stunden.',

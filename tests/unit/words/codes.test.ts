@@ -142,7 +142,7 @@ describe('sentences stand for any data', () => {
   });
   test('the hour of a gap is named', () => {
     expect(tariffFaultSentence({ code: 'band-gap', data: { ...CLOCKS, count: 1 } })).toBe(
-      'There is no price on Mondays in January from 00:30 to 05:30. Give the hours a band, or name one band “rest”.',
+      'There is no price on Mondays in January from 00:30 to 05:30. Give the hours a band, or let one hold at all other times (“rest” in a file).',
     );
   });
   test('a code nobody has written for is still said', () => {

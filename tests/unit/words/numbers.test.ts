@@ -28,7 +28,7 @@ describe('money in speech', () => {
   test('the penny and the sign', () => {
     expect(words.poundsAndPence(119_435)).toBe('£1,194.35');
     expect(words.poundsAndPence(-0.4)).toBe('£0.00');
-    expect([5_800, -1_300, 0, 20].map(words.signedPounds)).toEqual(['+£58', '−£13', '£0', '£0']);
+    expect([5_800, -1_300, 0, 20].map((one) => words.signedPounds(one))).toEqual(['+£58', '−£13', '£0', '£0']);
   });
 
   test.each([
