@@ -3,7 +3,8 @@ import { monthOfName } from '../dates/month-names.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { plainWords } from './headings.ts';
-import { OF_A_DAY, TOTALS } from './vocabulary.ts';
+import { isOfItsYear } from './titles.ts';
+import { TOTALS } from './vocabulary.ts';
 
 const YEAR = /^(year|yr|yyyy|jahr|annee|an|ano|anno|jaar|ar)$/;
 const MONTH = /^(month|mon|mo|mm|monat|mois|mes|mese|maand|maned)$/;
@@ -51,7 +52,7 @@ export function lacksYear(table: Table): boolean {
 
 const YEAR_IN_WORDS = /(?<![\d./-])(?:19|20)\d\d(?![\d./-])/g;
 
-/** The only year that words name: of a heading, or of titles that are no day of printing. */
+/** The only year that words name: of a heading, or of titles. */
 function onlyYear(texts: readonly string[]): string | undefined {
   const years = new Set(texts.flatMap((text) => text.match(YEAR_IN_WORDS) ?? []));
   return years.size === 1 ? [...years][0] : undefined;
@@ -74,7 +75,7 @@ export function joinYearAbove(table: Table): Table | undefined {
       });
     }
     const words = cells.join(' ');
-    if (!OF_A_DAY.test(plainWords(words)) && !words.split(/[^\p{L}]+/u).some((word) => monthOfName(word) > 0))
+    if (isOfItsYear(plainWords(words)) && !words.split(/[^\p{L}]+/u).some((word) => monthOfName(word) > 0))
       titles.push(words);
   }
   return undefined;
