@@ -7,6 +7,7 @@ import { type ColumnFacts, isMoneyColumn, isNumberColumn, isWordColumn } from '.
 import { countsOther, isOfVolume } from './counter-beside.ts';
 import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
+import { stepOf } from './sheet-step.ts';
 import { carrierOfTitles, unitOfTitles } from './titles.ts';
 import { columnName } from './value-cells.ts';
 import {
@@ -40,7 +41,7 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
       (!isADay(c) || !numbers.some((other) => !isADay(other) && other.meaning.unit === c.meaning.unit)) &&
       (c.meaning.role !== 'stamp' || numbers.some((other) => other !== c && namesRegister(other))) &&
       !isOneExtreme(c, numbers) &&
-      !isSumOfDays(c, numbers) &&
+      !isSumOfDays(sheet, c, numbers) &&
       !isEstimateBeside(c, numbers) &&
       !(c.meaning.unit === undefined && c.meaning.carrier === undefined && isOfDegreeDays(sheet)),
   );
@@ -60,8 +61,10 @@ const isOfDegreeDays = ({ preamble }: Sheet): boolean =>
   preamble.some(({ text }) => !/^\W*\w{1,6} *[:=]/.test(text) && DEGREE_DAYS.test(plainWords(text)));
 
 /** The sum of a day in one of its rows, beside the readings of all. */
-const isSumOfDays = (c: ColumnFacts, numbers: readonly ColumnFacts[]): boolean =>
-  isTotal(c) && numbers.some((other) => other.meaning.unit === c.meaning.unit && c.numbers * 10 < other.numbers);
+const isSumOfDays = (sheet: Sheet, c: ColumnFacts, numbers: readonly ColumnFacts[]): boolean =>
+  isTotal(c) &&
+  (stepOf(sheet).minutes ?? 1440) < 1440 &&
+  numbers.some((other) => other.meaning.unit === c.meaning.unit && c.numbers * 10 < other.numbers);
 
 /** What was estimated, beside what it came to. */
 const isEstimateBeside = (c: ColumnFacts, numbers: readonly ColumnFacts[]): boolean =>
@@ -363,7 +366,7 @@ function heatAlone(found: readonly ColumnFacts[], hasMachine: boolean): ColumnFa
 }
 
 const isWhole = (c: ColumnFacts): boolean => isTotal(c) || WHOLE_HOME.test(plainWords(c.heading));
-const isTotal = (c: ColumnFacts): boolean => /total|sum|all\b/i.test(c.heading);
+const isTotal = (c: ColumnFacts): boolean => /total|(?<!con|as)sum(?!mer)|\ball\b|overall/i.test(c.heading);
 
 /** Flow, return and source of the machine: the first column of each. */
 function machineColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {
