@@ -25,7 +25,11 @@ export function settleDecimal(sheet: Sheet, column: number, choices: IntakeChoic
     .map((c) => c.index);
   const decision: DecimalDecision = decideDecimal(sheet.table, column, firstNumberRow(sheet), others.slice(0, 6));
   const tooMany = decision.state === 'asked' ? signByAmount(sheet, column, decision) : undefined;
-  const isComma = decision.state === 'asked' && decision.found.includes(',') && isInOtherLanguage(sheet);
+  const isComma =
+    decision.state === 'asked' &&
+    decision.found.includes(',') &&
+    isInOtherLanguage(sheet) &&
+    (isOfDaysAtMost(sheet, sheet.columns[column]!) || !isLittle(sheet.columns[column]!));
   const decimal = isComma ? ',' : (tooMany ?? decision.decimal);
   const where = { column: columnName(sheet, column), found: decision.found, expected: decimal };
   const row = decision.row >= 0 ? { row: sheet.table.lineOfRow[decision.row]! } : {};
@@ -56,6 +60,9 @@ export function settleDecimals(
 /** More than this of a large unit in a row is no home's: thousands of kWh, m³ or kW. A judgement. */
 const TOO_MANY = 5000;
 const LARGE_UNITS = new Set(['kWh', 'MWh', 'GJ', 'Gcal', 'm³', 'kW']);
+
+/** 1.234 of these in a month or year would be no home's. */
+const isLittle = ({ meaning: { unit } }: ColumnFacts): boolean => unit === undefined || ['kWh', 'm³'].includes(unit);
 
 /** Rows of a day or less, in a unit that is written: thousands of it would be no home's. */
 function isOfDaysAtMost(sheet: Sheet, { meaning }: ColumnFacts): boolean {

@@ -307,14 +307,14 @@ export const RATE_REGISTER = any(
 
 /**
  * Words of tables that no English table has, in languages that write the day before the month and decimals with a comma.
- * Those that English shares ("date", "data", "gas", "total") tell nothing.
+ * Those that English shares ("date", "data", "gas", "tag", "du", "au") tell nothing.
  */
 export const NOT_ENGLISH = any(
-  whole('datum|zeit|uhrzeit|tag|monat|jahr|strom|warme|wert|einheit|betrag|von|bis|verbrauch|menge|bezug|abgelesen'),
+  whole('datum|zeit|uhrzeit|monat|jahr|strom|warme|wert|einheit|betrag|von|bis|verbrauch|menge|bezug|abgelesen'),
   words('zahler|verbrauch|ablesung|warmemenge|stromverbrauch|netzbezug|einspeis|heizol|fernwarme'),
-  whole('jour|mois|annee|heure|horodate|valeur|unite|montant|electricite|gaz|conso|energie|releve|du|au|puissance'),
+  whole('jour|mois|annee|heure|horodate|valeur|unite|montant|electricite|gaz|conso|energie|releve|puissance'),
   words('consommation|electrique|compteur|soutirage|fioul|chaleur'),
-  whole('fecha|hora|mes|ano|dia|valor|unidad|importe|electricidad|energia|lectura|desde|hasta|potencia'),
+  whole('fecha|hora|mes|ano|valor|unidad|importe|electricidad|energia|lectura|desde|hasta|potencia'),
   words('consumo|contador|calefaccion'),
   whole('giorno|mese|anno|ora|valore|unita|importo|lettura|dal|bolletta|elettrica|calore'),
   words('prelevat|contatore|fornitura'),
