@@ -8,7 +8,7 @@ const SEARCHED_COLUMNS = 6;
 
 /**
  * @param isDate whether a cell is a date
- * @returns undefined where nearly every row has its own date
+ * @returns undefined where nearly every row has its own date, or a time stands above the first: dates may end their days
  */
 export function carryDates(table: Table, dateColumn: number, isDate: (cell: string) => boolean): Table | undefined {
   const carried = new Map<number, string>();
@@ -19,7 +19,10 @@ export function carryDates(table: Table, dateColumn: number, isDate: (cell: stri
     if (isDate(cell)) {
       last = cell;
       dates++;
-    } else if (cell === '' && last !== undefined && hasClock(table, row, dateColumn)) carried.set(row, last);
+    } else if (cell === '' && hasClock(table, row, dateColumn)) {
+      if (last === undefined) return undefined;
+      carried.set(row, last);
+    }
   }
   if (carried.size < LEAST_CARRIED || carried.size < dates) return undefined;
   return rewriteCells(table, (row, column) => {
