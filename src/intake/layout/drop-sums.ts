@@ -35,23 +35,24 @@ export function findSums(
   for (let i = 0; i < read.count; i++) counts.set(kindOf(i), (counts.get(kindOf(i)) ?? 0) + 1);
   if (counts.size < 2) return { sums, others };
   const commonest = [...counts].toSorted((a, b) => b[1] - a[1])[0]![0];
-  const days: number[] = [];
-  for (let i = 0; i < read.count; i++) if (kindOf(i) === commonest) days.push(Math.floor(read.civilMinute[i]! / 1440));
-  days.sort((a, b) => a - b);
+  const days = new Set<number>();
+  for (let i = 0; i < read.count; i++) if (kindOf(i) === commonest) days.add(Math.floor(read.civilMinute[i]! / 1440));
   // A spreadsheet writes some months as dates and others by name.
-  const areFirsts = commonest === 'day' && days.every((day) => toCivilDate(day).endsWith('-01'));
+  const areFirsts = commonest === 'day' && [...days].every((day) => toCivilDate(day).endsWith('-01'));
   for (let i = 0; i < read.count; i++) {
     const kind = kindOf(i);
     const length = LABELS[rankOf(kind)]![1];
     if (kind === commonest || kind === 'time' || kind === 'day') continue;
     if (areFirsts && kind === 'month') continue;
     const first = Math.floor(read.civilMinute[i]! / 1440);
-    if (rankOf(kind) > rankOf(commonest) && days.some((day) => day >= first && day < first + length - 3)) sums.add(i);
-    else others.add(i);
+    const isSum = rankOf(kind) > rankOf(commonest) && range(first, first + length - 3).some((day) => days.has(day));
+    (isSum ? sums : others).add(i);
   }
   if (commonest === 'time') for (const i of bareSums(read, kindOf)) sums.add(i);
   return { sums, others };
 }
+
+const range = (from: number, before: number): number[] => Array.from({ length: before - from }, (_, i) => from + i);
 
 /** Days without a time whose midnights stand there too. */
 function bareSums({ civilMinute, count }: ReadRows, kindOf: (index: number) => StampKind): readonly number[] {

@@ -64,6 +64,14 @@ test('the sum of a day in its first row is no second record', () => {
   expect(series.map((one) => one.split(' ').slice(0, 2).join(' '))).toEqual(['electricity import']);
 });
 
+test('a column that begins late is no sum of days, whatever its name has in it', () => {
+  const lines = days(300).map((d, i) => `${d},${10 + (i % 3)},${i > 275 ? 6 : ''}`);
+  expect(read(`Date,Electricity kWh,Heat pump consumption kWh\n${lines.join('\n')}`).series).toEqual([
+    'electricity import 2025-01-01 2025-10-28 3300.00',
+    'electricity heat-pump 2025-10-04 2025-10-28 144.00',
+  ]);
+});
+
 describe('dates', () => {
   const HOURS = Array.from({ length: 24 }, (_, h) => h);
   const perDay = HOURS.reduce((sum, h) => sum + (h % 5) / 10 + 0.1, 0);
@@ -75,6 +83,11 @@ describe('dates', () => {
     expect(read(`Datum;Zeit;Strom (kWh)\n${lines.join('\n')}`).series).toEqual([
       `electricity import 2025-01-01 2025-01-11 ${(10 * perDay).toFixed(2)}`,
     ]);
+  });
+
+  test('that stand in the last row of their day are not carried to the next', () => {
+    const lines = days(10).flatMap((d) => HOURS.map((h) => `${h === 23 ? d : ''},${two(h)}:00,0.4`));
+    expect(read(`Date,Time,Electricity (kWh)\n${lines.join('\n')}`).series).toEqual([]);
   });
 
   test('that most rows lack are asked for, rather than a tenth of the use taken', () => {
@@ -101,9 +114,16 @@ describe('dates', () => {
     const lines = MONTHS.map((i) => `${NAMES[i]!.toUpperCase()};${kWh(i)}`).join('\n');
     expect(read(`Month 2025;Electricity (kWh)\n${lines}`)).toEqual(understood([year('electricity')]));
     expect(read(`Electricity 2025\nMonth;kWh\n${lines}`)).toEqual(understood([year('electricity')]));
-    // Printed on a day, or over two winters.
     expect(read(`Printed on 3 March 2026\nMonth;Electricity (kWh)\n${lines}`).asked).toEqual(['no-year']);
   });
+
+  test.each(['Customer since 2019', 'Tariff Fixed 2023', 'Gas use, boiler from 2012', 'House built 1995'])(
+    'whose year is not that of the title “%s”',
+    (title) => {
+      const lines = MONTHS.map((i) => `${NAMES[i]};${kWh(i)}`).join('\n');
+      expect(read(`${title}\nMonth;Gas (kWh)\n${lines}`)).toEqual({ asked: ['no-year'], series: [] });
+    },
+  );
 
   test('with hours named by both their ends', () => {
     const lines = days(300).flatMap((d) =>
@@ -229,6 +249,12 @@ describe('words', () => {
     ],
   ])('%s', (_, text, expected) => {
     expect(read(text)).toEqual(understood([expected]));
+  });
+
+  test('a comma that would leave next to nothing is asked about, in any language', () => {
+    const lines = (own: string) => MONTHS.map((i) => `${own}2025-${two(i + 1)};1,${kWh(i)}`).join('\n');
+    expect(read(`Monat;Strom (kWh)\n${lines('')}`).asked).toContain('decimal-asked');
+    expect(read(`Tag;Month;Electricity (MWh)\n${lines('A;')}`).asked).toContain('decimal-asked');
   });
 
   test('standard cubic metres are of gas; a hundred cubic feet by any name', () => {
