@@ -2,9 +2,8 @@
 import { monthOfName } from '../dates/month-names.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
-import { plainWords } from './headings.ts';
-import { isOfItsYear } from './titles.ts';
-import { TOTALS } from './vocabulary.ts';
+import { carrierOfWords, plainWords } from './headings.ts';
+import { AMOUNT, BESIDE_THE_ENERGY, OF_A_COMPANY, OF_A_DAY, OF_A_PARTY, RECORD, TOTALS } from './vocabulary.ts';
 
 const YEAR = /^(year|yr|yyyy|jahr|annee|an|ano|anno|jaar|ar)$/;
 const MONTH = /^(month|mon|mo|mm|monat|mois|mes|mese|maand|maned)$/;
@@ -56,6 +55,17 @@ const YEAR_IN_WORDS = /(?<![\d./-])(?:19|20)\d\d(?![\d./-])/g;
 function onlyYear(texts: readonly string[]): string | undefined {
   const years = new Set(texts.flatMap((text) => text.match(YEAR_IN_WORDS) ?? []));
   return years.size === 1 ? [...years][0] : undefined;
+}
+
+/** Since when something is there. */
+const OF_ANOTHER_YEAR =
+  /\b(since|from|built|installed|new|boiler|tariff|seit|ab|gebaut|baujahr|eingebaut|kessel|tarif|depuis|desde|dal|sinds|bouwjaar|siden|fra)\b/;
+
+/** Whether the year of a title is that of the data: "Electricity 2025", not "Customer since 2019" nor "Boiler of 2012". */
+function isOfItsYear(words: string): boolean {
+  const isOnlyYear = words.replaceAll(BESIDE_THE_ENERGY, ' ').trim().split(/ +/).length <= 1;
+  const isOther = [OF_A_PARTY, OF_A_DAY, OF_A_COMPANY, OF_ANOTHER_YEAR].some((one) => one.test(words));
+  return !isOther && (isOnlyYear || RECORD.test(words) || AMOUNT.test(words) || carrierOfWords(words) !== undefined);
 }
 
 /** Months by name below "Month 2025", or below a title that names their year; the year goes to each. */

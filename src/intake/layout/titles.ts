@@ -7,27 +7,24 @@ import type { EnergyUnit } from '../terms/choices.ts';
 import type { ColumnFacts } from './column-facts.ts';
 import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
-import { AMOUNT, ELECTRIC, MADE, MADE_HERE, NOT_ENGLISH, OF_A_DAY, POWER, SENT_OUT } from './vocabulary.ts';
+import {
+  AMOUNT,
+  BESIDE_THE_ENERGY,
+  ELECTRIC,
+  MADE,
+  MADE_HERE,
+  NOT_ENGLISH,
+  OF_A_COMPANY,
+  OF_A_DAY,
+  OF_A_PARTY,
+  POWER,
+  RECORD,
+  SENT_OUT,
+} from './vocabulary.ts';
 
-const OF_A_PARTY =
-  /^(customer|client|name|address|street|account|contract|supplier|provider|retailer|tariff|product(?!i)|plan|post ?code|site|installer|kunde|anschrift|strasse|lieferant|anbieter|vertrag|tarif|produkt(?!i)|nom|fournisseur|offre|contrat|cliente|direccion|calle|domicilio|comercializadora|contrato|nome|indirizzo|fornitore|offerta|contratto|klant|naam|adres|straat|leverancier|contract|navn|adresse|leverandor|aftale)\w*\b/;
-const OF_A_COMPANY =
-  /\b(ltd|limited|plc|gmbh|ag|ug|inc|llc|s\.?a\.?|s\.?p\.?a|s\.?r\.?l|b\.?v\.?|n\.?v\.?|a\/s|aps|sarl|sas|stadtwerke?)\b/;
 /** "Water Lane", "Gasstraße", "Rue du Gaz". */
 const PLACE =
   /\b[\w-]+ (lane|street|st|road|rd|close|avenue|ave|drive|way|court|yard|hill|farm|mill|cottages?|grove|gardens|terrace|strasse|str|weg|platz|gasse|allee|straat|laan|plein|vej|gade)\b|\b[\w-]+(strasse|weg|platz|gasse|straat|laan|vej|gade)\b|\b(rue|avenue|chemin|place|calle|avenida|plaza|camino|via|viale|piazza|corso)( (du|de|des|de la|del|della|d'|l'))* ?[\w-]+/g;
-/** Since when something is there. */
-const OF_ANOTHER_YEAR =
-  /\b(since|from|built|installed|new|boiler|tariff|seit|ab|gebaut|baujahr|eingebaut|kessel|tarif|depuis|desde|dal|sinds|bouwjaar|siden|fra)\b/;
-const RECORD =
-  /meter|zahler|compteur|contador|contatore|teller|maler|\bdat(a|en|os|i)\b|donnees|gegevens|reading|usage|use\b|consum|verbrauch|forbrug|verbruik|consommation|bezug|profil|lastgang|messwert|messreihe|curva|courbe|history|histor|half.?hour|hourly|daily|interval|load|record|ablesung|releve|lectura|lettura/;
-
-/** Whether the year of a title is that of the data: "Electricity 2025", not "Customer since 2019" nor "Boiler of 2012". */
-export function isOfItsYear(words: string): boolean {
-  const isOnlyYear = words.replaceAll(BESIDE_THE_ENERGY, ' ').trim().split(/ +/).length <= 1;
-  const isOther = [OF_A_PARTY, OF_A_DAY, OF_A_COMPANY, OF_ANOTHER_YEAR].some((one) => one.test(words));
-  return !isOther && (isOnlyYear || RECORD.test(words) || AMOUNT.test(words) || carrierOfWords(words) !== undefined);
-}
 
 /** Lines about the data rather than about somebody, a day or a company; places are taken out of them. */
 function linesOfData({ preamble }: Sheet): string[] {
@@ -36,9 +33,6 @@ function linesOfData({ preamble }: Sheet): string[] {
     .filter((words) => !OF_A_PARTY.test(words) && !OF_A_DAY.test(words) && !OF_A_COMPANY.test(words))
     .map((words) => words.replaceAll(PLACE, ' ').trim());
 }
-
-/** Units and years. */
-const BESIDE_THE_ENERGY = /[([]? *\b([km]?wh|m3|m³|[mg]j|(19|20)\d\d)\b *[)\]]?|\bin\b/g;
 
 /** The name of the file and of its sheet in words. */
 const fileWords = ({ fileName, workbook }: Sheet): string =>

@@ -331,3 +331,14 @@ export const OF_A_DAY =
 /** Rows of sums and the like, by their first word as written. */
 export const TOTALS =
   /^(grand |sub ?)?(totals?|totaal|totale|totaux|sum|summe|suma|somme|somma|gesamt|insgesamt|i alt|average|mean|durchschnitt|moyenne|media|gemiddelde|maximum|minimum|max|min|count|overall)\b/i;
+
+/** Titles that are of somebody, of a company, of the data. */
+export const OF_A_PARTY =
+  /^(customer|client|name|address|street|account|contract|supplier|provider|retailer|tariff|product(?!i)|plan|post ?code|site|installer|kunde|anschrift|strasse|lieferant|anbieter|vertrag|tarif|produkt(?!i)|nom|fournisseur|offre|contrat|cliente|direccion|calle|domicilio|comercializadora|contrato|nome|indirizzo|fornitore|offerta|contratto|klant|naam|adres|straat|leverancier|contract|navn|adresse|leverandor|aftale)\w*\b/;
+export const OF_A_COMPANY =
+  /\b(ltd|limited|plc|gmbh|ag|ug|inc|llc|s\.?a\.?|s\.?p\.?a|s\.?r\.?l|b\.?v\.?|n\.?v\.?|a\/s|aps|sarl|sas|stadtwerke?)\b/;
+export const RECORD =
+  /meter|zahler|compteur|contador|contatore|teller|maler|\bdat(a|en|os|i)\b|donnees|gegevens|reading|usage|use\b|consum|verbrauch|forbrug|verbruik|consommation|bezug|profil|lastgang|messwert|messreihe|curva|courbe|history|histor|half.?hour|hourly|daily|interval|load|record|ablesung|releve|lectura|lettura/;
+
+/** Units and years. */
+export const BESIDE_THE_ENERGY = /[([]? *\b([km]?wh|m3|m³|[mg]j|(19|20)\d\d)\b *[)\]]?|\bin\b/g;
