@@ -299,7 +299,7 @@ function preferredDate(columns: readonly ColumnFacts[], dateColumn: number): num
 }
 
 /** Amounts hardly change so little from row to row as a counter does that has run for years. A judgement. */
-const RUN_FOR_YEARS = 4;
+const RUN_FOR_YEARS = 10;
 
 /** "Gas meter" above numbers that go up, as those of a counter do, shows readings; an exchange begins near nought. */
 function nameMeter(c: ColumnFacts): ColumnFacts {

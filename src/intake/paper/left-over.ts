@@ -5,7 +5,19 @@ import { isCompared } from './groups.ts';
 import { fuelsIn, isLeftOut, nameOf, type PaperFuel } from './lines.ts';
 import { isMoney, penceOf } from './relations.ts';
 import { sumQuantity, type Understanding } from './understand.ts';
-import { BALANCE, CANCELLED, DUE, EXPORT, FORESEEN, HEAT, NEXT_PAYMENT, OFFER, PAYMENT, TOTAL } from './vocabulary.ts';
+import {
+  BALANCE,
+  CANCELLED,
+  DUE,
+  EXPORT,
+  FORESEEN,
+  HEAT,
+  NEXT_PAYMENT,
+  OFFER,
+  PAYMENT,
+  TOTAL,
+  WHOLE_HOUSE,
+} from './vocabulary.ts';
 
 export interface LeftOver {
   /** What makes it doubtful whether the bill is whole: another fuel, use among the charges, a total nothing comes to. */
@@ -108,7 +120,7 @@ export const textOfLeft = (figure: Figure, { rows }: Understanding): string =>
   `${nameOf(rows[figure.row]!.words)} ${figure.text}`.trim();
 
 const TITLE = 8;
-/** The word that says a paper is an offer, a forecast, a cancelled bill or pay for what was sent out; undefined where none does. */
+/** The word that says a paper is an offer, a forecast, a cancelled bill, one of several households or pay for what was sent out; undefined where none does. */
 export function saysNoBill({ rows, sections, isExport }: Understanding): string | undefined {
   const used = new Set(
     sections.flatMap(({ lines, totals }) => [...lines.map(({ amount }) => amount.row), totals?.total?.row]),
@@ -120,7 +132,7 @@ export function saysNoBill({ rows, sections, isExport }: Understanding): string 
     ...((!isNamed && HEAT.exec(text)) || []),
     ...(CANCELLED.exec(text) ?? []),
     ...((at < TITLE && figures.length === 0 && OFFER.exec(text)) || []),
-    ...((used.has(at) && FORESEEN.exec(text)) || []),
+    ...((used.has(at) && (FORESEEN.exec(text) ?? WHOLE_HOUSE.exec(text))) || []),
   ]);
   return found[0];
 }

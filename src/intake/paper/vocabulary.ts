@@ -78,6 +78,8 @@ export const OFFER = words(
 export const FORESEEN = words(
   'estimated (?:total|costs?|charges)|expected|forecast|voraussichtlich\\w*|erwartet\\w*|prognose\\w*',
 );
+/** A charge or a total of more than one household, of which a share is paid. */
+export const WHOLE_HOUSE = words('(?:for the |whole )(?:house|building|block)|(?:gesamtes|ganzes) haus|gesamthaus');
 export const CANCELLED = words(
   'your share|ihr anteil|this is (?:not a|no) bill|(?:is )?not a bill|this bill is (?:cancelled|void|replaced)|replaced by another|pro forma|stornorechnung|storniert\\w*|annulée|geannuleerd',
 );
