@@ -1,7 +1,8 @@
 /** A file on its way in: intake reads it, the desk gives the identifiers, and the same values go to the store as were shown. */
 import type { IntakeChoices, IntakeContext, IntakePreview, IntakeResult, IntervalDays } from '../intake/intake.ts';
+import { foundWithoutPeople, withoutPeople } from '../intake/layout/without-people.ts';
 import { toCivilDate, toDayNumber } from '../model/calendar/civil.ts';
-import { type Evidence, isCutByClock } from '../model/shapes/evidence.ts';
+import { type Evidence, isCutByClock, type Remark } from '../model/shapes/evidence.ts';
 import { reference } from '../reference/index.ts';
 import { say } from '../words/say.ts';
 import { hashOf } from './hash.ts';
@@ -69,6 +70,15 @@ export function namedByDays(evidence: Evidence): Evidence {
   return { ...evidence, fileName, remarks: evidence.remarks.map((remark) => ({ ...remark, file: fileName })) };
 }
 
+/** A remark as it is kept: it repeats titles, footers and cells of the file. */
+const remarkWithoutPeople = (remark: Remark): Remark => ({
+  ...remark,
+  file: withoutPeople(remark.file),
+  ...(remark.column === undefined ? {} : { column: withoutPeople(remark.column) }),
+  ...(remark.found === undefined ? {} : { found: foundWithoutPeople(remark.found) }),
+  ...(remark.expected === undefined ? {} : { expected: foundWithoutPeople(remark.expected) }),
+});
+
 /** The same for a file that has been read already. */
 export function takeRead(
   { preview, intervals }: IntakeResult,
@@ -83,7 +93,7 @@ export function takeRead(
     evidence: {
       id: evidenceId,
       householdId,
-      fileName: file.fileName,
+      fileName: withoutPeople(file.fileName),
       importedOn,
       sha256: hashOf(file.bytes),
       ...(preview.part ? { part: preview.part } : {}),
@@ -91,7 +101,7 @@ export function takeRead(
       shape: preview.shape ?? '',
       ...(preview.uses ? { columns: preview.uses.map(({ name, use }) => ({ name, use })) } : {}),
       series: preview.series.map((series) => ({ ...series, id: newIds.get(series.id)!, evidenceId })),
-      remarks: preview.remarks,
+      remarks: preview.remarks.map(remarkWithoutPeople),
     },
     intervals: intervals.map((interval) => ({ ...interval, seriesId: newIds.get(interval.seriesId)! })),
   };

@@ -20,8 +20,8 @@ import type { Sheet } from './layout/sheet.ts';
 import { hasTableBeside } from './layout/tables-beside.ts';
 import { columnName } from './layout/value-cells.ts';
 import { DEGREE_DAYS } from './layout/vocabulary.ts';
+import { namesWithoutPeople, withoutPeople } from './layout/without-people.ts';
 import { openSheet } from './open-sheet.ts';
-import { headingWithoutPeople } from './paper/people.ts';
 import { readRegisters } from './read-registers.ts';
 import { sumsAmong } from './readings/leave-out-sums.ts';
 import { SHAPES } from './shapes/index.ts';
@@ -112,7 +112,7 @@ export function readFile(
               kindColumn: registers?.column,
               sums: namesOfSums,
               isAcross: shape?.name === 'days across',
-            }).map((one) => ({ ...one, name: headingWithoutPeople(columnName(sheet, one.column)) })),
+            }).map((one) => ({ ...one, name: withoutPeople(columnName(sheet, one.column)) })),
           }
         : {}),
       rows: previewRows(sheet),
@@ -143,11 +143,13 @@ function takeFromArchive(
   context: IntakeContext,
   book: RemarkBook,
 ): Packed | undefined {
-  const files = (unpackFiles(fileName, bytes) ?? []).filter((one) => holdsData(one, context));
-  const taken = files.find(({ name }) => name === sheet) ?? files[0];
+  const found = (unpackFiles(fileName, bytes) ?? []).filter((one) => holdsData(one, context));
+  const names = namesWithoutPeople(found.map(({ name }) => name));
+  const files = found.map((one, at) => ({ ...one, name: names[at]! }));
+  const taken = files.find(({ name }, at) => name === sheet || found[at]!.name === sheet) ?? files[0];
   if (!taken) return undefined;
   const all = files.map(({ name }) => name);
-  if (taken.name !== sheet)
+  if (sheet === undefined || ![taken.name, found[files.indexOf(taken)]!.name].includes(sheet))
     book.add(all.length > 1 ? 'sheet-packed-asked' : 'sheet-packed-taken', all.length > 1 ? 'question' : 'note', {
       count: all.length,
       found: all.join(', ').slice(0, 120),
@@ -190,7 +192,7 @@ export const standing = (series: Series, { beside }: IntakeChoices): Series =>
   beside !== undefined && isUse(series) ? { ...series, beside } : series;
 
 /** The name of a record stands on the household's papers. */
-const unnamed = (series: Series): Series => ({ ...series, name: headingWithoutPeople(series.name) });
+const unnamed = (series: Series): Series => ({ ...series, name: withoutPeople(series.name) });
 
 /** Every sheet but the one that is taken by itself names its records, so that no two sheets' are one. */
 function ofSheet(series: Series, { workbook }: Sheet): Series {
@@ -225,7 +227,7 @@ function readWhole(
       columns: [...columns],
       rows,
       dataRows,
-      series: refused ? [] : reading.series.map((series) => standing(series, choices)),
+      series: refused ? [] : reading.series.map((series) => standing(unnamed(series), choices)),
       firstDays: refused ? [] : [...reading.firstDays],
       remarks: book.list(),
     },

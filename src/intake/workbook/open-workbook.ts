@@ -2,13 +2,16 @@
 import { tell } from '../../model/shapes/told.ts';
 import { isNumberColumn } from '../layout/column-facts.ts';
 import { layOutSheet, type Sheet } from '../layout/sheet.ts';
+import { namesWithoutPeople } from '../layout/without-people.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { readParts } from './parts.ts';
 import { readSheetTable, type SheetTable } from './sheet-table.ts';
 import { MAX_UNPACKED_BYTES, unpack } from './unpack.ts';
 
 interface Opened {
+  /** As it is kept. */
   readonly name: string;
+  readonly written: string;
   readonly sheet: Sheet;
   readonly numbers: number;
 }
@@ -46,12 +49,14 @@ export function openWorkbook(
   }
   const opened: Opened[] = [];
   let damaged = 0;
-  for (const { name, part } of parts.sheets) {
+  const kept = namesWithoutPeople(parts.sheets.map(({ name }) => name));
+  for (const [at, { name: written, part }] of parts.sheets.entries()) {
+    const name = kept[at]!;
     const own = unpacked.parts.get(part);
     const read: SheetTable | undefined = own && readSheetTable(own, parts);
     if (!read) damaged++;
     else if (read.table.rowCount > 1)
-      opened.push({ name, sheet: layOutSheet(fileName, read.table), numbers: read.numbers });
+      opened.push({ name, written, sheet: layOutSheet(fileName, read.table), numbers: read.numbers });
   }
   if (opened.length === 0) {
     if (damaged > 0) book.add('workbook-broken', 'refusal', { found: 'its sheet cannot be read' });
@@ -64,9 +69,9 @@ export function openWorkbook(
       dateColumn >= 0 && columns.some((c) => c.index !== dateColumn && isNumberColumn(c)),
   );
   const first = dated[0] ?? opened[0]!;
-  const taken = opened.find((o) => o.name === wanted) ?? first;
+  const taken = opened.find((o) => o.name === wanted || o.written === wanted) ?? first;
   const names = opened.map((o) => o.name);
-  if (taken.name !== wanted && opened.length > 1)
+  if (taken.name !== wanted && taken.written !== wanted && opened.length > 1)
     book.add(dated.length > 1 ? 'sheet-asked' : 'sheet-taken', dated.length > 1 ? 'question' : 'note', {
       count: dated.length,
       found: dated

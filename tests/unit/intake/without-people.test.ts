@@ -1,0 +1,79 @@
+/** What a kept text says of people, and what it goes on saying of the record. All names and numbers are invented. */
+import { describe, expect, test } from 'vitest';
+import { foundWithoutPeople, namesWithoutPeople, withoutPeople } from '../../../src/intake/layout/without-people.ts';
+
+describe('whom a text is of goes', () => {
+  test.each([
+    ['Customer: Hetty Plumtree', 'Customer: –'],
+    ['Account holder Hetty Plumtree', 'Account holder –'],
+    ['Name Hetty Plumtree', 'Name –'],
+    ['kunde_hetty_plumtree_gas_2025.csv', 'kunde_–_gas_2025.csv'],
+    ['Kunde H. Pflaum.csv', 'Kunde –.csv'],
+    ['ms_plumtree_electricity.xml', 'ms_–_electricity.xml'],
+    ['Mr Plumtree Gas', '– Gas'],
+    ['Titular: Marta Ciruelo Gil', 'Titular: –'],
+    ['Nom: Prunier Odile', 'Nom: –'],
+    ['Klant: Jet van der Pruim', 'Klant: –'],
+    ['hetty@plumtree.example', '–'],
+    ['Supply address: Rose Cottage, Upper Thorn', 'Supply address: –'],
+    ['7 Thornfield Crescent, ZZ9 9ZZ', '–, –'],
+    ['Pflaumenweg 14, 99998 Musterdorf', '–, –'],
+    ['calle Ciruelo 12', '–'],
+    ['MPAN 2099912345670', 'MPAN …5670'],
+    ['20 9991 2345 670', '…5670'],
+    ['meter 099912345670123456789', 'meter …6789'],
+    ['account 88123', 'account …23'],
+    ['readings 0099-1234-5678', 'readings …5678'],
+  ])('%s', (text, kept) => {
+    expect(withoutPeople(text)).toBe(kept);
+    expect(withoutPeople(kept)).toBe(kept);
+  });
+});
+
+test.each([
+  'Half-hourly electricity',
+  'Wood Lane heat pump',
+  'Mill Court heat pump',
+  'Name: Half-hourly electricity',
+  'Meter name: Main',
+  'Customer Usage Data',
+  'Customer charge (EUR)',
+  'client_export_2025.csv',
+  'Name der Messstelle',
+  'Nombre de lectura',
+  'Address',
+  '17520 Readings',
+  'readings_20250101-20251231.csv',
+  '31122025.csv',
+  '20250101T0030Z',
+  'usage 2024_2025.csv',
+  'Flat 1 (kWh)',
+])('%s stays as it is', (text) => expect(withoutPeople(text)).toBe(text));
+
+test('a reading that a remark repeats stays, a number as long as a meter’s goes', () => {
+  expect(foundWithoutPeople('12345678')).toBe('12345678');
+  expect(foundWithoutPeople('2025-03-30 01:30')).toBe('2025-03-30 01:30');
+  expect(foundWithoutPeople('2099912345670')).toBe('…5670');
+});
+
+test('sheets of several people are still told apart', () => {
+  expect(namesWithoutPeople(['Mieter: Pflaum', 'Mieter: Kirsch', 'Gas'])).toEqual([
+    'Mieter: –',
+    'Mieter: – (2)',
+    'Gas',
+  ]);
+});
+
+test.each([
+  `customer ${'de '.repeat(300)}1`,
+  `mr ${'A-'.repeat(480)}1`,
+  `Mr ${'de '.repeat(300)}1`,
+  `rue ${' '.repeat(900)}`,
+  'a-'.repeat(500),
+  'Ab '.repeat(333),
+  'x'.repeat(100_000),
+])('a heading made to be slow takes no time: %.12s…', (text) => {
+  const begun = performance.now();
+  withoutPeople(text);
+  expect(performance.now() - begun).toBeLessThan(500);
+});
