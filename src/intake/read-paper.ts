@@ -1,5 +1,4 @@
 /** A bill on paper: words to evidence, with everything that is not proved left open for the person. */
-import { checkBillSums } from '../model/bill/check-bill-sums.ts';
 import { daysBetween, toDayNumber } from '../model/calendar/civil.ts';
 import type { Bill } from '../model/shapes/bill.ts';
 import type { Series } from '../model/shapes/evidence.ts';
@@ -131,16 +130,11 @@ export function readPages(
 ): IntakeResult {
   const book = openRemarkBook(fileName);
   const said = choices.paper ?? {};
-  const corrected = pages.map((page, number) => ({
-    ...page,
-    words: page.words.map((word, at) => ({
-      ...word,
-      text: said.words?.find((one) => one.page === number && one.at === at)?.text ?? word.text,
-    })),
-  }));
+  const corrected = withWords(pages, said.words ?? []);
   const how = { decimal: choices.decimal, dayFirst: choices.dayFirst, monthFirst: writesMonthFirst(context.zone) };
   const { bills, doubt } = splitBills(withoutPeople(corrected), said.bills, (some) => understand(some, how));
-  const foreign = otherMoneyOf(corrected);
+  const text = textOf(corrected);
+  const foreign = otherMoneyOf(text);
   if (foreign !== undefined) {
     book.add('paper-other-money', 'refusal', { found: foreign });
     return resultOf(fileName, choices, book);
@@ -149,7 +143,7 @@ export function readPages(
   const isHeat = bills.some((one) => one.isHeat);
   if (bills.every(({ sections }) => sections.length === 0)) {
     const none = pages.some(({ picture }) => picture) ? 'picture-no-bill' : 'paper-no-bill';
-    const other = otherGoodsOf(corrected);
+    const other = OTHER_GOODS.exec(text)?.[0];
     if (!isHeat && !isWater && other !== undefined) book.add('paper-other-bill', 'refusal', { found: other });
     else book.add(isHeat ? 'paper-heat-only' : isWater ? 'paper-water-only' : none, 'refusal');
     return resultOf(fileName, choices, book);
@@ -168,7 +162,7 @@ export function readPages(
   });
   const sections = read.flatMap((one) => one.sections);
   const values = read.flatMap((one) => one.values);
-  const money = moneyOf(corrected);
+  const money = moneyOf(text);
   if (money !== '£') book.add('paper-money', 'note', { found: money });
   if (sections.some(({ section: { lines } }) => sumQuantity(lines.filter(({ kind }) => kind === 'energy')) < 0)) {
     book.add('paper-given-back', 'refusal');
@@ -219,9 +213,20 @@ const resultOf = (fileName: string, choices: IntakeChoices, book: RemarkBook): I
   intervals: [],
 });
 
+/** The pages with the words that the person put right. */
+function withWords(pages: readonly Page[], typed: NonNullable<PaperChoices['words']>): readonly Page[] {
+  if (typed.length === 0) return pages;
+  return pages.map((page, number) => ({
+    ...page,
+    words: page.words.map((word, at) => ({
+      ...word,
+      text: typed.find((one) => one.page === number && one.at === at)?.text ?? word.text,
+    })),
+  }));
+}
+
 /** The sign that stands most often; pounds where none does. */
-function moneyOf(pages: readonly Page[]): '£' | '€' | '$' {
-  const text = pages.flatMap(({ words }) => words.map((word) => word.text)).join(' ');
+function moneyOf(text: string): '£' | '€' | '$' {
   const count = (sign: RegExp) => text.match(sign)?.length ?? 0;
   const [euros, dollars, pounds] = [count(/€|\bEUR\b/g), count(/\$/g), count(/£/g)];
   return euros > Math.max(dollars, pounds) ? '€' : dollars > pounds ? '$' : '£';
@@ -231,15 +236,11 @@ const textOf = (pages: readonly Page[]): string =>
   pages.flatMap(({ words }) => words.map((word) => word.text)).join(' ');
 
 /** Money that no bill is read in, where it stands more often than any that is. */
-function otherMoneyOf(pages: readonly Page[]): string | undefined {
-  const text = textOf(pages);
+function otherMoneyOf(text: string): string | undefined {
   const others = text.match(OTHER_MONEY) ?? [];
   return others.length > (text.match(/[£€$]|\bEUR\b|\bGBP\b/g)?.length ?? 0) ? others[0] : undefined;
 }
 const OTHER_MONEY = /(?<![\p{L}\d])(?:CHF|DKK|SEK|NOK|ISK|PLN|CZK|HUF|RON|zł|Kč|[Kk]r\.?|[øö]re)(?![\p{L}])/gu;
-
-/** What a paper that is no bill of electricity or gas says it is for. */
-const otherGoodsOf = (pages: readonly Page[]): string | undefined => OTHER_GOODS.exec(textOf(pages))?.[0];
 
 function typedBoxes(pages: readonly Page[], { words }: PaperChoices): (box: Box) => boolean {
   const corrected = (words ?? []).flatMap(({ page, at }) => {
@@ -367,7 +368,7 @@ function ask(
 
   function recomputed({ made, section }: ReadSection): string[] {
     if (!made || section.totals === undefined) return [];
-    const { rows: lines, printedPence, reckonedPence, agrees } = checked(made.bill, made.vatRate);
+    const { rows: lines, printedPence, reckonedPence, agrees } = made.sums;
     if (agrees) return [];
     const worst = lines.find(({ difference = 0, unit }) => unit === 'p' && Math.abs(difference) > 1);
     const [printed, reckoned] = worst
@@ -387,9 +388,6 @@ const fewOf = (values: readonly PaperValue[]): string =>
 /** Money that moves between household and supplier is no cost; nothing of it is kept. */
 const KEPT_APART: ReadonlySet<PaperValue['kind']> = new Set(['payment', 'balance', 'due', 'next-payment']);
 
-const NO_GAS = { correction: 1, imperialM3PerHundredCubicFeet: 2.83, calorificMJPerM3: 39.5 };
-const checked = (bill: Bill, vatRate: number) => checkBillSums({ bill, gas: NO_GAS, vatRate });
-
 /** The bills of one fuel as a series of periods. */
 function seriesOf(
   own: readonly ReadSection[],
@@ -407,12 +405,11 @@ function seriesOf(
   const series = periodSeries(`series-${at + 1}`, fuel, quantity, raw, book);
   return series ? [{ ...series, bills: made.map(({ row, made: { bill } }) => ({ row, bill })) }] : [];
 
-  function periodOf({ section }: ReadSection, { bill, vatRate }: SectionBill, row: number): RawPeriod {
+  function periodOf({ section }: ReadSection, { bill, sums }: SectionBill, row: number): RawPeriod {
     const kWh = Number(bill.meters.reduce((sum, meter) => sum + (meter.kWh ?? 0), 0).toFixed(6));
     if (toDayNumber(bill.to) > toDayNumber(context.today) + 1)
       book.add('after-today', 'note', { found: bill.to, expected: context.today, count: 1 });
-    const total =
-      said.asPrinted && bill.totalPence !== undefined ? bill.totalPence : checked(bill, vatRate).reckonedPence;
+    const total = said.asPrinted && bill.totalPence !== undefined ? bill.totalPence : sums.reckonedPence;
     // A credit is no lower use and no lower price; what was laid on is paid like the rest.
     const credits = (section.totals?.after ?? []).reduce((sum, { pence }) => sum + Math.min(0, pence), 0);
     return {

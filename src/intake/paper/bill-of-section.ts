@@ -1,4 +1,5 @@
 /** The charges of one fuel as the bill that the program knows, so that typed bills and paper are recomputed by the same code. */
+import { type CheckedBill, checkBillSums } from '../../model/bill/check-bill-sums.ts';
 import { daysBetween, toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
 import {
   Bill,
@@ -25,7 +26,10 @@ export interface SectionBill {
   /** Readings by the meter's name. */
   readonly readings: ReadonlyMap<string, Readings>;
   readonly vatRate: number;
+  readonly sums: CheckedBill;
 }
+
+const NO_GAS = { correction: 1, imperialM3PerHundredCubicFeet: 2.83, calorificMJPerM3: 39.5 };
 
 export interface SectionInput {
   readonly section: Section;
@@ -144,7 +148,9 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
     ...(totals?.total && !together ? { totalPence: penceOf(totals.total) } : {}),
   };
   const bill = Bill.safeParse(draft);
-  return bill.success ? { bill: bill.data, readings, vatRate: rate ?? 0 } : undefined;
+  if (!bill.success) return undefined;
+  const vatRate = rate ?? 0;
+  return { bill: bill.data, readings, vatRate, sums: checkBillSums({ bill: bill.data, gas: NO_GAS, vatRate }) };
 }
 
 /** Stretches that follow each other, such as those before and after a change of price, from the first reading to the last. */

@@ -2,7 +2,7 @@
 
 import { monthOfName } from '../dates/month-names.ts';
 import { civilDay } from '../dates/stamp-reader.ts';
-import { readAwkwardNumber } from '../numbers/read-number.ts';
+import { readNumber } from '../numbers/read-number.ts';
 import type { Word } from '../terms/paper-reading.ts';
 import { KWH_PER_THERM } from '../terms/units.ts';
 import { type Row, textOfRow } from './page.ts';
@@ -122,7 +122,7 @@ const NO_NUMBERS: readonly RegExp[] = [
   /(?<![\d.,£€$])\d{8,}(?![\d.,])/g,
   /(?<![\d.,£€$])\d{2,}(?: \d{2,}){2,}(?![\d.,])/g,
   /\b(?=\w*\d)(?=\w*\p{L}\w*\d|\d\w*\p{L}{2,}\w*\d)\w{5,}\b/gu,
-  /(?<!\p{L})\p{L}[\p{L}\d]*-?\d[\p{L}\d-]*/gu,
+  /(?<!\p{L})\p{L}+-?\d[\p{L}\d-]*/gu,
 ];
 const UNITS =
   /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|c|¢|£|€|\$|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>[kM]Wh|therms?|ccf|units?|einheit|days?|tag|jour|dag|giorno|día|months?|monat|mois|maand|mes[ei]?|years?|jahr|jaar|an|a\b)|(?<energy>[kM]Wh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<other>lit(?:re|er|ro)s?|kg|GJ|kVA|kW)|(?<days>days?|tagen?|tage|nights?|jours?|dagen|giorni|días)|(?<months>months?|monat(?:en?)?|mois|maanden?|mes[ei]s?|mesi)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
@@ -179,7 +179,7 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
   let bare = left;
   for (const match of everyMatch(left, NUMBER)) {
     const { body = '', open = '', minus = '', money } = match.groups!;
-    const value = readAwkwardNumber(body, decimal);
+    const value = readNumber(body, 0, body.length, decimal);
     if (Number.isNaN(value) || value > 1e8) continue;
     const end = match.index + match[0].length;
     const behindIt = UNITS.exec(left.slice(end));

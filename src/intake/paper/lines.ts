@@ -173,7 +173,7 @@ function makeFuelFinder(rows: readonly RowFacts[]): FuelOf {
       return { cell, x, end: last ? last.x + last.width : x, count };
     });
     return cells.flatMap(({ cell, x, end, count }) => {
-      const [fuel, other] = fuelsIn(cell);
+      const [fuel, other] = cells.length > 1 ? fuelsIn(cell) : named;
       return fuel && !other && count <= HEADING_WORDS ? [{ row: at, x, end, fuel }] : [];
     });
   });

@@ -67,7 +67,7 @@ export async function readPdfWords(
       sheets.push(
         ...(picture
           ? takePicture(picture)
-          : [{ ...upright, words: joinPieces(joinSpaced(joinPowers(upright.words))) }]),
+          : [{ ...upright, words: joinPieces(joinSpaced(inReadingOrder(joinPowers(upright.words)))) }]),
       );
       count += upright.words.length + (picture ? 1 : 0);
       page.cleanup();
@@ -148,18 +148,26 @@ function wordsOf({ str, transform, width }: Item, view: readonly number[]): Plac
   const [a, b, c, d, e, f] = multiply(view, transform) as [number, number, number, number, number, number];
   const size = Math.hypot(c, d) || Math.hypot(a, b);
   const turns = (((Math.round(Math.atan2(b, a) / (Math.PI / 2)) % 4) + 4) % 4) as 0 | 1 | 2 | 3;
-  const [alongX, alongY] = [
-    [1, 0],
-    [0, 1],
-    [-1, 0],
-    [0, -1],
-  ][turns] as [number, number];
+  const [alongX, alongY] = ALONG[turns];
   const letter = str.length > 0 ? width / str.length : 0;
-  return [...str.matchAll(/\S+/g)].map(({ 0: text, index }) => {
-    const [x, y] = [e + alongX * letter * index, f + alongY * letter * index];
-    return { text, x, y, width: letter * text.length, height: size, turns };
+  const wordAt = (text: string, index: number): Placed => ({
+    text,
+    x: e + alongX * letter * index,
+    y: f + alongY * letter * index,
+    width: letter * text.length,
+    height: size,
+    turns,
   });
+  if (!/\s/.test(str)) return [wordAt(str, 0)];
+  return [...str.matchAll(/\S+/g)].map(({ 0: text, index }) => wordAt(text, index));
 }
+/** Which way writing runs after each number of quarter turns. */
+const ALONG = [
+  [1, 0],
+  [0, 1],
+  [-1, 0],
+  [0, -1],
+] as const;
 
 /** Slopes above this many radians are meant, below the other they do no harm. */
 const [MOST_SLOPE, LEAST_SLOPE] = [0.12, 0.002];
@@ -179,12 +187,13 @@ function straight(items: readonly Item[], view: readonly number[]): readonly num
 
 /** Letters printed twice, a hair's breadth apart, are bold; the second time says nothing. */
 function overprintDropped(words: readonly Placed[]): Placed[] {
-  const seen = Map.groupBy(words, ({ text }) => text);
+  const seen = new Map<string, Placed[]>();
   return words.filter((word) => {
-    const same = seen.get(word.text)!;
-    return !same
-      .slice(0, same.indexOf(word))
-      .some(({ x, y, height }) => Math.hypot(x - word.x, y - word.y) < 0.15 * height);
+    const same = seen.get(word.text);
+    const isAgain = same?.some(({ x, y, height }) => Math.hypot(x - word.x, y - word.y) < 0.15 * height);
+    if (same) same.push(word);
+    else seen.set(word.text, [word]);
+    return !isAgain;
   });
 }
 
@@ -202,29 +211,31 @@ function turnUpright(words: readonly Placed[], width: number, height: number): P
   const counts = [0, 0, 0, 0];
   for (const { turns, text } of words) counts[turns]! += text.length;
   const most = counts.indexOf(Math.max(...counts));
-  const turned = words.filter(({ turns }) => turns === most).map((word) => turnBack(word, most, width, height));
+  const turned = words.filter(({ turns }) => turns === most);
   return {
     ...(most % 2 === 0 ? { width, height } : { width: height, height: width }),
-    words: turned.map(({ text, x, y, ...size }) => ({ text, x, y: y - size.height * 0.8, ...size })),
+    words: turned.map((word) => {
+      const [x, foot] = turnBack(word, width, height);
+      return { text: word.text, x, y: foot - word.height * 0.8, width: word.width, height: word.height };
+    }),
   };
 }
 
-function turnBack({ turns: _, ...word }: Placed, turns: number, width: number, height: number): Word {
-  const { x, y } = word;
-  if (turns === 1) return { ...word, x: y, y: width - x };
-  if (turns === 2) return { ...word, x: width - x, y: height - y };
-  if (turns === 3) return { ...word, x: height - y, y: x };
-  return word;
+function turnBack({ x, y, turns }: Placed, width: number, height: number): readonly [number, number] {
+  if (turns === 1) return [y, width - x];
+  if (turns === 2) return [width - x, height - y];
+  if (turns === 3) return [height - y, x];
+  return [x, y];
 }
 
 const inReadingOrder = (words: readonly Word[]): Word[] => words.toSorted((a, b) => a.y - b.y || a.x - b.x);
 
 /** Fewer letters at even steps may be signs of a chart. */
 const LEAST_SPACED = 3;
-/** Letters set apart at even steps are one word. */
+/** Letters set apart at even steps are one word. Takes and gives words in reading order. */
 function joinSpaced(words: readonly Word[]): Word[] {
   const runs: Word[][] = [];
-  for (const word of inReadingOrder(words)) {
+  for (const word of words) {
     const run = runs.at(-1);
     const [last, before] = [run?.at(-1), run?.at(-2)];
     const step = last ? word.x - last.x : 0;
@@ -250,13 +261,13 @@ function joinSpaced(words: readonly Word[]): Word[] {
 function joinPowers(words: readonly Word[]): readonly Word[] {
   const powers = new Map(
     words.flatMap((small) => {
-      if (!/^[23]$/.test(small.text)) return [];
+      if (small.text !== '2' && small.text !== '3') return [];
       const unit = words.find(
         ({ text, x, y, width, height }) =>
-          /(?<!\p{L})(?:m|ft|CO)$/iu.test(text) &&
           small.height < 0.85 * height &&
           Math.abs(small.x - x - width) < 0.15 * height &&
-          Math.abs(small.y + small.height / 2 - y - height / 2) < height,
+          Math.abs(small.y + small.height / 2 - y - height / 2) < height &&
+          /(?<!\p{L})(?:m|ft|CO)$/iu.test(text),
       );
       return unit ? [[unit, small] as const] : [];
     }),
@@ -272,10 +283,10 @@ function joinPowers(words: readonly Word[]): readonly Word[] {
   });
 }
 
-/** Pieces of one word set by themselves come together again. */
+/** Pieces of one word set by themselves come together again. Takes words in reading order. */
 function joinPieces(words: readonly Word[]): Word[] {
   const joined: Word[] = [];
-  for (const word of inReadingOrder(words)) {
+  for (const word of words) {
     const last = joined.at(-1);
     const gap = last ? word.x - last.x - last.width : Number.NaN;
     const touches = last && Math.abs(last.y - word.y) < 0.5 && gap > -0.1 * word.height && gap < 0.08 * word.height;
