@@ -7,6 +7,7 @@ import type { BillCheckInput, BillDoubt } from '../shapes/bill-check.ts';
 import type { Series } from '../shapes/evidence.ts';
 import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
+import { priceOf } from './price-levers.ts';
 
 /** A bill is in whole units, at its beginning and at its end, kWh. */
 const WHOLE_UNITS_KWH = 2;
@@ -112,9 +113,6 @@ const holdsOther = (
 /** A bill of the whole home of which nobody knows, by word or by meter, how much went into other things. */
 export const isOtherUnknown = ({ meter, otherKWh, heatPumpKWh }: BillCheckInput): boolean =>
   meter === 'whole-house' && otherKWh === undefined && heatPumpKWh === undefined;
-
-const priceOf = ({ totalPence, boughtKWh, pencePerKWh }: BillCheckInput): number =>
-  totalPence !== undefined && boughtKWh > 0 ? totalPence / boughtKWh : pencePerKWh;
 
 /** Electricity for all but heating and hot water in these days [kWh]: as usual for its people and its floor, and its car. */
 export function usualOtherKWh(

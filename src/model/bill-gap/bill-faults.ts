@@ -34,7 +34,7 @@ export function findBillFaults(estimate: WrittenEstimate, bill: BillCheckInput):
   if (bill.totalPence !== undefined && bill.totalPence < 0 && bill.boughtKWh > 0) {
     faults.push({ code: 'bill-in-credit', data: { totalPence: bill.totalPence } });
   }
-  const pence = priceOf(bill, bill.totalPence ?? bill.boughtKWh * bill.pencePerKWh);
+  const pence = priceOf(bill);
   if (pence > 0 && (pence < LIKELY_PENCE.low || pence > LIKELY_PENCE.high)) {
     faults.push({ code: 'bill-price-unlikely', data: { pence, ...LIKELY_PENCE } });
   }

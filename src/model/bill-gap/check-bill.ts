@@ -15,7 +15,7 @@ import { type BillPartsInput, billParts } from './bill-parts.ts';
 import { spaceInWeather } from './cost-state.ts';
 import { estimateForDays, heatPumpOf } from './estimate-for-days.ts';
 import { expectedRange } from './expected-range.ts';
-import { type ChangedTariff, priceOf } from './price-levers.ts';
+import { type ChangedTariff, priceOf, unitsPenceOf } from './price-levers.ts';
 import { ownUseOf } from './unit-levers.ts';
 
 /**
@@ -42,7 +42,7 @@ export function checkBill(input: {
   const estimated = estimateForDays(estimate, bill.from, bill.to);
   const weather = actualWeather(bill, estimate.appraisal.demand.baseC, estimated.degreeDays, input.weather);
   const standing = standingOf(estimate, bill, estimated.days);
-  const unitsPence = roundToPenny(bill.totalPence ?? bill.boughtKWh * bill.pencePerKWh);
+  const unitsPence = roundToPenny(unitsPenceOf(bill));
   const typical = estimated.degreeDays.reduce((sum, value) => sum + value, 0);
   const usedKWh = spaceInWeather(estimated, weather ? weather.degreeDays - typical : 0) + estimated.otherKWh;
   const expectedKWh = Math.max(0, usedKWh - ownUseOf(bill));
@@ -79,11 +79,9 @@ export function checkBill(input: {
 
 /** A change of tariff of which the price before was typed, at the bill's own hours: all the rest of the bill's price is the change's. */
 function typedChange(bill: BillCheckInput): ChangedTariff | null {
-  const { tariffChange, totalPence } = bill;
-  if (tariffChange?.beforePencePerKWh === undefined) return null;
-  const { beforePencePerKWh: price } = tariffChange;
-  const paid = priceOf(bill, totalPence ?? bill.boughtKWh * bill.pencePerKWh);
-  return { before: { estimated: price }, after: { estimated: paid }, grade: 'measured' };
+  const price = bill.tariffChange?.beforePencePerKWh;
+  if (price === undefined) return null;
+  return { before: { estimated: price }, after: { estimated: priceOf(bill) }, grade: 'measured' };
 }
 
 const verdictOf = (pence: number, { low, high }: { readonly low: number; readonly high: number }) =>

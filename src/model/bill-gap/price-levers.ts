@@ -27,8 +27,12 @@ export interface ChangedTariff {
 /** A meter shows no less; below it a charge has no price a unit. */
 const LEAST_METERED_KWH = 0.001;
 
+/** What the bill charges for its units [pence]. */
+export const unitsPenceOf = ({ totalPence, boughtKWh, pencePerKWh }: BillCheckInput): number =>
+  totalPence ?? boughtKWh * pencePerKWh;
+
 /** Price [p/kWh] that the bill comes to: what it charges for its units over the units. */
-export function priceOf(bill: BillCheckInput, unitsPence: number): number {
+export function priceOf(bill: BillCheckInput, unitsPence = unitsPenceOf(bill)): number {
   return bill.boughtKWh >= LEAST_METERED_KWH ? unitsPence / bill.boughtKWh : bill.pencePerKWh;
 }
 
