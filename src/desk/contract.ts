@@ -245,7 +245,8 @@ export const contract = {
   'household.archive': request(z.object({ id: Id, archived: z.boolean() }), Nothing),
   /** Erases the household with all evidence, written estimates and checks, for good. */
   'household.erase': request(z.object({ id: Id, confirmName: z.string() }), Nothing),
-  'household.export': request(z.object({ id: Id }), FileOut),
+  /** Imported files, with whom they name, go along only `withFiles`; papers never do. */
+  'household.export': request(z.object({ id: Id, withFiles: z.boolean().default(false) }), FileOut),
   /** A household file: our own export, or a written one that names its raw files (those are then not read here). */
   'household.import': request(z.object({ fileId: Id }), OpenHousehold),
 

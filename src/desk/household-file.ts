@@ -32,7 +32,7 @@ export const HouseholdFile = strictly(
     evidence: z.array(
       z.object({
         import: Evidence,
-        /** The file as it was imported, base64; null for what was typed. */
+        /** The file as it was imported, base64; null for what was typed, for papers, and where it stays behind. */
         rawFile: z.base64().nullable(),
         readings: z.array(FileReadings),
       }),
@@ -57,14 +57,24 @@ export interface WholeHousehold {
 
 const EVER = { from: '1900-01-01', to: '9999-12-31' } as const;
 
-/** What is damaged is left out where `onDamage` hears of it; without it, it is a fault. */
-export function gatherHousehold(store: Store, household: Household, onDamage?: OnDamage): WholeHousehold {
+interface Gathering {
+  /** Hears of what is damaged and therefore left out; without it, it is a fault. */
+  readonly onDamage?: OnDamage;
+  /** Whether the files that were imported are wanted. */
+  readonly withFiles: boolean;
+}
+
+export function gatherHousehold(
+  store: Store,
+  household: Household,
+  { onDamage, withFiles }: Gathering,
+): WholeHousehold {
   const whole = <T>(read: () => T): T | undefined => orDamage(read, onDamage);
   return {
     household,
     evidence: store.listEvidence(household.id, onDamage).map((evidence) => ({
       import: evidence,
-      rawFile: whole(() => store.readRawFile(evidence.id)) ?? null,
+      rawFile: withFiles ? (whole(() => store.readRawFile(evidence.id)) ?? null) : null,
       intervals: evidence.series
         .map(({ id }) => whole(() => store.readIntervals(id, EVER.from, EVER.to)))
         .filter((intervals) => intervals !== undefined),

@@ -1,14 +1,14 @@
 /** A file on its way in: intake reads it, the desk gives the identifiers, and the same values go to the store as were shown. */
 import type { IntakeChoices, IntakeContext, IntakePreview, IntakeResult, IntervalDays } from '../intake/intake.ts';
-import { foundWithoutPeople, withoutPeople } from '../intake/layout/without-people.ts';
 import { toCivilDate, toDayNumber } from '../model/calendar/civil.ts';
-import { type Evidence, isCutByClock, type Remark } from '../model/shapes/evidence.ts';
+import { type Evidence, isCutByClock } from '../model/shapes/evidence.ts';
 import { reference } from '../reference/index.ts';
 import { say } from '../words/say.ts';
 import { hashOf } from './hash.ts';
 import type { OfferedFile } from './offered-files.ts';
 import type { ReadEvidence } from './ports.ts';
 import { refuseQuestions, refuseRemarks } from './refuse-remarks.ts';
+import { evidenceWithoutPeople } from './without-people.ts';
 
 export function intakeContext(zone: string, today: string, onProgress?: (share: number) => void): IntakeContext {
   const { kWhPerUnit, gasVolume } = reference;
@@ -70,15 +70,6 @@ export function namedByDays(evidence: Evidence): Evidence {
   return { ...evidence, fileName, remarks: evidence.remarks.map((remark) => ({ ...remark, file: fileName })) };
 }
 
-/** A remark as it is kept: it repeats titles, footers and cells of the file. */
-const remarkWithoutPeople = (remark: Remark): Remark => ({
-  ...remark,
-  file: withoutPeople(remark.file),
-  ...(remark.column === undefined ? {} : { column: withoutPeople(remark.column) }),
-  ...(remark.found === undefined ? {} : { found: foundWithoutPeople(remark.found) }),
-  ...(remark.expected === undefined ? {} : { expected: foundWithoutPeople(remark.expected) }),
-});
-
 /** The same for a file that has been read already. */
 export function takeRead(
   { preview, intervals }: IntakeResult,
@@ -90,10 +81,10 @@ export function takeRead(
   return {
     preview,
     rawFile: preview.paper && !preview.choices.paper?.keepPaper ? null : file.bytes,
-    evidence: {
+    evidence: evidenceWithoutPeople({
       id: evidenceId,
       householdId,
-      fileName: withoutPeople(file.fileName),
+      fileName: file.fileName,
       importedOn,
       sha256: hashOf(file.bytes),
       ...(preview.part ? { part: preview.part } : {}),
@@ -101,8 +92,8 @@ export function takeRead(
       shape: preview.shape ?? '',
       ...(preview.uses ? { columns: preview.uses.map(({ name, use }) => ({ name, use })) } : {}),
       series: preview.series.map((series) => ({ ...series, id: newIds.get(series.id)!, evidenceId })),
-      remarks: preview.remarks.map(remarkWithoutPeople),
-    },
+      remarks: preview.remarks,
+    }),
     intervals: intervals.map((interval) => ({ ...interval, seriesId: newIds.get(interval.seriesId)! })),
   };
 }

@@ -83,7 +83,12 @@ test('households are found, copied, archived, taken out as a file, erased and br
   let file = '';
   await test.step('it is exported as a file', async () => {
     await more(desk, 'Mill Lane');
-    const exported = await download(desk, desk.getByRole('button', { name: 'Export as a file' }));
+    await desk.getByRole('button', { name: 'Export as a file' }).click();
+    await takePicture(desk, 'households-export');
+    const dialog = desk.getByRole('dialog');
+    await expect(dialog.getByLabel('Export the meter files too')).not.toBeChecked();
+    const exported = await download(desk, dialog.getByRole('button', { name: 'Export', exact: true }));
+    await expect(dialog).toBeHidden();
     expect(exported.name).toBe('Mill Lane.plainwarmth.json');
     expect(JSON.parse(exported.bytes.toString())).toMatchObject({ household: { name: 'Mill Lane' } });
     file = writeFile(exported.name, exported.bytes);

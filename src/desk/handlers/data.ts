@@ -82,7 +82,7 @@ export function dataHandlers(context: DeskContext): DataHandlers {
     'data.bring-in': ({ path, passphrase, householdId }) =>
       withCopy(path, passphrase, (copy) => {
         const { household } = findHousehold(copy.store, householdId);
-        const whole = renewIfKnown(store, gatherHousehold(copy.store, household), ports.newId);
+        const whole = renewIfKnown(store, gatherHousehold(copy.store, household, { withFiles: true }), ports.newId);
         storeHousehold(store, whole, ports.now());
         return { id: whole.household.id };
       }),

@@ -9,6 +9,7 @@ import { openHousehold } from '../open-household.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
 import { renewIds } from '../renew-ids.ts';
 import { storeHousehold } from '../store-household.ts';
+import { householdWithoutPeople } from '../without-people.ts';
 
 type HouseholdFileHandlers = Pick<Handlers, 'household.duplicate' | 'household.export' | 'household.import'>;
 
@@ -17,15 +18,20 @@ export function householdFileHandlers({ ports, store, files }: DeskContext): Hou
     // Written estimates stay with the household that they were made to.
     'household.duplicate'({ id, name }) {
       const { household } = findHousehold(store, id);
-      const whole = { ...gatherHousehold(store, { ...household, name }), estimates: [], checks: [] };
+      const whole = {
+        ...gatherHousehold(store, { ...household, name }, { withFiles: true }),
+        estimates: [],
+        checks: [],
+      };
       const copy = renewIds(whole, ports.newId);
       storeHousehold(store, copy, ports.now());
       return openHousehold(store, copy.household.id);
     },
-    'household.export'({ id }) {
+    'household.export'({ id, withFiles }) {
       const { household } = findHousehold(store, id);
       const damage: Damage[] = [];
-      const file = writeHouseholdFile(gatherHousehold(store, household, (one) => damage.push(one)));
+      const whole = gatherHousehold(store, household, { withFiles, onDamage: (one) => damage.push(one) });
+      const file = writeHouseholdFile(householdWithoutPeople(whole));
       const out = toFileOut(fileNameOf(household.name, 'plainwarmth.json'), 'application/json', JSON.stringify(file));
       // The rest of a household leaves, even when a piece of it is damaged, and what is missing is said.
       return damage.length === 0

@@ -4,6 +4,7 @@ import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { formatRoute } from '../routes.ts';
 import { EraseDialog } from './erase-dialog.tsx';
+import { ExportDialog } from './export-dialog.tsx';
 import type { HouseholdList } from './use-household-list.ts';
 
 /** Rows that fill a tall screen are drawn at once, those below it after them. */
@@ -12,6 +13,7 @@ const FIRST_ROWS = 30;
 export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary[]; readonly list: HouseholdList }) {
   const [opened, setOpened] = useState<string | null>(null);
   const [erasing, setErasing] = useState<HouseholdSummary | null>(null);
+  const [exporting, setExporting] = useState<HouseholdSummary | null>(null);
   const base = useId();
   const rows = useDeferredValue(props.rows, props.rows.slice(0, FIRST_ROWS));
   return (
@@ -79,7 +81,7 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
                       <button type="button" onClick={() => props.list.duplicate(row)}>
                         {say('Duplicate')}
                       </button>
-                      <button type="button" onClick={() => props.list.exportFile(row)}>
+                      <button type="button" onClick={() => setExporting(row)}>
                         {say('Export as a file')}
                       </button>
                       <button type="button" onClick={() => props.list.archive(row, !row.archived)}>
@@ -96,6 +98,9 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
           ))}
         </tbody>
       </table>
+      {exporting === null ? null : (
+        <ExportDialog row={exporting} onExport={props.list.exportFile} onClose={() => setExporting(null)} />
+      )}
       {erasing === null ? null : (
         <EraseDialog row={erasing} onErase={props.list.erase} onClose={() => setErasing(null)} />
       )}

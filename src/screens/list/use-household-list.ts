@@ -19,7 +19,7 @@ export interface HouseholdList {
   readonly bringIn: (files: readonly File[]) => void;
   readonly duplicate: (row: HouseholdSummary) => void;
   readonly archive: (row: HouseholdSummary, archived: boolean) => void;
-  readonly exportFile: (row: HouseholdSummary) => void;
+  readonly exportFile: (row: HouseholdSummary, withFiles: boolean) => void;
   readonly erase: (row: HouseholdSummary, confirmName: string) => Promise<void>;
 }
 
@@ -90,9 +90,9 @@ export function useHouseholdList(): HouseholdList {
         await call('household.archive', { id: row.id, archived: to });
         again();
       }),
-    exportFile: (row) =>
+    exportFile: (row, withFiles) =>
       attempt(async () => {
-        const file = await call('household.export', { id: row.id });
+        const file = await call('household.export', { id: row.id, withFiles });
         await saveFile(file);
         if (file.remark !== undefined) setFailure(say('Exported without a part. {remark}', { remark: file.remark }));
       }),

@@ -26,12 +26,20 @@ export function PrivacyScreen({ app }: { readonly app: Output<'app.read'> }) {
           <li>{say('Of each household: name, place, job number, notes, and all that was typed about the home.')}</li>
           <li>
             {say(
-              'Every file that was imported, as it was, and its readings. Half-hourly readings show when people are at home.',
+              'Every meter file that was imported, as it was, and its readings. Half-hourly readings show when people are at home.',
             )}
+          </li>
+          <li>
+            {say('Of a bill on paper what was read, without names and numbers; the paper only where you say so.')}
           </li>
           <li>{say('Every written estimate and bill check, with all that went into it.')}</li>
           <li>{say('Your own name, address and logo, saved tariffs, and how files of one kind are read.')}</li>
         </ul>
+        <p>
+          {say(
+            'An exported household holds all this without the files, unless you tick them; papers never leave in it. Names, addresses and long numbers that came from files are masked where they were recognised. A copy of your data holds everything.',
+          )}
+        </p>
         <p>
           {say(
             'Nothing is sent anywhere, nothing is counted, and no account is needed. Nothing here is encrypted on the disk: protect the computer with a password and its disk with the system’s own encryption.',

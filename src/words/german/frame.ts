@@ -40,6 +40,12 @@ export const FRAME: Catalogue = {
   Duplicate: 'Kopieren',
   '{name}, copy': '{name}, Kopie',
   'Export as a file': 'Als Datei exportieren',
+  'Export {name}?': '{name} exportieren?',
+  'All that you typed goes along, names too, with readings, estimates and bill checks. Names, addresses and long numbers that came from files are masked where they were recognised. Bills on paper stay here.':
+    'Alles, was Sie getippt haben, geht mit, auch Namen, dazu Messwerte, Kostenschätzungen und Prüfungen. Namen, Anschriften und lange Nummern aus Dateien sind verdeckt, wo sie erkannt wurden. Rechnungen auf Papier bleiben hier.',
+  'Export the meter files too, as they were imported, with the names and numbers in them':
+    'Auch die Zählerdateien exportieren, wie sie importiert wurden, mit den Namen und Nummern darin',
+  Export: 'Exportieren',
   Restore: 'Wiederherstellen',
   Archive: 'Ins Archiv',
   Settings: 'Einstellungen',

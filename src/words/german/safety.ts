@@ -77,8 +77,12 @@ export const SAFETY: Catalogue = {
     'Ihre Daten bleiben auf diesem Computer, bis Sie sie woandershin kopieren.',
   'Of each household: name, place, job number, notes, and all that was typed about the home.':
     'Von jedem Haushalt: Name, Ort, Auftragsnummer, Notizen und alle Angaben zum Haus.',
-  'Every file that was imported, as it was, and its readings. Half-hourly readings show when people are at home.':
-    'Jede importierte Datei, wie sie war, und ihre Messwerte. Halbstündliche Messwerte zeigen, wann jemand zu Hause ist.',
+  'Every meter file that was imported, as it was, and its readings. Half-hourly readings show when people are at home.':
+    'Jede importierte Zählerdatei, wie sie war, und ihre Messwerte. Halbstündliche Messwerte zeigen, wann jemand zu Hause ist.',
+  'Of a bill on paper what was read, without names and numbers; the paper only where you say so.':
+    'Von einer Rechnung auf Papier das Gelesene, ohne Namen und Nummern; das Papier nur, wenn Sie es sagen.',
+  'An exported household holds all this without the files, unless you tick them; papers never leave in it. Names, addresses and long numbers that came from files are masked where they were recognised. A copy of your data holds everything.':
+    'Ein exportierter Haushalt enthält dies ohne die Dateien, außer Sie haken sie an; Papiere gehen nie mit. Namen, Anschriften und lange Nummern aus Dateien sind verdeckt, wo sie erkannt wurden. Eine Kopie Ihrer Daten enthält alles.',
   'Every written estimate and bill check, with all that went into it.':
     'Jede Kostenschätzung und jede Rechnungsprüfung, mit allem, was darin steckt.',
   'Your own name, address and logo, saved tariffs, and how files of one kind are read.':

@@ -63,7 +63,8 @@ describe('one bad piece blocks no other, is named with its household and its way
     const evidence = (await before.call('household.open', { id })).evidence[0]!;
     const bytes = new Uint8Array(before.store.readRawFile(evidence.id)!);
     const one = spoil(before, spoilBlob('raw_files', 'deflated', `sha256 = '${evidence.sha256}'`));
-    const out = await one.call('household.export', { id });
+    expect((await one.call('household.export', { id })).remark).toBeUndefined();
+    const out = await one.call('household.export', { id, withFiles: true });
     expect(out.remark).toContain(`The saved file ${evidence.fileName} in Larch Rise is damaged`);
     const file = HouseholdFile.parse(JSON.parse(Buffer.from(out.base64, 'base64').toString()));
     expect(file.evidence.filter(({ rawFile }) => rawFile === null)).toHaveLength(1);
@@ -76,7 +77,7 @@ describe('one bad piece blocks no other, is named with its household and its way
     const same = await one.call('file.offer', { fileName: evidence.fileName, bytes });
     await one.call('evidence.mend', { evidenceId: evidence.id, fileId: same.fileId });
     expect(one.store.readRawFile(evidence.id)).toEqual(bytes);
-    expect((await one.call('household.export', { id })).remark).toBeUndefined();
+    expect((await one.call('household.export', { id, withFiles: true })).remark).toBeUndefined();
   });
 
   test('an import taken in again puts the raw file right too', async () => {

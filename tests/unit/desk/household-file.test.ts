@@ -25,7 +25,7 @@ async function exported(): Promise<{ text: string; id: string }> {
   const { household } = await ask<OpenHousehold>('household.create', { name: 'Larch Rise' });
   const fileId = await offer(meterFile(), 'meter.csv');
   await ask('evidence.accept', { fileId, householdId: household.id, choices: {} });
-  const { base64 } = await ask<FileOut>('household.export', { id: household.id });
+  const { base64 } = await ask<FileOut>('household.export', { id: household.id, withFiles: true });
   return { text: Buffer.from(base64, 'base64').toString('utf8'), id: household.id };
 }
 

@@ -14,7 +14,9 @@ async function bring(bytes: Uint8Array, choices = {}) {
   const request = { fileId, householdId: household.id, choices };
   const keep = async () => (await desk.handle('evidence.accept', request, {})) as { evidence: Evidence };
   const handOut = async () => {
-    const { base64 } = (await desk.handle('household.export', { id: household.id }, {})) as { base64: string };
+    const { base64 } = (await desk.handle('household.export', { id: household.id, withFiles: true }, {})) as {
+      base64: string;
+    };
     return Buffer.from(base64, 'base64').toString();
   };
   return { store, householdId: household.id, keep, handOut };

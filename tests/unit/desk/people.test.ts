@@ -37,9 +37,7 @@ async function kept(fileName: string, content: string | Uint8Array, choices: Int
   const { evidence } = await bring(choices);
   const { base64 } = await home.call<{ base64: string }>('household.export', { id: householdId });
   const file = JSON.parse(Buffer.from(base64, 'base64').toString('utf8'));
-  // The installer's own copy of the file is what it was.
-  for (const one of file.evidence) one.rawFile = null;
-  return { evidence: evidence!, written: JSON.stringify(file), bring };
+  return { ...home, householdId, evidence: evidence!, written: JSON.stringify(file), bring };
 }
 
 describe('nothing of whom a file is for is kept or exported', () => {
@@ -68,4 +66,43 @@ test('sheets named by people are each kept once, whichever name they are asked f
   expect(written).not.toMatch(SECRETS);
   expect((await bring({ ...own, sheet: 'Tenant – (2)' })).evidence).toBeNull();
   expect((await bring({ ...own, sheet: 'Tenant –' })).evidence?.series[0]?.total).toBe(12 * 5 + 6);
+});
+
+test('the files themselves leave only where the installer says so', async () => {
+  const { call, householdId, written } = await kept('usage.csv', plain);
+  expect(JSON.parse(written).evidence[0].rawFile).toBeNull();
+  const out = await call<{ base64: string }>('household.export', { id: householdId, withFiles: true });
+  const [{ rawFile }] = JSON.parse(Buffer.from(out.base64, 'base64').toString('utf8')).evidence;
+  expect(Buffer.from(rawFile, 'base64').toString('utf8')).toBe(plain);
+});
+
+test('what an earlier version kept with names leaves without them, and two meters stay two', async () => {
+  const { call, store, householdId, evidence } = await kept('usage.csv', plain);
+  const [own] = evidence.series;
+  const name = (place: string) => `Mrs Plumtree ${place} kWh`;
+  const old: Evidence = {
+    ...evidence,
+    id: 'old',
+    sha256: 'f'.repeat(64),
+    fileName: 'customer_hetty_plumtree_8812345.csv',
+    columns: [{ name: name('barn'), use: 'value' }],
+    series: ['barn', 'loft'].map((place) => ({ ...own!, id: `old-${place}`, evidenceId: 'old', name: name(place) })),
+    remarks: [
+      {
+        code: 'preamble-skipped',
+        weight: 'note',
+        file: 'customer_hetty_plumtree.csv',
+        found: 'Customer: Hetty Plumtree',
+      },
+    ],
+  };
+  store.addEvidence(old, ENCODED.encode('Hetty Plumtree'), []);
+  const { base64 } = await call<{ base64: string }>('household.export', { id: householdId });
+  const text = Buffer.from(base64, 'base64').toString('utf8');
+  expect(text).not.toMatch(SECRETS);
+  const names = JSON.parse(text).evidence[1].import.series.map((one: { name: string }) => one.name);
+  expect(new Set(names).size).toBe(2);
+  const { fileId } = await call<{ fileId: string }>('file.offer', { fileName: 'h.json', bytes: ENCODED.encode(text) });
+  const back = await call<{ evidence: Evidence[] }>('household.import', { fileId });
+  expect(back.evidence.map(({ series }) => series.length)).toEqual([1, 2]);
 });
