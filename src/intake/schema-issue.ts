@@ -40,15 +40,27 @@ export function tellExpected(issue: Issue, unit?: string): Wording {
       return issue.format === 'regex' && issue.message ? issue.message : tell('written-as', { format: issue.format });
     case 'not_multiple_of':
       return tell('a-whole-number');
+    case 'invalid_union':
+      return issue.errors
+        .map(([first]) => tellExpected(first!, unit))
+        .reduceRight((other, one) => tell('either-or', { one, other }));
     default:
       return issue.message;
   }
 }
 
-/** The branch of a union that came closest: the one whose complaint lies deepest. */
+/** The branch of a union that came closest: the one whose complaint lies deepest; the union itself where none got further. */
 export function closest(issue: Issue): Issue {
-  if (issue.code !== 'invalid_union' || issue.errors.length === 0) return issue;
-  const branches = issue.errors.map((errors) => errors[0]).filter((first) => first !== undefined);
-  const deepest = branches.reduce((best, next) => (next.path.length > best.path.length ? next : best), branches[0]!);
+  if (issue.code !== 'invalid_union') return issue;
+  const branches = issue.errors.filter((errors) => errors.length > 0);
+  const first = branches[0]?.[0];
+  if (!first) return issue;
+  const deepest = branches
+    .map(([complaint]) => complaint!)
+    .reduce((best, next) => (next.path.length > best.path.length ? next : best), first);
+  const kinds = branches.filter(
+    ([complaint], place) => branches.findIndex(([one]) => one!.message === complaint!.message) === place,
+  );
+  if (deepest.path.length === 0 && kinds.length > 1) return { ...issue, errors: kinds } as Issue;
   return closest({ ...deepest, path: [...issue.path, ...deepest.path] } as Issue);
 }

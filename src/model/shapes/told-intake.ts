@@ -44,6 +44,7 @@ export interface ToldIntake {
   'list-of-at-most': { most: number };
   'of-the-kind': { kind: 'words' };
   'one-of-these': { values: 'words' };
+  'either-or': { one: 'words'; other: 'words' };
   'written-as': { format: 'words' };
   'time-and-number-every': { minutes: number };
   'date-and-columns-of': { columns: number; minutes: number };

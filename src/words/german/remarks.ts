@@ -348,6 +348,7 @@ export const REMARKS: Catalogue = {
   'a list of at most {most, number}': 'eine Liste mit höchstens {most, number}',
   'of the kind {kind}': 'von der Art {kind}',
   'one of {values}': 'eines von {values}',
+  '{one} or {other}': '{one} oder {other}',
   'written as {format}': 'geschrieben als {format}',
   'a time and a number every {minutes, number} minutes': 'eine Zeit und eine Zahl alle {minutes, number} Minuten',
   'a date and {columns, number} columns of {minutes, number} minutes':

@@ -47,6 +47,7 @@ export const INTAKE = sentences<ToldIntake>()({
   'list-of-at-most': 'a list of at most {most, number}',
   'of-the-kind': 'of the kind {kind}',
   'one-of-these': 'one of {values}',
+  'either-or': '{one} or {other}',
   'written-as': 'written as {format}',
   'time-and-number-every': 'a time and a number every {minutes, number} minutes',
   'date-and-columns-of': 'a date and {columns, number} columns of {minutes, number} minutes',

@@ -98,6 +98,17 @@ describe('tariff files', () => {
   });
 });
 
+describe('what is wrong in a JSON tariff', () => {
+  test('a field that may be of two kinds names both', () => {
+    const [first, ...others] = fullTariff.versions;
+    const bands = first!.bands.map((band) => ({ ...band, times: 5 }));
+    const text = JSON.stringify({ ...fullTariff, versions: [{ ...first, bands }, ...others] });
+    const { tariff, remarks } = readTariff('times.json', new TextEncoder().encode(text));
+    expect(tariff).toBeNull();
+    expect(remarkSentence(remarks[0]!)).toMatch(/versions\.0\.bands\.0\.times is "?5"?; it must be “rest” or a list\./);
+  });
+});
+
 describe('the line of what is wrong in a JSON tariff', () => {
   const laid = JSON.stringify(fullTariff, null, 2);
   const lines = laid.split('\n');
