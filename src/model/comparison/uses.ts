@@ -85,15 +85,13 @@ export function ratesOf(uses: readonly Use[]): Rate[] {
     const list = lists.get(rates) ?? [];
     lists.set(rates, list);
     rates.names.forEach((name, band) => {
-      const before = list[band];
-      const more = kWh * shares.byBand[band]!;
-      const sum = (before?.kWh ?? 0) + more;
-      const fixed = rates.pencePerKWh[band]!;
+      const before = list[band] ?? { kWh: 0, pencePerKWh: 0 };
+      const sum = before.kWh + kWh * shares.byBand[band]!;
       // A class of dated prices has the mean price of what was bought in it.
-      const dated = shares.penceByMonthBand && sum > 0;
-      const pencePerKWh = dated
-        ? ((before?.kWh ?? 0) * (before?.pencePerKWh ?? 0) + kWh * datedPence({ kWh, shares, rates }, band)) / sum
-        : fixed;
+      const pencePerKWh =
+        shares.penceByMonthBand && sum > 0
+          ? (before.kWh * before.pencePerKWh + kWh * datedPence({ kWh, shares, rates }, band)) / sum
+          : rates.pencePerKWh[band]!;
       list[band] = { name, kWh: sum, pencePerKWh, beside: rates.beside };
     });
   }

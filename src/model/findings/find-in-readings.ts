@@ -118,8 +118,7 @@ function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Findin
   const isOwn = heats && days.meter === 'heat-pump';
   const changed = isOwn ? findBehaviour(mild, meanPrices, heats) : [];
   const baseLoad = changed.length > 0 ? [] : findBaseLoad(mild, meanPrices, heats);
-  const isTold = isOwn && (changed.length > 0 || baseLoad.length === 0);
-  const told = isTold ? changed : findBehaviour(lessBase(mild, baseLoad), meanPrices, heats);
+  const told = isOwn && baseLoad.length === 0 ? changed : findBehaviour(lessBase(mild, baseLoad), meanPrices, heats);
   const behaviour = told.map((change) => besideLoads(change, [...heaters, ...large]));
   const doubted = behaviour.find(({ may }) => may?.includes('meter-wrong'));
   const findings = [

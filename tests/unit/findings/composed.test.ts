@@ -271,6 +271,40 @@ describe('all detectors on one meter', () => {
     expect(sunny).toContain('own-generation');
     expect(sunny).not.toContain('dear-hours');
   });
+  test('what heats more since a day is told once, with every day since, the coldest too', () => {
+    // 0, 10, 6, 8, 3 and 5 °C again and again; 5 kWh a day and 1 for each degree below 15 °C, 3 more since day 60.
+    const outdoorC = (day: number) => [0, 10, 6, 8, 3, 5][day % 6]!;
+    const perDay = (day: number) => 5 + 15 - outdoorC(day) + (Math.floor(day / 6) % 2 ? 0.05 : -0.05);
+    // The hours of a day stray from 0.8 to 1.2 times their mean, so that no load is even.
+    const kW = (day: number, hour: number) =>
+      ((perDay(day) + (day >= 60 ? 3 : 0)) / 24) * (0.8 + ((2 * hour) % 5) / 10);
+    const mean = Array.from({ length: 48 }, (_, half) => 0.8 + (half % 5) / 10).reduce((sum, one) => sum + one, 0) / 48;
+    const found = codes([readingsOf(120, (day, hour) => kW(day, hour) / mean)], outdoorC);
+    expect(found).toMatchObject([
+      {
+        code: 'behaviour-changed',
+        meter: 'heat-pump',
+        from: addDays(FIRST, 60),
+        to: addDays(FIRST, 120),
+        kWh: close(180, 6),
+        pence: close(4500, 5),
+      },
+    ]);
+  });
+  test('two journeys are told as two', () => {
+    const isAway = (day: number) => (day >= 30 && day < 50) || (day >= 80 && day < 100);
+    // People by day, standby by night and while nobody is there.
+    const lived = readingsOf(
+      120,
+      (day, hour) => (isAway(day) || hour < 5 || hour >= 23 ? 0.2 : 0.6 + ((2 * hour) % 2) * 0.4),
+      { meter: 'whole-house' },
+    );
+    const found = codes([lived], () => 8).filter(({ code }) => code === 'home-empty');
+    expect(found.map(({ from, to }) => [from, to]).toSorted()).toEqual([
+      [addDays(FIRST, 30), addDays(FIRST, 50)],
+      [addDays(FIRST, 80), addDays(FIRST, 100)],
+    ]);
+  });
   test('what is counted twice is told once, and loads of it at their true power', () => {
     // 100 W, 400 W by day, 3 kW for two hours every night; all of it doubled since day 60.
     const readings = readingsOf(120, (day, hour) => {

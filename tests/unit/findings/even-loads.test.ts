@@ -356,6 +356,21 @@ describe('a large load of the house', () => {
       [],
     );
   });
+  test.each<readonly [string, own: readonly number[], ownC: number, othersC: (day: number) => number, found: boolean]>([
+    ['on days no colder than the others', span(20, 30), 6, () => 6, true],
+    ['on the coldest days only: a heater', span(20, 30), 3, () => 6, false],
+    ['hardly 3 K colder', span(20, 30), 3.01, () => 6, true],
+    ['a little below 3.5 °C', span(20, 30), 3.49, () => 9, false],
+    ['3.5 °C', span(20, 30), 3.5, () => 9, true],
+    ['a fortnight before and after speaks', span(20, 30), 3, (day) => (day === 6 || day === 43 ? 84 : 0), false],
+    ['what lies farther off does not', span(20, 30), 3, (day) => (day < 6 || day > 43 ? 99 : 0), true],
+    ['four other days', span(0, 56), 3, () => 9, false],
+    ['three other days', span(0, 57), 3, () => 9, true],
+  ])('%s', (_, own, ownC, othersC, found) => {
+    const outdoorC = HOUSE.outdoorC.map((_, day) => (own.includes(day) ? ownC : othersC(day)));
+    const charger = load({ powerKW: 7, days: own });
+    expect(findLargeLoad({ ...HOUSE, outdoorC }, [charger], { pencePerKWh: 20 })).toHaveLength(found ? 1 : 0);
+  });
   test.each([
     ['a charger', { powerKW: 7, hours: 2 }, false],
     ['for hours at the power of a heater', { powerKW: 2.8, hours: 6 }, true],
