@@ -118,12 +118,14 @@ function unitPence(split: Split): number {
 /** On days as warm nothing but hot water is asked for, °C. */
 const WARM_C = 16.5;
 
-/** How much of a finding lies on a day: what follows the cold by the cold of each day, what is on some days only on those. */
+/**
+ * How much of a finding lies on a day: what follows the cold by the cold of each day, what is on some days only on those. Of
+ * days whose weather is not known such a finding has none.
+ */
 function weightOn({ code, seen }: Finding, outdoorC: number): number {
-  if (!Number.isFinite(outdoorC)) return 1;
   if (code === 'backup-in-cold' && typeof seen.belowC === 'number') return outdoorC <= seen.belowC ? 1 : 0;
   if (code === 'water-often') return outdoorC >= WARM_C ? 1 : 0;
-  return seen.kind === 'with-the-cold' ? heatingDegrees(outdoorC) : 1;
+  return seen.kind === 'with-the-cold' ? heatingDegrees(outdoorC) || 0 : 1;
 }
 
 /** Share of a finding's days with readings that are days of the bill. */

@@ -99,6 +99,14 @@ describe('a finding in the days of one bill', () => {
   test('what is there on cold days only, or on warm ones, falls on those', () => {
     const cold = (belowC: number) => one(found({ code: 'backup-in-cold', seen: { belowC } })).kWh;
     expect([cold(3), cold(10)]).toEqual([0, 90]);
+    // Neither has anything of a day whose weather is not known: of 60 cold days known 30 are the bill's.
+    const known = machine();
+    const gap = { ...known, outdoorC: known.outdoorC.map((celsius, day) => (day >= 60 ? Number.NaN : celsius)) };
+    const inGap = (change: Partial<Finding>) => one(found(change), REST, gap).kWh;
+    expect(inGap({ code: 'backup-in-cold', seen: { belowC: 10 } })).toBe(60);
+    // 30 days at 15.5 K below and 30 at 5.5 K.
+    expect(inGap({ seen: { kind: 'with-the-cold' } })).toBeCloseTo((120 * 5.5) / 21, 6);
+    expect(inGap({})).toBe(90);
     // No such day was read: by days alike.
     expect(one(found({ code: 'water-often', seen: {} })).kWh).toBe(90);
   });
@@ -117,6 +125,18 @@ describe('a finding in the days of one bill', () => {
       'rooms',
     ],
     ['what does not', found({}), [part('rooms', 5), part('steady', 9)], 'steady'],
+    [
+      'more that may be either: the part that is more',
+      found({ seen: { kind: 'unclear' } }),
+      [part('rooms', -9, ['heat-used', 'efficiency']), part('steady', 5)],
+      'steady',
+    ],
+    [
+      'less that may be either: the part that is less',
+      found({ seen: { kind: 'unclear' }, pence: -3240 }),
+      [part('steady', 5), part('rooms', -4, ['heat-used', 'efficiency']), part('hot-water', -9)],
+      'hot-water',
+    ],
     ['dear hours', found({ code: 'dear-hours', kWh: 0 }), [part('when', 5), ...REST], 'when'],
     ['the weekly hot tank, which the estimate has', found({ code: 'weekly-pasteurisation' }), REST, undefined],
     ['weeks of less, with their units', found({ code: 'home-empty', kWh: -20 }), [part('rooms', -9)], 'rooms'],

@@ -73,6 +73,7 @@ describe('what readings add to a bill', () => {
     const of = (one: typeof whole, list: readonly Series[]) =>
       withEvidence(one, { series: list, readings: [] }).ownUseKWh;
     expect(of(whole, panels)).toBeCloseTo(165 * 2.5, 6);
+    expect(of(whole, [even('generation', 2), even('export', 4.5)])).toBe(0);
     expect(of(whole, panels.slice(0, 1))).toBeUndefined();
     expect(of(bill({ meter: 'heat-pump' }), panels)).toBeUndefined();
     // Without a word on the rest the machine's own meter makes the bill, and holds the sun already.

@@ -79,6 +79,14 @@ test('another tariff stands apart from the level of prices', () => {
   expect(price! + tariff!).toBe(-3 * 155);
   // Shapley of 25 × 27/25 × 22/27 with two players: (27 − 25 + 22 − 22 × 25/27) / 2 for the level.
   expect(price).toBe(Math.round((155 * (2 + 22 * (1 - 25 / 27))) / 2));
+  const two = [15, 35].map((pencePerKWh, i) => ({ name: `rate ${i}`, kWh: 638, pencePerKWh }));
+  const estimate = sampleEstimate();
+  const [pump] = estimate.appraisal.systems;
+  const onTwo = { ...estimate, appraisal: { ...estimate.appraisal, systems: [{ ...pump!, rates: two }] } };
+  const joined = [undefined, onTwo].map(
+    (given) => check(change, given).parts.find(({ cause }) => cause === 'price')!.joined,
+  );
+  expect(joined).toEqual([undefined, ['price', 'when']]);
   expect(() => check({ ...change, tariffChange: { on: '2027-02-01', beforePencePerKWh: 27 } })).toThrow(
     'tariff-changed-later',
   );
