@@ -24,7 +24,8 @@ const MONTH_FIRST = /^(\p{L}{3,12})\.?[ \-/.]*(\d{1,2})(?:st|nd|rd|th)?,?[ \-/.]
 const MONTH_ONLY = /^(\p{L}{3,12})\.?[ ,\-/.']*(\d{4}|\d{2})$/iu;
 const YEAR_MONTH = /^(\d{4})[ \-/.]*(\p{L}{3,12})\.?(?:[ \-/.]+(\d{1,2}))?$/iu;
 
-const WEEK_WORD = '(?:w|wk|kw|week|woche|kalenderwoche|uge|semaine|semana|settimana|sem|sett)';
+const WEEK_WORD =
+  '(?:w|wk|kw|week|woche|kalenderwoche|uge|vecka|uke|tydzie[nń]|t[yý]den|semaine|semana|settimana|sem|sett)';
 const WEEK = new RegExp(
   `^(?:(\\d{4})[ \\-/.,]*${WEEK_WORD}[ .\\-]*(\\d{1,2})|${WEEK_WORD}[ .\\-]*(\\d{1,2})[ \\-/.,]+(\\d{4}))$`,
 );

@@ -5,10 +5,11 @@ import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { carrierOfWords, plainWords } from './headings.ts';
 import { AMOUNT, BESIDE_THE_ENERGY, OF_A_COMPANY, OF_A_DAY, OF_A_PARTY, RECORD, TOTALS } from './vocabulary.ts';
 
-const YEAR = /^(year|yr|yyyy|jahr|annee|an|ano|anno|jaar|ar)$/;
-const MONTH = /^(month|mon|mo|mm|monat|mois|mes|mese|maand|maned)$/;
-const WEEK = /^((calendar|iso) ?)?(week|wk|kw|woche|kalenderwoche|uge|semaine|semana|settimana)( ?(no|nr|number)\.?)?$/;
-const DAY = /^(day|dy|dd|tag|jour|dia|giorno|dag)$/;
+const YEAR = /^(year|yr|yyyy|jahr|annee|an|ano|anno|jaar|ar|rok)$/;
+const MONTH = /^(month|mon|mo|mm|monat|mois|mes|mese|maand|maned|manad|miesiac|mesic)$/;
+const WEEK =
+  /^((calendar|iso) ?)?(week|wk|kw|woche|kalenderwoche|uge|vecka|uke|tydzien|tyden|semaine|semana|settimana)( ?(no|nr|number)\.?)?$/;
+const DAY = /^(day|dy|dd|tag|jour|dia|giorno|dag|dzien|den)$/;
 const SEARCHED_ROWS = 40;
 const SAMPLE_ROWS = 300;
 
@@ -100,8 +101,9 @@ function lastMonthBelow(table: Table, headingRow: number, column: number): numbe
   let last: number | undefined;
   for (let row = headingRow + 1; row < table.rowCount; row++) {
     const cell = cellText(table, row, column);
+    // "Média" begins like a month of Wales.
+    if (cell === '' || TOTALS.test(cell)) continue;
     const next = namedMonth(cell);
-    if (next === 0 && (cell === '' || TOTALS.test(cell))) continue;
     if (next <= month) return undefined;
     month = next;
     last = row;

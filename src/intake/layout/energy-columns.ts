@@ -441,15 +441,18 @@ export function unitBeside({ columns, table, firstRow }: Sheet): EnergyUnit | un
   for (const c of columns) {
     if (!isWordColumn(c)) continue;
     const word = cellText(table, firstRow, c.index);
-    if (!OF_UNITS.test(plainWords(c.heading)) && (word.length < 2 || c.meaning.role === 'quality')) continue;
-    const unit = word.length <= 12 ? unitOfWords(plainWords(word)) : undefined;
+    const isOfUnits = OF_UNITS.test(plainWords(c.heading));
+    if (!isOfUnits && word.length < 2) continue;
+    const isShort = word.length <= 12 && (isOfUnits || c.meaning.role !== 'quality');
+    const said = isShort ? word : /[([]([^)\]]{1,8})[)\]]$/.exec(word)?.[1];
+    const unit = said === undefined ? undefined : unitOfWords(plainWords(said));
     if (unit !== undefined && isConstant(table, firstRow, c.index, word)) return unit;
   }
   return undefined;
 }
 
 const OF_FUELS =
-  /\btype\b|\btipo\b|parameter|quantity|variable|measurement|\bfield\b|commodity|\bfuel|service|utility|indicator|entity|sensor|statistic|energieart|sparte|medium|^energi|fluide|suministro|fornitura/;
+  /\btype\b|\btipo\b|metertype|zahler(art|typ)|malertype|parameter|quantity|variable|measurement|\bfield\b|commodity|\bfuel|service|utility|indicator|entity|sensor|statistic|energieart|sparte|medium|^energi|fluide|suministro|fornitura/;
 
 const OF_CODES = /\bobis\b|\bregister\b|\bkanal\b|\bchannel\b|kennzahl|kennziffer/;
 

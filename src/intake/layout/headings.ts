@@ -72,6 +72,7 @@ export function plainWords(heading: string): string {
   return heading
     .normalize('NFD')
     .replaceAll(/\p{Mark}/gu, '')
+    .replaceAll('℃', '°C')
     .replace(/([MkK]?)[Ww][Hh](?![a-z])/g, (_, prefix: string) => ` ${prefix.toLowerCase()}wh `)
     .replaceAll(/(?<![A-Za-z])([kK]?)W(?![A-Za-z])/g, (_, prefix: string) => ` ${prefix.toLowerCase()}w `)
     .replace(/([a-z])([A-Z])/g, '$1 $2')
@@ -79,6 +80,7 @@ export function plainWords(heading: string): string {
     .trim()
     .toLowerCase()
     .replaceAll('ø', 'o')
+    .replaceAll('ł', 'l')
     .replaceAll('æ', 'ae')
     .replaceAll('ß', 'ss');
 }
@@ -130,7 +132,11 @@ const HOT_WATER = /warmwasser|hot water|eau chaude|agua caliente|acqua calda|war
 export function carrierOfWords(words: string): Energy | undefined {
   if (HEAT.test(words)) return { carrier: 'heat', seriesRole: 'heat-output' };
   if (OUTDOOR.test(words)) return { carrier: 'outdoor-temperature', seriesRole: 'weather' };
-  if (/heat ?pump|warmepumpe|pompe a chaleur|bomba de calor|pompa di calore|warmtepomp|varmepumpe/.test(words))
+  if (
+    /heat ?pump|varmepump|pompa ciepla|tepelne cerpadlo|warmepumpe|pompe a chaleur|bomba de calor|pompa di calore|warmtepomp|varmepumpe/.test(
+      words,
+    )
+  )
     return { carrier: 'electricity', seriesRole: 'heat-pump' };
   if (WATER.test(words) || (HOT_WATER.test(words) && /m³|\bm3\b|\bl\b|lit(re|er|ro)/.test(words)))
     return { carrier: 'water' };
@@ -172,8 +178,12 @@ const isOfDegrees = (words: string): boolean => {
 
 /** Temperatures that are no weather. */
 const INDOORS =
-  /\b(flow|return|supply|leaving|entering|lwt|ewt|source|brine|ground|borehole|tank|cylinder|dhw|hot water|water|room|indoor|inside|set ?point|target|refrigerant|raum|innen|soll\w*|speicher|sole|interieure?|interior|interna|binnen|indendors|depart|retour|retorno|ritorno|mandata|aanvoer|impulsion|retur|frem)\b|vorlauf|rucklauf|warmwasser|fremlob|returlob|returtemp|innentemp|raumtemp|binnentemp|rumtemp/;
+  /\b(flow|return|supply|leaving|entering|lwt|ewt|source|brine|ground|borehole|tank|cylinder|dhw|hot water|water|room|indoor|inside|set ?point|target|refrigerant|raum|innen|soll\w*|speicher|sole|interieure?|interior|interna|binnen|indendors|inomhus|inne|depart|retour|retorno|ritorno|mandata|aanvoer|impulsion|retur|frem)\b|vorlauf|rucklauf|warmwasser|fremlob|returlob|returtemp|innentemp|raumtemp|binnentemp|rumtemp|rumstemp|framledning|wewnetrzn|vnitrni/;
 const BESIDE = /\/ ?k ?wp\b|\bs?cop\b|\bspf\b|\b(l|m³|m3|litres?) ?\/ ?(min|h|s|hr|sec)\b|\bhz\b|\bbar\b|\brpm\b|%/;
+
+/** Of energy or a volume. */
+const isOfAmounts = (unit: EnergyUnit | undefined): boolean =>
+  unit !== undefined && unit !== '°C' && unit !== '°F' && unit !== 'K';
 
 function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   const words = heading;
@@ -206,8 +216,13 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   if (unit === undefined && /\brate\b(?! ?\d)|\btariff?\b(?! ?\d)/.test(words)) return 'rate';
   if (unit === undefined && MONEY.test(words)) return 'cost';
   if (unit === undefined && MARKS.test(words)) return 'quality';
-  if (/\b(max|maximum|highest)\b|^t ?max\b|^txk?$|temp max/.test(bare)) return 'maximum';
-  if (/\b(min|minimum|lowest)\b|^t ?min\b|^tnk?$|temp min/.test(bare)) return 'minimum';
+  const isMaximum = /\b(max|maximum|highest)\b|^t ?max\b|^txk?$|temp max/.test(bare);
+  const isMinimum = /\b(min|minimum|lowest)\b|^t ?min\b|^tnk?$|temp min/.test(bare);
+  // The largest of a day's readings of energy is none of its temperatures, and no amount.
+  if ((isMaximum || isMinimum) && !isOfDegrees(words) && (isOfAmounts(unit) || AMOUNT.test(words) || POWER.test(words)))
+    return 'beside';
+  if (isMaximum) return 'maximum';
+  if (isMinimum) return 'minimum';
   if (isOfDegrees(words) && /^(high|low)\b|\b(high|low)$/.test(bare)) return /high/.test(bare) ? 'maximum' : 'minimum';
   if (unit === undefined && PERIOD_END.test(bare)) return 'to';
   if (unit === undefined && PERIOD_START.test(bare)) return 'from';

@@ -9,7 +9,7 @@ import { carrierOfWords, type Energy, meaningOf, plainWords, slotOfHeading, unit
 import { energiesByPartner } from './log-headings.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
-import { AMOUNT, RATE_REGISTER, TOTALS, WAY } from './vocabulary.ts';
+import { AMOUNT, HIGHEST, RATE_REGISTER, TOTALS, WAY } from './vocabulary.ts';
 
 export interface RegisterSheet {
   /** As written in the column. */
@@ -76,7 +76,7 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
 /** "RI" and "RE" stand for reactive energy beside "AI" and "AE". */
 function isOfNoUse(register: string, all: readonly string[]): boolean {
   const isReactive = /^r[ei]$/i.test(register) && all.some((other) => /^a[ei]$/i.test(other));
-  return isReactive || meaningOf(register).role === 'beside';
+  return isReactive || HIGHEST.test(plainWords(register)) || meaningOf(register).role === 'beside';
 }
 
 /** Registers of one way of which each moment stands in one only, as a dear and a cheap one do: one record of both. */

@@ -131,7 +131,14 @@ export function settleUnit(
   // What is asked already, or rests on a question of its own, is not asked twice.
   const isOpen = book.has('decimal-asked') || book.has('register-rising-asked');
   const isClear = stated !== undefined && choices.unit === undefined && !isOpen;
-  if (isClear && isOfDegrees(settled)) doubtDegrees(doubted, column, tenths, perReading, book);
+  // In rows of a day or a month it may be the mean or the peak, and of a peak comes no energy.
+  const isOfLongRows = isPower(settled) && (hours === undefined || hours >= 24);
+  if (isOfLongRows && choices.unit === undefined)
+    book.add('unit-doubtful', 'question', {
+      ...doubted,
+      foundTold: tell('so-much-kwh-a-day', { kWh: threeDigits(perDay * factor) }),
+    });
+  else if (isClear && isOfDegrees(settled)) doubtDegrees(doubted, column, tenths, perReading, book);
   else if (isClear && settledCarrier !== 'water') doubtUnit(doubted, perDay * factor, role, book);
   if (
     isVolumeOfGas(settled) &&
@@ -174,10 +181,10 @@ function carrierFor(unit: EnergyUnit | undefined, said: Carrier | undefined): Ca
 /** In more than the unit, which water has too. */
 function saysGas(sheet: Sheet, { heading, meaning }: ColumnFacts): boolean {
   if (meaning.carrier !== undefined && meaning.carrier !== 'gas') return true;
-  const words = [heading, sheet.fileName, ...sheet.preamble.map(({ text }) => text)].join(' ; ');
+  const words = plainWords([heading, sheet.fileName, ...sheet.preamble.map(({ text }) => text)].join(' ; '));
   return (
-    /gas|gaz|metan|\bsmc\b/i.test(words) ||
-    sheet.columns.some((c) => c.meaning.carrier === 'gas' && /gas|gaz/i.test(c.heading))
+    /gas|gaz|metan|plyn|\bsmc\b/.test(words) ||
+    sheet.columns.some((c) => c.meaning.carrier === 'gas' && /gas|gaz|plyn/.test(plainWords(c.heading)))
   );
 }
 

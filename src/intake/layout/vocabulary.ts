@@ -1,5 +1,6 @@
 /**
- * Words of meter files in English, German, French, Spanish, Italian, Dutch and Danish, in small letters without accents
+ * Words of meter files in English, German, French, Spanish, Italian, Dutch, Danish, Swedish, Norwegian, Portuguese, Polish
+ * and Czech, in small letters without accents
  * ("ø" as "o", "ß" as "ss"). How network companies and households write; from public descriptions of files and from memory.
  * The order of asking is that of the callers: words propose, cells confirm.
  */
@@ -22,6 +23,7 @@ export const IDENTIFIER = any(
   words('reference client|account n|codice client|attribut'),
   words('kundennummer|vertragskonto|zahlernummer|zahlpunkt|zahler.?nr|messlokation|klantnummer'),
   words('meternummer|serienummer|kundenummer|aftagenummer|malernummer|malepunkt|matricola|matricule'),
+  words('anlaggnings.?id|matar(nummer|id)|numer (licznika|ppe)|cislo (elektro|plyno|mer)|product (type|code|id)'),
   words('contratto|codice|premise|serial|installation (no|number|id)|postcode|post ?code|zip ?code'),
   words(
     '(meter|device|site|supply) ?(no\\b|nr|number|id\\b|serial|point)',
@@ -83,13 +85,14 @@ export const SENT_OUT = any(
   words(
     'ein(ge)?speis|ruckgespeis|ins netz|ruckliefer|ruckspeis|uberschuss|ueberschuss|lieferung ins|netzlieferung|abgabe ins|wirk(arbeit|energie|leistung)? abgabe',
   ),
+  words('inn?matning|inn?matad|injec(?!tie|tion)|injetad|oddan|oddawan|wprowadzon|dodavk[ay] do|pretok'),
   words('revente|vertid|excedent|exportaci|exportad|inyect|iniezion|immission|immess|ecceden'),
   words('(?<![a-z])cedut|cessione|restitu|teruglever|terug ?gelever|injectie|invoed|teruggaaf|elsalg|overskud'),
   words(
     'salg til|solgt til|leveret til net|eksport',
     '^-?a ?[-−–](?= ?($|[\\[(]|k?wh|total|gesamt|sum))',
     '(?<![a-z])p ?[-−–](?= ?($|[\\[(]))',
-    '^[-−–]a(?![a-z])',
+    '(?<![^ ])[-−–]a(?![a-z])',
   ),
   whole(
     'terug|export|exports|exported|solgt|salg|returned|wirk(arbeit|energie|leistung)? lieferung|2[.:](?:8|9|29)[.:]\\d',
@@ -103,16 +106,23 @@ export const MADE_HERE = any(
   words('opwek|solcelle|zonnepan|zonneprod|zonnestroom|autoproduc|elproduktion|solaire|solare'),
 );
 /** Words for making that heat pumps use of their heat as well. */
-export const MADE = words('\\byield|produc|produkt|produit|prodott|produz|produced|ertrag|erzeugt|opbrengst');
+export const MADE = words(
+  '\\byield|produkcj|wytworz|vyrob|produc|produkt|produit|prodott|produz|produced|ertrag|erzeugt|opbrengst',
+);
 
 /** Drawn from the grid. */
 export const DRAWN = any(
   words('netzbezug|strombezug|bezug aus|wirkarbeit|grid import|from (the )?grid|consumo de red|soutir'),
+  words('(?<![a-z])uttag(?![a-z])|uttagen|(energia )?pobran|pobor|consumo da rede|odber ze site|odebran'),
   words('preliev|prelevat|afname van|elkob|energia activa|energia attiva|importaci'),
   whole(
     'import|imported|purchased?|bought|gekauft|zugekauft|achete|comprad[ao]|acquistat[ao]|ingekocht|kobt|1[.:](?:8|9|29)[.:]\\d',
   ),
-  words('^\\+?a ?\\+(?= ?($|[\\[(]|k?wh|total|gesamt|sum))', '^\\+a(?![a-z])', '(?<![a-z])p ?\\+(?= ?($|[\\[(]))'),
+  words(
+    '^\\+?a ?\\+(?= ?($|[\\[(]|k?wh|total|gesamt|sum))',
+    '(?<![^ ])\\+a(?![a-z])',
+    '(?<![a-z])p ?\\+(?= ?($|[\\[(]))',
+  ),
 );
 /** Codes of the two ways, drawn and sent out, that mean so beside each other only. */
 export const PARTNER_CODES: readonly (readonly [drawn: string, sentOut: string])[] = [
@@ -134,9 +144,10 @@ export const WAY = words(
 /** Also drawn, where a column of what is sent out stands beside it; by itself it may be of any energy. */
 export const ELECTRIC = any(
   words(
-    '(energie|puissance|energia|potenza|potencia) (active|activa|attiva)|active (energy|power)|wirk(arbeit|leistung|energie)',
+    '(energie|puissance|energia|potenza|potencia) (active|activa|attiva|ativa)|energia czynna|cinna energie|active (energy|power)|wirk(arbeit|leistung|energie)',
   ),
   words(
+    'elforbrukning|elanvandning|stromforbruk|elektry|eletric|(?<!bio)elektrick|elmatare|elektromer',
     'wirkverbrauch|wirkbezug|leistungsaufnahme|aufnahmeleistung|electri|elektri|elettric|strom(verbrauch|bezug|zahler|preis|ver|menge)?|stroom|elforbrug|elmaler',
   ),
   whole('elec|el|strom|power supply|eas|eait?'),
@@ -148,13 +159,16 @@ export const HEAT = any(
     'warmemenge|warmeleistung|heizleistung|warmeenergie|fernwarme|warmezahler|warmeverbrauch|nahwarme|chaleur|warmteverbruik',
   ),
   words('stadswarmte|varmeforbrug|fjernvarme|varmeenergi|warmtemeter|district heat'),
-  whole('warme|calor(?! ?gas)|calore|warmte|varme'),
+  words('fjarrvarme|varmeenergi|cieplo|cieplna|(?<![a-z])cie?pla(?![a-z])|tepelna'),
+  whole('warme|calor(?! ?gas)|calore|warmte|varme|teplo|tepla'),
   words('\\bheat(?= ?(\\(|\\[|[mk]?wh\\b|[gm]j\\b|$))'),
 );
 
 /** Water by its volume. */
 export const WATER = any(
-  whole('water|wasser|agua|acqua|eau|vand|abwasser|sew(er(age)?|age)|drainage|trinkwasser|kaltwasser'),
+  whole(
+    'water|wasser|agua|acqua|eau|vand|vatten|vann|woda|wody|voda|vody|abwasser|sew(er(age)?|age)|drainage|trinkwasser|kaltwasser',
+  ),
   words('waste.?water|eaux usees|assainissement|alcantarillado|saneamiento|fognatura|spildevand|riool'),
   words('wassermenge|wasserverbrauch|watervolume|waterverbruik|vandmangde|vandforbrug|durchfluss|flow volume'),
 );
@@ -163,7 +177,7 @@ export const VOLUME = whole('volume|volumen|volym|volum');
 
 export const OUTDOOR = any(
   words(
-    '°c|°f|(?<![a-z])temp(?![a-z])|temperat|celsius|fahrenheit|outdoor|outside air|weather|dry.?bulb',
+    '°c|°f|(?<![a-z])temp(?![a-z])|temperat|teplot|celsius|fahrenheit|outdoor|outside air|weather|dry.?bulb',
     'aussenluft',
   ),
   // Signs of weather services: air at 2 m, mean of the day, of the hour.
@@ -175,8 +189,7 @@ export const OUTDOOR = any(
     'tmed',
     'tas',
     'tmk?',
-    'tt_?tu',
-    'tt tu',
+    'tt[_ ]?(tu|\\d+)',
     't ?mean',
     'tg',
     'oat',
@@ -196,7 +209,7 @@ export const APPLIANCE = whole(
 
 /** Power rather than energy; only where no unit says otherwise. */
 export const POWER = any(
-  words('leistung|puissance|potencia|potenza|vermogen|courbe de charge|belastung|belastning|belasting'),
+  words('leistung|vykon|puissance|potencia|potenza|vermogen|courbe de charge|belastung|belastning|belasting'),
   whole('power|demand|load|effekt|demanda|last|carico|kilowatts?|watts?'),
 );
 
@@ -231,6 +244,7 @@ export const A_DAY = any(
 );
 
 export const CLOCK_TIME = any(
+  only('klockslag|godzina|godz\\.?|cas'),
   only('time|clock( time)?|local time|time of day|uhrzeit|zeit|heure( locale)?|hora( local)?'),
   only('ora|orario|tijd|kloktijd|tid|klokken|klokkeslaet|kl\\.?'),
   words('^(time|clock|uhrzeit|klokkeslaet|orario)\\b'),
@@ -239,7 +253,7 @@ export const CLOCK_TIME = any(
 export const HOUR_NUMBER = any(
   words(
     '^(viertelstunden?|halbstunden?|quart d.?heure|cuarto|quarto|kwartier|kvarter|half.?hour|hh|sp)( ?(nr|no|nummer|number))?\\b',
-    '^(hour|hr|he|stunde|std|heure|hora|ora|uur|time|timenummer|uurnummer|period|periode|periodo|interval|intervall)\\b',
+    '^(hour|hr|he|stunde|std|heure|hora|ora|uur|time|timenummer|uurnummer|period|periode|periodo|interval|intervall|timme|godz(ina)?|hodina)\\b',
   ),
   words(
     '^(n[°ºo.]{1,2}|nr|numero|number|num)[ .]*(de |di |of )?(heure|hora|ora|hour|stunde|uur|period)',
@@ -248,19 +262,22 @@ export const HOUR_NUMBER = any(
 );
 
 export const PERIOD_START = any(
-  only('from|start|begin|von|ab|de|du|da|dal|dalle|desde|van|vanaf|fra'),
+  only('od|fran|from|start|begin|von|ab|de|du|da|dal|dalle|desde|van|vanaf|fra'),
   whole('start(ed|ing|s)?|begin(ning|ns)?|beginn|debut|inicio|inizio|begyndelse|commencement|commencing'),
   words('startzeit|starttijd|starttid|startdat|begindat|begintijd|startdato|zeitvon|datumvon'),
   words('date from|from date|^from\\b|\\b(zeit|datum|uhrzeit) von\\b|\\bfra dato\\b|^fra\\b', '\\bdate de debut\\b'),
 );
 export const PERIOD_END = any(
-  only('to|end|until|till|bis|a|al|alle|au|hasta|tot|t/m|til|fin|fine'),
+  only('do|till|ate|to|end|until|till|bis|a|al|alle|au|hasta|tot|t/m|til|fin|fine'),
   whole('end(ed|ing|s)?|until|ende|fin|final|fine|hasta|einde|slut|finish(ed)?|ending'),
   words('endzeit|eindtijd|einddat|sluttid|slutdat|enddat|date to\\b|\\bto date\\b|^to\\b|^bis\\b'),
   words('\\b(zeit|datum|uhrzeit) bis\\b|\\btil dato\\b|^til\\b|^tot\\b'),
 );
 export const STAMP = any(
   words('date|time|datum|zeit|month|quarter|period|interval|stamp|horodat|tijdstip|tidspunkt'),
+  whole(
+    'dygn|manad|kvartal|vecka|ar|dzien|doba|miesiac|kwartal|tydzien|rok|okres|den|mesic|ctvrtleti|tyden|obdobi|semana',
+  ),
   words('delivered on|fecha|instant|meetmoment|marca de tiempo|istante|dato\\b|monat|trimest'),
   whole('day|when|tag|jour|dia|giorno|dag|mes|mois|mese|maand|maned|jahr|year|moment'),
   words('^(dt|ds|data)$|^data (e )?(ora|lettura)|^data/ora'),
@@ -268,6 +285,7 @@ export const STAMP = any(
 
 export const MONEY = any(
   words('cost|(?<!de )charge|price|£|€|\\$|net amount|gross amount|kosten|betrag|preis'),
+  words('kostnad|kwota|koszt|(?<![a-z])(zl|pln|cena|kc|czk|sek|nok)(?![a-z])'),
   words('montant|\\bprix|coute?\\b|coste|importe|precio|importo|prezzo|costo|bedrag|prijs|belob'),
   words('omkostning'),
   whole('gbp|eur|euros?|usd|chf|dkk|kr|pence|pounds?|pris|debit|credit|balance|saldo|solde|haben|paid (in|out)'),
@@ -282,16 +300,18 @@ export const MARKS = any(
 export const COUNTER = any(
   whole('reading|register|cumulative|meter read|index|counter|stand|releve|relevee|lectura|lettura'),
   words('zahlerstand|meterstand|tellerstand|malerstand|taellerstand|aflaesning|ablesung|acumulad|cumulat'),
-  words('kumul|^reads?$|odometer'),
+  words('matarstallning|malerstand|avlasning|stan (licznika|gazomierza)|odczyt|wskazani|leitura|odecet'),
+  words('stav (elektro|plyno|mer|vodo)|kumul|^reads?$|odometer'),
 );
 
 /** A meter by its name alone shows readings, where its numbers go up. */
 export const METER = words(
-  'meter\\b|zahler(?!nr|nummer)|compteur|contador|contatore|(?<![a-z])(maler|teller)(?![a-z])',
+  'matare|licznik|gazomierz|elektromer|plynomer|meridl|meter\\b|zahler(?!nr|nummer)|compteur|contador|contatore|(?<![a-z])(maler|teller)(?![a-z])',
 );
 
 export const AMOUNT = any(
   words('usage|consum|used|energ|volume|verbrauch|quantity|amount|delivered|import|export|units'),
+  words('forbrukning|anvandning|forbruk(?![a-z])|zuzyci|spotreb'),
   words('consommation|bezug|verbruik|afname|levering|forbrug|maengde|\\bmenge|quantite|cantidad'),
   words('quantita|hoeveelheid|^kob|messwert|^valor|^valeur|^waarde|^wert'),
 );
@@ -322,6 +342,9 @@ export const NOT_ENGLISH = any(
   words('verbruik|meterstand|teruglever|stadswarmte'),
   whole('dato|maned|klokken|vaerdi|enhed|belob|fra|til|varme|maler|tidspunkt'),
   words('forbrug|malepunkt|fjernvarme|aflaesning'),
+  whole('klockslag|manad|varde|enhet|fran|till|matarstallning|miesiac|godzina|wartosc|jednostka|licznik[au]?|od|gazu'),
+  words('forbrukning|anvandning|zuzyci|elektryczn|spotreb|plynomer|elektromer|eletricid|consumo|leitura'),
+  whole('mesic|cas|hodnota|jednotka|elektriny|plynu|stav|hodina|unidade'),
 );
 
 /** A title that says when a file was made rather than what its data are of. */
@@ -330,7 +353,7 @@ export const OF_A_DAY =
 
 /** Rows of sums and the like, by their first word as written. */
 export const TOTALS =
-  /^(grand |sub ?)?(totals?|totaal|totale|totaux|sum|summe|suma|somme|somma|gesamt|insgesamt|i alt|average|mean|durchschnitt|moyenne|media|gemiddelde|maximum|minimum|max|min|count|overall)\b/i;
+  /^(grand |sub ?)?(totals?|summa|razem|[lł][aą]cznie|celkem|m[eé]dia|medelv[aä]rde|[sś]rednia|pr[uů]m[eě]r|gjennomsnitt|gennemsnit|totaal|totale|totaux|sum|summe|suma|somme|somma|gesamt|insgesamt|i alt|average|mean|durchschnitt|moyenne|media|gemiddelde|maximum|minimum|max|min|count|overall)\b/i;
 
 /** Titles that are of somebody, of a company, of the data. */
 export const OF_A_PARTY =

@@ -45,7 +45,7 @@ interface DeliveredRow extends FuelRow {
 export const FUELS = {
   gas: {
     written: 'gas',
-    said: /\bgas(?!oi?l|oleo|olio)|gas(verbrauch|verbruik|forbrug)?\b|\bgaz\b|metano|m³|\bm3\b|ft³|\bft3\b|\bccf\b|\bhcf\b|therm\b|therms\b|calorific/,
+    said: /\bgas(?!oi?l|oleo|olio)|gas(verbrauch|verbruik|forbrug)?\b|\bgazu?\b|gazomierz|\bplyn(u|omer\w*)?\b|metano|m³|\bm3\b|ft³|\bft3\b|\bccf\b|\bhcf\b|therm\b|therms\b|calorific/,
     sold: 'by meter',
     price: 'with electricity',
   },
