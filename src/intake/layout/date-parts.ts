@@ -1,5 +1,6 @@
 /** Year, month and day in columns of their own become one column of dates. */
 import { monthOfName } from '../dates/month-names.ts';
+import { quarterOfName } from '../dates/quarter-names.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { carrierOfWords, plainWords } from './headings.ts';
@@ -9,7 +10,11 @@ const YEAR = /^(year|yr|yyyy|jahr|annee|an|ano|anno|jaar|ar|rok)$/;
 const MONTH = /^(month|mon|mo|mm|monat|mois|mes|mese|maand|maned|manad|miesiac|mesic)$/;
 const WEEK =
   /^((calendar|iso) ?)?(week|wk|kw|woche|kalenderwoche|uge|vecka|uke|tydzien|tyden|semaine|semana|settimana)( ?(no|nr|number)\.?)?$/;
+const QUARTER =
+  /^(quarter|qtr|q|quartal|kvartal|kwartaal|kwartal|trimestre|trimester|ctvrtleti)( ?(no|nr|number)\.?)?$/;
 const DAY = /^(day|dy|dd|tag|jour|dia|giorno|dag|dzien|den)$/;
+const COLUMN_OF = { month: MONTH, week: WEEK, quarter: QUARTER };
+const MOST_OF = { month: 12, week: 53, quarter: 4 };
 const SEARCHED_ROWS = 40;
 const SAMPLE_ROWS = 300;
 
@@ -17,10 +22,10 @@ interface Parts {
   readonly headingRow: number;
   readonly year: number;
   readonly month: number;
-  /** -1 where rows are months or weeks. */
+  /** -1 where rows are months, weeks or quarters. */
   readonly day: number;
-  /** Whether the column of the month numbers weeks. */
-  readonly isWeek: boolean;
+  /** What the column of the month numbers or names. */
+  readonly of: 'month' | 'week' | 'quarter';
 }
 
 /** The table with its dates in the column of the year, or undefined where no row has such headings above such numbers. */
@@ -37,7 +42,7 @@ export function joinDateParts(table: Table): Table | undefined {
   });
 }
 
-/** Whether a column names months or weeks and none their years. */
+/** Whether a column names months, weeks or quarters and none their years. */
 export function lacksYear(table: Table): boolean {
   const rows = Array.from({ length: Math.min(table.rowCount, SEARCHED_ROWS) }, (_, row) => row);
   return rows.some((row) => {
@@ -45,7 +50,7 @@ export function lacksYear(table: Table): boolean {
     return (
       words.length > 1 &&
       !words.some((word) => YEAR.test(word)) &&
-      words.some((word) => MONTH.test(word) || WEEK.test(word))
+      words.some((word) => MONTH.test(word) || WEEK.test(word) || QUARTER.test(word))
     );
   });
 }
@@ -69,20 +74,23 @@ function isOfItsYear(words: string): boolean {
   return !isOther && (isOnlyYear || RECORD.test(words) || AMOUNT.test(words) || carrierOfWords(words) !== undefined);
 }
 
-/** Months by name below "Month 2025", or below a title that names their year; the year goes to each. */
+/** Months or quarters by name below "Month 2025", or below a title that names their year; the year goes to each. */
 export function joinYearAbove(table: Table): Table | undefined {
   const titles: string[] = [];
   for (let row = 0; row < Math.min(table.rowCount, SEARCHED_ROWS); row++) {
     const cells = rowTexts(table, row);
     for (const [column, head] of cells.entries()) {
-      const isOfMonths = MONTH.test(plainWords(head.replace(YEAR_IN_WORDS, '')));
+      const above = plainWords(head.replace(YEAR_IN_WORDS, ''));
+      const isOfMonths = MONTH.test(above) || QUARTER.test(above);
       const year = onlyYear([head]) ?? (isOfMonths ? onlyYear(titles) : undefined);
       if (year === undefined || cells.length < 2) continue;
       const last = lastMonthBelow(table, row, column);
       if (last === undefined) continue;
       return rewriteCells(table, (at, c) => {
         const cell = c === column && at > row && at <= last ? cellText(table, at, c) : '';
-        return namedMonth(cell) > 0 ? [`${cell} ${year}`] : undefined;
+        if (namedMonth(cell) > 0) return [`${cell} ${year}`];
+        const quarter = quarterOfName(cell);
+        return quarter > 0 ? [`Q${quarter} ${year}`] : undefined;
       });
     }
     const words = cells.join(' ');
@@ -94,7 +102,7 @@ export function joinYearAbove(table: Table): Table | undefined {
 
 const namedMonth = (cell: string): number => monthOfName(cell.replace(/\.$/, ''));
 
-/** Row of the last of at least three months that go on within one year; undefined where others stand between. */
+/** Row of the last of at least three months or quarters that go on within one year; undefined where others stand between. */
 function lastMonthBelow(table: Table, headingRow: number, column: number): number | undefined {
   let month = 0;
   let count = 0;
@@ -103,7 +111,7 @@ function lastMonthBelow(table: Table, headingRow: number, column: number): numbe
     const cell = cellText(table, row, column);
     // "Média" begins like a month of Wales.
     if (cell === '' || TOTALS.test(cell)) continue;
-    const next = namedMonth(cell);
+    const next = namedMonth(cell) || quarterOfName(cell);
     if (next <= month) return undefined;
     month = next;
     last = row;
@@ -112,44 +120,47 @@ function lastMonthBelow(table: Table, headingRow: number, column: number): numbe
   return count >= 3 ? last : undefined;
 }
 
-function joinedText(table: Table, row: number, { headingRow, year, month, day, isWeek }: Parts): string | undefined {
+function joinedText(table: Table, row: number, { headingRow, year, month, day, of }: Parts): string | undefined {
   const cells = [year, month, ...(day < 0 ? [] : [day])].map((column) => cellText(table, row, column));
   if (row === headingRow) return cells.join(' ');
-  const numbers = cells.map((cell, i) => (i === 1 ? monthNumber(cell) : Number(cell)));
+  const numbers = cells.map((cell, i) => (i === 1 ? partNumber(cell, of) : Number(cell)));
   if (cells.includes('') || numbers.some(Number.isNaN)) return undefined;
-  return numbers.map((n, i) => String(n).padStart(i === 0 ? 4 : 2, '0')).join(isWeek ? '-W' : '-');
+  if (of === 'quarter') return `${numbers[0]} Q${numbers[1]}`;
+  return numbers.map((n, i) => String(n).padStart(i === 0 ? 4 : 2, '0')).join(of === 'week' ? '-W' : '-');
 }
 
 const monthNumber = (cell: string): number => (/^\d{1,2}$/.test(cell) ? Number(cell) : monthOfName(cell) || Number.NaN);
+
+const partNumber = (cell: string, of: Parts['of']): number =>
+  of === 'quarter' && !/^\d$/.test(cell) ? quarterOfName(cell) || Number.NaN : monthNumber(cell);
 
 function findParts(table: Table): Parts | undefined {
   for (let row = 0; row < Math.min(table.rowCount, SEARCHED_ROWS); row++) {
     const words = Array.from({ length: Math.min(cellCount(table, row), 40) }, (_, c) =>
       plainWords(cellText(table, row, c)),
     );
-    const of = (pattern: RegExp) => words.findIndex((word) => pattern.test(word));
-    const named = of(MONTH);
-    const isWeek = named < 0 && of(WEEK) >= 0;
+    const at = (pattern: RegExp) => words.findIndex((word) => pattern.test(word));
+    const of = at(MONTH) >= 0 ? 'month' : at(WEEK) >= 0 ? 'week' : 'quarter';
     const parts = {
       headingRow: row,
-      year: of(YEAR),
-      month: isWeek ? of(WEEK) : named,
-      day: isWeek ? -1 : of(DAY),
-      isWeek,
-    };
+      year: at(YEAR),
+      month: at(COLUMN_OF[of]),
+      day: of === 'month' ? at(DAY) : -1,
+      of,
+    } as const;
     if (parts.year >= 0 && parts.month >= 0 && holdDates(table, parts)) return parts;
   }
   return undefined;
 }
 
-function holdDates(table: Table, { headingRow, year, month, day, isWeek }: Parts): boolean {
+function holdDates(table: Table, { headingRow, year, month, day, of }: Parts): boolean {
   const end = Math.min(table.rowCount, headingRow + SAMPLE_ROWS);
   let good = 0;
   for (let row = headingRow + 1; row < end; row++) {
     const y = Number(cellText(table, row, year));
-    const m = monthNumber(cellText(table, row, month));
+    const m = partNumber(cellText(table, row, month), of);
     const d = day < 0 ? 1 : Number(cellText(table, row, day));
-    if (y >= 1990 && y <= 2100 && m >= 1 && m <= (isWeek ? 53 : 12) && d >= 1 && d <= 31) good++;
+    if (y >= 1990 && y <= 2100 && m >= 1 && m <= MOST_OF[of] && d >= 1 && d <= 31) good++;
   }
   return good >= 3 && good >= (end - headingRow - 1) * 0.8;
 }

@@ -1,5 +1,6 @@
 /** Tables with dates, months or days of the month across and hours, years or months down: one row a cell instead. */
 import { monthOfName } from '../dates/month-names.ts';
+import { quarterOfName } from '../dates/quarter-names.ts';
 import { isClock } from '../dates/read-clock.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, READ, type StampKind } from '../dates/stamp-reader.ts';
@@ -99,9 +100,18 @@ function findAcross(
         stampOf: (above, of) => `${year}-${two(monthOfName(above.replace(/\.$/, '')))}-${two(Number.parseInt(of, 10))}`,
       };
   }
+  if (columns.length === 4 && columns.every((c, i) => quarterOfName(heads[c]!) === i + 1) && down(isYear))
+    return { columns, hasHours: false, stampOf: (above, of) => `${of} Q${quarterOfName(above)}` };
   const years = new Set(columns.map((c) => YEAR_WITHIN.exec(heads[c]!)?.[0]));
   const ofYears = new Set(columns.map((c) => heads[c]!.replace(YEAR_WITHIN, '').trim()));
   const areYears = columns.length >= 2 && years.size === columns.length && !years.has(undefined) && ofYears.size === 1;
+  if (areYears && left().length >= 3 && down((text) => quarterOfName(text) > 0))
+    return {
+      columns,
+      hasHours: false,
+      stampOf: (above, of) => `${YEAR_WITHIN.exec(above)![0]} Q${quarterOfName(of)}`,
+      value: [...ofYears][0]!,
+    };
   if (areYears && left().length >= 3 && down((text) => monthNumber(text) > 0))
     return {
       columns,

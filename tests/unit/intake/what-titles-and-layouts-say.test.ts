@@ -189,3 +189,41 @@ describe('accumulated rows of the open market format', () => {
     expect(preview.remarks.find(({ weight }) => weight === 'refusal')?.code).toBe('no-readable-rows');
   });
 });
+
+describe('quarters of a year', () => {
+  const NAMES = {
+    Q1: ['Q1', 'Q2', 'Q3', 'Q4'],
+    'Quarter 1': ['Quarter 1', 'Quarter 2', 'Quarter 3', 'Quarter 4'],
+    '1. Quartal': ['1. Quartal', '2. Quartal', '3. Quartal', '4. Quartal'],
+    'I kwartał': ['I kwartał', 'II kwartał', 'III kwartał', 'IV kwartał'],
+    'Jan-Mar': ['Jan-Mar', 'Apr-Jun', 'Jul-Sep', 'Oct-Dec'],
+  };
+  const USED = [3100, 1500, 600, 2500];
+  describe.each(Object.entries(NAMES))('called %s', (_, names) => {
+    const rows = (before: string) => names.map((name, i) => `${before}${name},${USED[i]}`);
+    test('take the year of the title', () => {
+      const { series, asked } = read(['Gas use 2025', 'Quarter,Gas (kWh)', ...rows('')].join('\n'));
+      expect({ series, asked }).toEqual({ series: ['gas import 2025-01-01 2026-01-01 7700.00'], asked: [] });
+    });
+    test('take the year beside them, and are no registers', () => {
+      const { series, asked } = read(['Year,Quarter,Gas (kWh)', ...rows('2024,'), ...rows('2025,')].join('\n'));
+      expect({ series, asked }).toEqual({ series: ['gas import 2024-01-01 2026-01-01 15400.00'], asked: [] });
+    });
+    test('stand across or down beside years', () => {
+      const across = [`Gas (kWh),${names.join(',')}`, `2024,${USED.join(',')}`, `2025,${USED.join(',')}`].join('\n');
+      const down = ['Gas (kWh),2024,2025', ...names.map((name, i) => `${name},${USED[i]},${USED[i]}`)].join('\n');
+      for (const text of [across, down])
+        expect(read(text).series).toEqual(['gas import 2024-01-01 2026-01-01 15400.00']);
+    });
+    test('without a year are refused for that', () => {
+      const { preview } = read(['Quarter,Gas (kWh)', ...rows('')].join('\n'));
+      expect(preview.remarks.find(({ weight }) => weight === 'refusal')?.code).toBe('no-year');
+    });
+  });
+  test.each(['I kwartał 2025', '1.º trimestre 2025', '1. čtvrtletí 2025', 'T1 2025'])('%s says its year', (first) => {
+    const rows = [2, 3, 4].map((n) => `Q${n} 2025,${USED[n - 1]}`);
+    expect(read(['Period,Gas (kWh)', `${first},3100`, ...rows].join('\n')).series).toEqual([
+      'gas import 2025-01-01 2026-01-01 7700.00',
+    ]);
+  });
+});
