@@ -182,6 +182,7 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
     const value = readNumber(body, 0, body.length, decimal);
     if (Number.isNaN(value) || value > 1e8) continue;
     const end = match.index + match[0].length;
+    const decimals = body.includes(decimal) ? body.length - 1 - body.lastIndexOf(decimal) : 0;
     const behindIt = UNITS.exec(left.slice(end));
     // What stands behind money in the next cell is no unit of it.
     const unit = money && !behindIt?.groups?.per ? null : behindIt;
@@ -193,17 +194,21 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
       box: boxOf(from, unitEnd),
       text: text.slice(from, unitEnd).replace(/^[(+]/, '').trim(),
       value,
-      decimals: body.includes(decimal) ? body.length - 1 - body.lastIndexOf(decimal) : 0,
+      decimals,
       negative: /[-−–(]/.test(open) || minus !== '' || behind !== null,
       before: plainWords(left.slice(0, from)),
       heading: '',
       ...kindOf(money, unit?.groups),
+      // Small and close behind a fraction it is a cent; else it may be the sign of a customer's reading.
+      ...(decimals > 0 && !money && !unit && /^c(?![\p{L}\d])/u.test(left.slice(end)) ? CENTS : {}),
     });
     bare = bare.slice(0, match.index) + ' '.repeat(match[0].length) + bare.slice(end);
   }
   dates.sort((a, b) => a.box.x - b.box.x);
   return { row, text, words: plainWords(bare), figures: byYear(figures, text), dates };
 }
+
+const CENTS: Kind = { kind: 'price', hundredths: 1 };
 
 /** All matches at once: `matchAll` makes a pattern of its own for each text, which takes longer than most searches. */
 function everyMatch(text: string, pattern: RegExp): RegExpExecArray[] {
@@ -325,11 +330,13 @@ function isHeadingBelow({ box: { page } }: Figure, rows: readonly RowFacts[], at
 }
 
 const LOOK_UP = 16;
-/** Times the distance of the rows below. */
-const GAP = 1.5;
+/** Times the distance of the rows below; before there is one, times so many heights. */
+const [GAP, WIDE] = [1.5, 2.4];
 /** A number without a unit takes that of the words above it. */
 function withHeading(figure: Figure, rows: readonly RowFacts[], at: number): Figure {
   const { x, width, page } = figure.box;
+  const others = rows[at]!.figures.filter((one) => one.box.x !== x);
+  const isOfOther = (word: Word) => !isOver(word, figure.box) && others.some(({ box }) => isOver(word, box));
   let heading = '';
   let found: number | undefined;
   let below = rows[at]!.row;
@@ -337,11 +344,12 @@ function withHeading(figure: Figure, rows: readonly RowFacts[], at: number): Fig
   for (let i = at - 1; i >= Math.max(0, at - LOOK_UP); i--) {
     const { row, figures, dates } = rows[i]!;
     // A wider gap than between the rows so far ends the table.
-    if (row.page !== page || below.y - row.y > Math.min(pitch, 2 * row.height) * GAP) break;
+    if (row.page !== page || below.y - row.y > Math.min(pitch, WIDE * row.height) * GAP) break;
     pitch = Math.min(pitch, Math.max(below.y - row.y, row.height));
     below = row;
     if (found !== undefined && rows[found]!.row.y - row.y > 2 * row.height) break;
-    const hasNumbers = figures.length + dates.length > 0;
+    // A heading may name the rate of the tax below it.
+    const hasNumbers = dates.length > 0 || figures.some(({ kind }) => kind !== 'percent');
     if (hasNumbers && found === undefined) continue;
     const above = row.words.filter((w) => w.x < x + width + 2 && w.x + w.width > x - 2);
     if (above.length === 0) continue;
@@ -349,14 +357,16 @@ function withHeading(figure: Figure, rows: readonly RowFacts[], at: number): Fig
       if (found !== undefined) break;
       continue;
     }
-    heading = `${cellAround(row, above[0]!)} ${heading}`;
+    heading = `${cellAround(row, above[0]!, isOfOther)} ${heading}`;
     if (found !== undefined) break;
     found = i;
   }
   heading = heading.trim();
   if (figure.kind !== 'plain') return { ...figure, heading };
   const named = kindOfHeading(heading, figure);
-  const kind = named.kind || !figure.before ? named : kindOfRow(figure);
+  // Behind a count may stand its price and its sum.
+  const isAlike = figure.decimals === rows[at]!.figures[0]!.decimals;
+  const kind = named.kind || !figure.before || !isAlike ? named : kindOfRow(figure);
   // In a column of units the days of a standing charge stand too.
   const isOfDays = kind.kind === 'energy' && STANDING.test(rows[at]!.words);
   // A table of sums below one of prices has no heading of its own.
@@ -373,13 +383,15 @@ function kindOfRow(figure: Figure): Partial<Kind> {
   return unit === undefined ? {} : kindOfHeading(unit, figure);
 }
 
-/** The words of a heading that stand close to one of them. */
-function cellAround({ words, height }: Row, word: Word): string {
+const isOver = (word: Word, { x, width }: Box): boolean => word.x < x + width && word.x + word.width > x;
+
+/** The words of a heading that stand close to one of them, without those above another number. */
+function cellAround({ words, height }: Row, word: Word, isOfOther = (_: Word) => false): string {
   let from = words.indexOf(word);
   let to = from;
   const isNear = (a: Word, b: Word) => b.x - a.x - a.width < height * 0.7;
-  while (from > 0 && isNear(words[from - 1]!, words[from]!)) from--;
-  while (to < words.length - 1 && isNear(words[to]!, words[to + 1]!)) to++;
+  while (from > 0 && isNear(words[from - 1]!, words[from]!) && !isOfOther(words[from - 1]!)) from--;
+  while (to < words.length - 1 && isNear(words[to]!, words[to + 1]!) && !isOfOther(words[to + 1]!)) to++;
   return words
     .slice(from, to + 1)
     .map((w) => w.text)
@@ -400,6 +412,7 @@ function kindOfHeading(heading: string, { decimals }: Figure): Partial<Kind> {
       per: perOf(price[2]!),
       ...kWhOf(price[2]!),
     };
+  if (/\bpence\b/.test(text) && !/\b(?:rate|price)\b/.test(text)) return { kind: 'price', hundredths: 1 };
   if (/\b(rate|price)\b|preis/.test(text)) {
     if (/\((p|pence|ct|cent)\)|\bp\b|\bct\b|\bpence\b|\bcent\b/.test(text)) return { kind: 'price', hundredths: 1 };
     return { kind: 'price', ...(/[£€$]|\beur\b/.test(text) ? { hundredths: 100 as const } : {}) };

@@ -4,7 +4,7 @@ import type { Figure, RowFacts } from './figures.ts';
 import { isCompared } from './groups.ts';
 import { fuelsIn, isLeftOut, nameOf, type PaperFuel } from './lines.ts';
 import { isMoney, penceOf } from './relations.ts';
-import { sumQuantity, type Understanding } from './understand.ts';
+import { sumPence, sumQuantity, type Understanding } from './understand.ts';
 import {
   BALANCE,
   CANCELLED,
@@ -39,8 +39,11 @@ export function findLeftOver(understood: Understanding, values: readonly PaperVa
   const isElsewhere = (one: Figure) => isCompared([{ amount: one }], rows);
   const money = free.filter((one) => isMoney(one) && one.kind !== 'price' && !isSettled(one));
   const ofOtherFuel = all.filter((one) => {
-    const [fuel, more] = fuelsIn(rows[one.row]!.words);
-    const isElse = fuel !== undefined && !more && !isLeftOut(fuel) && !fuels.has(fuel) && !fuels.has(undefined);
+    const named = fuelsIn(rows[one.row]!.words);
+    const isMissing = (fuel: PaperFuel) => !isLeftOut(fuel) && !fuels.has(fuel) && !fuels.has(undefined);
+    // "Electricity and gas together £325.31".
+    const isBoth = named.length > 1 && free.includes(one) && rows[one.row]!.row.words.length <= FEW_WORDS;
+    const isElse = named.some(isMissing) && (named.length === 1 || isBoth);
     return isElse && (isMoney(one) || one.kind === 'energy') && !isElsewhere(one);
   });
   const amongCharges = sections.flatMap(({ lines }) => {
@@ -73,6 +76,8 @@ export function findLeftOver(understood: Understanding, values: readonly PaperVa
   return { open, money: money.filter((one) => !open.includes(one)) };
 }
 
+/** More of them are running text. */
+const FEW_WORDS = 8;
 /** Rows of a fuel's part of the page, and its width in points. */
 const PART_ROWS = 20;
 const PART_WIDTH = 280;
@@ -91,7 +96,11 @@ function underOtherFuel(rows: readonly RowFacts[], free: readonly Figure[], fuel
   const under = free.filter(({ row, box }) =>
     heads.some(
       ({ at, word, row: { page } }) =>
-        row > at && row - at < PART_ROWS && box.page === page && box.x > word.x - 4 && box.x < word.x + PART_WIDTH,
+        row > at &&
+        row - at < PART_ROWS &&
+        box.page === page &&
+        box.x + box.width > word.x - 4 &&
+        box.x < word.x + PART_WIDTH,
     ),
   );
   return under.some(({ kind }) => kind === 'energy')
@@ -112,7 +121,8 @@ function sumsOf({ sections, together }: Understanding): number[] {
     own ? own.netPence + (own.vat && !own.vat.included ? penceOf(own.vat.tax) : 0) : 0,
   );
   const uses = sections.map(({ lines }) => sumQuantity(lines.filter(({ kind }) => kind === 'energy')));
-  return [...[...sums, ...gross].map((pence) => pence / 100), ...uses];
+  const energies = sections.map(({ lines }) => sumPence(lines.filter(({ kind }) => kind === 'energy')));
+  return [...[...sums, ...gross, ...energies].map((pence) => pence / 100), ...uses];
 }
 
 /** "Gas, as per your plan £94.00". */

@@ -160,10 +160,14 @@ function fuelFinder(rows: readonly RowFacts[]): FuelOf {
 
 function makeFuelFinder(rows: readonly RowFacts[]): FuelOf {
   const everywhere = new Set<PaperFuel>();
-  const marks: FuelMark[] = rows.flatMap(({ text, row }, at) => {
+  // Running text may tell of a boiler that burns gas for heat that is sold.
+  let isSaid = false;
+  const marks: FuelMark[] = rows.flatMap(({ text, row, words, figures }, at) => {
     const named = fuelsIn(text);
     if (named.length === 0 || NO_HEADING.test(text)) return [];
     for (const fuel of named) everywhere.add(fuel);
+    const isShort = words.split(/\s/).length <= HEADING_WORDS && !/^\p{Ll}|\.$/u.test(text);
+    if (figures.length > 0 || isShort) isSaid = true;
     let word = 0;
     const cells = text.split('\t').map((cell) => {
       const count = cell.split(' ').length;
@@ -192,7 +196,7 @@ function makeFuelFinder(rows: readonly RowFacts[]): FuelOf {
       const mine = inColumn.length === 1 ? inColumn[0] : together.filter(({ x }) => x <= figure.box.x + 4).at(-1);
       if (mine) return mine.fuel;
     }
-    return everywhere.size === 1 ? only : undefined;
+    return everywhere.size === 1 && isSaid ? only : undefined;
   };
 }
 
@@ -291,6 +295,7 @@ export function joinPriceParts(
   lines: readonly PaperLine[],
   uses: readonly Figure[],
   addUp: (fuel: PaperFuel | undefined) => boolean,
+  rows: readonly RowFacts[],
 ): PaperLine[] {
   const groups = Map.groupBy(
     lines.filter(
@@ -301,7 +306,8 @@ export function joinPriceParts(
         !amount.negative &&
         !STEP.test(quantity.before),
     ),
-    ({ fuel, quantity, dates }) => `${fuel} ${quantity!.value} ${dates?.from.day} ${dates?.to.day}`,
+    ({ fuel, quantity, dates, amount }) =>
+      `${fuel} ${quantity!.value} ${dates?.from.day} ${dates?.to.day} ${ownDay(amount, rows)}`,
   );
   const parts = [...groups.values()].filter((own) => {
     const units = own[0]!.quantity!.value;
@@ -425,11 +431,14 @@ function datesOf(amount: Figure, pairs: readonly DatePair[], rows: readonly RowF
 export const isAround = (from: number, to: number, row: number): boolean =>
   from <= row && to >= row && to - from <= 2 && (from === to || (from < row && to > row));
 
+/** In a list of days each charge has its own. */
+const ownDay = ({ row }: Figure, rows: readonly RowFacts[]): number | undefined => rows[row]!.dates[0]?.day;
+
 /** A summary says again what stands elsewhere: the same three numbers count once. */
-export function dropRepeats(lines: readonly PaperLine[]): PaperLine[] {
+export function dropRepeats(lines: readonly PaperLine[], rows: readonly RowFacts[]): PaperLine[] {
   const seen = new Set<string>();
   return lines.filter(({ fuel, quantity, price, amount, kind, dates }) => {
-    const own = dates && dates.from.row === amount.row ? dates.from.day : '';
+    const own = dates && dates.from.row === amount.row ? dates.from.day : ownDay(amount, rows);
     const key = `${kind} ${fuel} ${quantity?.value} ${price?.value} ${amount.negative} ${amount.value} ${own}`;
     return !seen.has(key) && seen.add(key);
   });

@@ -21,14 +21,62 @@ export function rowsOf(pages: readonly Page[]): Row[] {
         last.height = Math.max(last.height, word.height);
       } else rows.push({ middle, height: word.height, words: [word] });
     }
-    return rows.map(({ middle, height, words }) => ({
+    const inOrder = rows.map(({ middle, height, words }) => ({
       page: number,
       y: middle,
       height,
       words: words.toSorted((a, b) => a.x - b.x),
     }));
+    return joinHalves(inOrder);
   });
 }
+
+/** The lines of a cell that has two stand half a line above and below the others of its row: together they are one row. */
+function joinHalves(rows: readonly Row[]): Row[] {
+  const joined: Row[] = [];
+  for (let at = 0; at < rows.length; at++) {
+    const [upper, row, lower] = [rows[at]!, rows[at + 1], rows[at + 2]];
+    const words = row && lower ? wordsOfHalves(upper, row, lower) : undefined;
+    if (!words) joined.push(upper);
+    else {
+      joined.push({ ...row!, words });
+      at += 2;
+    }
+  }
+  return joined;
+}
+
+/** Of a line's height: half the distance of two lines, and how far two such halves may differ. */
+const [LEAST_HALF, MOST_HALF, UNEVEN] = [0.45, 0.8, 0.12];
+function wordsOfHalves(upper: Row, row: Row, lower: Row): Word[] | undefined {
+  const [above, below] = [row.y - upper.y, lower.y - row.y];
+  const { height } = row;
+  if (Math.max(above, below) > MOST_HALF * height || Math.min(above, below) < LEAST_HALF * height) return undefined;
+  if (Math.abs(above - below) > UNEVEN * height) return undefined;
+  const cells = cellsOf(upper);
+  for (const cell of cellsOf(lower)) {
+    const over = cells.find((one) => sharesColumn(one, cell));
+    if (!over) return undefined;
+    over.push(...cell);
+  }
+  const middle = cellsOf(row);
+  if (middle.some((one) => cells.some((other) => sharesColumn(one, other)))) return undefined;
+  const left = (cell: readonly Word[]) => Math.min(...cell.map(({ x }) => x));
+  return [...cells, ...middle].toSorted((a, b) => left(a) - left(b)).flat();
+}
+
+const endOf = ({ x, width }: Word): number => x + width;
+function cellsOf({ words }: Row): Word[][] {
+  const cells: Word[][] = [];
+  for (const word of words) {
+    const last = cells.at(-1);
+    if (last && word.x - endOf(last.at(-1)!) <= CELL_GAP * word.height) last.push(word);
+    else cells.push([word]);
+  }
+  return cells;
+}
+const sharesColumn = (one: readonly Word[], other: readonly Word[]): boolean =>
+  one.some((a) => other.some((b) => a.x < endOf(b) && endOf(a) > b.x));
 
 /** A gap wider than this many heights of the letters begins another cell. */
 const CELL_GAP = 1.1;

@@ -67,7 +67,7 @@ export async function readPdfWords(
       sheets.push(
         ...(picture
           ? takePicture(picture)
-          : [{ ...upright, words: joinPieces(joinSpaced(inReadingOrder(joinPowers(upright.words)))) }]),
+          : [{ ...upright, words: joinSpaced(joinPieces(inReadingOrder(joinPowers(upright.words)))) }]),
       );
       count += upright.words.length + (picture ? 1 : 0);
       page.cleanup();
@@ -216,7 +216,7 @@ function turnUpright(words: readonly Placed[], width: number, height: number): P
     ...(most % 2 === 0 ? { width, height } : { width: height, height: width }),
     words: turned.map((word) => {
       const [x, foot] = turnBack(word, width, height);
-      return { text: word.text, x, y: foot - word.height * 0.8, width: word.width, height: word.height };
+      return { text: word.text, x, y: foot - word.height * FOOT, width: word.width, height: word.height };
     }),
   };
 }
@@ -228,7 +228,11 @@ function turnBack({ x, y, turns }: Placed, width: number, height: number): reado
   return [x, y];
 }
 
-const inReadingOrder = (words: readonly Word[]): Word[] => words.toSorted((a, b) => a.y - b.y || a.x - b.x);
+/** What letters of any size stand on. */
+const footOf = ({ y, height }: Word): number => y + height * FOOT;
+const FOOT = 0.8;
+const inReadingOrder = (words: readonly Word[]): Word[] =>
+  words.toSorted((a, b) => Math.round(2 * footOf(a)) - Math.round(2 * footOf(b)) || a.x - b.x);
 
 /** Fewer letters at even steps may be signs of a chart. */
 const LEAST_SPACED = 3;
@@ -289,7 +293,9 @@ function joinPieces(words: readonly Word[]): Word[] {
   for (const word of words) {
     const last = joined.at(-1);
     const gap = last ? word.x - last.x - last.width : Number.NaN;
-    const touches = last && Math.abs(last.y - word.y) < 0.5 && gap > -0.1 * word.height && gap < 0.08 * word.height;
+    // A capital may be larger than the small capitals behind it.
+    const touches =
+      last && Math.abs(footOf(last) - footOf(word)) < 0.5 && gap > -0.1 * word.height && gap < 0.08 * word.height;
     if (touches)
       joined[joined.length - 1] = { ...last, text: last.text + word.text, width: word.x + word.width - last.x };
     else joined.push(word);

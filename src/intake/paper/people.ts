@@ -4,7 +4,21 @@ import { TITLES } from '../layout/without-people.ts';
 import type { Page, Word } from '../terms/paper-reading.ts';
 import { fuelsIn } from './lines.ts';
 import { rowsOf } from './page.ts';
-import { ADDED, ENERGY, LEVY, STANDING, SUPPORT, TAKEN_OFF, TOTAL, VAT } from './vocabulary.ts';
+import {
+  ACTUAL,
+  ADDED,
+  BY_CUSTOMER,
+  ENERGY,
+  ESTIMATED,
+  LEVY,
+  READING,
+  REGISTERS,
+  STANDING,
+  SUPPORT,
+  TAKEN_OFF,
+  TOTAL,
+  VAT,
+} from './vocabulary.ts';
 
 const TITLE = new RegExp(`^(?:${TITLES}|dear|geehrte[rs]?)\\.?$`, 'i');
 const LONGEST_TITLE = 9;
@@ -14,11 +28,21 @@ const PLACE = /(?<![\p{L}\d])(?:[A-Z]{1,2}\d[\dA-Z]? \d[A-Z]{2}|\d{5} \p{Lu}\p{L
 /** Lines of an address above its place. */
 const ABOVE = 3;
 const MOST_NAMES = 4;
-const OF_BILLS: readonly RegExp[] = [ADDED, ENERGY, LEVY, STANDING, SUPPORT, TAKEN_OFF, TOTAL, VAT];
+const OF_BILLS: readonly RegExp[] = [
+  ...[ACTUAL, ADDED, BY_CUSTOMER, ENERGY, ESTIMATED, LEVY, READING, STANDING, SUPPORT, TAKEN_OFF, TOTAL, VAT],
+  ...REGISTERS.map(([words]) => words),
+];
+
+/** Whole names only, as Martin and Janet begin like months. */
+const MONTH =
+  /^(?:jan(?:uary?|uar)?|feb(?:ruary?|ruar)?|mar(?:ch)?|märz|mrz|apr(?:il)?|ma[iy]|june?|juni|july?|juli|aug(?:ust)?|sept?(?:ember)?|o[ck]t(?:ober)?|nov(?:ember)?|de[cz](?:ember)?)$/i;
 
 const bare = (text: string): string => text.replaceAll(/^[^\p{L}]+|[^\p{L}]+$/gu, '');
 const isName = (text: string): boolean =>
-  /^\p{Lu}[\p{L}’'-]{2,}$/u.test(text) && fuelsIn(text).length === 0 && !OF_BILLS.some((words) => words.test(text));
+  /^\p{Lu}[\p{L}’'-]{2,}$/u.test(text) &&
+  fuelsIn(text).length === 0 &&
+  !MONTH.test(text) &&
+  !OF_BILLS.some((words) => words.test(text));
 
 /** The pages with a dash instead of each name, everywhere it stands. */
 export function withoutPeople(pages: readonly Page[]): Page[] {
@@ -47,6 +71,8 @@ function aboveItsPlace(page: Page): string[] {
   return places.flatMap((place) =>
     lines.slice(Math.max(0, place - ABOVE), place).flatMap((line) => {
       const own = line.map(bare).filter((text) => text.length > 1);
+      // The number of a house is one; a row of a table has more.
+      if (line.filter((text) => /\d/.test(text)).length > 1) return [];
       return own.length > 1 && own.length < MOST_NAMES && own.every(isName) ? own : [];
     }),
   );

@@ -4,7 +4,7 @@
  * scrambled bills show how few come about by chance. One role a number, one product an amount.
  */
 import type { Figure, RowFacts } from './figures.ts';
-import { CALORIFIC, CORRECTION, HUNDRED_CUBIC_FEET, READING } from './vocabulary.ts';
+import { CALORIFIC, CORRECTION, HUNDRED_CUBIC_FEET, READING, STANDING } from './vocabulary.ts';
 
 export interface Proof {
   /** Its members, the result last. */
@@ -101,7 +101,7 @@ export function findFarProducts(
   const taken = new Set(found.flatMap(({ price, amount }) => [price, amount]));
   const freeIn = ({ figures }: RowFacts) => figures.filter((one) => !taken.has(one));
   const isPrice = ({ kind }: Figure) => kind === 'price';
-  const listed = rows.flatMap((row) => (row.figures.some(isMoney) ? [] : freeIn(row).filter(isPrice)));
+  const listed = rows.flatMap(({ figures }) => (figures.some(isMoney) ? [] : figures.filter(isPrice)));
   const isFitting = (quantity: Figure, price: Figure) => {
     const byDay = price.per === 'day' || price.per === 'year';
     return quantity.kind === 'days' ? byDay || !price.per : !byDay;
@@ -121,13 +121,15 @@ export function findFarProducts(
             FAR,
           ),
         ),
-        ...(prices.length > 0 || quantities.length !== 1
+        ...(prices.length > 0
           ? []
-          : productsOf(
-              amount,
-              quantities,
-              listed.filter((one) => isFitting(quantities[0]!, one)),
-              FAR,
+          : quantities.flatMap((quantity) =>
+              productsOf(
+                amount,
+                [quantity],
+                listed.filter((one) => isFitting(quantity, one)),
+                FAR,
+              ),
             )),
       ]);
   });
@@ -164,7 +166,7 @@ function productsOf(
     for (const price of prices) {
       if (price === quantity || price === amount || price.value === 0 || isQuantity(price) || price.kind === 'reading')
         continue;
-      if (price.kind === 'heat' || (isMonth && price.per !== 'month')) continue;
+      if (price.kind === 'heat' || (isMonth && price.per !== 'month' && !isForOne(quantity, price))) continue;
       for (const pence of penceWays(price)) {
         tried++;
         const product =
@@ -178,13 +180,16 @@ function productsOf(
   return found.map((one) => ({ ...one, bits: one.bits - log2(tried) }));
 }
 
+/** "Standing charge, 1 month, £4.17, £4.17". */
+const isForOne = ({ before }: Figure, { kind }: Figure): boolean => kind === 'money' && STANDING.test(before);
+
 /** Power that is kept ready × days × price for a kW a day: a standing charge. */
 function byPower(amount: Figure, others: readonly Figure[]): Product[] {
   const [power, ...more] = others.filter(({ kind }) => kind === 'other');
   const [days, ...otherDays] = others.filter(({ kind }) => kind === 'days');
   if (!power || !days || more.length + otherDays.length > 0 || !/kW|kVA/i.test(power.text)) return [];
   return others.flatMap((price): Product[] => {
-    if (price === power || price === days || price.decimals < 3) return [];
+    if (price === power || price === days || (price.decimals < 3 && price.hundredths !== 1)) return [];
     const pence = price.value * (price.hundredths ?? 100) * power.value;
     if (Math.abs(days.value * pence - penceOf(amount)) > EXACT) return [];
     const figures = [days, power, price, amount];
@@ -299,9 +304,11 @@ export function findGasSums(rows: readonly RowFacts[], differences: readonly Dif
   );
   const calorifics = all.filter(
     (one) =>
-      ((one.value >= 34 && one.value <= 45) || (one.value >= 8 && one.value <= 13)) &&
       one.decimals >= 1 &&
-      (one.kind === 'heat' || CALORIFIC.test(about(one))),
+      (one.value >= 8 && one.value <= 13
+        ? // "Conversion factor 11.3712", from m³ to kWh in one.
+          one.kind === 'heat' || CALORIFIC.test(about(one)) || CORRECTION.test(about(one))
+        : one.value >= 34 && one.value <= 45 && (one.kind === 'heat' || CALORIFIC.test(about(one)))),
   );
   const energies = all.filter(({ kind }) => kind === 'energy');
   const namesFeet = rows.some(({ text }) => HUNDRED_CUBIC_FEET.test(text));

@@ -3,7 +3,7 @@ import type { Figure, RowFacts } from './figures.ts';
 import { type Extra, extrasBetween, type PaperLine } from './lines.ts';
 import type { Row } from './page.ts';
 import { isMoney, LEAST_BITS, type Proof, penceOf } from './relations.ts';
-import { ADDED, BALANCE, DUE, INCLUDES_VAT, NET, NEXT_PAYMENT, PAYMENT, TOTAL, VAT } from './vocabulary.ts';
+import { ADDED, BALANCE, DUE, GIVEN_BACK, INCLUDES_VAT, NET, NEXT_PAYMENT, PAYMENT, TOTAL, VAT } from './vocabulary.ts';
 
 export interface VatFound {
   readonly included: boolean;
@@ -108,10 +108,16 @@ export function vatRows(rows: readonly RowFacts[], taken: ReadonlySet<Figure>): 
 /** The totals of some charges, confirmed by as many printed sums as can be; undefined where none confirms them. */
 export function findTotals({ rows, lines, taken }: TotalsInput): Totals | undefined {
   const bare = sumOf(lines.map(signedPence));
+  // The total of an earlier bill, where that bill is taken back.
+  const withdrawn = new Set(
+    rows.flatMap(({ words, figures }) =>
+      GIVEN_BACK.test(words) ? figures.filter((one) => one.negative && isMoney(one)).map(penceOf) : [],
+    ),
+  );
   const printed = rows
     .flatMap(({ figures }) => figures)
     // Charges come to more than nothing: what is printed with a minus is no sum of them.
-    .filter((one) => isMoney(one) && !taken.has(one) && one.value > 0 && !one.negative);
+    .filter((one) => isMoney(one) && !taken.has(one) && one.value > 0 && !one.negative && !withdrawn.has(penceOf(one)));
   const vats = vatRows(rows, taken);
   const extras = extrasAbout({ rows, lines, taken }, vats);
   let best: Totals | undefined;
@@ -190,6 +196,8 @@ function settleNet(input: NetInput): Totals | undefined {
   };
   const parts = [...lines.map(({ amount }) => amount), ...before.map(({ figure }) => figure)];
   const vat = vats.find(({ rate, tax, included }) => {
+    // One role a number.
+    if (before.some(({ figure }) => figure === tax)) return false;
     const share = rate.value / 100;
     const reckoned = included ? (netPence * share) / (1 + share) : netPence * share;
     return Math.abs(reckoned - penceOf(tax)) <= 0.5 + 1e-6 && penceOf(tax) >= LEAST_TAX;

@@ -163,7 +163,7 @@ function sectionsOf(
 ) {
   const used = new Set(products.flatMap(({ price, amount }) => [price, amount]));
   const every = linesOf(rows, products, pairs);
-  const once = dropRepeats(every);
+  const once = dropRepeats(every, rows);
   // Charges of equal months repeat too: what the totals say counts.
   const confirmed = (lines: readonly PaperLine[]) => {
     const input = { rows, lines: lines.filter(({ kind }) => !NO_CHARGES.has(kind)), taken: used };
@@ -175,7 +175,7 @@ function sectionsOf(
   // A comparison with other prices is for the same units too, and in no total.
   const addUp = (fuel: PaperFuel | undefined) =>
     confirmed(counted) > 0 || confirmed(counted.filter((line) => line.fuel === fuel)) > 0;
-  const proved = joinPriceParts(counted, uses, addUp);
+  const proved = joinPriceParts(counted, uses, addUp, rows);
   const failed = contradictedLines(rows, used, pairs);
   const priced = [...proved, ...failed];
   const hasUse = priced.some(({ kind }) => kind === 'energy');
@@ -307,7 +307,7 @@ function beforeVat(totals: Totals | undefined): Totals | undefined {
 
 export const sumQuantity = (lines: readonly PaperLine[]): number =>
   lines.reduce((sum, { quantity, amount }) => sum + (amount.negative ? -1 : 1) * (quantity?.value ?? 0), 0);
-const sumPence = (lines: readonly PaperLine[]): number =>
+export const sumPence = (lines: readonly PaperLine[]): number =>
   lines.reduce((sum, { amount }) => sum + (amount.negative ? -1 : 1) * Math.round(amount.value * 100), 0);
 
 /** A difference of readings belongs to the register whose charges, or whose gas, come to what it says was used. */

@@ -14,7 +14,7 @@ export const GAS = words(
 );
 /** Heat that is piped to the home; no fuel is known of it. */
 export const HEAT = words(
-  'heat networks?|district heat(?:ing)?|communal heat(?:ing)?|heat (?:meter|used|supply|charges?)|(?:fern|nah)wärme\\w*|wärme(?:zähler|lieferung|abrechnung|menge|preis|verbrauch)\\w*|arbeitspreis wärme|chauffage urbain|réseau de chaleur|stadsverwarming|warmtelevering|teleriscaldamento',
+  'heat networks?|district heat(?:ing)?|communal (?:heat(?:ing)?|boilers?)|heating (?:and|&) hot water (?:charges?|bill|account|statement)|heat interface units?|energy cent(?:re|er)|heat (?:meter|used|supply|charges?)|(?:fern|nah)wärme\\w*|wärme(?:zähler|lieferung|abrechnung|menge|preis|verbrauch)\\w*|arbeitspreis wärme|chauffage urbain|réseau de chaleur|stadsverwarming|warmtelevering|teleriscaldamento',
 );
 export const WATER = words(
   'water|sewage|sewerage|wastewater|trinkwasser\\w*|wasser\\w*|abwasser\\w*|schmutzwasser\\w*|niederschlagswasser\\w*|agua|acqua|acquedotto|drinkwater|eau (?:potable|froide)',
@@ -127,7 +127,12 @@ export const REGISTERS: readonly (readonly [RegExp, string])[] = [
     words('night(?:time)?|overnight|nachts?|nt|niedertarif|nachttarif|nachtstrom|heures creuses|dal(?:tarief|uren)?'),
     'night',
   ],
-  [words('day(?:time)?|tag|tags|tagstrom|ht|hochtarif|tagtarif|heures pleines|normaal(?:tarief)?'), 'day'],
+  [
+    words(
+      'normal (?:rate|units?)|day(?:time)?|tag|tags|tagstrom|ht|hochtarif|tagtarif|heures pleines|normaal(?:tarief)?',
+    ),
+    'day',
+  ],
   [words('evenings?|weekends?|abends?|wochenende'), 'evening and weekend'],
   [words('peak|high rate'), 'peak'],
   [words('shoulder'), 'shoulder'],

@@ -1846,4 +1846,193 @@ Your share, 25 %                                              ${gb(share(25, net
   );
 }
 
+{
+  const [first, second] = [times(276, 33.25), times(135, 16.908)];
+  const [s1, s2] = [times(58, 34.06), times(34, 36.463)];
+  const net = sum(first, s1, second, s2);
+  const vat = share(5, net);
+  add(
+    'readings of five digits with their days, close below an address',
+    UK,
+    `
+Mrs Imelda Farrow
+56 Cinder Row
+Upper Marsh
+ZX3 8LN
+For 1 Mar 2021 to 31 May 2021 (92 days)
+Electricity bill
+Meter K9186153           Reading      Type
+1 Mar 2021                 33907      Actual
+28 Apr 2021                34183      Estimated
+31 May 2021                34318      Actual
+1 Mar 2021 to 27 Apr 2021     276 kWh at 33.250p per kWh       ${gb(first)}
+Standing charge               58 days at 34.060p per day       ${gb(s1)}
+28 Apr 2021 to 31 May 2021    135 kWh at 16.908p per kWh       ${gb(second)}
+Standing charge               34 days at 36.463p per day       ${gb(s2)}
+Total excluding VAT                                            ${gb(net)}
+VAT at 5.0%                                                    ${gb(vat)}
+Total charges                                                  ${gb(net + vat)}
+`,
+    ['electricity', '2021-03-01', '2021-06-01', 411, net + vat],
+  );
+}
+{
+  const [use, standing, before] = [times(881, 16.14), times(91, 32.95), times(1106, 16.14)];
+  const vat = share(5, use + standing);
+  const total = use + standing + vat;
+  const old = before + standing + share(5, before + standing);
+  add(
+    'an earlier bill is taken back, and the difference makes its total again',
+    UK,
+    `
+Your electricity bill, put right
+4 April 2026 to 3 July 2026 (91 days)
+The earlier bill of ~${gb(old)}  is cancelled.
+Start, actual                           23175
+End, as estimated                      ~24281
+End, your own reading                   24056
+Earlier bill, taken back                                    ~-${gb(old)}
+Electricity used        881 kWh at 16.14p                     ${gb(use)}
+Standing charge         91 days at 32.95p                     ${gb(standing)}
+VAT at 5%                                                     ${gb(vat)}
+New total for these days                                      ${gb(total)}
+Difference in your favour                                     ~${gb(old - total)}
+`,
+    ['electricity', '2026-04-04', '2026-07-04', 881, total],
+  );
+}
+{
+  const uses = [6.1, 10.5, 8.8, 6.1, 10.5, 9.4, 7.2, 6.1, 11.3, 8.8];
+  const prices = [11.57, 21.03, 23.61, 15.21, 18.3, 26.72, 11.57, 12.07, 25.52, 16.1];
+  const sums = uses.map((use, i) => times(use, prices[i]!));
+  const standing = times(10, 47.2);
+  const net = sum(...sums, standing);
+  const vat = share(5, net);
+  const kWh = Number(uses.reduce((a, b) => a + b, 0).toFixed(1));
+  const rows = uses.map(
+    (use, i) => `${String(6 + i).padStart(2, '0')}/08/2025      ${use} kWh      ${prices[i]}p      ${gb(sums[i]!)}`,
+  );
+  add(
+    'a price of its own for each day, on several the same use',
+    UK,
+    `
+Electricity, 6 August 2025 to 15 August 2025
+Energy, each day below       ${kWh} kWh               ${gb(sum(...sums))}
+Standing charge              10 days at 47.20p        ${gb(standing)}
+VAT at 5%                                             ${gb(vat)}
+Total                                                 ${gb(net + vat)}
+
+Day             Used          Price       Cost
+${rows.join('\n')}
+`,
+    ['electricity', '2025-08-06', '2025-08-16', kWh, net + vat],
+  );
+}
+{
+  const [use, standing] = [times(626, 13.92), times(31, 89.13)];
+  const vat = share(5, use + standing);
+  add(
+    'heat that is sold, from boilers that burn gas',
+    UK,
+    `
+Ropewalk House, warmth and hot water
+9 January 2024 to 8 February 2024
+Consumption             626 kWh at 13.92p                  ${gb(use)}
+Daily charge            31 days at 89.13p                  ${gb(standing)}
+VAT at 5%                                                  ${gb(vat)}
+Total                                                      ${gb(use + standing + vat)}
+Your home is kept warm from the gas boilers in the cellar, and the small meter in your flat counts it.
+`,
+  );
+}
+{
+  const [e, f] = [times(6204, 22.41), times(1815, 14.06)];
+  const [kva, fixed] = [times(80 * 31, 6.25), times(31, 148.5)];
+  const net = sum(e, f, kva, fixed);
+  const vat = share(20, net);
+  add(
+    'a business whose connection is paid by its kVA',
+    UK,
+    `
+Electricity invoice, 1 May 2025 to 31 May 2025 (31 days)
+Day units                 6,204 kWh      22.41 p/kWh              ${gb(e)}
+Night units               1,815 kWh      14.06 p/kWh              ${gb(f)}
+Availability 80 kVA       31 days        6.25 p/kVA/day           ${gb(kva)}
+Fixed charge              31 days        148.50 p/day             ${gb(fixed)}
+Net                                                               ${gb(net)}
+VAT 20%                                                           ${gb(vat)}
+Total                                                             ${gb(net + vat)}
+`,
+    ['electricity', '2025-05-01', '2025-06-01', 8019, net + vat],
+  );
+}
+{
+  const [normal, low, standing] = [times(419, 32.55), times(501, 11.7), times(91, 20.74)];
+  const net = sum(normal, low, standing);
+  const vat = share(5, net);
+  add(
+    'one column of quantities, the days among them',
+    UK,
+    `
+Electricity 1 September 2021 to 30 November 2021
+                         Quantity    Pence each    Charge £
+Normal units                  419         32.55      ${en(normal)}
+Low units                     501         11.70       ${en(low)}
+Standing charge (days)         91         20.74       ${en(standing)}
+Net                                                  ${en(net)}
+VAT 5%                                                ${en(vat)}
+Total £                                              ${en(net + vat)}
+`,
+    ['electricity', '2021-09-01', '2021-12-01', 920, net + vat],
+  );
+}
+{
+  const months = [
+    ['1 July 2025 – 31 July 2025', 323, 31],
+    ['1 August 2025 – 31 August 2025', 457, 31],
+    ['1 September 2025 – 30 September 2025', 264, 30],
+  ] as const;
+  const sums = months.map(([, use, days]) => [times(use, 25.71), times(days, 46)] as const);
+  const net = sum(...sums.flat());
+  const vat = share(5, net);
+  add(
+    'three months at prices that stand once',
+    UK,
+    `
+Electricity 1 July 2025 to 30 September 2025
+Unit rate 25.71p per kWh
+Standing charge 46.00p per day
+
+Month                                  kWh     Energy    Days    Standing
+${months.map(([name, use, days], i) => `${name.padEnd(38)}${use}    ${gb(sums[i]![0])}      ${days}      ${gb(sums[i]![1])}`).join('\n')}
+Quarter                                                          ${gb(net)}
+VAT 5%                                                            ${gb(vat)}
+Total                                                            ${gb(net + vat)}
+`,
+    ['electricity', '2025-07-01', '2025-10-01', 1044, net + vat],
+  );
+}
+{
+  const [use, standing, carbon] = [times(2308, 11.64), times(61, 28.208), times(2308, 1.0167)];
+  const net = sum(use, standing, carbon);
+  const vat = share(9, net);
+  const eur = (pence: number) => `€${en(pence)}`;
+  add(
+    'gas by one factor from m³ to kWh, prices in cents by a small c',
+    'Europe/Dublin',
+    `
+Natural gas bill 1 Mar 2024 - 30 Apr 2024 (61 days)
+Previous (A)     Present (A)     m3     Conversion factor     kWh
+6630             6833            203    11.3712               2308
+Gas                   2308 kWh @ 11.640c                  ${eur(use)}
+Standing charge       61 days @ 28.208c                   ${eur(standing)}
+Carbon tax            2308 kWh @ 1.0167c                  ${eur(carbon)}
+Subtotal                                                  ${eur(net)}
+VAT 9%                                                    ${eur(vat)}
+Total                                                     ${eur(net + vat)}
+`,
+    ['gas', '2024-03-01', '2024-05-01', 2308, net + vat],
+  );
+}
+
 export const SET_BILLS: readonly SetBill[] = bills;

@@ -458,6 +458,35 @@ describe('letters set by themselves', () => {
     expect(paper!.isWhole).toBe(true);
     expect(series[0]!.bills![0]!.bill).toMatchObject({ fuel: 'gas', meterUnit: 'm³', correction: 1.02264 });
   });
+  test('a large capital before small ones is a part of its word', async () => {
+    let end = 44;
+    const head = 'ELECTRICITY, 2 JULY 2026 TO 1 OCTOBER 2026'.split(' ').flatMap((word): PlacedText[] => {
+      const [front, back] = /\d/.test(word) ? [word, ''] : [word[0]!, word.slice(1)];
+      const x = end + 6;
+      end = x + widthOf(front, 12) + widthOf(back, 9);
+      return [
+        { text: front, x, y: 40, size: 12 },
+        { text: back, x: x + widthOf(front, 12), y: 40, size: 9 },
+      ];
+    });
+    const lines = setLines([...CHARGES, ['VAT at 5 % on £214.56', '£10.73'], ['Total', '£225.29']]);
+    const { paper, series } = await read(writePdf([[...head, ...lines]]));
+    expect(paper!.isWhole).toBe(true);
+    expect(series[0]!.periods![0]).toMatchObject({ from: '2026-07-02', to: '2026-10-01', kWh: 691 });
+  });
+  test('of a cell of two lines both belong to the row that stands between them', async () => {
+    const [use, standing] = CHARGES.slice(0, 2).map(([label]) => label.split(' at ') as [string, string]);
+    const halves = [use!, standing!].flatMap(([upper, lower], i) => [
+      { text: upper, x: 50, y: 100 + i * 40, size: 10 },
+      { text: CHARGES[i]![1]!, x: 300, y: 106 + i * 40, size: 10 },
+      { text: `at ${lower}`, x: 50, y: 112 + i * 40, size: 10 },
+    ]);
+    const head = setLines([['Electricity 2 July to 1 October 2026']]);
+    const rest = setLines([CHARGES[2]!, ...TOTALS.slice(0, 2)]).map((one) => ({ ...one, y: one.y + 130 }));
+    const { paper, series } = await read(writePdf([[...head, ...halves, ...rest]]));
+    expect(paper!.isWhole).toBe(true);
+    expect(series[0]!.total).toBe(691);
+  });
 });
 
 describe('bills as suppliers set them, each with what must not be taken', () => {
