@@ -19,8 +19,8 @@ export interface ZoneTable {
 }
 
 const DAY = 1440;
-/** Some zones suspend summer time for a month, so a fortnight would miss nothing either. */
-const STEP_DAYS = 7;
+/** Some zones suspend summer time for a month, which a fortnight does not miss. */
+const STEP_DAYS = 14;
 
 /** Covers `firstDay` to `lastDay` with a margin of a few days on both sides. */
 export function zoneTable(zone: string, firstDay: number, lastDay: number): ZoneTable {

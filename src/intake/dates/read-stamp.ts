@@ -3,6 +3,7 @@
  * names of months go the longer way.
  */
 import { daysInMonth } from '../../model/calendar/civil.ts';
+import type { Codes } from '../text/table.ts';
 import { readNamedDate, readWeek } from './named-date.ts';
 import { readTail } from './read-clock.ts';
 import {
@@ -22,7 +23,6 @@ export function readStamp(text: string, from: number, to: number, dayFirst: bool
   out.offsetMinutes = Number.NaN;
   out.first = 0;
   out.second = 0;
-  if (readPlainIso(text, from, to, out)) return READ;
   let at = from;
   let a = 0;
   while (at < to && isDigit(text.charCodeAt(at))) a = a * 10 + text.charCodeAt(at++) - 48;
@@ -64,25 +64,25 @@ export function readStamp(text: string, from: number, to: number, dayFirst: bool
 }
 
 /**
- * 2025-04-03T00:30, with or without seconds and Z, as nearly all meters send it: some half of the time of the way that
- * reads every other form, and the same answer. False where it is written otherwise or anything is odd about it.
+ * 2025-04-03T00:30, with or without seconds and Z, as nearly all meters send it: a fraction of the time of `readStamp`,
+ * and the same answer. False where it is written otherwise or anything is odd about it.
  */
-function readPlainIso(text: string, from: number, to: number, out: StampReader): boolean {
-  if (to - from < 16 || text.charCodeAt(from + 4) !== 45 || text.charCodeAt(from + 7) !== 45) return false;
-  const between = text.charCodeAt(from + 10);
-  if ((between !== 84 && between !== 32) || text.charCodeAt(from + 13) !== 58) return false;
-  const year = twoDigits(text, from) * 100 + twoDigits(text, from + 2);
-  const month = twoDigits(text, from + 5);
-  const day = twoDigits(text, from + 8);
-  const hour = twoDigits(text, from + 11);
-  const minute = twoDigits(text, from + 14);
+export function readPlainStamp(codes: Codes, from: number, to: number, out: StampReader): boolean {
+  if (to - from < 16 || codes[from + 4] !== 45 || codes[from + 7] !== 45) return false;
+  const between = codes[from + 10];
+  if ((between !== 84 && between !== 32) || codes[from + 13] !== 58) return false;
+  const year = twoDigits(codes, from) * 100 + twoDigits(codes, from + 2);
+  const month = twoDigits(codes, from + 5);
+  const day = twoDigits(codes, from + 8);
+  const hour = twoDigits(codes, from + 11);
+  const minute = twoDigits(codes, from + 14);
   let at = from + 16;
   let seconds = 0;
-  if (at + 3 <= to && text.charCodeAt(at) === 58) {
-    seconds = twoDigits(text, at + 1);
+  if (at + 3 <= to && codes[at] === 58) {
+    seconds = twoDigits(codes, at + 1);
     at += 3;
   }
-  const isUtc = at === to - 1 && text.charCodeAt(at) === 90;
+  const isUtc = at === to - 1 && codes[at] === 90;
   if (at !== to && !isUtc) return false;
   if (year < EARLIEST_YEAR || year > LATEST_YEAR || month < 1 || month > 12 || day < 1) return false;
   if (day > 28 && day > daysInMonth(year, month)) return false;
@@ -90,14 +90,14 @@ function readPlainIso(text: string, from: number, to: number, out: StampReader):
   // The last second of an interval stands for its end.
   out.civilMinute = civilDay(year, month, day) * 1440 + hour * 60 + minute + (seconds >= 30 ? 1 : 0);
   out.kind = 'time';
-  if (isUtc) out.offsetMinutes = 0;
+  out.offsetMinutes = isUtc ? 0 : Number.NaN;
   return true;
 }
 
 /** Two digits as a number; far below nought where they are none. */
-function twoDigits(text: string, at: number): number {
-  const tens = text.charCodeAt(at) - 48;
-  const ones = text.charCodeAt(at + 1) - 48;
+function twoDigits(codes: Codes, at: number): number {
+  const tens = codes[at]! - 48;
+  const ones = codes[at + 1]! - 48;
   return tens >= 0 && tens <= 9 && ones >= 0 && ones <= 9 ? tens * 10 + ones : -10_000;
 }
 

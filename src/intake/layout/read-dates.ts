@@ -2,7 +2,7 @@
 
 import { offsetMinutes } from '../../model/calendar/zone.ts';
 import { weighDayFirst, writesMonthFirst } from '../dates/decide-day-first.ts';
-import { readStamp } from '../dates/read-stamp.ts';
+import { readPlainStamp, readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, IMPOSSIBLE, READ, type StampKind } from '../dates/stamp-reader.ts';
 import { countAsNumber } from '../numbers/read-number.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
@@ -201,7 +201,8 @@ function readOne(
 ) {
   const from = table.cellFrom[cell]!;
   const to = table.cellTo[cell]!;
-  if (form === 'calendar') return readStamp(table.text, from, to, dayFirst, reader);
+  if (form === 'calendar')
+    return readPlainStamp(table.codes, from, to, reader) ? READ : readStamp(table.text, from, to, dayFirst, reader);
   const value = countAsNumber(table.text.slice(from, to));
   if (Number.isNaN(value)) return -1;
   reader.kind = 'time';

@@ -1,5 +1,5 @@
 /** Decimal point or decimal comma, decided from a whole column and never cell by cell. */
-import { cellAt, cellText, type Table } from '../text/table.ts';
+import { type Codes, cellAt, cellText, type Table } from '../text/table.ts';
 
 export interface DecimalEvidence {
   /** Cells that can only be read with this decimal sign. */
@@ -18,7 +18,7 @@ const COMMA = 44;
 
 /** Looks at every cell of the column from `firstRow` on. */
 function weighDecimals(table: Table, column: number, firstRow: number): DecimalEvidence {
-  const { text, cellFrom, cellTo, rowCount } = table;
+  const { codes, cellFrom, cellTo, rowCount } = table;
   let point = 0;
   let comma = 0;
   let eitherPoint = 0;
@@ -34,7 +34,7 @@ function weighDecimals(table: Table, column: number, firstRow: number): DecimalE
     let commas = 0;
     let last = -1;
     for (let i = from; i < to; i++) {
-      const code = text.charCodeAt(i);
+      const code = codes[i];
       if (code === POINT) {
         points++;
         last = i;
@@ -44,7 +44,7 @@ function weighDecimals(table: Table, column: number, firstRow: number): DecimalE
       }
     }
     if (last < 0) continue;
-    const verdict = judge(text, from, to, last, points, commas);
+    const verdict = judge(codes, from, to, last, points, commas);
     if (verdict === 'point') {
       if (point++ === 0) firstPointRow = row;
     } else if (verdict === 'comma') {
@@ -57,21 +57,21 @@ function weighDecimals(table: Table, column: number, firstRow: number): DecimalE
 
 type Verdict = 'point' | 'comma' | 'either point' | 'either comma' | 'none';
 
-function judge(text: string, from: number, to: number, last: number, points: number, commas: number): Verdict {
+function judge(codes: Codes, from: number, to: number, last: number, points: number, commas: number): Verdict {
   if (points > 0 && commas > 0) {
     if (points > 1 && commas > 1) return 'none';
-    return text.charCodeAt(last) === POINT ? 'point' : 'comma';
+    return codes[last] === POINT ? 'point' : 'comma';
   }
   if (points > 1) return 'comma';
   if (commas > 1) return 'point';
   let before = 0;
   let nought = false;
-  for (let i = last - 1; i >= from && isDigit(text.charCodeAt(i)); i--) {
+  for (let i = last - 1; i >= from && isDigit(codes[i]!); i--) {
     before++;
-    nought = text.charCodeAt(i) === 48;
+    nought = codes[i] === 48;
   }
   let after = 0;
-  for (let i = last + 1; i < to && isDigit(text.charCodeAt(i)); i++) after++;
+  for (let i = last + 1; i < to && isDigit(codes[i]!); i++) after++;
   if (before + after === 0) return 'none';
   const grouped = after === 3 && before >= 1 && before <= 3 && !nought;
   if (points === 1) return grouped ? 'either point' : 'point';

@@ -31,12 +31,14 @@ const MOST_STEPS = 3;
  * @param civil minutes of each reading, in the order of the file
  */
 export function usedSinceMidnight(values: Float64Array, civil: Float64Array, count: number): Float64Array | undefined {
+  const days = count > 0 ? (civil[count - 1]! - civil[0]!) / 1440 : 0;
   const falls: number[] = [];
   for (let i = 1; i < count; i++) {
     if (civil[i]! <= civil[i - 1]!) continue;
     if (values[i]! < values[i - 1]!) falls.push(i);
+    // An amount falls in every other reading: it need not be looked through to its end.
+    if (falls.length > 2 * days + LEAST_DAYS) return undefined;
   }
-  const days = count > 0 ? (civil[count - 1]! - civil[0]!) / 1440 : 0;
   const isDaily = falls.length >= LEAST_DAYS && Math.abs(falls.length - days) <= 1 + days * 0.05;
   if (!isDaily || count < days * LEAST_A_DAY) return undefined;
   const times = Map.groupBy(falls, (i) => civil[i]! % 1440);

@@ -1,5 +1,5 @@
 /** Placed readings as the model's series: daily totals, the mean shape of a day by month, and how much of it is there. */
-import { monthOf, toCivilDate, weekdayIndex } from '../../model/calendar/civil.ts';
+import { monthOfDay, toCivilDate, weekdayIndex } from '../../model/calendar/civil.ts';
 import { localStamp } from '../../model/calendar/zone.ts';
 import { type Carrier, isTemperature, type Series, type SeriesRole } from '../../model/shapes/evidence.ts';
 import type { ZoneTable } from '../clock/zone-table.ts';
@@ -67,7 +67,7 @@ function meanDays(placed: Placed): Required<Pick<Series, 'dayShape' | 'weekShape
   const weekend = newMeans(slotsADay);
   for (const { day, values } of placed.days) {
     if (values.length !== slotsADay) continue;
-    const base = (monthOf(toCivilDate(day)) - 1) * slotsADay;
+    const base = (monthOfDay(day) - 1) * slotsADay;
     const { sums, counts } = weekdayIndex(day) < 5 ? weekday : weekend;
     for (let s = 0; s < slotsADay; s++) {
       const value = values[s]!;
@@ -119,7 +119,7 @@ function peaksOf({ days, intervalMinutes }: Placed): Pick<Series, 'dayPeaks'> {
   const dayPeaks = Array.from({ length: 12 }, () => new Array<number>(48).fill(0));
   for (const { day, values } of days) {
     if (values.length !== 48 * finer) continue;
-    const ofMonth = dayPeaks[monthOf(toCivilDate(day)) - 1]!;
+    const ofMonth = dayPeaks[monthOfDay(day) - 1]!;
     for (let half = 0; half < 48; half++) {
       let kWh = 0;
       for (let part = 0; part < finer; part++) kWh += values[half * finer + part]!;
@@ -133,30 +133,49 @@ function peaksOf({ days, intervalMinutes }: Placed): Pick<Series, 'dayPeaks'> {
 function strayOf({ days, intervalMinutes }: Placed): Pick<Series, 'dayStray'> {
   if (30 % intervalMinutes !== 0) return {};
   const slotsADay = 1440 / intervalMinutes;
-  const halvesOf = days.flatMap(({ day, values }) =>
-    values.length === slotsADay && !values.some(Number.isNaN)
-      ? [{ alike: `${monthOf(toCivilDate(day))} ${weekdayIndex(day) < 5}`, halves: toHalfHours(values) }]
-      : [],
-  );
-  const kinds = Map.groupBy(halvesOf, ({ alike }) => alike);
+  const kinds = new Map<number, ArrayLike<number>[]>();
+  for (const { day, values } of days) {
+    if (values.length !== slotsADay || lacksAny(values)) continue;
+    const kind = 2 * monthOfDay(day) + (weekdayIndex(day) < 5 ? 0 : 1);
+    const halves = intervalMinutes === 30 ? values : toHalfHours(values);
+    const alike = kinds.get(kind);
+    if (alike) alike.push(halves);
+    else kinds.set(kind, [halves]);
+  }
   const [squares, steady] = [new Float64Array(48), new Float64Array(48)];
+  const [means, strays] = [new Float64Array(48), new Float64Array(48)];
   for (const ofKind of kinds.values()) {
     // Of a single day nobody knows how far others stray.
     if (ofKind.length < 2) continue;
+    means.fill(0);
+    strays.fill(0);
+    for (const halves of ofKind) for (let half = 0; half < 48; half++) means[half]! += halves[half]!;
+    for (let half = 0; half < 48; half++) means[half]! /= ofKind.length;
+    for (const halves of ofKind)
+      for (let half = 0; half < 48; half++) strays[half]! += (halves[half]! - means[half]!) ** 2;
     for (let half = 0; half < 48; half++) {
-      const mean = ofKind.reduce((sum, { halves }) => sum + halves[half]!, 0) / ofKind.length;
-      squares[half]! += ofKind.reduce((sum, { halves }) => sum + (halves[half]! - mean) ** 2, 0);
-      steady[half]! += (ofKind.length - 1) * mean ** 2;
+      squares[half]! += strays[half]!;
+      steady[half]! += (ofKind.length - 1) * means[half]! ** 2;
     }
   }
   if (!steady.some((sum) => sum > 0)) return {};
   return { dayStray: Array.from(squares, (sum, half) => (steady[half]! > 0 ? Math.sqrt(sum / steady[half]!) : 0)) };
 }
 
+function lacksAny(values: Float64Array): boolean {
+  for (let s = 0; s < values.length; s++) if (Number.isNaN(values[s]!)) return true;
+  return false;
+}
+
 /** Finer readings are summed into half-hours, coarser ones shared out evenly. */
 function toHalfHours(means: ArrayLike<number>): number[] {
   const shape = new Array<number>(48).fill(0);
   const pieces = means.length;
+  if (pieces % 48 === 0) {
+    const ofEach = pieces / 48;
+    for (let p = 0, h = 0; h < 48; h++) for (let i = 0; i < ofEach; i++) shape[h]! += means[p++]!;
+    return shape;
+  }
   for (let h = 0; h < 48; h++) {
     const from = (h * pieces) / 48;
     const to = ((h + 1) * pieces) / 48;

@@ -1,5 +1,5 @@
 /** A table with some of its cells written anew, taken out or cut in two; the others still lie in its text. */
-import { cellCount, type Table } from './table.ts';
+import { cellCount, codesOf, type Table } from './table.ts';
 
 /** @param rewrite what stands in place of a cell: none, one or two texts; undefined leaves it as it is */
 export function rewriteCells(
@@ -34,5 +34,6 @@ export function rewriteCells(
     }
   }
   rowStart[table.rowCount] = at;
-  return { ...table, text: table.text + added.join(''), rowStart, cellFrom, cellTo, escaped };
+  const text = table.text + added.join('');
+  return { ...table, text, codes: codesOf(text), rowStart, cellFrom, cellTo, escaped };
 }

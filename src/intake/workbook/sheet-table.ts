@@ -1,6 +1,6 @@
 /** Cells of one sheet as a table of text, so that every shape reads a workbook as it reads a text file. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
-import { MAX_CELLS, type Table } from '../text/table.ts';
+import { codesOf, MAX_CELLS, type Table } from '../text/table.ts';
 import { walkXml } from '../text/walk-xml.ts';
 import type { CellForm, WorkbookParts } from './parts.ts';
 
@@ -116,16 +116,20 @@ function tableBuilder(): { add(cells: readonly string[], line: number): boolean;
       pieces.push(cells.join('\t'));
       return true;
     },
-    finish: () => ({
-      text: pieces.join('\n'),
-      separator: '\t',
-      rowCount: rowStart.length,
-      rowStart: Uint32Array.from([...rowStart, cellFrom.length]),
-      lineOfRow: Uint32Array.from(lineOfRow),
-      cellFrom: Uint32Array.from(cellFrom),
-      cellTo: Uint32Array.from(cellTo),
-      escaped: new Set(),
-      openEnd: false,
-    }),
+    finish() {
+      const text = pieces.join('\n');
+      return {
+        text,
+        codes: codesOf(text),
+        separator: '\t',
+        rowCount: rowStart.length,
+        rowStart: Uint32Array.from([...rowStart, cellFrom.length]),
+        lineOfRow: Uint32Array.from(lineOfRow),
+        cellFrom: Uint32Array.from(cellFrom),
+        cellTo: Uint32Array.from(cellTo),
+        escaped: new Set(),
+        openEnd: false,
+      };
+    },
   };
 }

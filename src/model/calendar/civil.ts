@@ -41,6 +41,9 @@ export const weekdayIndex = (dayNumber: number): number => (((dayNumber + 3) % 7
 /** Month 1 to 12. */
 export const monthOf = (date: CivilDate): number => Number(date.slice(5, 7));
 
+/** The same of a day number, without its text. */
+export const monthOfDay = (dayNumber: number): number => new Date(dayNumber * MS_PER_DAY).getUTCMonth() + 1;
+
 export const yearOf = (date: CivilDate): number => Number(date.slice(0, 4));
 
 export const isLeapYear = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
