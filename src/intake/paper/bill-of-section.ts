@@ -182,15 +182,13 @@ function daysOfLine(
   { from, to, inclusive, section }: SectionInput,
 ): { from?: CivilDate; to?: CivilDate } {
   if (!line.dates) return {};
-  const own = isAround(line.dates.from.row, line.dates.to.row, line.amount.row);
-  const counted = section.lines.some(
-    ({ quantity }) =>
-      quantity?.kind === 'days' &&
-      daysBetween(spanOf(line.dates!, inclusive).from, spanOf(line.dates!, inclusive).to) === quantity.value,
-  );
   const span = spanOf(line.dates, inclusive);
   const inside = span.from >= from && span.to <= to && (span.from > from || span.to < to);
-  return inside && (own || counted) ? span : {};
+  if (!inside) return {};
+  const own = isAround(line.dates.from.row, line.dates.to.row, line.amount.row);
+  const days = daysBetween(span.from, span.to);
+  const counted = section.lines.some(({ quantity }) => quantity?.kind === 'days' && quantity.value === days);
+  return own || counted ? span : {};
 }
 
 /** Standing charges that name no days follow each other from the first day on. */

@@ -122,12 +122,15 @@ const NO_NUMBERS: readonly RegExp[] = [
   /(?<![\d.,£€$])\d{8,}(?![\d.,])/g,
   /(?<![\d.,£€$])\d{2,}(?: \d{2,}){2,}(?![\d.,])/g,
   /\b(?=\w*\d)(?=\w*\p{L}\w*\d|\d\w*\p{L}{2,}\w*\d)\w{5,}\b/gu,
-  /(?<!\p{L})\p{L}+-?\d[\p{L}\d-]*/gu,
 ];
+const NAMES = /(?<!\p{L})\p{L}+-?\d[\p{L}\d-]*/gu;
+/** Found from its digit, so that rows without such a name take no time. */
+const NAME_WITH_DIGIT = /(?<=\p{L}-?)\d/u;
 const UNITS =
   /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|c|¢|£|€|\$|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>[kM]Wh|therms?|ccf|units?|einheit|days?|tag|jour|dag|giorno|día|months?|monat|mois|maand|mes[ei]?|years?|jahr|jaar|an|a\b)|(?<energy>[kM]Wh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<other>lit(?:re|er|ro)s?|kg|GJ|kVA|kW)|(?<days>days?|tagen?|tage|nights?|jours?|dagen|giorni|días)|(?<months>months?|monat(?:en?)?|mois|maanden?|mes[ei]s?|mesi)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
+/** What it may begin with goes first, for all other letters fail there. */
 const NUMBER =
-  /(?<![\p{L}\d.,/])(?<open>[-−–+] ?|\()?(?<money>£|€|\$|EUR |GBP )? ?(?<minus>[-−–])?(?<body>\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€$]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+|(?<=[\p{Ll}:] \d{1,3})(?:[ \u00a0\u202f]\d{3})+(?= ?kWh))?)(?![\d])/gu;
+  /(?=[-−–+(£€$EG\d]| [-−–\d])(?<![\p{L}\d.,/])(?<open>[-−–+] ?|\()?(?<money>£|€|\$|EUR |GBP )? ?(?<minus>[-−–])?(?<body>\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€$]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+|(?<=[\p{Ll}:] \d{1,3})(?:[ \u00a0\u202f]\d{3})+(?= ?kWh))?)(?![\d])/gu;
 
 /** Reads the rows under one decimal sign. */
 export function readRows(rows: readonly Row[], decimal: Decimal): RowFacts[] {
@@ -144,14 +147,13 @@ export function readRows(rows: readonly Row[], decimal: Decimal): RowFacts[] {
 }
 
 function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
-  const { text, wordAt } = textOfRow(row);
+  const { text, starts } = textOfRow(row);
   if (!/\d/.test(text)) return { row, text, words: plainWords(text), figures: [], dates: [] };
-  const boxOf = (from: number, to: number): Box => {
-    // A space belongs to no word.
-    const last = Math.max(0, ...wordAt.slice(from, to));
-    const first = wordAt.slice(from, to).find((i) => i >= 0) ?? 0;
-    return boxAround(row.words.slice(first, last + 1), row.page);
-  };
+  const boxOf = (from: number, to: number): Box =>
+    boxAround(
+      row.words.filter(({ text: own }, i) => starts[i]! < to && starts[i]! + own.length > from),
+      row.page,
+    );
   let left = text;
   const blank = (from: number, length: number, by = ' ') => {
     left = left.slice(0, from) + by.repeat(length) + left.slice(from + length);
@@ -172,7 +174,7 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
       blank(index, whole.length, '\uE000');
     }
   }
-  for (const pattern of NO_NUMBERS) {
+  for (const pattern of NAME_WITH_DIGIT.test(left) ? [...NO_NUMBERS, NAMES] : NO_NUMBERS) {
     for (const { index, 0: whole } of everyMatch(left, pattern)) blank(index, whole.length, '\uE001');
   }
   const figures: Figure[] = [];
@@ -236,10 +238,13 @@ const plainWords = (text: string): string =>
   text.replaceAll(/[\uE000\uE001]+[\uE000\uE001 ]*| [\uE000\uE001 ]+/g, ' ').trim();
 
 function boxAround(words: readonly Word[], page: number): Box {
-  const x = Math.min(...words.map((w) => w.x));
-  const y = Math.min(...words.map((w) => w.y));
-  const right = Math.max(...words.map((w) => w.x + w.width));
-  const bottom = Math.max(...words.map((w) => w.y + w.height));
+  let [x, y, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const word of words) {
+    x = Math.min(x, word.x);
+    y = Math.min(y, word.y);
+    right = Math.max(right, word.x + word.width);
+    bottom = Math.max(bottom, word.y + word.height);
+  }
   return { page, x, y, width: right - x, height: bottom - y };
 }
 

@@ -39,12 +39,12 @@ export function findLeftOver(understood: Understanding, values: readonly PaperVa
   const isElsewhere = (one: Figure) => isCompared([{ amount: one }], rows);
   const money = free.filter((one) => isMoney(one) && one.kind !== 'price' && !isSettled(one));
   const ofOtherFuel = all.filter((one) => {
+    if (fuels.has(undefined) || (!isMoney(one) && one.kind !== 'energy')) return false;
     const named = fuelsIn(rows[one.row]!.words);
-    const isMissing = (fuel: PaperFuel) => !isLeftOut(fuel) && !fuels.has(fuel) && !fuels.has(undefined);
+    const isMissing = (fuel: PaperFuel) => !isLeftOut(fuel) && !fuels.has(fuel);
     // "Electricity and gas together £325.31".
     const isBoth = named.length > 1 && free.includes(one) && rows[one.row]!.row.words.length <= FEW_WORDS;
-    const isElse = named.some(isMissing) && (named.length === 1 || isBoth);
-    return isElse && (isMoney(one) || one.kind === 'energy') && !isElsewhere(one);
+    return named.some(isMissing) && (named.length === 1 || isBoth) && !isElsewhere(one);
   });
   const amongCharges = sections.flatMap(({ lines }) => {
     const at = lines.map(({ amount }) => amount.row);
@@ -83,12 +83,12 @@ const PART_ROWS = 20;
 const PART_WIDTH = 280;
 /** Use and money that nothing took, below a heading that is the name of another fuel. */
 function underOtherFuel(rows: readonly RowFacts[], free: readonly Figure[], fuels: ReadonlySet<PaperFuel | undefined>) {
-  if (!free.some(({ kind }) => kind === 'energy')) return [];
+  if (fuels.has(undefined) || !free.some(({ kind }) => kind === 'energy')) return [];
   const heads = rows.flatMap(({ row, text }, at) =>
     (fuelsIn(text).length > 0 ? row.words : []).flatMap((word) => {
       const [fuel] = fuelsIn(word.text);
       const isAlone = row.words.every((one) => one === word || Math.abs(one.x - word.x) > word.width + row.height);
-      return fuel && !isLeftOut(fuel) && !fuels.has(fuel) && !fuels.has(undefined) && isAlone
+      return fuel && !isLeftOut(fuel) && !fuels.has(fuel) && isAlone
         ? [{ at, word, row }]
         : [];
     }),

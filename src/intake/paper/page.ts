@@ -81,20 +81,17 @@ const sharesColumn = (one: readonly Word[], other: readonly Word[]): boolean =>
 /** A gap wider than this many heights of the letters begins another cell. */
 const CELL_GAP = 1.1;
 
-/** The row as text, a tab where a new cell begins, with the word that each letter belongs to (-1 between words). */
-export function textOfRow({ words }: Row): { readonly text: string; readonly wordAt: readonly number[] } {
+/** The row as text, a tab where a new cell begins, with the place at which each word begins. */
+export function textOfRow({ words }: Row): { readonly text: string; readonly starts: readonly number[] } {
   let text = '';
-  const wordAt: number[] = [];
-  words.forEach((word, i) => {
-    const before = words[i - 1];
-    if (before) {
-      const gap = word.x - before.x - before.width;
-      text += gap > CELL_GAP * word.height ? '\t' : ' ';
-      wordAt.push(-1);
-    }
+  const starts: number[] = [];
+  let end = Number.NaN;
+  for (const word of words) {
+    if (starts.length > 0) text += word.x - end > CELL_GAP * word.height ? '\t' : ' ';
+    starts.push(text.length);
     text += word.text;
-    for (let at = 0; at < word.text.length; at++) wordAt.push(i);
-  });
+    end = word.x + word.width;
+  }
   // Dots that lead from words to their number are no part of either.
-  return { text: text.replaceAll(/([._·…])\1{2,}/g, (dots) => '\t'.padStart(dots.length)), wordAt };
+  return { text: text.replaceAll(/([._·…])\1{2,}/g, (dots) => '\t'.padStart(dots.length)), starts };
 }

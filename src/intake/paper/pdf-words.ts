@@ -48,6 +48,7 @@ export async function readPdfWords(
     useWorkerFetch: false,
     stopAtErrors: false,
     enableXfa: false,
+    BinaryDataFactory: Nothing,
     maxImageSize: MOST_POINTS,
   });
   try {
@@ -70,7 +71,7 @@ export async function readPdfWords(
           : [{ ...upright, words: joinSpaced(joinPieces(inReadingOrder(joinPowers(upright.words)))) }]),
       );
       count += upright.words.length + (picture ? 1 : 0);
-      page.cleanup();
+      if (picture) page.cleanup();
     }
     return count === 0 ? { fault: 'no-text' } : { sheets };
   } catch (error) {
@@ -81,6 +82,14 @@ export async function readPdfWords(
     await opening.destroy();
   }
 }
+
+/** Fonts and tables of characters that the file asks for and does not hold stay where they are. */
+class Nothing {
+  fetch(): Promise<never> {
+    return Promise.reject(NOTHING);
+  }
+}
+const NOTHING = new Error('nothing is fetched');
 
 let reader: ReturnType<typeof loadReader> | undefined;
 
@@ -159,7 +168,13 @@ function wordsOf({ str, transform, width }: Item, view: readonly number[]): Plac
     turns,
   });
   if (!/\s/.test(str)) return [wordAt(str, 0)];
-  return [...str.matchAll(/\S+/g)].map(({ 0: text, index }) => wordAt(text, index));
+  let end = 0;
+  return str.split(/\s+/).flatMap((text) => {
+    if (text === '') return [];
+    const from = str.indexOf(text, end);
+    end = from + text.length;
+    return [wordAt(text, from)];
+  });
 }
 /** Which way writing runs after each number of quarter turns. */
 const ALONG = [

@@ -48,7 +48,9 @@ const isName = (text: string): boolean =>
 export function withoutPeople(pages: readonly Page[]): Page[] {
   const names = new Set(pages.flatMap((page) => [...afterTitles(page.words), ...aboveItsPlace(page)]));
   if (names.size === 0) return [...pages];
-  const masked = (word: Word): Word => (names.has(bare(word.text)) ? { ...word, text: '–' } : word);
+  const some = [...names];
+  const isOne = (text: string): boolean => some.some((name) => text.includes(name)) && names.has(bare(text));
+  const masked = (word: Word): Word => (isOne(word.text) ? { ...word, text: '–' } : word);
   return pages.map((page) => ({ ...page, words: page.words.map(masked) }));
 }
 

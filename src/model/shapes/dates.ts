@@ -4,9 +4,11 @@ import { z } from 'zod';
 
 /** A slip of the pen such as 0206 or 20266 lies outside; within, every day has one before it and one after it. */
 const isOfCalendar = (date: string): boolean => {
-  const day = new Date(`${date}T00:00:00Z`);
-  if (Number.isNaN(day.getTime()) || !day.toISOString().startsWith(date)) return false;
-  return date >= '1900-01-01' && date < '2200-01-01';
+  const [month, day] = [Number(date.slice(5, 7)), Number(date.slice(8))];
+  const found = new Date(Date.UTC(Number(date.slice(0, 4)), month - 1, day));
+  return (
+    found.getUTCMonth() + 1 === month && found.getUTCDate() === day && date >= '1900-01-01' && date < '2200-01-01'
+  );
 };
 
 /** A day that exists, in the years 1900 to 2199: 2027-02-29 does not. */
