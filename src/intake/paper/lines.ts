@@ -128,12 +128,16 @@ interface FuelMark {
   readonly fuel: PaperFuel;
 }
 
-export const fuelsIn = (text: string): PaperFuel[] => [
-  ...(ELECTRICITY.test(text) ? (['electricity'] as const) : []),
-  ...(GAS.test(text) ? (['gas'] as const) : []),
-  ...(WATER.test(text) ? (['water'] as const) : []),
-  ...(HEAT.test(text) ? (['heat'] as const) : []),
+const FUELS: readonly (readonly [RegExp, PaperFuel])[] = [
+  [ELECTRICITY, 'electricity'],
+  [GAS, 'gas'],
+  [WATER, 'water'],
+  [HEAT, 'heat'],
 ];
+/** Most rows name none, and one search takes half the time of four. */
+const ANY_FUEL = new RegExp(FUELS.map(([{ source }]) => source).join('|'), 'iu');
+export const fuelsIn = (text: string): PaperFuel[] =>
+  ANY_FUEL.test(text) ? FUELS.flatMap(([words, fuel]) => (words.test(text) ? [fuel] : [])) : [];
 const HEADING_WORDS = 8;
 /** What stands on bills of any fuel. */
 const NO_HEADING =

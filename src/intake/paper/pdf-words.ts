@@ -38,8 +38,9 @@ export async function readPdfWords(
 ): Promise<{ readonly sheets: readonly (Page | Grey)[] } | { readonly fault: PdfFault }> {
   if (unpacksTooMuch(bytes)) return { fault: 'bomb' };
   reader ??= loadReader();
-  const { getDocument } = await reader;
+  const { getDocument, worker } = await reader;
   const opening = getDocument({
+    worker,
     data: bytes.slice(),
     verbosity: 0,
     useSystemFonts: false,
@@ -93,13 +94,14 @@ const NOTHING = new Error('nothing is fetched');
 
 let reader: ReturnType<typeof loadReader> | undefined;
 
-/** Loaded once, when the first PDF comes; while it loads, it says on the console that it cannot draw, which nobody asks of it. */
+/** Loaded once, when the first PDF comes, and one worker serves them all; while it loads, it says on the console that it cannot draw, which nobody asks of it. */
 async function loadReader() {
   const { warn } = console;
   console.warn = () => undefined;
   try {
     await import('pdfjs-dist/legacy/build/pdf.worker.mjs');
-    return await import('pdfjs-dist/legacy/build/pdf.mjs');
+    const { getDocument, PDFWorker } = await import('pdfjs-dist/legacy/build/pdf.mjs');
+    return { getDocument, worker: PDFWorker.create({ verbosity: 0 }) };
   } finally {
     console.warn = warn;
   }
