@@ -88,9 +88,7 @@ function underOtherFuel(rows: readonly RowFacts[], free: readonly Figure[], fuel
     (fuelsIn(text).length > 0 ? row.words : []).flatMap((word) => {
       const [fuel] = fuelsIn(word.text);
       const isAlone = row.words.every((one) => one === word || Math.abs(one.x - word.x) > word.width + row.height);
-      return fuel && !isLeftOut(fuel) && !fuels.has(fuel) && isAlone
-        ? [{ at, word, row }]
-        : [];
+      return fuel && !isLeftOut(fuel) && !fuels.has(fuel) && isAlone ? [{ at, word, row }] : [];
     }),
   );
   const under = free.filter(({ row, box }) =>

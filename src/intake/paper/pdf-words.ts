@@ -254,15 +254,18 @@ const inReadingOrder = (words: readonly Word[]): Word[] =>
 /** Fewer letters at even steps may be signs of a chart. */
 const LEAST_SPACED = 3;
 /** Letters set apart at even steps are one word. Takes and gives words in reading order. */
-function joinSpaced(words: readonly Word[]): Word[] {
+function joinSpaced(words: Word[]): Word[] {
+  const isLetter = (word: Word | undefined): boolean => word?.text.length === 1;
+  if (!words.some((word, i) => isLetter(word) && isLetter(words[i + 1]))) return words;
   const runs: Word[][] = [];
   for (const word of words) {
     const run = runs.at(-1);
     const [last, before] = [run?.at(-1), run?.at(-2)];
     const step = last ? word.x - last.x : 0;
     const isNext =
-      last?.text.length === 1 &&
-      word.text.length === 1 &&
+      last &&
+      isLetter(last) &&
+      isLetter(word) &&
       last.y === word.y &&
       last.height === word.height &&
       step > 0 &&

@@ -214,24 +214,25 @@ function makeProduct(
   pence: number,
   target: number,
 ): Product | undefined {
-  const words = (isQuantity(quantity) ? 1 : 0) + (price.kind === 'price' ? 1 : 0) + (amount.kind === 'money' ? 1 : 0);
-  const parts = { quantity, price, amount, pence, isByKWh: false, figures: [quantity, price, amount] };
   if (price.per === 'year' && quantity.kind !== 'days') return undefined;
-  for (const year of price.per === 'year' ? [365, 366] : [0]) {
-    const reckoned = year === 0 ? quantity.value * pence : (quantity.value * pence) / year;
-    const off = Math.abs(reckoned - target);
-    const sum = `${quantity.text} × ${price.text}${year === 0 ? '' : ` ÷ ${year}`} = ${amount.text}`;
-    if (off <= EXACT)
-      return { ...parts, pence: year === 0 ? pence : pence / year, sum, loose: false, bits: log2(target) + words };
+  for (const year of price.per === 'year' ? YEARS : ONE) {
+    const off = Math.abs((quantity.value * pence) / year - target);
     const isTyped = quantity.kind === 'energy' && price.kind === 'price' && amount.kind !== 'plain';
+    if (off > EXACT && !isTyped) continue;
     const unit = price.hundredths ?? (pence > price.value ? 100 : 1);
     const ofQuantity = quantity.decimals === 0 ? pence * 0.5 : 0;
     const ofPrice = price.decimals <= 3 ? 0.5 * 10 ** -price.decimals * unit * quantity.value : 0;
     const slack = EXACT + Math.max(ofQuantity, ofPrice);
-    if (isTyped && off <= slack) return { ...parts, sum, loose: true, bits: log2(target / (2 * slack)) + words - 2 };
+    if (off > EXACT && off > slack) continue;
+    const words = (isQuantity(quantity) ? 1 : 0) + (price.kind === 'price' ? 1 : 0) + (amount.kind === 'money' ? 1 : 0);
+    const sum = `${quantity.text} × ${price.text}${year === 1 ? '' : ` ÷ ${year}`} = ${amount.text}`;
+    const parts = { quantity, price, amount, isByKWh: false, figures: [quantity, price, amount], sum };
+    if (off <= EXACT) return { ...parts, pence: pence / year, loose: false, bits: log2(target) + words };
+    return { ...parts, pence, loose: true, bits: log2(target / (2 * slack)) + words - 2 };
   }
   return undefined;
 }
+const [ONE, YEARS] = [[1], [365, 366]];
 
 export function findDifferences(rows: readonly RowFacts[]): Difference[] {
   const found: Difference[] = [];

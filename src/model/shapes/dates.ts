@@ -6,9 +6,7 @@ import { z } from 'zod';
 const isOfCalendar = (date: string): boolean => {
   const [month, day] = [Number(date.slice(5, 7)), Number(date.slice(8))];
   const found = new Date(Date.UTC(Number(date.slice(0, 4)), month - 1, day));
-  return (
-    found.getUTCMonth() + 1 === month && found.getUTCDate() === day && date >= '1900-01-01' && date < '2200-01-01'
-  );
+  return found.getUTCMonth() + 1 === month && found.getUTCDate() === day && date >= '1900-01-01' && date < '2200-01-01';
 };
 
 /** A day that exists, in the years 1900 to 2199: 2027-02-29 does not. */
