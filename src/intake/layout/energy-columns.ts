@@ -12,6 +12,7 @@ import { carrierOfTitles, unitOfTitles } from './titles.ts';
 import { columnName } from './value-cells.ts';
 import {
   A_DAY,
+  AMOUNT,
   DEGREE_DAYS,
   DRAWN,
   ELECTRIC,
@@ -122,7 +123,9 @@ export function seriesColumns(
   remarkPhases(sheet, columns, book);
   const read = indicesOf(columns);
   const rivals = found.filter(
-    (c) => !read.includes(c.index) && (isRival(c, columns) || isOtherUse(sheet, c, columns[0]!)),
+    (c) =>
+      !read.includes(c.index) &&
+      (isRival(c, columns) || isOtherUse(sheet, c, columns[0]!) || isOfUnknownWords(c, columns[0]!)),
   );
   if (rivals.length > 0 && columns.length === 1)
     book.add('column-asked', 'question', {
@@ -317,6 +320,20 @@ export const isOtherUse = (sheet: Sheet, a: ColumnFacts, b: ColumnFacts): boolea
       energy!.meaning.unit !== undefined &&
       !isOfVolume(sheet, energy!, volume!),
   );
+
+/** Energy under words of which none is known, beside energy that is: it may be another of the home's. */
+const isOfUnknownWords = (c: ColumnFacts, taken: ColumnFacts): boolean =>
+  isEnergyUnit(c.meaning.unit) &&
+  isEnergyUnit(taken.meaning.unit) &&
+  c.meaning.role === 'value' &&
+  !namesItself(c) &&
+  !isWhole(c) &&
+  !AMOUNT.test(plainWords(c.heading)) &&
+  /[a-z]{3}/.test(withoutUnits(c.heading));
+
+const isEnergyUnit = (unit: EnergyUnit | undefined): boolean => unit !== undefined && BEST_UNITS.includes(unit);
+const withoutUnits = (heading: string): string =>
+  withoutBrackets(plainWords(heading)).replaceAll(/\b([mk]?wh|[mg]j|therms?|btus?)\b/g, ' ');
 
 /** A column that could be meant as well as the one that was taken: the same unit, and no more said. */
 function isRival(c: ColumnFacts, [taken]: readonly ColumnFacts[]): boolean {

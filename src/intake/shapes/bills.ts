@@ -7,11 +7,13 @@ import type { ColumnFacts } from '../layout/column-facts.ts';
 import { commonUnit, isADay, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { gasFactorsOf } from '../layout/gas-factors.ts';
+import { plainWords } from '../layout/headings.ts';
 import { countByLocalDays, readDates, settleDayFirst } from '../layout/read-dates.ts';
 import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { columnName, readQuality, readValues, settleDecimals } from '../layout/value-cells.ts';
+import { AMOUNT, METER } from '../layout/vocabulary.ts';
 import { billPartColumns, readingsOf, remarkUnread, valuesBetween, volumesBeside } from '../periods/bill-columns.ts';
 import { fileBills } from '../periods/bill-details.ts';
 import { type Costs, readCosts } from '../periods/costs.ts';
@@ -166,10 +168,14 @@ const LEAST_RISING = 8;
 
 /** Asks where each row has more than the one before: it may be the counter rather than what was used. */
 function remarkRising({ choices, book, sheet }: ShapeInput, columns: readonly ColumnFacts[]): void {
+  const { isNewestFirst, toColumn } = stepOf(sheet);
+  // Two readings of what is called a meter may be its counter already.
+  const isMeter = ({ heading }: ColumnFacts) =>
+    toColumn === undefined && METER.test(plainWords(heading)) && !AMOUNT.test(plainWords(heading));
   const rising = columns.find(
     (c) =>
-      (stepOf(sheet).isNewestFirst ? c.rises : c.falls) === 0 &&
-      c.rises + c.falls >= LEAST_RISING - 1 &&
+      (isNewestFirst ? c.rises : c.falls) === 0 &&
+      c.rises + c.falls >= (isMeter(c) ? 2 : LEAST_RISING) - 1 &&
       c.meaning.bill === undefined,
   );
   if (choices.shape !== undefined || !rising || rising.meaning.unit === '°C') return;

@@ -227,3 +227,25 @@ describe('quarters of a year', () => {
     ]);
   });
 });
+
+describe('what cannot be known is asked', () => {
+  const MONTHLY = [900, 700, 500, 300, 100, 200].map((kWh, i) => [`2025-0${i + 1}`, kWh] as const);
+  test('energy under a word that is not known, beside gas', () => {
+    const rows = MONTHLY.map(([month, kWh], i) => `${month},${kWh},${250 + ((i * 7) % 30)}`);
+    expect(read(['Month,Gas (kWh),Kraft (kWh)', ...rows].join('\n')).asked).toEqual(['column-asked']);
+    // What is a sum or a repeat by its name is left out without a question.
+    expect(read(['Month,Gas (kWh),Total (kWh)', ...rows].join('\n')).asked).toEqual([]);
+  });
+  test.each([
+    ['a counter of gas in kWh', [41_000, 45_000, 46_800, 47_400]],
+    ['what rose from quarter to quarter', [3000, 3100, 3300, 3900]],
+    ['two readings', [41_000, 45_000]],
+  ])('%s under the name of a meter', (_, numbers) => {
+    const rows = numbers.map((number, i) => `${15 + i}/0${1 + 3 * Math.min(i, 2)}/202${i < 3 ? 4 : 5},${number}`);
+    expect(read(['Date,Gas meter (kWh)', ...rows].join('\n')).asked).toContain('register-rising-asked');
+  });
+  test('amounts between two dates are none, whatever the meter is called', () => {
+    const rows = ['15/01/2024,14/04/2024,3000', '15/04/2024,14/07/2024,3100', '15/07/2024,14/10/2024,3300'];
+    expect(read(['From,To,Gas meter (kWh)', ...rows].join('\n')).asked).not.toContain('register-rising-asked');
+  });
+});
