@@ -285,6 +285,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'stamp-off-grid': phrase(
     '{at} does not stand on a step of {expected}. {count, plural, one {# reading} other {# readings}} went into the step they fall in.',
   ),
+  'lengths-evened': phrase(
+    '{at}: readings change their length, {words} here and {expected} elsewhere. The shorter ones were joined to the longer.',
+  ),
   gap: phrase(
     '{file} has nothing from {from} to {to}: {count, plural, one {# reading} other {# readings}} missing{effect, select, none {} other {, about {energy}}}. They are not taken for nought.',
   ),

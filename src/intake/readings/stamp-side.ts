@@ -3,7 +3,12 @@
 export type StampSide = 'start' | 'end';
 
 /** From the first and last stamp of whole days; undefined where they do not tell. */
-export function sideOfStamps(civil: Float64Array, count: number, intervalMinutes: number): StampSide | undefined {
+export function sideOfStamps(
+  civil: Float64Array,
+  count: number,
+  intervalMinutes: number,
+  lengths?: { readonly shorter: number; readonly longer: number },
+): StampSide | undefined {
   let first = Number.POSITIVE_INFINITY;
   let last = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < count; i++) {
@@ -13,7 +18,8 @@ export function sideOfStamps(civil: Float64Array, count: number, intervalMinutes
   }
   const firstOfDay = first % 1440;
   const lastOfDay = last % 1440;
-  if (firstOfDay === 0 && lastOfDay === 1440 - intervalMinutes) return 'start';
-  if (firstOfDay === intervalMinutes && lastOfDay === 0) return 'end';
+  const all = lengths ? [lengths.shorter, lengths.longer] : [intervalMinutes];
+  if (firstOfDay === 0 && all.includes(1440 - lastOfDay)) return 'start';
+  if (all.includes(firstOfDay) && lastOfDay === 0) return 'end';
   return undefined;
 }

@@ -23,16 +23,19 @@ import {
   buildIntervalSeries,
   placeClock,
   type RawReadings,
+  type ReadColumn,
   sideByLocalEdges,
 } from '../readings/build-interval-series.ts';
 import { usedSinceMidnight } from '../readings/day-counter.ts';
+import { areAmounts, groupsOf, type Lengths, lengthsOf } from '../readings/even-lengths.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { withRunningMeans } from '../readings/running-means.ts';
 import { splitNet } from '../readings/split-net.ts';
 import { type StampSide, sideOfStamps } from '../readings/stamp-side.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import { stageOf } from '../terms/progress.ts';
-import { isOfDegrees } from '../terms/units.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
+import { isOfDegrees, isPower } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
 
 export const longInterval: IntakeShape = {
@@ -70,7 +73,9 @@ export const longInterval: IntakeShape = {
     const order = remarkOrder(dates, book);
     const toColumn = choices.columns?.to ?? step.toColumn ?? step.endTimeColumn;
     const said = saidSide(sheet, column, timeColumn, toColumn, choices);
-    const side = said ?? sideOfStamps(dates.civilMinute, dates.count, intervalMinutes);
+    const stamped = { ...dates, civil: dates.civilMinute, newestFirst: order === 'newest first' };
+    const lengths = order === 'mixed' ? undefined : lengthsOf(stamped, said ?? 'start');
+    const side = said ?? sideOfStamps(dates.civilMinute, dates.count, intervalMinutes, lengths);
     const raw: RawReadings = {
       sheet,
       rows: dates.rows,
@@ -83,7 +88,16 @@ export const longInterval: IntakeShape = {
       fixedColumns: false,
       steadyClock: steadyClockOf(sheet, [column, timeColumn]),
     };
-    return readColumns(input, raw, { column, timeColumn, toColumn, dayFirst, side, isSaid: said !== undefined });
+    const changed = side === 'end' && said === undefined ? lengthsOf(stamped, 'end') : lengths;
+    return readColumns(input, raw, {
+      column,
+      timeColumn,
+      toColumn,
+      dayFirst,
+      side,
+      isSaid: said !== undefined,
+      changed,
+    });
   },
 };
 
@@ -95,26 +109,28 @@ interface Settled {
   readonly side: StampSide | undefined;
   /** Rather than told by the edges of the file. */
   readonly isSaid: boolean;
+  /** Where readings change their length. */
+  readonly changed: Lengths | undefined;
 }
 
-function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): ShapeReading {
+function readColumns(input: ShapeInput, asWritten: RawReadings, settled: Settled): ShapeReading {
   const { sheet, choices, context, book } = input;
   const { column, timeColumn, toColumn, dayFirst } = settled;
   const columns = seriesColumns(sheet, choices, [column, timeColumn, toColumn], book);
   if (columns.length === 0) {
     book.add('no-numbers', 'refusal', { column: columnName(sheet, column) });
-    return nothingRead(choices, raw.count);
+    return nothingRead(choices, asWritten.count);
   }
   const quality = choices.columns?.quality ?? findQualityColumn(sheet);
-  const estimated = quality === undefined ? null : estimatedRows(sheet, quality, raw);
+  const estimated = quality === undefined ? null : estimatedRows(sheet, quality, asWritten);
   const decimal = settleDecimals(sheet, columns, choices, book);
   const written = columns.map((facts, i) => ({
     column: facts,
     values: readAmounts(
       sheet,
       facts,
-      raw.rows as Uint32Array,
-      raw.count,
+      asWritten.rows as Uint32Array,
+      asWritten.count,
       decimal,
       tell('a-number-in', { unit: facts.meaning.unit ?? 'kWh' }),
       book,
@@ -123,17 +139,21 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
     estimated,
   }));
   for (const one of written) {
-    const used = isOfDegrees(one.column.meaning.unit) ? undefined : usedSinceMidnight(one.values, raw.civil, raw.count);
+    const used = isOfDegrees(one.column.meaning.unit)
+      ? undefined
+      : usedSinceMidnight(one.values, asWritten.civil, asWritten.count);
     if (!used) continue;
     one.values.set(used);
     book.add('counts-from-midnight', 'note', { column: columnName(sheet, one.column.index) });
   }
-  const read = written.flatMap((one) => splitNet(sheet, one, choices, book));
+  const even = evened(asWritten, written, settled, book);
+  const { raw } = even;
+  const read = even.written.flatMap((one) => splitNet(sheet, one, choices, book));
   context.onProgress?.(0.7);
   const isWeather = columns.every((c) => isOfWeather(sheet, c));
   const clock = placeClock({ ...raw, isWeather }, read[0]!.values, choices, context, book);
   const side =
-    settled.isSaid || settled.side === 'end'
+    settled.isSaid || settled.side === 'end' || raw !== asWritten
       ? settled.side
       : sideByLocalEdges(clock, raw.intervalMinutes, settled.side);
   const built = read
@@ -178,6 +198,47 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
     firstDays: first.firstDays,
     dataRows: raw.count,
     valueColumns: indicesOf(columns),
+  };
+}
+
+/** Readings of two lengths as those of the longer; other readings as they are. */
+function evened(
+  raw: RawReadings,
+  written: readonly ReadColumn[],
+  { changed, side = 'start' }: Settled,
+  book: RemarkBook,
+): { raw: RawReadings; written: readonly ReadColumn[] } {
+  const { sheet, rows, civil, offsets } = raw;
+  const isMean = ({ column }: ReadColumn) => {
+    const unit = statedUnit(sheet, column);
+    return isOfDegrees(unit) || isPower(unit) || statedCarrier(sheet, column)?.carrier === 'outdoor-temperature';
+  };
+  const amounts = written.find((one) => !isMean(one));
+  if (!changed || (amounts && !areAmounts(changed, amounts.values))) return { raw, written };
+  const groups = groupsOf(changed, civil, side);
+  const named = groups.map((group) => (side === 'end' ? group.at(-1)! : group[0]!));
+  const first = groups.find((group) => group.length > 1)?.[0] ?? 0;
+  book.add('lengths-evened', 'note', {
+    row: sheet.table.lineOfRow[rows[first]!]!,
+    foundTold: tell('so-many-minutes', { minutes: changed.shorter }),
+    expectedTold: tell('so-many-minutes', { minutes: changed.longer }),
+  });
+  const total = (values: Float64Array, group: readonly number[]) => group.reduce((sum, i) => sum + values[i]!, 0);
+  return {
+    raw: {
+      ...raw,
+      rows: named.map((i) => rows[i]!),
+      civil: Float64Array.from(named, (i) => civil[i]!),
+      offsets: offsets && Float64Array.from(named, (i) => offsets[i]!),
+      count: groups.length,
+      intervalMinutes: changed.longer,
+      newestFirst: false,
+    },
+    written: written.map((one) => ({
+      ...one,
+      values: Float64Array.from(groups, (group) => total(one.values, group) / (isMean(one) ? group.length : 1)),
+      estimated: one.estimated && Uint8Array.from(groups, (group) => Math.max(...group.map((i) => one.estimated![i]!))),
+    })),
   };
 }
 

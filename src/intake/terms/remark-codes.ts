@@ -78,6 +78,7 @@ export const REMARK_CODES = [
   'stamp-is-end',
   'interval-uneven',
   'stamp-off-grid',
+  'lengths-evened',
   // Readings
   'gap',
   'gaps-more',

@@ -162,6 +162,8 @@ export const REMARKS: Catalogue = {
     '{column} von {file} nennt das Ende jedes Messwerts. So wurde es gelesen.',
   '{file} has most rows {words} apart, which does not divide a day. Readings every 5, 10, 15, 30 or 60 minutes are expected. Export the data again, or as daily values.':
     '{file}: Die meisten Zeilen haben einen Abstand von {words}, der einen Tag nicht teilt. Erwartet werden Messwerte alle 5, 10, 15, 30 oder 60 Minuten. Exportieren Sie die Daten neu oder als Tageswerte.',
+  '{at}: readings change their length, {words} here and {expected} elsewhere. The shorter ones were joined to the longer.':
+    '{at}: Die Messwerte wechseln ihre Länge, hier {words} und sonst {expected}. Die kürzeren wurden zu den längeren zusammengefasst.',
   '{at} does not stand on a step of {expected}. {count, plural, one {# reading} other {# readings}} went into the step they fall in.':
     '{at} liegt nicht auf einem Schritt von {expected}. {count, plural, one {# Messwert kam} other {# Messwerte kamen}} in den Schritt, in den sie fallen.',
   '{file} has nothing from {from} to {to}: {count, plural, one {# reading} other {# readings}} missing{effect, select, none {} other {, about {energy}}}. They are not taken for nought.':

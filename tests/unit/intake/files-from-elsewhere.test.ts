@@ -335,3 +335,47 @@ test('the highest power beside what was sent out is no use of the home', () => {
       read(lines(`Date;Export;${head};Unit`, 60, (i) => `${day(i)};${9 + (i % 3)};${3 + (i % 2)};kWh`)).series,
     ).toEqual(['electricity export 2025-01-01 2025-03-02 600.00']);
 });
+
+/** A record that goes from one length of readings to another, with its kWh by the day. */
+function changing(first: number, then: number, days: number, side: 'start' | 'end', isPower = false): string {
+  const rows: string[] = [];
+  for (const [from, step] of [
+    [0, first],
+    [days * 1440, then],
+  ] as const)
+    for (let minute = from; minute < from + days * 1440; minute += step) {
+      const kW = 0.3 + Math.floor((minute % 1440) / 60) / 40;
+      rows.push(`${iso(minute + (side === 'end' ? step : 0))},${(isPower ? kW : (kW * step) / 60).toFixed(5)}`);
+    }
+  return [
+    `${side === 'end' ? 'Interval end' : 'Interval start'},Electricity (${isPower ? 'kW' : 'kWh'})`,
+    ...rows,
+  ].join('\n');
+}
+/** Of any day of it. */
+const KWH = Array.from({ length: 24 }, (_, hour) => 0.3 + hour / 40).reduce((sum, kW) => sum + kW, 0);
+
+test.each([
+  [60, 15, 'start', false],
+  [60, 15, 'end', false],
+  [60, 15, 'end', true],
+  [30, 15, 'start', false],
+  [30, 15, 'start', true],
+  [15, 60, 'end', false],
+] as const)('readings of %i minutes, then of %i, %s stamped, power %s', (first, then, side, isPower) => {
+  const text = changing(first, then, 30, side, isPower);
+  const newestFirst = [text.split('\n')[0], ...text.split('\n').slice(1).reverse()].join('\n');
+  for (const one of [text, newestFirst]) {
+    const { asked, series, days } = read(one, 'UTC');
+    expect(asked).toEqual([]);
+    expect(series).toEqual([`electricity import 2025-01-01 2025-03-02 ${(60 * KWH).toFixed(2)}`]);
+    expect(days).toEqual([KWH.toFixed(2), KWH.toFixed(2)]);
+  }
+});
+
+test('half-hours of which every second is missing for a while are no hours', () => {
+  const rows = changing(30, 30, 30, 'start').split('\n');
+  const thinned = rows.filter((_, i) => i < 400 || i > 1000 || i % 2 === 1);
+  const { series } = read(thinned.join('\n'), 'UTC');
+  expect(Number(series[0]!.split(' ')[4])).toBeLessThan(60 * KWH - 80);
+});
