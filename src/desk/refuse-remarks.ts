@@ -22,6 +22,7 @@ const ANSWERS: Readonly<Record<string, readonly string[]>> = {
   'paper-unproved-asked': ['choices.paper.looked', 'choices.paper.words'],
   'paper-several-asked': ['choices.paper.bills'],
   'paper-no-bill-asked': ['choices.paper.isBill'],
+  'paper-money-asked': ['choices.paper.money'],
   'paper-left-out-asked': ['choices.paper.leftOut', 'choices.paper.words'],
   'paper-fuel-left-asked': ['choices.paper.leftOver', 'choices.paper.words'],
   'paper-total-asked': ['choices.paper.complete', 'choices.paper.words'],

@@ -11,6 +11,7 @@ import { isCompared } from './paper/groups.ts';
 import { findLeftOver, saysNoBill, textOfLeft } from './paper/left-over.ts';
 import { isLeftOut, type PaperLine } from './paper/lines.ts';
 import { type Looks, lookAtSheets } from './paper/look-at-sheets.ts';
+import { moneyOf, otherMoneyOf } from './paper/money.ts';
 import { MOST_PAGES } from './paper/pdf-words.ts';
 import { withoutPeople } from './paper/people.ts';
 import { MOST_POINTS } from './paper/picture.ts';
@@ -20,7 +21,7 @@ import { splitBills } from './paper/split-bills.ts';
 import { tariffOfBill } from './paper/tariff-of-bill.ts';
 import { type Section, sumQuantity, type Understanding, understand } from './paper/understand.ts';
 import { faultsOf, listValues, type ReadSection } from './paper/values.ts';
-import { INCLUDES_VAT, OTHER_GOODS } from './paper/vocabulary.ts';
+import { INCLUDES_VAT, OTHER_GOODS, SERVICE } from './paper/vocabulary.ts';
 import { periodPicture, periodSeries } from './periods/period-series.ts';
 import type { RawPeriod } from './periods/raw-period.ts';
 import { emptyPreview, standing } from './read-file.ts';
@@ -134,6 +135,7 @@ export function readPages(
   const how = { decimal: choices.decimal, dayFirst: choices.dayFirst, monthFirst: writesMonthFirst(context.zone) };
   const { bills, doubt } = splitBills(withoutPeople(corrected), said.bills, (some) => understand(some, how));
   const text = textOf(corrected);
+  const money = moneyOf(text);
   const foreign = otherMoneyOf(text);
   if (foreign !== undefined) {
     book.add('paper-other-money', 'refusal', { found: foreign });
@@ -162,8 +164,9 @@ export function readPages(
   });
   const sections = read.flatMap((one) => one.sections);
   const values = read.flatMap((one) => one.values);
-  const money = moneyOf(text);
-  if (money !== '£') book.add('paper-money', 'note', { found: money });
+  if (money === '$' && how.monthFirst !== true && !said.money)
+    book.add('paper-money-asked', 'question', { found: money });
+  else if (money !== '£') book.add('paper-money', 'note', { found: money });
   if (sections.some(({ section: { lines } }) => sumQuantity(lines.filter(({ kind }) => kind === 'energy')) < 0)) {
     book.add('paper-given-back', 'refusal');
     return resultOf(fileName, choices, book);
@@ -178,6 +181,11 @@ export function readPages(
         ? (tariffOfBill(made.bill, made.vatRate) ?? [])
         : [],
     );
+  const services = sections.flatMap(({ made }) => (made ? servicesOf(made.bill) : []));
+  if (services.length > 0)
+    book.add('paper-services-left-out', 'note', {
+      found: services.map(({ name, pence }) => `${name} ${(pence / 100).toFixed(2)}`).join('; '),
+    });
   if (isWater) book.add('paper-water-left-out', 'note');
   if (isHeat) book.add('paper-heat-left-out', 'note');
   if (bills.some(({ isExport }) => isExport)) book.add('paper-export-left-out', 'note');
@@ -203,7 +211,7 @@ export function readPages(
 }
 
 /** What a person confirmed instead of a sum. */
-const CONFIRMED = ['looked', 'complete', 'meant', 'leftOut', 'leftOver', 'isBill', 'asPrinted'] as const;
+const CONFIRMED = ['looked', 'complete', 'meant', 'leftOut', 'leftOver', 'isBill', 'money', 'asPrinted'] as const;
 
 /** Days that were typed are those of one bill. */
 const withoutDays = ({ from: _, to: __, ...said }: PaperChoices): PaperChoices => said;
@@ -225,22 +233,8 @@ function withWords(pages: readonly Page[], typed: NonNullable<PaperChoices['word
   }));
 }
 
-/** The sign that stands most often; pounds where none does. */
-function moneyOf(text: string): '£' | '€' | '$' {
-  const count = (sign: RegExp) => text.match(sign)?.length ?? 0;
-  const [euros, dollars, pounds] = [count(/€|\bEUR\b/g), count(/\$/g), count(/£/g)];
-  return euros > Math.max(dollars, pounds) ? '€' : dollars > pounds ? '$' : '£';
-}
-
 const textOf = (pages: readonly Page[]): string =>
   pages.flatMap(({ words }) => words.map((word) => word.text)).join(' ');
-
-/** Money that no bill is read in, where it stands more often than any that is. */
-function otherMoneyOf(text: string): string | undefined {
-  const others = text.match(OTHER_MONEY) ?? [];
-  return others.length > (text.match(/[£€$]|\bEUR\b|\bGBP\b/g)?.length ?? 0) ? others[0] : undefined;
-}
-const OTHER_MONEY = /(?<![\p{L}\d])(?:CHF|DKK|SEK|NOK|ISK|PLN|CZK|HUF|RON|zł|Kč|[Kk]r\.?|[øö]re)(?![\p{L}])/gu;
 
 function typedBoxes(pages: readonly Page[], { words }: PaperChoices): (box: Box) => boolean {
   const corrected = (words ?? []).flatMap(({ page, at }) => {
@@ -304,7 +298,7 @@ function ask(
   const hasVat =
     together?.vat !== undefined || sections.every(({ section }) => section.totals?.vat ?? section.totals?.taxes);
   // Where money is dollars, energy bears no VAT.
-  const isDollars = book.list().some(({ code, found }) => code === 'paper-money' && found === '$');
+  const isDollars = book.list().some(({ code, found }) => code.startsWith('paper-money') && found === '$');
   if (!hasVat && !isDollars && said.vat === undefined) {
     const isSaid = rows.some(({ text }) => INCLUDES_VAT.test(text));
     book.add('paper-vat-asked', 'question', isSaid ? { found: 'included' } : {});
@@ -400,29 +394,41 @@ function seriesOf(
   const fuel = own[0]?.fuel;
   const made = own.flatMap((one) => (one.made ? [{ ...one, made: one.made, row: rowOf(one) }] : []));
   if (made.length === 0 || !fuel) return [];
+  const twice = made.find(({ made: { bill } }, i) => made.slice(0, i).some((one) => isOtherUse(one.made.bill, bill)));
+  if (twice) book.add('paper-same-days', 'refusal', { found: `${twice.made.bill.from} – ${twice.made.bill.to}` });
   const raw = made.map((one) => periodOf(one, one.made, one.row));
   const quantity = { unit: 'kWh', carrier: fuel, role: 'import', zeroAt: 0, kWhPerUnit: 1 } as const;
   const series = periodSeries(`series-${at + 1}`, fuel, quantity, raw, book);
   return series ? [{ ...series, bills: made.map(({ row, made: { bill } }) => ({ row, bill })) }] : [];
 
-  function periodOf({ section }: ReadSection, { bill, sums }: SectionBill, row: number): RawPeriod {
-    const kWh = Number(bill.meters.reduce((sum, meter) => sum + (meter.kWh ?? 0), 0).toFixed(6));
+  function periodOf({ section }: ReadSection, { bill, sums, vatRate }: SectionBill, row: number): RawPeriod {
+    const kWh = kWhOf(bill);
     if (toDayNumber(bill.to) > toDayNumber(context.today) + 1)
       book.add('after-today', 'note', { found: bill.to, expected: context.today, count: 1 });
     const total = said.asPrinted && bill.totalPence !== undefined ? bill.totalPence : sums.reckonedPence;
-    // A credit is no lower use and no lower price; what was laid on is paid like the rest.
+    // A credit is no lower use and no lower price; what was laid on is paid like the rest, unless it is for no energy.
     const credits = (section.totals?.after ?? []).reduce((sum, { pence }) => sum + Math.min(0, pence), 0);
+    const taxed = bill.vat.included ? 1 : 1 + vatRate;
+    const services = servicesOf(bill).reduce((sum, { pence, vat }) => sum + pence * (vat === 'before' ? taxed : 1), 0);
     return {
       fromDay: toDayNumber(bill.from),
       toDay: toDayNumber(bill.from) + daysBetween(bill.from, bill.to),
       quantity: kWh,
       kWh,
-      costPence: total - credits,
+      costPence: total - credits - Math.round(services),
       quality: qualityOf(bill),
       line: row,
     };
   }
 }
+
+const kWhOf = ({ meters }: Bill): number => Number(meters.reduce((sum, { kWh = 0 }) => sum + kWh, 0).toFixed(6));
+/** The same days with another use: a bill that was put right, or another meter's. */
+const isOtherUse = (a: Bill, b: Bill): boolean => a.from === b.from && a.to === b.to && kWhOf(a) !== kWhOf(b);
+
+/** What was charged for beside energy and its supply. */
+const servicesOf = ({ adjustments }: Bill): Bill['adjustments'] =>
+  adjustments.filter(({ kind, name }) => kind === 'charge' && SERVICE.test(name));
 
 function qualityOf({ meters }: Bill): RawPeriod['quality'] {
   const kinds = meters.flatMap(({ openingKind, closingKind }) => [openingKind, closingKind]);

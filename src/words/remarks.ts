@@ -497,6 +497,15 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'paper-other-money': phrase(
     'The amounts on {file} are in another currency: it says {names}. Bills are read in pounds, euros or dollars.',
   ),
+  'paper-money-asked': phrase(
+    'The amounts on {file} are in {names}. They would count as the money of the household. Type in what they come to, or save them as printed.',
+  ),
+  'paper-services-left-out': phrase(
+    '{file} also charges for what is no energy: {names}. That was left out of the cost.',
+  ),
+  'paper-same-days': phrase(
+    '{file} holds two bills for the same days ({names}) with different use. Choose only the one that stands.',
+  ),
   'paper-heat-left-out': phrase('{file} names heat from a network too. That was left out.'),
   'paper-no-bill-asked': phrase(
     '{file} may be an offer, a forecast, a cancelled bill or pay for electricity sent out: it says {names}. Only what was used and charged belongs here.',

@@ -14,6 +14,7 @@ import {
   PAYMENT,
   READING,
   REGISTERS,
+  SERVICE,
   STANDING,
   STEP,
   SUPPORT,
@@ -400,6 +401,7 @@ const wordsAbout = (figures: readonly Figure[], rows: readonly RowFacts[]): stri
 
 function kindOfLine(quantity: Figure, price: Figure, about: string): LineKind {
   if (STANDING.test(about) && quantity.kind !== 'energy') return 'standing';
+  if (SERVICE.test(about) && quantity.kind !== 'energy') return 'levy';
   if (PAYMENT.test(about) && quantity.kind !== 'energy' && quantity.kind !== 'days') return 'payment';
   if (
     quantity.kind === 'days' ||

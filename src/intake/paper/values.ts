@@ -6,7 +6,7 @@ import { nameOf, type PaperLine } from './lines.ts';
 import { LEAST_BITS, type Proof } from './relations.ts';
 import type { Totals } from './totals.ts';
 import { registersOf, type Section, type Understanding } from './understand.ts';
-import { ADDED, GIVEN_BACK, LEVY, STANDING, SUPPORT, TAKEN_OFF, VAT } from './vocabulary.ts';
+import { ADDED, GIVEN_BACK, LEVY, SERVICE, STANDING, SUPPORT, TAKEN_OFF, VAT } from './vocabulary.ts';
 
 export interface ReadSection {
   readonly section: Section;
@@ -168,7 +168,7 @@ function isNamedExtra({ words, figures }: RowFacts): boolean {
   const isCharge = figures.some(({ kind }) => kind === 'energy' || kind === 'price' || kind === 'days');
   return EXTRA.some((one) => one.test(words)) && (!isCharge || SUPPORT.test(words)) && !VAT.test(words);
 }
-const EXTRA: readonly RegExp[] = [TAKEN_OFF, SUPPORT, ADDED, LEVY, STANDING];
+const EXTRA: readonly RegExp[] = [TAKEN_OFF, SUPPORT, ADDED, SERVICE, LEVY, STANDING];
 
 function proofsOf(section: Section): Proof[] {
   const { lines, differences, gas, period, totals } = section;

@@ -36,10 +36,10 @@ export const INCLUDES_VAT = words(
   'dont (?:la )?tva|incl(?:\\.|usief) btw|(?:incl(?:uding|udes|usive of|\\.)?|of which|includes?) (?:the )?(?:\\d+ ?% ?)?(?:vat|value added tax|tax)|vat included|darin enthalten\\w*|enthaltene\\w*|(?:inkl\\.?|inklusive|einschließlich|einschl\\.) (?:\\d+ ?% ?)?(?:gesetzl\\w*\\.? )?(?:mwst|ust|umsatzsteuer|mehrwertsteuer)\\.?',
 );
 export const PAYMENT = words(
-  'cash|tendered|(?<!(?:late|prompt|early|on-time) )payments?(?! (?:fee|discount))|paid|you have paid|direct debits?(?! discount)|received|thank you|abschl[aä]g\\w*|abschlagszahlung\\w*|vorauszahlung\\w*|zahlung\\w*|gezahlt\\w*|geleistete\\w*|bezahlt\\w*|acomptes?|mensualités?|déjà (?:payé|réglé)\\w*|versements?|reeds betaald|voorschot\\w*|pagos? a cuenta|pagos? anterior(?:es)?|pagado|acconti|acconto|già (?:pagat|versat)\\w*|betaalde?',
+  'cash|tendered|(?<!(?:late|prompt|early|on-time) )payments?(?! (?:fee|charge|interest|discount))|paid|you have paid|direct debits?(?! (?:fee|charge|discount))|received|thank you|abschl[aä]g\\w*|abschlagszahlung\\w*|vorauszahlung\\w*|zahlung\\w*|gezahlt\\w*|geleistete\\w*|bezahlt\\w*|acomptes?|mensualités?|déjà (?:payé|réglé)\\w*|versements?|reeds betaald|voorschot\\w*|pagos? a cuenta|pagos? anterior(?:es)?|pagado|acconti|acconto|già (?:pagat|versat)\\w*|betaalde?',
 );
 export const BALANCE = words(
-  'balance|brought forward|carried (?:over|forward)|previous bill|last bill|opening balance|account (?:in credit|credit)|overdue|vortrag|übertrag|saldo|vorjahr|offener betrag|in credit|(?:your )?debt',
+  'balance|brought forward|carried (?:over|forward)|previous bill|last bill|opening balance|account (?:in credit|credit)|overdue|vortrag|übertrag|saldo|vorjahr|offener betrag|in credit|(?:your )?debt(?! (?:collection|recovery))',
 );
 export const DUE = words(
   'amount due|to pay|total due|please pay|now due|balance due|due now|you owe|nachzahlung|guthaben|restbetrag|zu zahlen\\w*|erstattung|zahlbetrag|new balance|your new balance|forderung|à payer|te betalen|te ontvangen|(?:importe|total) a pagar|da pagare|reste à payer',
@@ -52,6 +52,10 @@ export const TAKEN_OFF = words(
 );
 export const ADDED = words(
   '(?:\\w+ly|availability|capacity|network|metering|policy|customer|basic) charge|availability|netbeheer\\w*|trasporto|gestione del contatore|alquiler|fee|late charge|other charges?|adjustment|surcharge|mahn\\w*|gebühr|zuschlag|correction of|rounding|rundung\\w*',
+);
+/** What a supplier charges for beside energy and its supply: cover of a boiler or home, hire of a meter, being late, visits. */
+export const SERVICE = words(
+  '\\w*insurance|\\w*versicherung\\w*|verzekering\\w*|assurance|assicurazione|seguro|schutzbrief\\w*|(?:home|boiler|heating|breakdown|plumbing|drains?|drainage|electrics|wiring|appliance|emergency|repair)s? cover|(?:boiler|heating|home|appliance|repair|emergency|call[- ]?out|maintenance) (?:care|service|servicing|call[- ]?out|protection|check|maintenance|plan)(?: (?:plan|cover|visit))?|safety check|wartung\\w*|meter (?:rental|rent|hire|lease)|zählermiete\\w*|late[- ](?:payment )?(?:fees?|charges?|interest)|(?:late|missed|failed|returned|unpaid|declined)(?: direct)? (?:payment|debit|cheque|appointment|visit) (?:fee|charge|interest)|interest on \\w+|reminder (?:fee|charge)|mahn\\w*|verzugszins\\w*|debt (?:collection|recovery)|(?:collection|disconnection|reconnection|administration|card|appointment|cancellation|exit|paper bill|copy bill|engineer) (?:fee|charge|surcharge|visit)',
 );
 /** Money off that is reckoned by the unit and is no use. */
 export const SUPPORT = words(

@@ -134,6 +134,8 @@ export const PaperChoices = z.object({
   meant: z.boolean().optional(),
   /** It is a bill, though a word on it or its days say otherwise. */
   isBill: z.boolean().optional(),
+  /** Dollars are kept as they are printed. */
+  money: z.boolean().optional(),
   /** Charges that no total of the paper holds are left out. */
   leftOut: z.boolean().optional(),
   /** What belongs to no charge that was read is left out. */

@@ -202,6 +202,8 @@ function paperAnswersOf(remark: Remark, choices: IntakeChoices): readonly Answer
       return [{ label: say('Save without it'), ...ofPaper(choices, { leftOut: true }) }];
     case 'paper-fuel-left-asked':
       return [{ label: say('Save without it'), ...ofPaper(choices, { leftOver: true }) }];
+    case 'paper-money-asked':
+      return [{ label: say('Save it as printed'), ...ofPaper(choices, { money: true }) }];
     case 'paper-contradicted-asked':
       return [{ label: say('Save it as printed'), ...ofPaper(choices, { asPrinted: true }) }];
     default:

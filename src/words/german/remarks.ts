@@ -458,6 +458,12 @@ export const REMARKS: Catalogue = {
     '{file} ist wohl für etwas anderes, denn dort steht: {names}. Gelesen werden hier nur Rechnungen für Strom oder Gas.',
   'The amounts on {file} are in another currency: it says {names}. Bills are read in pounds, euros or dollars.':
     'Die Beträge auf {file} haben eine andere Währung, denn dort steht: {names}. Gelesen werden Rechnungen in Pfund, Euro oder Dollar.',
+  'The amounts on {file} are in {names}. They would count as the money of the household. Type in what they come to, or save them as printed.':
+    'Die Beträge auf {file} sind in {names}. Sie würden als Geld des Haushalts zählen. Geben Sie ein, was sie umgerechnet ergeben, oder speichern Sie sie wie gedruckt.',
+  '{file} also charges for what is no energy: {names}. That was left out of the cost.':
+    '{file} berechnet auch, was keine Energie ist: {names}. Das zählt nicht zu den Kosten.',
+  '{file} holds two bills for the same days ({names}) with different use. Choose only the one that stands.':
+    '{file} enthält zwei Rechnungen für dieselben Tage ({names}) mit verschiedenem Verbrauch. Wählen Sie nur die gültige.',
   '{file} names heat from a network too. That was left out.': '{file} nennt auch Fernwärme. Das wurde weggelassen.',
   '{file} may be an offer, a forecast, a cancelled bill or pay for electricity sent out: it says {names}. Only what was used and charged belongs here.':
     '{file} ist vielleicht ein Angebot, eine Prognose, eine stornierte Rechnung oder eine Gutschrift für Einspeisung, denn dort steht: {names}. Hierher gehört nur, was verbraucht und berechnet wurde.',

@@ -346,17 +346,47 @@ describe('paper that is no bill, or none that can be read', () => {
     expect(codesOf(await heat(''), 'refusal')).toEqual(['paper-heat-only']);
     expect(codesOf(await heat('The heat network burns natural gas.'), 'refusal')).toEqual(['paper-heat-only']);
   });
-  test.each(['kr.', 'CHF', 'PLN'])('amounts in another currency are refused by its name: %s', async (money) => {
-    const preview = await readLines(
-      BILL.map(
-        (cells) =>
-          cells.map((cell) =>
-            typeof cell === 'string' ? cell.replaceAll(/£(?=\d)/g, `${money} `) : cell,
-          ) as unknown as Line,
-      ),
+  const inMoney = (write: (amount: string) => string) =>
+    BILL.map(
+      (cells) => cells.map((cell) => cell?.replaceAll(/£([\d.]+)/g, (_, amount) => write(amount))) as unknown as Line,
     );
+  test.each([
+    ['kr.', (amount: string) => `kr. ${amount}`],
+    ['CHF', (amount: string) => `CHF ${amount}`],
+    ['Fr.', (amount: string) => `Fr. ${amount}`],
+    ['PLN', (amount: string) => `${amount} PLN`],
+    ['zl', (amount: string) => `${amount}zl`],
+    ['SEK', (amount: string) => `SEK${amount}`],
+    ['kroner', (amount: string) => `${amount} kroner`],
+    ['Ft', (amount: string) => `${amount} Ft`],
+    ['A$', (amount: string) => `A$${amount}`],
+    ['CAD', (amount: string) => `CAD ${amount}`],
+    ['¥', (amount: string) => `¥${amount}`],
+  ])('amounts in another currency are refused by its name: %s', async (money, write) => {
+    const preview = await readLines(inMoney(write));
     expect(codesOf(preview, 'refusal')).toEqual(['paper-other-money']);
     expect(preview.remarks.find(({ weight }) => weight === 'refusal')!.found).toBe(money);
+  });
+  test.each(['$', 'US$', 'USD '])('dollars are asked about where nobody pays in them: %s', async (money) => {
+    const lines = inMoney((amount) => money + amount);
+    const preview = await readLines(lines);
+    expect(codesOf(preview, 'question')).toEqual(['paper-money-asked']);
+    expect(preview.paper!.isWhole).toBe(false);
+    expect(codesOf(await readLines(lines, { paper: { money: true } }), 'question')).toEqual([]);
+    const there = await readPaper(
+      'bill.pdf',
+      writePdf([setLines(lines)]),
+      {},
+      { ...context, zone: 'America/New_York' },
+    );
+    expect(codesOf(there.preview, 'question')).toEqual([]);
+  });
+  test('a word of another money, or a Friday, is none', async () => {
+    const lines: Line[] = [
+      ...BILL,
+      ['Fr. 2.10.2026: our office is closed. Interest in Swiss francs is no part of this.'],
+    ];
+    expect(codesOf(await readLines(lines), 'refusal', 'question')).toEqual([]);
   });
   test.each([
     'Heating oil (kerosene), 900 litres at 68.40 pence per litre',
@@ -384,6 +414,50 @@ describe('paper that is no bill, or none that can be read', () => {
     expect(codesOf(preview, 'note')).toContain('paper-water-left-out');
     expect(preview.series.map(({ carrier }) => carrier)).toEqual(['electricity']);
     expect(preview.series[0]!.periods![0]!.costPence).toBe(22_529);
+  });
+});
+
+describe('charges for what is no energy', () => {
+  const money = (pence: number) => `£${(pence / 100).toFixed(2)}`;
+  const [energy, standing] = [12_646, 4932];
+  const bill = (name: string, pence: number, isTaxed: boolean): Line[] => {
+    const net = energy + standing + (isTaxed ? pence : 0);
+    const vat = Math.round(net / 20);
+    const own: Line = [name, money(pence)];
+    return [
+      ['Electricity, 2 July to 1 October 2026'],
+      ['Units 416 kWh at 30.40 p', money(energy)],
+      ['Standing charge 91 days at 54.2 p', money(standing)],
+      ...(isTaxed ? [own] : []),
+      ['Total before VAT', money(net)],
+      ['VAT at 5 %', money(vat)],
+      ['Electricity with VAT', money(net + vat)],
+      ...(isTaxed ? [] : [own, ['Total of this bill', money(net + vat + pence)] as Line]),
+    ];
+  };
+  const names = ['Home cover', 'Boiler insurance', 'Smart meter rental', 'Late payment fee', 'Missed payment charge'];
+  test.each(names.flatMap((name) => [true, false].map((isTaxed) => [name, isTaxed] as const)))(
+    '%s is named and is no part of the cost, with tax on it (%s) or without',
+    async (name, isTaxed) => {
+      const preview = await readLines(bill(name, 1480, isTaxed));
+      expect(preview.paper!.isWhole).toBe(true);
+      // 175.78 and 5 % on it; tax on a sum and on its parts may be a penny apart.
+      expect(Math.abs(preview.series[0]!.periods![0]!.costPence! - 18_457)).toBeLessThanOrEqual(1);
+      const note = preview.remarks.find(({ code }) => code === 'paper-services-left-out');
+      expect(note!.found).toBe(`${name} 14.80`);
+    },
+  );
+  test.each([
+    ['Home cover 3 months at £4.20 a month', 1260],
+    ['Boiler insurance 91 days at 13.7 p', 1247],
+    ['Heating care plan 3 × £5.00', 1500],
+  ])('nor is it a standing charge where it has a price: %s', async (line, pence) => {
+    const preview = await readLines(bill(line, pence, true));
+    expect(preview.series[0]!.bills![0]!.bill.standing).toHaveLength(1);
+    expect(Math.abs(preview.series[0]!.periods![0]!.costPence! - 18_457)).toBeLessThanOrEqual(1);
+  });
+  test('what no word names is asked about, as before', async () => {
+    expect(codesOf(await readLines(bill('Bundle', 1480, true)), 'question')).toEqual(['paper-meaning-asked']);
   });
 });
 

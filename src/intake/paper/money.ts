@@ -1,0 +1,40 @@
+/** In which money a paper's amounts are. */
+
+const POUNDS = /£|\bGBP\b|\bpounds\b/g;
+const EUROS = /€|\bEUR\b|\b[Ee]uros?\b/g;
+/** A$ and R$ are no dollars of the United States. */
+const DOLLARS = /(?<!\p{L})(?:US ?)?\$|\bUSD\b|\bdollars?\b/gu;
+
+const countOf = (text: string, sign: RegExp): number => text.match(sign)?.length ?? 0;
+
+/** The sign that stands most often; pounds where none does. */
+export function moneyOf(text: string): '£' | '€' | '$' {
+  const [euros, dollars, pounds] = [EUROS, DOLLARS, POUNDS].map((sign) => countOf(text, sign)) as [
+    number,
+    number,
+    number,
+  ];
+  return euros > Math.max(dollars, pounds) ? '€' : dollars > pounds ? '$' : '£';
+}
+
+/** Names and signs that are nothing else. */
+const NAMES =
+  /(?<![\p{L}\d])(?:CHF|DKK|SEK|NOK|ISK|PLN|CZK|HUF|RON|Kč|[Kk]r\.?|[øö]re|[Kk]ron(?:er|or|ur|en)|z[łl]ot\p{L}+|zł|SFr\.?|[Ff]ranken|[Ff]rancs?|[Rr]appen|forints?)(?![\p{L}])|(?<!\p{L})(?!US\$)\p{Lu}{1,2}\$|(?![£€$¢])\p{Sc}/gu;
+/** Short ones that may be other words: only right before or behind an amount with its hundredths. */
+const SHORT = String.raw`[A-Z]{3}|S?Fr\.?|Rp\.?|z[łl]|Ft|[Ll]ei|TL|Rs?\.?|лв\.?`;
+const AMOUNT = String.raw`\d[\d.,'’ ]*[.,]\d{2}(?![\d.,]\d|\d)`;
+const BESIDE = new RegExp(
+  `(?<![\\p{L}\\d])(?:${SHORT})(?= ?[-−–]?${AMOUNT})|(?<=\\d[.,]\\d{2} ?)(?:${SHORT})(?![\\p{L}\\d])|(?<=\\()(?:${SHORT})(?=\\))`,
+  'gu',
+);
+/** The codes of ISO 4217 that the platform knows. */
+const CODES = new Set(Intl.supportedValuesOf('currency').filter((code) => !['GBP', 'EUR', 'USD'].includes(code)));
+
+/** Money that no bill is read in, where it stands more often than any that is: as it is written most often. */
+export function otherMoneyOf(text: string): string | undefined {
+  const beside = (text.match(BESIDE) ?? []).filter((one) => !/^[A-Z]{3}$/.test(one) || CODES.has(one));
+  const others = [...(text.match(NAMES) ?? []), ...beside];
+  if (others.length <= countOf(text, POUNDS) + countOf(text, EUROS) + countOf(text, DOLLARS)) return undefined;
+  const counts = [...Map.groupBy(others, (one) => one)].toSorted(([, a], [, b]) => b.length - a.length);
+  return counts[0]?.[0];
+}
