@@ -56,7 +56,9 @@ export function openSheet(
     (found.isClear ? undefined : tabsForSpaces(decoded.text));
   const { text, separator, start } =
     aligned === undefined ? { text: plain, ...found } : { text: aligned, separator: '\t', start: 0 };
-  const table = splitTable(text, separator, start, stageOf(context.onProgress, 0.2, 1));
+  const isAscii = decoded.encoding === 'UTF-8' && text === decoded.text && text.length === bytes.length;
+  const codes = isAscii ? bytes : undefined;
+  const table = splitTable(text, separator, start, stageOf(context.onProgress, 0.2, 1), codes);
   if (!table) {
     book.add('file-too-many-cells', 'refusal');
     return undefined;

@@ -63,6 +63,10 @@ export function readStamp(text: string, from: number, to: number, dayFirst: bool
   return at === to ? READ : readTail(text, at, to, out);
 }
 
+/** The day of the stamp before, as a number of eight digits, and when it began: most rows are of the day of the one above. */
+let lastDate = 0;
+let lastMidnight = 0;
+
 /**
  * 2025-04-03T00:30, with or without seconds and Z, as nearly all meters send it: a fraction of the time of `readStamp`,
  * and the same answer. False where it is written otherwise or anything is odd about it.
@@ -84,11 +88,16 @@ export function readPlainStamp(codes: Codes, from: number, to: number, out: Stam
   }
   const isUtc = at === to - 1 && codes[at] === 90;
   if (at !== to && !isUtc) return false;
-  if (year < EARLIEST_YEAR || year > LATEST_YEAR || month < 1 || month > 12 || day < 1) return false;
-  if (day > 28 && day > daysInMonth(year, month)) return false;
+  const date = year * 10_000 + month * 100 + day;
+  if (date !== lastDate) {
+    if (year < EARLIEST_YEAR || year > LATEST_YEAR || month < 1 || month > 12 || day < 1) return false;
+    if (day > 28 && day > daysInMonth(year, month)) return false;
+    lastDate = date;
+    lastMidnight = civilDay(year, month, day) * 1440;
+  }
   if (hour < 0 || hour > 23 || minute < 0 || minute > 59 || seconds < 0 || seconds > 59) return false;
   // The last second of an interval stands for its end.
-  out.civilMinute = civilDay(year, month, day) * 1440 + hour * 60 + minute + (seconds >= 30 ? 1 : 0);
+  out.civilMinute = lastMidnight + hour * 60 + minute + (seconds >= 30 ? 1 : 0);
   out.kind = 'time';
   out.offsetMinutes = isUtc ? 0 : Number.NaN;
   return true;

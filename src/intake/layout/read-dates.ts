@@ -119,7 +119,6 @@ export function readDates(
   // Nearly all columns are of one kind; the rows of others are kept by themselves.
   let usual: StampKind | undefined;
   const unusual = new Map<number, StampKind>();
-  const kinds: Partial<Record<StampKind, number>> = {};
   const reader = createStampReader();
   let count = 0;
   for (let row = firstRow; row < table.rowCount; row++) {
@@ -144,7 +143,6 @@ export function readDates(
     }
     rows[count] = row;
     civilMinute[count] = reader.civilMinute;
-    kinds[reader.kind] = (kinds[reader.kind] ?? 0) + 1;
     usual ??= reader.kind;
     if (reader.kind !== usual) unusual.set(count, reader.kind);
     if (!Number.isNaN(reader.offsetMinutes)) {
@@ -153,6 +151,8 @@ export function readDates(
     }
     count++;
   }
+  const kinds: Partial<Record<StampKind, number>> = usual ? { [usual]: count - unusual.size } : {};
+  for (const kind of unusual.values()) kinds[kind] = (kinds[kind] ?? 0) + 1;
   if (unusual.size > 0) {
     const read = { rows, civilMinute, offsets, count };
     const { sums, others } = findSums(read, (i) => unusual.get(i) ?? usual!);

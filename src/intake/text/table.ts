@@ -44,14 +44,14 @@ const MAX_LINES_IN_CELL = 20;
 /** Offsets of more cells than this would not fit in the memory we allow an import. */
 export const MAX_CELLS = 12_000_000;
 
-/** Splits the text; undefined where it has more cells than we take. `onProgress` is called every 16,384 rows. */
+/** Splits the text, whose codes are read once more unless they are known; undefined where it has more cells than we take. `onProgress` is called every 16,384 rows. */
 export function splitTable(
   text: string,
   separator: string,
   start: number,
   onProgress?: (share: number) => void,
+  codes = codesOf(text),
 ): Table | undefined {
-  const codes = codesOf(text);
   const end = codes.length;
   const between = separator.charCodeAt(0);
   let cellFrom = new Uint32Array(Math.max(64, (end - start) >> 3));
