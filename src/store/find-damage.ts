@@ -72,10 +72,10 @@ export function* findDamage(database: Database, names: Names): Generator<Looked>
     ({ evidenceId }) => ({ kind: 'readings', ...names.evidence(evidenceId) }),
   );
   const owner = database.prepare<[string], string>('SELECT id FROM evidence WHERE raw_sha256 = ?').pluck();
-  yield* look<Piece & { deflated: Uint8Array }>(
+  yield* look<Piece & { packed: Uint8Array }>(
     'raw_files',
-    'sha256 AS id, deflated',
-    ({ id, deflated }) => seal(unpackFile(deflated)) === id,
+    'sha256 AS id, packed',
+    ({ id, packed }) => seal(unpackFile(packed)) === id,
     ({ id }) => ({ kind: 'raw-file', ...names.evidence(owner.get(String(id)) ?? '') }),
   );
   yield* look<Document>(

@@ -147,4 +147,9 @@ export const MIGRATIONS: readonly Migration[] = [
       UPDATE shelf SET sealed = seal(document);
     `,
   },
+  {
+    version: 5,
+    what: 'raw files are packed by Zstandard too, which earlier programs take for damaged ones',
+    sql: 'ALTER TABLE raw_files RENAME COLUMN deflated TO packed;',
+  },
 ];

@@ -45,49 +45,49 @@ const rowsOf = (interval: IntervalDays | undefined): StoredDay[] =>
 const DAYS_A_STEP = 256;
 /** The files as they were brought, packed, each under the hash of its bytes. */
 function openRawFiles(database: Database, names: Names) {
-  const add = database.prepare('INSERT OR REPLACE INTO raw_files (sha256, size, deflated) VALUES (?, ?, ?)');
-  const packed = database.prepare<[string], { deflated: Buffer }>('SELECT deflated FROM raw_files WHERE sha256 = ?');
-  const replace = database.prepare('UPDATE raw_files SET deflated = ? WHERE sha256 = ?');
-  const ofEvidence = database.prepare<[string], { deflated: Buffer; sha256: string }>(
-    'SELECT deflated, raw_files.sha256 FROM raw_files JOIN evidence ON evidence.raw_sha256 = raw_files.sha256 WHERE evidence.id = ?',
+  const add = database.prepare('INSERT OR REPLACE INTO raw_files (sha256, size, packed) VALUES (?, ?, ?)');
+  const byHash = database.prepare<[string], { packed: Buffer }>('SELECT packed FROM raw_files WHERE sha256 = ?');
+  const replace = database.prepare('UPDATE raw_files SET packed = ? WHERE sha256 = ?');
+  const ofEvidence = database.prepare<[string], { packed: Buffer; sha256: string }>(
+    'SELECT packed, raw_files.sha256 FROM raw_files JOIN evidence ON evidence.raw_sha256 = raw_files.sha256 WHERE evidence.id = ?',
   );
 
   /** Undefined when it is no longer what its name, the hash of it, says. */
-  function unpackWhole(deflated: Uint8Array, sha256: string): Uint8Array | undefined {
+  function unpackWhole(packed: Uint8Array, sha256: string): Uint8Array | undefined {
     try {
-      const bytes = unpackFile(deflated);
+      const bytes = unpackFile(packed);
       return seal(bytes) === sha256 ? bytes : undefined;
     } catch {
       return undefined;
     }
   }
   function isKept(sha256: string): boolean {
-    const row = packed.get(sha256);
-    return row !== undefined && unpackWhole(row.deflated, sha256) !== undefined;
+    const row = byHash.get(sha256);
+    return row !== undefined && unpackWhole(row.packed, sha256) !== undefined;
   }
 
   return {
     /** A file that was damaged is replaced by its like. */
-    keep(sha256: string, bytes: Uint8Array, onProgress: (share: number) => void): void {
-      if (!isKept(sha256)) add.run(sha256, bytes.byteLength, packFile(bytes, onProgress));
+    keep(sha256: string, bytes: Uint8Array): void {
+      if (!isKept(sha256)) add.run(sha256, bytes.byteLength, packFile(bytes));
     },
     read(evidenceId: string): Uint8Array | undefined {
       const row = ofEvidence.get(evidenceId);
       if (!row) return undefined;
-      const bytes = unpackWhole(row.deflated, row.sha256);
+      const bytes = unpackWhole(row.packed, row.sha256);
       if (!bytes) throw damaged({ kind: 'raw-file', ...names.evidence(evidenceId) });
       return bytes;
     },
     mend(bytes: Uint8Array): boolean {
       const sha256 = seal(bytes);
-      if (!packed.get(sha256) || isKept(sha256)) return false;
+      if (!byHash.get(sha256) || isKept(sha256)) return false;
       return replace.run(packFile(bytes), sha256).changes === 1;
     },
   };
 }
 
 /** Packing the raw file takes about this share of storing. */
-const PACKING_SHARE = 0.7;
+const PACKING_SHARE = 0.5;
 
 export function openEvidence(database: Database, names: Names): EvidencePart {
   const addEvidence = database.prepare(
@@ -127,7 +127,8 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
   ): void {
     const allDays = intervals.reduce((sum, { days }) => sum + days.length, 0);
     let stored = 0;
-    if (rawFile) rawFiles.keep(evidence.sha256, rawFile, (share) => onProgress?.(share * PACKING_SHARE));
+    onProgress?.(0);
+    if (rawFile) rawFiles.keep(evidence.sha256, rawFile);
     const document = JSON.stringify(evidence);
     const rawSha256 = rawFile ? evidence.sha256 : null;
     addEvidence.run(evidence.id, evidence.householdId, document, seal(document), evidence.sha256, rawSha256);

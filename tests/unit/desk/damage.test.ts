@@ -62,7 +62,7 @@ describe('one bad piece blocks no other, is named with its household and its way
     const [{ id } = { id: '' }] = await before.call('household.list', {});
     const evidence = (await before.call('household.open', { id })).evidence[0]!;
     const bytes = new Uint8Array(before.store.readRawFile(evidence.id)!);
-    const one = spoil(before, spoilBlob('raw_files', 'deflated', `sha256 = '${evidence.sha256}'`));
+    const one = spoil(before, spoilBlob('raw_files', 'packed', `sha256 = '${evidence.sha256}'`));
     expect((await one.call('household.export', { id })).remark).toBeUndefined();
     const out = await one.call('household.export', { id, withFiles: true });
     expect(out.remark).toContain(`The saved file ${evidence.fileName} in Larch Rise is damaged`);
@@ -85,7 +85,7 @@ describe('one bad piece blocks no other, is named with its household and its way
     const [{ id } = { id: '' }] = await before.call('household.list', {});
     const evidence = (await before.call('household.open', { id })).evidence[0]!;
     const bytes = new Uint8Array(before.store.readRawFile(evidence.id)!);
-    const one = spoil(before, spoilBlob('raw_files', 'deflated', `sha256 = '${evidence.sha256}'`));
+    const one = spoil(before, spoilBlob('raw_files', 'packed', `sha256 = '${evidence.sha256}'`));
     const { fileId } = await one.call('file.offer', { fileName: evidence.fileName, bytes });
     expect((await one.call('evidence.accept', { fileId, householdId: id, choices: {} })).duplicateOf).toBe(evidence.id);
     expect(one.store.readRawFile(evidence.id)).toEqual(bytes);

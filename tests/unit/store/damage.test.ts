@@ -114,7 +114,7 @@ describe('each damaged piece is named, and spares every other', () => {
     },
     {
       name: 'a raw file',
-      sql: flipBlob('raw_files', 'deflated', `sha256 = (SELECT raw_sha256 FROM evidence WHERE id = 'a1')`),
+      sql: flipBlob('raw_files', 'packed', `sha256 = (SELECT raw_sha256 FROM evidence WHERE id = 'a1')`),
       damage: { kind: 'raw-file', ...A, evidenceId: 'a1', fileName: 'a.csv' },
       read: () => store.readRawFile('a1'),
       list: () => ['b'],
@@ -177,7 +177,7 @@ describe('the way back', () => {
   });
 
   test('the same raw file takes the place of its damaged like, and no other does', () => {
-    spoil(flipBlob('raw_files', 'deflated', `sha256 = (SELECT raw_sha256 FROM evidence WHERE id = 'a1')`));
+    spoil(flipBlob('raw_files', 'packed', `sha256 = (SELECT raw_sha256 FROM evidence WHERE id = 'a1')`));
     expect(store.mendRawFile(RAW)).toBe(false);
     const bytes = new Uint8Array([...RAW, 'a'.charCodeAt(0)]);
     expect(store.mendRawFile(bytes)).toBe(true);

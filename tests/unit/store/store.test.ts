@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { deflateSync, gzipSync } from 'node:zlib';
 import Database from 'better-sqlite3';
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
@@ -91,6 +92,21 @@ describe('households', () => {
 
 describe('evidence', () => {
   beforeEach(() => store.createHousehold(household('h'), NOW));
+
+  test.each([
+    ['deflated', deflateSync],
+    ['in gzip', gzipSync],
+  ])('a raw file that an earlier version kept %s comes back, and is no damage', (_, pack) => {
+    const bytes = new TextEncoder().encode('Stamp,kWh\n2025-01-01 00:00,0.1\n'.repeat(1000));
+    store.addEvidence(madeEvidence('e', 'h', { sha256: seal(bytes) }), bytes, []);
+    store.close();
+    const raw = new Database(path);
+    expect(raw.prepare('UPDATE raw_files SET packed = ?').run(pack(bytes)).changes).toBe(1);
+    raw.close();
+    store = openSqliteStore(path);
+    expect(store.readRawFile('e')).toEqual(bytes);
+    expect([...store.findDamage()].every(({ damage }) => damage === null)).toBe(true);
+  });
 
   test('evidence, raw file and readings come back equal', () => {
     const bytes = new TextEncoder().encode('Stamp,kWh\n2025-01-01 00:00,0.1\n'.repeat(1000));
