@@ -8,7 +8,7 @@ import { billOfSection, type SectionBill, spanOf } from './paper/bill-of-section
 import type { Box } from './paper/figures.ts';
 import { gatherSheets, MOST_PICTURES, type PaperFault, type Sheet } from './paper/gather-sheets.ts';
 import { isCompared } from './paper/groups.ts';
-import { findLeftOver, saysNoBill, textOfLeft } from './paper/left-over.ts';
+import { findLeftOver, type LeftOver, saysNoBill, textOfLeft } from './paper/left-over.ts';
 import { isLeftOut, type PaperLine } from './paper/lines.ts';
 import { type Looks, lookAtSheets } from './paper/look-at-sheets.ts';
 import { moneyOf, otherMoneyOf } from './paper/money.ts';
@@ -16,6 +16,7 @@ import { MOST_PAGES } from './paper/pdf-words.ts';
 import { withoutPeople } from './paper/people.ts';
 import { MOST_POINTS } from './paper/picture.ts';
 import { provingMore } from './paper/proving-more.ts';
+import { printedAs } from './paper/relations.ts';
 import { offerRepairs } from './paper/repair.ts';
 import { splitBills } from './paper/split-bills.ts';
 import { tariffOfBill } from './paper/tariff-of-bill.ts';
@@ -158,8 +159,11 @@ export function readPages(
   const settled = isSeveral ? { ...choices, paper: withoutDays(said) } : choices;
   const read = bills.map((understood, i) => {
     const sections = understood.sections.map((section) => readSection(section, understood, settled, book));
-    const values = listValues({ understood, sections, typed: typedBoxes(corrected, said) });
-    ask(values, understood, sections, settled, book, context.today);
+    const typed = typedBoxes(corrected, said);
+    const listed = listValues({ understood, sections, typed });
+    const over = findLeftOver(understood, listed, typed);
+    ask({ values: listed, over, understood, sections }, settled, book, context.today);
+    const values = [...listed, ...(over.wrongTotal ? [wrongTotalOf(over.wrongTotal, typed)] : [])];
     return { sections, values: i === 0 ? values : values.map((one) => ({ ...one, key: `${i} ${one.key}` })) };
   });
   const sections = read.flatMap((one) => one.sections);
@@ -280,17 +284,47 @@ function readSection(
   return { section, fuel, fuelSaid: (named ?? byUnit) !== undefined, made, faults };
 }
 
+interface ReadBill {
+  readonly values: readonly PaperValue[];
+  readonly over: LeftOver;
+  readonly understood: Understanding;
+  readonly sections: readonly ReadSection[];
+}
+
+/** A total that the charges do not come to stands among the values, so that it is marked on the page. */
+const wrongTotalOf = (
+  { figure, sum }: NonNullable<LeftOver['wrongTotal']>,
+  typed: (box: Box) => boolean,
+): PaperValue => ({
+  key: 'total-wrong',
+  kind: 'total',
+  text: figure.text,
+  boxes: [figure.box],
+  state: 'contradicted',
+  ...(typed(figure.box) ? { isTyped: true } : {}),
+  sums: [sum],
+  meaning: 'said',
+});
+
 /** What the paper leaves open blocks keeping until a person has answered it. */
 function ask(
-  values: readonly PaperValue[],
-  understood: Understanding,
-  sections: readonly ReadSection[],
+  { values, over, understood, sections }: ReadBill,
   choices: IntakeChoices,
   book: RemarkBook,
   today: string,
 ): void {
   const said = choices.paper ?? {};
   const { orderOpen, rows, together } = understood;
+  // What does not come out goes first: put right, it often answers the rest.
+  const against = [
+    ...values.filter(({ state }) => state === 'contradicted').map(({ sums }) => sums[0]!),
+    ...sections.flatMap(recomputed),
+  ];
+  if (against.length > 0 && !said.asPrinted)
+    book.add('paper-contradicted-asked', 'question', {
+      count: against.length,
+      found: [...new Set(against)].slice(0, 3).join('; '),
+    });
   if (orderOpen && choices.dayFirst === undefined) {
     const found = rows.flatMap(({ dates }) => dates).find(({ otherDay }) => otherDay !== undefined);
     book.add('date-order-asked', 'question', { found: found?.text ?? '', expected: 'day first' });
@@ -318,26 +352,17 @@ function ask(
   const noBill = saysNoBill(understood) ?? futureDay(sections);
   if (noBill !== undefined && !said.isBill)
     book.add('paper-no-bill-asked', 'question', { found: noBill.slice(0, 120) });
-  const over = findLeftOver(understood, values);
   const namesOf = (some: typeof over.money) =>
     some
       .slice(0, 6)
       .map((one) => textOfLeft(one, understood))
       .join('; ');
   if (over.open.length > 0 && !said.leftOver)
-    book.add('paper-fuel-left-asked', 'question', { found: namesOf(over.open) });
+    book.add('paper-fuel-left-asked', 'question', {
+      found: over.wrongTotal ? `${namesOf(over.open)} (${over.wrongTotal.sum})` : namesOf(over.open),
+    });
   if (over.money.length > 0)
     book.add('paper-money-left-out', 'note', { count: over.money.length, found: namesOf(over.money) });
-  // What does not come out goes first: put right, it often answers the rest.
-  const against = [
-    ...values.filter(({ state }) => state === 'contradicted').map(({ sums }) => sums[0]!),
-    ...sections.flatMap(recomputed),
-  ];
-  if (against.length > 0 && !said.asPrinted)
-    book.add('paper-contradicted-asked', 'question', {
-      count: against.length,
-      found: [...new Set(against)].slice(0, 3).join('; '),
-    });
   const left = values.filter(({ state }) => state === 'read');
   const open = left.filter(({ kind }) => !KEPT_APART.has(kind));
   if (open.length > 0 && !said.looked)
@@ -360,15 +385,17 @@ function ask(
     return ends.find((end) => toDayNumber(end) > toDayNumber(today) + DAYS_AHEAD);
   }
 
-  function recomputed({ made, section }: ReadSection): string[] {
-    if (!made || section.totals === undefined) return [];
+  function recomputed({ made, section, faults }: ReadSection): string[] {
+    // A charge that does not multiply out is named already.
+    if (!made || faults.length > 0 || section.totals === undefined) return [];
     const { rows: lines, printedPence, reckonedPence, agrees } = made.sums;
     if (agrees) return [];
     const worst = lines.find(({ difference = 0, unit }) => unit === 'p' && Math.abs(difference) > 1);
     const [printed, reckoned] = worst
       ? [worst.printed!, worst.reckoned]
       : [printedPence ?? reckonedPence, reckonedPence];
-    return [`${(reckoned / 100).toFixed(2)} ≠ ${(printed / 100).toFixed(2)}`];
+    const like = section.lines[0]!.amount;
+    return [`${printedAs(reckoned, like)} ≠ ${printedAs(printed, like)}`];
   }
 }
 const sumOfLine = ({ product, amount }: PaperLine): string => product?.sum ?? amount.text;

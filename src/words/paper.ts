@@ -56,15 +56,20 @@ export function paperValueName({ kind, name, fuel, reading }: PaperValue): strin
 
 export const paperValueText = ({ kind, text }: PaperValue): string => (kind === 'fuel' ? carrierName(text) : text);
 
-/** "Proved by 416 kWh × 30.40 p = £126.46". */
-export function paperStateWords({ kind, state, sums, meaning }: PaperValue): string {
+/** "Proved by 416 kWh × 30.40 p = £126.46". Of what contradicts, the sum that fails comes first, then those that hold. */
+export function paperStateWords({ kind, state, isTyped, sums, meaning }: PaperValue): string {
   if (state === 'typed') return say('typed by you');
   if (kind === 'fuel') return say('a word on the page says it');
+  const listed = (some: readonly string[]) => some.slice(0, 2).join(say(' and '));
+  const [against = '', ...holding] = sums;
   const known =
     state === 'proved'
-      ? say('proved by {sums}', { sums: sums.slice(0, 2).join(say(' and ')) })
-      : state === 'contradicted'
-        ? say('contradicted: {sums}', { sums: sums.join('; ') })
-        : say('read on the page, nothing proves it');
-  return meaning === 'said' ? known : say('{known}; what it is for was guessed', { known });
+      ? say('proved by {sums}', { sums: listed(sums) })
+      : state === 'read'
+        ? say('read on the page, nothing proves it')
+        : holding.length === 0
+          ? say('contradicted: {sums}', { sums: against })
+          : say('contradicted: {against}; yet {sums}', { against, sums: listed(holding) });
+  const whose = isTyped ? say('typed by you; {known}', { known }) : known;
+  return meaning === 'said' ? whose : say('{known}; what it is for was guessed', { known: whose });
 }

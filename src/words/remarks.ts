@@ -492,7 +492,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} is a bill for heat from a network. Only bills for electricity or gas are read here.',
   ),
   'paper-other-bill': phrase(
-    '{file} seems to be for something else: it says {names}. Only bills for electricity or gas are read here.',
+    '{file} seems to be for something else: it says {names}. Only bills for electricity or gas are read here; a delivery of fuel can be typed in.',
   ),
   'paper-other-money': phrase(
     'The amounts on {file} are in another currency: it says {names}. Bills are read in pounds, euros or dollars.',
@@ -549,7 +549,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     'What {names} {count, plural, one {stands} other {stand}} for was guessed from the place, since no word says it. Compare with the paper.',
   ),
   'paper-contradicted-asked': phrase(
-    '{count, plural, one {A sum on the paper does not come out} other {# sums on the paper do not come out}}: {names}. A number may be misread, rounded, or wrong on the paper. Correct it by a click on the page, or keep it as printed.',
+    '{count, plural, one {A sum on the paper does not come out} other {# sums on the paper do not come out}}: {names}. A number may be misread, rounded, or wrong on the paper. Correct it by a click on the page, or save the bill as printed.',
   ),
   'epw-title': phrase(
     '{at} should end with the place and its clock; {found} is no number of {expected}. Download the weather file again.',

@@ -27,9 +27,12 @@ test('a bill whose every value is proved is kept with one key, and its tariff to
   }
   await desk.setViewportSize({ width: 1024, height: 768 });
   await takePicture(desk, 'paper-1024');
+  // The home has its half-hours already, so that the bill's units are asked about.
+  await expect(desk.getByRole('button', { name: 'Save its tariff for electricity too' })).toHaveCount(0);
+  await desk.getByRole('button', { name: 'Do not use it' }).click();
   await desk.getByRole('button', { name: 'Save its tariff for electricity too' }).click();
   await expect(desk.getByText(/we used 00:00 to 07:00/)).toBeVisible();
-  // The home has its half-hours already, so that the bill's units are asked about.
+  await desk.getByRole('button', { name: 'Undo' }).click();
   await desk.getByRole('button', { name: 'Do not use it' }).click();
   await expect(desk.getByRole('button', { name: 'Save', exact: true })).toBeFocused();
   await desk.keyboard.press('Enter');
@@ -48,8 +51,39 @@ test('a sum that does not come out blocks keeping until the number on the page i
   await desk.getByLabel('On the paper it says').fill('£174.87');
   await desk.getByRole('button', { name: 'Correct', exact: true }).click();
   await expect(desk.getByRole('row', { name: /£174\.87.*typed by you/ })).toBeVisible();
+  // A wrong number that a person typed is contradicted as a printed one is.
+  await desk.getByRole('button', { name: 'Correct £147.08' }).click();
+  await desk.getByLabel('On the paper it says').fill('£157.08');
+  await desk.getByRole('button', { name: 'Correct', exact: true }).click();
+  await expect(desk.getByRole('row', { name: /£157\.08 typed by you; contradicted: .*≠ £157\.08/ })).toBeVisible();
+  await desk.getByRole('button', { name: 'Undo' }).click();
   await desk.getByRole('button', { name: 'Do not use it' }).click();
   await expect(keep).toBeEnabled();
+  await desk.keyboard.press('Escape');
+  await expect(desk.getByRole('button', { name: 'Choose a file' })).toBeVisible();
+});
+
+test('of files handed over together each comes in turn, and one that fails loses no other', async ({ desk }) => {
+  await desk.getByRole('link', { name: 'Larch Rise' }).first().click();
+  await desk
+    .getByRole('link', { name: /^Bills and readings/ })
+    .first()
+    .click();
+  const chosen = desk.waitForEvent('filechooser');
+  await desk.getByRole('button', { name: 'Choose a file' }).click();
+  await (await chosen).setFiles([
+    writeFile('a.pdf', '%PDF-1.4 and nothing more'),
+    sample('quay-flat/electricity-by-day.csv'),
+    sample('paper/gas.pdf'),
+  ]);
+  await expect(desk.getByText('file 1 of 3 · a.pdf')).toBeVisible();
+  await expect(desk.getByRole('alert')).toContainText('a.pdf is a damaged PDF.');
+  await desk.getByRole('button', { name: 'Leave this file out' }).click();
+  await expect(desk.getByText('file 2 of 3 · electricity-by-day.csv')).toBeVisible();
+  await desk.getByRole('button', { name: 'Leave this file out' }).click();
+  await expect(desk.getByText('file 3 of 3 · gas.pdf')).toBeVisible();
+  await expect(desk.getByRole('row', { name: /^Energy .*3,559 kWh/ })).toBeVisible();
+  await expect(desk.getByRole('button', { name: 'Leave this file out' })).toHaveCount(0);
 });
 
 test('in German', async ({ desk }) => {

@@ -1,9 +1,9 @@
 /** What stands on a paper and became part of no value, so that nothing of it is left out without a word. */
 import type { PaperValue } from '../terms/paper-reading.ts';
-import type { Figure, RowFacts } from './figures.ts';
+import type { Box, Figure, RowFacts } from './figures.ts';
 import { isCompared } from './groups.ts';
 import { fuelsIn, isLeftOut, nameOf, type PaperFuel } from './lines.ts';
-import { isMoney, penceOf } from './relations.ts';
+import { isMoney, penceOf, printedAs } from './relations.ts';
 import { sumPence, sumQuantity, type Understanding } from './understand.ts';
 import {
   BALANCE,
@@ -22,11 +22,18 @@ import {
 export interface LeftOver {
   /** What makes it doubtful whether the bill is whole: another fuel, use among the charges, a total nothing comes to. */
   readonly open: readonly Figure[];
+  /** The total among them that the charges do not come to, with both sums; absent where more than that is open. */
+  readonly wrongTotal?: { readonly figure: Figure; readonly sum: string };
   /** Amounts that are no value and say none again. */
   readonly money: readonly Figure[];
 }
 
-export function findLeftOver(understood: Understanding, values: readonly PaperValue[]): LeftOver {
+/** @param typed whether the person put a word right: such a total is never passed over */
+export function findLeftOver(
+  understood: Understanding,
+  values: readonly PaperValue[],
+  typed: (box: Box) => boolean,
+): LeftOver {
   const { rows, sections, leftOut, settling, isWater, isHeat, isExport, strayUses } = understood;
   const fuels = new Set(sections.map(({ fuel }) => fuel));
   const boxes = new Set(values.flatMap((value) => value.boxes));
@@ -53,10 +60,11 @@ export function findLeftOver(understood: Understanding, values: readonly PaperVa
       (one) => one.kind === 'energy' && one.row > first && one.row < last && rows[one.row]!.figures.some(isMoney),
     );
   });
-  const totals = money.filter(({ row, value }) => {
+  const totals = money.filter(({ row, value, box }) => {
     const { words } = rows[row]!;
     // Water, heat and what was sent out are in a total of everything.
-    return TOTAL.test(words) && !isWater && !isHeat && !isExport && value * 100 > leastTotal(sections);
+    if (!TOTAL.test(words)) return false;
+    return typed(box) || (!isWater && !isHeat && !isExport && value * 100 > leastTotal(sections));
   });
   // Where no reading fits any use, those that are there contradict it; beside one that fits they are earlier ones.
   const strays = strayUses.filter((one) => !known.has(one.value) && one.kind !== 'volume' && !isElsewhere(one));
@@ -73,7 +81,22 @@ export function findLeftOver(understood: Understanding, values: readonly PaperVa
       ...totals.filter((one) => !isElsewhere(one)),
     ]),
   ];
-  return { open, money: money.filter((one) => !open.includes(one)) };
+  const [figure] = totals.length === 1 && open.length === 1 ? open : [];
+  const wrongTotal = figure && totals.includes(figure) ? { figure, sum: sumAgainst(figure, understood) } : undefined;
+  return { open, ...(wrongTotal ? { wrongTotal } : {}), money: money.filter((one) => !open.includes(one)) };
+}
+
+/** "£388.95 + £19.45 (408.40) ≠ £418.40". */
+function sumAgainst(figure: Figure, { sections, together }: Understanding): string {
+  const all = together ? [together] : sections.flatMap(({ totals }) => totals ?? []);
+  const printed = (pence: number) => printedAs(pence, figure);
+  const parts = all.flatMap(({ net, netPence, vat, totalPence, after }) =>
+    all.length > 1 || after.length > 0
+      ? [printed(totalPence)]
+      : [net?.text ?? printed(netPence), ...(vat && !vat.included ? [vat.tax.text] : [])],
+  );
+  const reckoned = printed(all.reduce((sum, { totalPence }) => sum + totalPence, 0));
+  return `${parts.join(' + ')}${parts.length > 1 ? ` (${reckoned})` : ''} ≠ ${figure.text}`;
 }
 
 /** More of them are running text. */

@@ -51,6 +51,9 @@ const BLOCK = 5;
 const EXACT = 0.5 + 1e-6;
 
 export const penceOf = ({ value }: Figure): number => Math.round(value * 100);
+/** A reckoned sum of money [hundredths] with the decimal sign of a printed one. */
+export const printedAs = (pence: number, { text }: Figure): string =>
+  (pence / 100).toFixed(2).replace('.', /,\d\d(?!\d)/.test(text) ? ',' : '.');
 export const isMoney = ({ kind, decimals }: Figure): boolean =>
   kind === 'money' || (kind === 'plain' && decimals === 2);
 const log2 = (value: number): number => Math.log2(Math.max(1, value));

@@ -2,7 +2,7 @@
 import type { RowFacts } from './figures.ts';
 import { type ChargeGroup, grandTotal } from './groups.ts';
 import type { Extra, PaperLine } from './lines.ts';
-import { isMoney, type Proof, penceOf } from './relations.ts';
+import { isMoney, type Proof, penceOf, printedAs } from './relations.ts';
 import { extrasAbout, subsetsOf, type Totals, type TotalsInput, type VatFound, vatRows } from './totals.ts';
 import { TOTAL, VAT } from './vocabulary.ts';
 
@@ -129,7 +129,7 @@ function taxesOnParts(rows: readonly RowFacts[], charges: readonly number[], vat
       const fits = (basePence: number) => Math.abs((basePence * rate.value) / 100 - penceOf(tax)) <= 0.5 + 1e-6;
       const bases = (printed.length > 0 ? printed : sums).filter(fits);
       return [...new Set(bases)].map((basePence): TaxOnPart => {
-        const sum = `${rate.text} × ${(basePence / 100).toFixed(2)} = ${tax.text}`;
+        const sum = `${rate.text} × ${printedAs(basePence, tax)} = ${tax.text}`;
         return {
           included: false,
           rate,

@@ -2,7 +2,7 @@
 import type { Figure, RowFacts } from './figures.ts';
 import { type Extra, extrasBetween, type PaperLine } from './lines.ts';
 import type { Row } from './page.ts';
-import { isMoney, LEAST_BITS, type Proof, penceOf } from './relations.ts';
+import { isMoney, LEAST_BITS, type Proof, penceOf, printedAs } from './relations.ts';
 import { ADDED, BALANCE, DUE, GIVEN_BACK, INCLUDES_VAT, NET, NEXT_PAYMENT, PAYMENT, TOTAL, VAT } from './vocabulary.ts';
 
 export interface VatFound {
@@ -217,7 +217,7 @@ function settleNet(input: NetInput): Totals | undefined {
     ? (whole ?? prefer(grossPence, TOTAL))
     : prefer(grossPence, TOTAL, [vat ? net : undefined]);
   if (vat) {
-    const base = whole?.text ?? (netPence / 100).toFixed(2);
+    const base = whole?.text ?? printedAs(netPence, vat.tax);
     const share = vat.included ? `${vat.rate.text} ÷ (100 % + ${vat.rate.text})` : vat.rate.text;
     proofs.push({
       figures: [...(whole ? [whole] : parts), vat.rate, vat.tax],
@@ -251,7 +251,7 @@ function settleNet(input: NetInput): Totals | undefined {
   if (later)
     usable.push({
       figures: [...(total ? [total] : vat ? [vat.tax] : []), ...later.after.map(({ figure }) => figure), later.total],
-      sum: `${total?.text ?? (grossPence / 100).toFixed(2)} ${later.after.map(({ figure, pence }) => `${pence < 0 ? '−' : '+'} ${figure.text.replace(/^[-−–]\s?/, '')}`).join(' ')} = ${later.total.text}`,
+      sum: `${total?.text ?? printedAs(grossPence, later.total)} ${later.after.map(({ figure, pence }) => `${pence < 0 ? '−' : '+'} ${figure.text.replace(/^[-−–]\s?/, '')}`).join(' ')} = ${later.total.text}`,
       bits: Math.log2(Math.max(1, penceOf(later.total))) - Math.log2(printed.length * tried) + 4,
     });
   const shownTotal = later?.total ?? total;
@@ -334,7 +334,7 @@ export function findSettling(rows: readonly RowFacts[], totalPence: number, take
         ...nextOf,
         proof: {
           figures: [...kept.map(({ figure }) => figure), due],
-          sum: `${(totalPence / 100).toFixed(2)} ${sum} = ${reckoned < 0 ? '−' : ''}${due.text.replace(/^[-−–]\s?/, '')}`,
+          sum: `${printedAs(totalPence, due)} ${sum} = ${reckoned < 0 ? '−' : ''}${due.text.replace(/^[-−–]\s?/, '')}`,
           bits,
         },
       };

@@ -3,7 +3,7 @@ import type { PaperValue, PaperValueKind } from '../terms/paper-reading.ts';
 import { kindOfReading, meterName, type SectionBill } from './bill-of-section.ts';
 import type { Box, Figure, RowFacts } from './figures.ts';
 import { nameOf, type PaperLine } from './lines.ts';
-import { LEAST_BITS, type Proof } from './relations.ts';
+import { LEAST_BITS, type Proof, printedAs } from './relations.ts';
 import type { Totals } from './totals.ts';
 import { registersOf, type Section, type Understanding } from './understand.ts';
 import { ADDED, GIVEN_BACK, LEVY, SERVICE, STANDING, SUPPORT, TAKEN_OFF, VAT } from './vocabulary.ts';
@@ -51,18 +51,15 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
   const add = (draft: Draft, figure: Figure, meaning: PaperValue['meaning'] = 'said') => {
     const fault = faults.get(figure);
     const sums = [...new Set([...(fault === undefined ? [] : [fault]), ...(sumsOf.get(figure) ?? [])])];
-    const state = typed(figure.box)
-      ? 'typed'
-      : fault !== undefined
-        ? 'contradicted'
-        : sums.length > 0
-          ? 'proved'
-          : 'read';
+    const isTyped = typed(figure.box);
+    // A sum that fails is shown of what the person typed too.
+    const state = fault !== undefined ? 'contradicted' : isTyped ? 'typed' : sums.length > 0 ? 'proved' : 'read';
     values.push({
       key: `${draft.kind}-${values.length}`,
       text: figure.text,
       boxes: [figure.box],
       state,
+      ...(isTyped ? { isTyped } : {}),
       sums,
       meaning,
       ...draft,
@@ -187,7 +184,7 @@ export function faultsOf(section: Section, rows: readonly RowFacts[], isCovered:
     if (product || !quantity || !price) return [];
     // Units that cost nothing prove nothing and contradict nothing.
     if (amount.value === 0 && (price.value === 0 || quantity.value === 0)) return [];
-    const reckoned = pence === undefined ? '' : ` (${((quantity.value * pence) / 100).toFixed(2)})`;
+    const reckoned = pence === undefined ? '' : ` (${printedAs(quantity.value * pence, amount)})`;
     return [{ figure: amount, sum: `${quantity.text} × ${price.text}${reckoned} ≠ ${amount.text}` }];
   });
   if (section.totals || isCovered) return lines;
@@ -200,5 +197,5 @@ export function faultsOf(section: Section, rows: readonly RowFacts[], isCovered:
   if (!total) return lines;
   const sum = section.lines.map(({ amount }) => amount.text).join(' + ');
   const reckoned = section.lines.reduce((all, { amount }) => all + (amount.negative ? -amount.value : amount.value), 0);
-  return [...lines, { figure: total, sum: `${sum} (${reckoned.toFixed(2)}) ≠ ${total.text}` }];
+  return [...lines, { figure: total, sum: `${sum} (${printedAs(reckoned * 100, total)}) ≠ ${total.text}` }];
 }

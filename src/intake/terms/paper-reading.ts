@@ -82,6 +82,8 @@ export const PaperValue = z.object({
   text: z.string(),
   /** `proved` by a sum with others, only `read`, `contradicted` by a sum, or typed by the person. */
   state: z.enum(['proved', 'read', 'contradicted', 'typed']),
+  /** Whether the person typed it, contradicted or not. */
+  isTyped: z.boolean().optional(),
   /** The sums, as printed. */
   sums: z.array(z.string()),
   /** Whether a word on the paper says what it is, or it was guessed from its place. */

@@ -23,7 +23,7 @@ import { TypedEntry } from './typed-entry.tsx';
 type Open =
   | { readonly kind: 'list' }
   | { readonly kind: 'typing' }
-  | { readonly kind: 'pages'; readonly files: readonly File[] }
+  | { readonly kind: 'pages'; readonly files: readonly File[]; readonly queue: Queue }
   | { readonly kind: 'sums'; readonly filed?: FiledBillOpened }
   | {
       readonly kind: 'preview';
@@ -32,7 +32,14 @@ type Open =
       readonly size: number;
       /** Pages of a bill as they were handed over, so that another can come to them. */
       readonly pages: readonly File[];
+      readonly queue: Queue;
     };
+/** Files handed over together come one after another. */
+interface Queue {
+  readonly waiting: readonly File[];
+  readonly count: number;
+}
+const ALONE: Queue = { waiting: [], count: 1 };
 
 const ACCEPTED =
   '.pdf,.jpg,.jpeg,.png,.heic,.heif,.csv,.txt,.tsv,.json,.xml,.epw,.xlsx,text/csv,application/json,text/plain,image/*';
@@ -46,51 +53,64 @@ export function EvidenceStage() {
   const [failure, setFailure] = useState<string | null>(null);
   const [offering, setOffering] = useState<string | null>(null);
 
-  const offer = async (files: readonly File[]) => {
-    const file = files[0];
-    if (!file) return;
+  const offer = (files: readonly File[]) => {
+    if (files.length === 0) return;
     setFailure(null);
     if (open.kind === 'preview') {
       const more = byName(files.filter(isPage));
-      return more.length > 0 ? setOpen({ kind: 'pages', files: [...open.pages, ...more] }) : undefined;
-    }
-    if (files.length > 1 && files.every(isPage)) return setOpen({ kind: 'pages', files: byName(files) });
+      if (more.length > 0) setOpen({ kind: 'pages', files: [...open.pages, ...more], queue: open.queue });
+    } else if (files.length > 1 && files.every(isPage)) {
+      setOpen({ kind: 'pages', files: byName(files), queue: ALONE });
+    } else void readNext({ waiting: byName(files), count: files.length });
+  };
+
+  /** What cannot be taken is said at the end, and the others come. */
+  const readNext = async ({ waiting: [file, ...waiting], count }: Queue): Promise<void> => {
+    setOpen({ kind: 'list' });
+    if (!file) return;
     setOffering(file.name);
     try {
       const offered = await offerFile(file, LARGEST_EVIDENCE_BYTES);
-      setOpen({ kind: 'preview', ...offered, pages: isPage(file) ? [file] : [] });
-      if (files.length > 1) tell(say('One file at a time: {name} comes first.', { name: file.name }));
+      setOpen({ kind: 'preview', ...offered, pages: isPage(file) ? [file] : [], queue: { waiting, count } });
     } catch (reason) {
-      setFailure(describeFailure(reason));
+      setFailure((before) => [...(before === null ? [] : [before]), describeFailure(reason)].join(' '));
+      await readNext({ waiting, count });
     } finally {
       setOffering(null);
     }
   };
 
   const takesPasted = open.kind === 'list' || (open.kind === 'preview' && open.pages.length > 0);
-  usePasted(takesPasted ? (files) => void offer(files) : null);
+  usePasted(takesPasted ? offer : null);
 
   if (open.kind === 'pages') {
     return (
       <JoinPages
         files={open.files}
-        onJoined={(offered, pages) => setOpen({ kind: 'preview', ...offered, pages })}
+        onJoined={(offered, pages) => setOpen({ kind: 'preview', ...offered, pages, queue: open.queue })}
+        onApart={(files) => {
+          const waiting = [...files, ...open.queue.waiting];
+          void readNext({ waiting, count: waiting.length });
+        }}
         onLeave={() => setOpen({ kind: 'list' })}
       />
     );
   }
   if (open.kind === 'preview') {
+    const { waiting, count } = open.queue;
     return (
       <PreviewScreen
         key={open.fileId}
         fileId={open.fileId}
         fileName={open.fileName}
-        onPages={open.pages.length > 0 ? (files) => void offer(files) : undefined}
+        place={open.queue.count > 1 ? { number: count - waiting.length, count } : undefined}
+        onPages={open.pages.length > 0 ? offer : undefined}
         onDone={async (message) => {
           await reload();
           tell(message);
-          setOpen({ kind: 'list' });
+          await readNext(open.queue);
         }}
+        onNext={waiting.length > 0 ? () => void readNext(open.queue) : undefined}
         onLeave={() => setOpen({ kind: 'list' })}
       />
     );

@@ -35,6 +35,8 @@ const LARGEST_TOGETHER = 40 * 1024 * 1024;
 export function JoinPages(props: {
   readonly files: readonly File[];
   readonly onJoined: (offered: Output<'file.offer'>, pages: readonly File[]) => void;
+  /** They are bills of their own. */
+  readonly onApart: (files: readonly File[]) => void;
   readonly onLeave: () => void;
 }) {
   const [files, setFiles] = useState<readonly File[]>(props.files);
@@ -62,11 +64,14 @@ export function JoinPages(props: {
   return (
     <>
       <StageHead
-        sentence={say('{count, plural, one {One page} other {# pages}} of one bill, in this order.', {
-          count: files.length,
-        })}
+        sentence={say(
+          '{count, plural, one {One page of a bill.} other {Are these # files the pages of one bill, in this order?}}',
+          {
+            count: files.length,
+          },
+        )}
       >
-        {say('Bills of other days or other suppliers come one at a time.')}
+        {say('Several bills are read one after another, each by itself.')}
       </StageHead>
       <ol className="join-pages">
         {files.map((file, at) => (
@@ -91,6 +96,11 @@ export function JoinPages(props: {
         <button type="button" className="main" onClick={() => void join()}>
           {say('Read them as one bill')}
         </button>
+        {files.length < 2 ? null : (
+          <button type="button" onClick={() => props.onApart(files)}>
+            {say('Read them one after another')}
+          </button>
+        )}
         <FileButton label={say('Add a page')} accept={PAGES} multiple onFile={(_, all) => add(all)} />
         <button type="button" onClick={props.onLeave}>
           {say('Cancel')}

@@ -67,7 +67,7 @@ export function PaperPage(props: {
             type="button"
             // By keyboard a value in the table leads to the same place.
             tabIndex={-1}
-            aria-label={say('Correct {text}', { text: word.text })}
+            aria-label={say('Correct {text}', { text: textOf(at, word.text) })}
             style={{
               left: percent(word.x - sheet.x, sheet.width),
               top: percent(word.y - sheet.y, sheet.height),

@@ -17,7 +17,8 @@ export function PaperTariffs(props: { readonly tariffs: readonly Tariff[] }) {
         : say('The tariff is saved, and used under Prices.'),
     );
   };
-  return props.tariffs.map((tariff) => (
+  // Of several bills of one fuel the last one's prices hold now.
+  return [...new Map(props.tariffs.map((tariff) => [tariff.fuel, tariff])).values()].map((tariff) => (
     <button key={tariff.id} type="button" onClick={() => keep(tariff)}>
       {say('Save its tariff for {fuel} too', { fuel: carrierName(tariff.fuel) })}
     </button>

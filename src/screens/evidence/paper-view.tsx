@@ -1,9 +1,12 @@
 /** A bill on paper before it is kept: the page beside what was read, each value with what proves it. */
 import { type ReactNode, useState } from 'react';
 import type { IntakeChoices, PaperReading, PaperRepair, PaperValue } from '../../intake/intake.ts';
+import { addDays } from '../../model/calendar/civil.ts';
 import { paperStateWords, paperValueName, paperValueText } from '../../words/paper.ts';
 import { say } from '../../words/say.ts';
 import { DateEntry } from '../shared/date-entry.tsx';
+import { readDate } from '../shared/date-text.ts';
+import { lastDayOf } from './day-words.ts';
 import './paper.css';
 import { PaperPage, type PlaceOnPage } from './paper-page.tsx';
 
@@ -31,7 +34,8 @@ export function PaperView(props: {
   const putRight = (text: string, word: Pick<PlaceOnPage, 'page' | 'at'> | null = place) => {
     if (!word) return;
     const others = (said.words ?? []).filter(({ page, at }) => page !== word.page || at !== word.at);
-    settle({ words: [...others, { page: word.page, at: word.at, text }] });
+    const isPrinted = paper.pages[word.page]?.words[word.at]?.text === text;
+    settle({ words: isPrinted ? others : [...others, { page: word.page, at: word.at, text }] });
     setPlace(null);
   };
   return (
@@ -55,12 +59,12 @@ export function PaperView(props: {
         )}
         <PaperPage paper={paper} page={page} shown={shown} corrected={said.words ?? []} onPick={setPlace} />
         {place === null ? (
-          <p className="quiet small">
-            {say('A value shows its place; a click on the page corrects it.')}{' '}
+          <>
+            <p className="quiet small">{say('A value shows its place; a click on the page corrects it.')}</p>
             <button type="button" className="plain" aria-pressed={large} onClick={() => setLarge(!large)}>
               {large ? say('Page smaller') : say('Page larger')}
             </button>
-          </p>
+          </>
         ) : (
           <Correction key={`${place.page} ${place.at}`} printed={place.text} onPutRight={putRight} />
         )}
@@ -78,7 +82,11 @@ export function PaperView(props: {
         {paper.values.some(({ kind }) => kind === 'period') ? null : (
           <div className="fields">
             <DayField label={say('First day of the bill')} value={said.from ?? ''} onDay={(from) => settle({ from })} />
-            <DayField label={say('First day after it')} value={said.to ?? ''} onDay={(to) => settle({ to })} />
+            <DayField
+              label={say('Last day of the bill')}
+              value={said.to ? lastDayOf(said.to) : ''}
+              onDay={(last) => settle({ to: addDays(last, 1) })}
+            />
           </div>
         )}
         <p className="quiet">{countsWords(paper.values)}</p>
@@ -141,7 +149,8 @@ function ValueRow(props: {
     values.find(({ kind }) => kind === 'vat' || kind === 'levy' || kind === 'standing-charge') ?? values[0]!;
   const state = LEAST.find((one) => values.some((value) => value.state === one))!;
   const least = values.find((value) => value.state === state)!;
-  const sums = [...new Set(values.filter((value) => value.state === state).flatMap((value) => value.sums))];
+  const own = values.filter((value) => value.state === state);
+  const sums = state === 'contradicted' ? [...new Set(own.flatMap((value) => value.sums))] : sumsOfAll(own);
   const isGuessed = values.some(({ meaning }) => meaning === 'guessed');
   return (
     <tr className={`is-${state}`}>
@@ -165,6 +174,14 @@ function ValueRow(props: {
       </td>
     </tr>
   );
+}
+
+/** The fewest sums in which each of some values stands; one sum often holds a whole row. */
+function sumsOfAll(values: readonly PaperValue[]): string[] {
+  const [best] = [...new Set(values.flatMap(({ sums }) => sums))]
+    .map((sum) => ({ sum, without: values.filter(({ sums }) => !sums.includes(sum)) }))
+    .toSorted((a, b) => a.without.length - b.without.length);
+  return best === undefined ? [] : [best.sum, ...sumsOfAll(best.without)];
 }
 
 /** What a number may be in truth, beside its place on the picture: the person looks and decides. */
@@ -201,7 +218,7 @@ function DayField(props: { readonly label: string; readonly value: string; reado
         label={props.label}
         value={props.value}
         onChange={(day) => {
-          if (/^\d{4}-\d{2}-\d{2}$/.test(day)) props.onDay(day);
+          if (readDate(day).kind === 'day') props.onDay(day);
         }}
       />
     </div>

@@ -24,7 +24,11 @@ interface PreviewProps {
   readonly fileName: string;
   /** Further pages of the same bill; absent where the file is none. */
   readonly onPages?: ((files: readonly File[]) => void) | undefined;
+  /** Which it is of files that were handed over together. */
+  readonly place?: { readonly number: number; readonly count: number } | undefined;
   readonly onDone: (message: string) => Promise<void>;
+  /** Goes on without this file; absent where none waits. */
+  readonly onNext?: (() => void) | undefined;
   readonly onLeave: () => void;
 }
 
@@ -44,10 +48,24 @@ export function PreviewScreen(props: PreviewProps) {
     if (isWhole) keepButton.current?.focus({ preventScroll: true });
   }, [isWhole]);
 
+  const leave = keeping === null ? props.onLeave : undefined;
+  useEffect(() => {
+    const onKey = ({ key, target }: KeyboardEvent) => {
+      const isElsewhere = target instanceof Element && target.closest('input, select, textarea, dialog') !== null;
+      if (key === 'Escape' && !isElsewhere && !document.querySelector('dialog[open], :popover-open')) leave?.();
+    };
+    document.addEventListener('keydown', onKey);
+    return () => document.removeEventListener('keydown', onKey);
+  }, [leave]);
+
   return (
     <>
       <header className="stage-head">
-        <p className="quiet">{say('Before anything is saved · {fileName}', { fileName })}</p>
+        <p className="quiet">
+          {props.place
+            ? say('Before anything is saved · file {number} of {count} · {fileName}', { ...props.place, fileName })
+            : say('Before anything is saved · {fileName}', { fileName })}
+        </p>
         <h2 className="voice">
           {preview === null ? say('Reading {fileName} …', { fileName }) : keepTogether(previewVoice(preview))}
         </h2>
@@ -107,9 +125,19 @@ export function PreviewScreen(props: PreviewProps) {
         >
           {keeping ? say('Saving …') : say('Save')}
         </button>
-        {preview?.paper ? <PaperTariffs tariffs={preview.paper.tariffs} /> : null}
+        {canKeep && preview.paper ? <PaperTariffs tariffs={preview.paper.tariffs} /> : null}
         {props.onPages && !view.busy ? (
           <FileButton label={say('Add a page')} accept={PAGES} multiple onFile={(_, all) => props.onPages?.(all)} />
+        ) : null}
+        {view.undo === null ? null : (
+          <button type="button" onClick={view.undo}>
+            {say('Undo')}
+          </button>
+        )}
+        {props.onNext ? (
+          <button type="button" onClick={props.onNext}>
+            {say('Leave this file out')}
+          </button>
         ) : null}
         <button type="button" onClick={props.onLeave}>
           {say('Cancel')}
@@ -165,7 +193,7 @@ const isStopped = (preview: Preview) => has(preview, 'refusal') || has(preview, 
 
 function whyNot(preview: Preview): string {
   if (preview.tariff && preview.series.length === 0) return say('This is a tariff. Open it under Prices.');
-  if (has(preview, 'refusal')) return say('It cannot be saved until this is corrected.');
+  if (has(preview, 'refusal')) return say('Nothing of it can be saved as it is.');
   if (has(preview, 'question')) return say('It can be saved when the questions above are answered.');
   return say('Choose what the columns are, or cancel.');
 }

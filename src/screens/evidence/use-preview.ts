@@ -14,6 +14,8 @@ export interface PreviewState {
   readonly share: number | null;
   readonly failure: string | null;
   readonly choose: (part: IntakeChoices) => void;
+  /** Takes the last choice back; null before the first one. */
+  readonly undo: (() => void) | null;
   readonly cancel: () => void;
   readonly readAgain: () => void;
 }
@@ -21,7 +23,8 @@ export interface PreviewState {
 /** Asks the desk what it understands of a file, again after every choice; an older answer never overtakes a newer one. */
 /** @param isPaper whether it may be a picture of a bill, which is looked at more than once */
 export function usePreview(fileId: string, householdId: string, isPaper: boolean): PreviewState {
-  const [choices, setChoices] = useState<IntakeChoices>({});
+  const [said, setSaid] = useState<readonly IntakeChoices[]>([{}]);
+  const choices = said.at(-1)!;
   const [answer, setAnswer] = useState<{ readonly preview: IntakePreview; readonly to: IntakeChoices | null } | null>(
     null,
   );
@@ -68,15 +71,27 @@ export function usePreview(fileId: string, householdId: string, isPaper: boolean
 
   const choose = useCallback(
     (part: IntakeChoices) =>
-      setChoices((before) => ({
-        ...before,
-        ...part,
-        ...(part.columns ? { columns: { ...before.columns, ...part.columns } } : {}),
-      })),
+      setSaid((all) => {
+        const before = all.at(-1)!;
+        const columns = part.columns ? { columns: { ...before.columns, ...part.columns } } : {};
+        return [...all, { ...before, ...part, ...columns }];
+      }),
     [],
   );
   const cancel = useCallback(() => running.current?.abort(), []);
-  const readAgain = useCallback(() => setChoices((before) => ({ ...before })), []);
+  const readAgain = useCallback(() => setSaid((all) => all.with(-1, { ...all.at(-1) })), []);
+  const undo = useCallback(() => setSaid((all) => all.slice(0, -1)), []);
   const isCurrent = answer?.to === choices;
-  return { preview: answer?.preview ?? null, isCurrent, choices, busy, share, failure, choose, cancel, readAgain };
+  return {
+    preview: answer?.preview ?? null,
+    isCurrent,
+    choices,
+    busy,
+    share,
+    failure,
+    choose,
+    undo: said.length > 1 ? undo : null,
+    cancel,
+    readAgain,
+  };
 }

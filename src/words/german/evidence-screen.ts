@@ -49,12 +49,15 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'no day is missing': 'kein Tag fehlt',
   'we have {inHundred} days in 100': '{inHundred} von 100 Tagen sind da',
   // The stage
-  'One file at a time: {name} comes first.': 'Eine Datei nach der anderen: {name} kommt zuerst.',
+  'Before anything is saved · file {number} of {count} · {fileName}':
+    'Bevor etwas gespeichert wird · Datei {number} von {count} · {fileName}',
+  'Leave this file out': 'Diese Datei weglassen',
+  Undo: 'Rückgängig',
   'Choose a file': 'Datei wählen',
   'Drop a file here: meter readings, bills, deliveries or weather. A photo of a bill works too, dropped or pasted. You see what we understood before it is saved.':
     'Ziehen Sie eine Datei hierher: Messwerte, Rechnungen, Lieferungen oder Wetter. Auch ein Foto einer Rechnung geht, gezogen oder eingefügt. Sie sehen, was wir verstanden haben, bevor etwas gespeichert wird.',
-  '{count, plural, one {One page} other {# pages}} of one bill, in this order.':
-    '{count, plural, one {Eine Seite} other {# Seiten}} einer Rechnung, in dieser Reihenfolge.',
+  '{count, plural, one {One page of a bill.} other {Are these # files the pages of one bill, in this order?}}':
+    '{count, plural, one {Eine Seite einer Rechnung.} other {Sind diese # Dateien die Seiten einer Rechnung, in dieser Reihenfolge?}}',
   'Add a page': 'Seite hinzufügen',
   'It is a bill': 'Es ist eine Rechnung',
   'Save without it': 'Ohne das speichern',
@@ -62,8 +65,9 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'We read {read}. If it says {text}, the sums come out: {sum}. Look at the picture.':
     'Gelesen ist {read}. Steht dort {text}, gehen die Summen auf: {sum}. Sehen Sie auf das Bild.',
   'It says {text}': 'Dort steht {text}',
-  'Bills of other days or other suppliers come one at a time.':
-    'Rechnungen anderer Tage oder anderer Versorger kommen einzeln.',
+  'Several bills are read one after another, each by itself.':
+    'Mehrere Rechnungen werden nacheinander gelesen, jede für sich.',
+  'Read them one after another': 'Nacheinander lesen',
   Up: 'Nach oben',
   Down: 'Nach unten',
   'Leave this page out': 'Diese Seite weglassen',
@@ -145,7 +149,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'Read it again': 'Noch einmal lesen',
   Save: 'Speichern',
   'This is a tariff. Open it under Prices.': 'Das ist ein Tarif. Öffnen Sie ihn unter „Preise“.',
-  'It cannot be saved until this is corrected.': 'Es lässt sich erst speichern, wenn das berichtigt ist.',
+  'Nothing of it can be saved as it is.': 'So lässt sich nichts davon speichern.',
   'Choose what the columns are, or cancel.': 'Wählen Sie, was die Spalten sind, oder brechen Sie ab.',
   'This is a tariff, “{name}”, and no record of use.': 'Das ist ein Tarif, „{name}“, und kein Verbrauch.',
   'We could not find readings or bills in this file.': 'In dieser Datei fanden wir weder Messwerte noch Rechnungen.',
@@ -272,6 +276,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'proved by {sums}': 'nachgerechnet: {sums}',
   ' and ': ' und ',
   'contradicted: {sums}': 'geht nicht auf: {sums}',
+  'contradicted: {against}; yet {sums}': 'geht nicht auf: {against}; doch {sums}',
+  'typed by you; {known}': 'von Ihnen eingegeben; {known}',
   'read on the page, nothing proves it': 'nur gelesen, keine Summe bestätigt es',
   '{known}; what it is for was guessed': '{known}; wofür es steht, ist erraten',
   'One bill': 'Eine Rechnung',
@@ -293,7 +299,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   Read: 'Gelesen',
   'On the page': 'Auf der Seite',
   'First day of the bill': 'Erster Tag der Rechnung',
-  'First day after it': 'Erster Tag danach',
+  'Last day of the bill': 'Letzter Tag der Rechnung',
   'Save the paper itself too, with the names and numbers on it':
     'Auch das Papier selbst speichern, mit den Namen und Nummern darauf',
   'On the paper it says': 'Auf dem Papier steht',

@@ -454,8 +454,8 @@ export const REMARKS: Catalogue = {
     '{file} nennt auch Wasser oder Abwasser. Das wurde weggelassen.',
   '{file} is a bill for heat from a network. Only bills for electricity or gas are read here.':
     '{file} ist eine Rechnung für Fernwärme. Gelesen werden hier nur Rechnungen für Strom oder Gas.',
-  '{file} seems to be for something else: it says {names}. Only bills for electricity or gas are read here.':
-    '{file} ist wohl für etwas anderes, denn dort steht: {names}. Gelesen werden hier nur Rechnungen für Strom oder Gas.',
+  '{file} seems to be for something else: it says {names}. Only bills for electricity or gas are read here; a delivery of fuel can be typed in.':
+    '{file} ist wohl für etwas anderes, denn dort steht: {names}. Gelesen werden hier nur Rechnungen für Strom oder Gas; eine Lieferung von Brennstoff lässt sich eintippen.',
   'The amounts on {file} are in another currency: it says {names}. Bills are read in pounds, euros or dollars.':
     'Die Beträge auf {file} haben eine andere Währung, denn dort steht: {names}. Gelesen werden Rechnungen in Pfund, Euro oder Dollar.',
   'The amounts on {file} are in {names}. They would count as the money of the household. Type in what they come to, or save them as printed.':
@@ -491,8 +491,8 @@ export const REMARKS: Catalogue = {
     '{count, plural, one {Ein Wert ist nur gelesen, keine Summe auf der Seite bestätigt ihn} other {# Werte sind nur gelesen, keine Summe auf der Seite bestätigt sie}}: {names}. Vergleichen Sie mit dem Papier und berichtigen Sie durch einen Klick auf die Seite, was falsch ist.',
   'What {names} {count, plural, one {stands} other {stand}} for was guessed from the place, since no word says it. Compare with the paper.':
     'Wofür {names} {count, plural, one {steht} other {stehen}}, haben wir aus der Stelle erraten, denn es steht nicht dabei. Vergleichen Sie mit dem Papier.',
-  '{count, plural, one {A sum on the paper does not come out} other {# sums on the paper do not come out}}: {names}. A number may be misread, rounded, or wrong on the paper. Correct it by a click on the page, or keep it as printed.':
-    '{count, plural, one {Eine Summe auf dem Papier geht nicht auf} other {# Summen auf dem Papier gehen nicht auf}}: {names}. Vielleicht ist eine Zahl falsch gelesen, gerundet oder falsch gedruckt. Berichtigen Sie sie durch einen Klick auf die Seite, oder speichern Sie sie wie gedruckt.',
+  '{count, plural, one {A sum on the paper does not come out} other {# sums on the paper do not come out}}: {names}. A number may be misread, rounded, or wrong on the paper. Correct it by a click on the page, or save the bill as printed.':
+    '{count, plural, one {Eine Summe auf dem Papier geht nicht auf} other {# Summen auf dem Papier gehen nicht auf}}: {names}. Vielleicht ist eine Zahl falsch gelesen, gerundet oder falsch gedruckt. Berichtigen Sie sie durch einen Klick auf die Seite, oder speichern Sie die Rechnung wie gedruckt.',
   '{column} of {file} says {expected}, but its mean is {words}, which would be no weather of a home. Confirm or choose the unit.':
     '{column} von {file} nennt {expected}, aber der Mittelwert ist {words}; das wäre kein Wetter einer Wohnung. Bestätigen oder wählen Sie die Einheit.',
   '{column} of {file} counts pulses. We took {expected} of them for one kWh. Give the number printed on the meter.':
