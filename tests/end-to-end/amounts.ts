@@ -1,5 +1,6 @@
 /** Every amount that a screen shows, and whether a working within its figure or section lists it. */
 import type { Page } from '@playwright/test';
+import { type Amount, readBehind } from './workings.ts';
 
 /** What opens a working: an underlined figure, or one "How do we know?" for a picture or a section. */
 const WAYS = 'button.figure-link, button.how-known';
@@ -21,24 +22,16 @@ const EXCUSED = [
 /** A custom said as one, which is no figure of this home. */
 const CUSTOM = 'A home uses 5 to 60 kWh of electricity a day';
 
-interface Shown {
+interface Shown extends Amount {
   /** The words around the amount. */
   readonly words: string;
   readonly amount: string;
-  readonly value: number;
-  readonly slack: number;
-  /** Index of the place it stands in; -1 where no way leads on. */
+  /** Index of the place it stands in, which stands in the `data-way` of each of its ways; -1 where no way leads on. */
   readonly place: number;
 }
 
-interface Places {
-  readonly shown: readonly Shown[];
-  /** How many ways each place has; they are marked `data-way="place:index"`. */
-  readonly ways: readonly number[];
-}
-
 /** Marks the ways of the window and answers the amounts with the place each stands in. */
-function findAmounts(page: Page): Promise<Places> {
+function findAmounts(page: Page): Promise<Shown[]> {
   return page.evaluate(
     ({ WAYS, CUSTOM, excused }) => {
       const MONTHS =
@@ -57,7 +50,7 @@ function findAmounts(page: Page): Promise<Places> {
       );
       const bare = new RegExp(`^[−+-]?(${NUMBER})$`);
       const places: Element[] = [];
-      const ways: number[] = [];
+      for (const way of document.querySelectorAll('[data-way]')) way.removeAttribute('data-way');
       const placeOf = (element: Element): number => {
         // A picture without a way of its own may lean on its section; beyond that nobody would look for it.
         let scope = element.closest(
@@ -68,10 +61,8 @@ function findAmounts(page: Page): Promise<Places> {
             const known = places.indexOf(scope);
             if (known >= 0) return known;
             places.push(scope);
-            const found = [...scope.querySelectorAll(WAYS)];
-            for (const [index, way] of found.entries())
-              way.setAttribute(`data-way-${places.length - 1}`, String(index));
-            ways.push(found.length);
+            for (const way of scope.querySelectorAll(WAYS))
+              way.setAttribute('data-way', `${way.getAttribute('data-way') ?? ''} ${places.length - 1}`);
             return places.length - 1;
           }
           if (scope.matches('section, header, aside, dialog, main:not(.walk-page) > *, .walk-page')) return -1;
@@ -133,61 +124,20 @@ function findAmounts(page: Page): Promise<Places> {
           });
         }
       }
-      return { shown, ways };
+      return shown;
     },
     { WAYS, CUSTOM, excused: EXCUSED.join(', ') },
   );
 }
 
-/**
- * What each way of a place says, until `wanted` has been listed. Opened and closed within the page: a mouse opens figures
- * elsewhere, and a dialog that stands over the page makes the browser style all of it anew.
- */
-function findUnlisted(page: Page, place: number, ways: number, wanted: readonly Shown[]): Promise<Shown[]> {
-  return page.evaluate(
-    async ({ place, ways, wanted }) => {
-      const MOST_MS = 60_000;
-      const { showModal } = HTMLDialogElement.prototype;
-      HTMLDialogElement.prototype.showModal = HTMLDialogElement.prototype.show;
-      let wanting = [...wanted];
-      for (let index = 0; index < ways && wanting.length > 0; index++) {
-        const way = `[data-way-${place}="${index}"]`;
-        const begun = performance.now();
-        const until = async (holds: () => boolean) => {
-          while (!holds()) {
-            if (performance.now() - begun > MOST_MS) throw new Error(`the working behind ${way} does not come or go`);
-            await new Promise((turn) => setTimeout(turn));
-          }
-        };
-        document.querySelector<HTMLElement>(way)!.click();
-        await until(() => document.querySelector('dialog[open]') !== null);
-        const dialog = document.querySelector('dialog[open]')!;
-        const text = dialog.textContent ?? '';
-        // As Esc does.
-        dialog.dispatchEvent(new Event('cancel', { cancelable: true }));
-        await until(() => !dialog.isConnected);
-        // Every number in the working, with the rounding of its kind.
-        for (const [number, decimals] of text.matchAll(/\d[\d,]*(?:\.(\d+))?/g)) {
-          const value = Number(number.replaceAll(',', ''));
-          const slack = 0.5 * 10 ** -(decimals?.length ?? 0);
-          wanting = wanting.filter((one) => Math.abs(value - one.value) > slack + one.slack);
-        }
-      }
-      HTMLDialogElement.prototype.showModal = showModal;
-      return wanting;
-    },
-    { place, ways, wanted },
-  );
-}
-
 /** What no working lists: amounts without a way, and amounts that their place's workings do not come to. */
 export async function findUnexplained(page: Page): Promise<string[]> {
-  const { shown, ways } = await findAmounts(page);
+  const shown = await findAmounts(page);
   const faults = shown.filter(({ place }) => place < 0).map(({ words, amount }) => `no way: ${amount} in “${words}”`);
-  for (const [place, count] of ways.entries()) {
+  for (const place of new Set(shown.map(({ place }) => place).filter((place) => place >= 0))) {
     const wanted = shown.filter((one) => one.place === place);
-    for (const { words, amount } of await findUnlisted(page, place, count, wanted))
-      faults.push(`not listed: ${amount} in “${words}”`);
+    const { unlisted } = await readBehind(page.locator(`[data-way~="${place}"]`), wanted);
+    for (const at of unlisted) faults.push(`not listed: ${wanted[at]!.amount} in “${wanted[at]!.words}”`);
   }
   return [...new Set(faults)];
 }

@@ -1,10 +1,10 @@
-/** Every figure that opens its working: the sum is there, its inputs carry their grade, and it comes to what was shown. */
+/** What stands behind a figure: the sum is there, its inputs carry their grade, and it comes to what was shown. */
 import type { Locator, Page } from '@playwright/test';
 import { expect } from './host.ts';
 
 const GRADE = /^(measured|estimated|assumed)/;
 
-interface Amount {
+export interface Amount {
   readonly value: number;
   /** How far the shown figure may lie from the exact one by rounding alone. */
   readonly slack: number;
@@ -48,19 +48,61 @@ interface Read {
   readonly isInSight: boolean;
 }
 
-/** A working that stands open. */
-const read = (working: Locator): Promise<Read> =>
-  working.evaluate((element) => {
-    const texts = (selector: string) =>
-      [...element.querySelectorAll(selector)].map(({ textContent }) => textContent ?? '');
-    return {
-      formula: texts('.working-formula')[0] ?? '',
-      origins: texts('.working-origin'),
-      results: texts('.working-result'),
-      text: element.textContent ?? '',
-      isInSight: element.checkVisibility() && element.getBoundingClientRect().height > 0,
-    };
-  });
+/**
+ * The workings that each of these ways opens; where amounts are wanted, only until each of them has been listed, and which
+ * were not. Opened and closed within the page: a mouse opens figures elsewhere, and a dialog that stands over the page
+ * makes the browser style all of it anew.
+ */
+export function readBehind(
+  ways: Locator,
+  wanted?: readonly Amount[],
+): Promise<{ readonly behind: readonly Read[][]; readonly unlisted: readonly number[] }> {
+  return ways.evaluateAll(async (buttons, wanted) => {
+    const MOST_MS = 60_000;
+    const { showModal } = HTMLDialogElement.prototype;
+    HTMLDialogElement.prototype.showModal = HTMLDialogElement.prototype.show;
+    let unlisted = wanted?.map((_, index) => index) ?? [];
+    const behind: Read[][] = [];
+    for (const [index, button] of buttons.entries()) {
+      if (wanted && unlisted.length === 0) break;
+      const begun = performance.now();
+      const until = async (holds: () => boolean) => {
+        while (!holds()) {
+          if (performance.now() - begun > MOST_MS) throw new Error(`working ${index} does not come or go`);
+          await new Promise((turn) => setTimeout(turn));
+        }
+      };
+      (button as HTMLElement).click();
+      await until(() => document.querySelector('dialog[open]') !== null);
+      const dialog = document.querySelector('dialog[open]')!;
+      const said = dialog.textContent ?? '';
+      behind.push(
+        [...dialog.querySelectorAll('.panel-inside > .working')].map((working) => {
+          const texts = (selector: string) =>
+            [...working.querySelectorAll(selector)].map(({ textContent }) => textContent ?? '');
+          return {
+            formula: texts('.working-formula')[0] ?? '',
+            origins: texts('.working-origin'),
+            results: texts('.working-result'),
+            text: working.textContent ?? '',
+            isInSight: working.checkVisibility() && working.getBoundingClientRect().height > 0,
+          };
+        }),
+      );
+      // As Esc does.
+      dialog.dispatchEvent(new Event('cancel', { cancelable: true }));
+      await until(() => !dialog.isConnected);
+      // Every number in the workings, with the rounding of its kind.
+      for (const [number, decimals] of said.matchAll(/\d[\d,]*(?:\.(\d+))?/g)) {
+        const value = Number(number.replaceAll(',', ''));
+        const slack = 0.5 * 10 ** -(decimals?.length ?? 0);
+        unlisted = unlisted.filter((at) => Math.abs(value - wanted![at]!.value) > slack + wanted![at]!.slack);
+      }
+    }
+    HTMLDialogElement.prototype.showModal = showModal;
+    return { behind, unlisted };
+  }, wanted);
+}
 
 /** What is wrong with one working; empty when nothing is. */
 function findFaults({ formula, origins, text, isInSight }: Read): string[] {
@@ -76,19 +118,29 @@ function findFaults({ formula, origins, text, isInSight }: Read): string[] {
   return faults;
 }
 
-/** Opens every figure of the stage with the mouse and closes its working with Esc; answers how many there are. */
+/** The mouse opens this figure, and Esc leads back to it. */
+async function expectOpened(figure: Locator, text: string): Promise<void> {
+  const dialog = figure.page().locator('dialog[open]');
+  await figure.click();
+  await expect(dialog).toContainText(text);
+  await figure.page().keyboard.press('Escape');
+  await expect(dialog).toHaveCount(0);
+  await expect(figure).toBeFocused();
+}
+
+/** Every figure of the stage, the first of a sentence and the first of a table with the mouse; answers how many there are. */
 export async function openEachFigure(page: Page, where: string): Promise<number> {
   const figures = page.getByRole('main').locator('button.figure-link');
   const all = await figures.evaluateAll((buttons) =>
     buttons.map((button) => ({ shown: (button.textContent ?? '').trim(), isSpoken: !button.closest('table') })),
   );
-  const dialog = page.locator('dialog[open]');
+  const { behind } = await readBehind(figures);
   for (const [index, { shown, isSpoken }] of all.entries()) {
     const at = `${where}: ${shown}`;
-    await figures.nth(index).click();
-    const working = await read(dialog);
-    expect.soft(findFaults(working), at).toEqual([]);
-    const result = working.results[0] ?? '';
+    const [working] = behind[index]!;
+    expect.soft(behind[index], at).toHaveLength(1);
+    expect.soft(findFaults(working!), at).toEqual([]);
+    const result = working!.results[0] ?? '';
     const [exact] = amountsIn(result);
     expect.soft(exact, `${at} opens ${result}`).toBeDefined();
     // A count of futures stands on a difference that is a sum of its own; a whole sentence may name more than the sum.
@@ -96,9 +148,8 @@ export async function openEachFigure(page: Page, where: string): Promise<number>
       const near = [...inWords(shown), ...amountsIn(shown, isSpoken)].some((amount) => isNear(amount, exact));
       expect.soft(near, `${at} opens ${result}`).toBe(true);
     }
-    await page.keyboard.press('Escape');
-    await expect(dialog).toHaveCount(0);
-    await expect(figures.nth(index)).toBeFocused();
+    const first = all.findIndex((one) => one.isSpoken === isSpoken);
+    if (index === first) await expectOpened(figures.nth(index), working!.formula);
   }
   return all.length;
 }
@@ -119,9 +170,8 @@ export async function expectSumsInTable(page: Page): Promise<void> {
 
 /** The page of the walk-through that is open says how we know. */
 export async function expectHowWeKnow(page: Page, number: number): Promise<void> {
-  await page.getByRole('button', { name: 'How we know' }).click();
-  const dialog = page.locator('dialog[open]');
-  const workings = await Promise.all((await dialog.locator('.panel-inside > .working').all()).map(read));
+  const way = page.getByRole('button', { name: 'How we know' });
+  const workings = (await readBehind(way)).behind.flat();
   expect(workings.length, `page ${number}`).toBeGreaterThan(0);
   for (const working of workings) {
     expect.soft(findFaults(working), `page ${number}: ${working.text.slice(0, 60)}`).toEqual([]);
@@ -129,10 +179,9 @@ export async function expectHowWeKnow(page: Page, number: number): Promise<void>
   // The amount that the page says in its sentence is the result of one of them.
   if ([1, 2].includes(number)) {
     const said = amountsIn((await page.getByRole('heading', { level: 1 }).textContent()) ?? '', true);
-    const results = (await dialog.locator('.working-result').allTextContents()).flatMap((text) => amountsIn(text));
+    const results = workings.flatMap(({ results }) => results.flatMap((text) => amountsIn(text)));
     const near = said.some((amount) => results.some((exact) => isNear(amount, exact)));
     expect.soft(near, `page ${number} says ${said.map(({ value }) => value).join(', ')}`).toBe(true);
   }
-  await page.keyboard.press('Escape');
-  await expect(dialog).toHaveCount(0);
+  await expectOpened(way, workings[0]!.formula);
 }

@@ -75,7 +75,7 @@ async function refusalOf(work: Promise<unknown>): Promise<DeskError> {
 
 describe('an import in the desk’s thread', () => {
   test('reads, tells how far it is, is stopped at every stage, leaves nothing behind, and goes through again', async () => {
-    const bytes = meterFile(4);
+    const bytes = meterFile(2.5);
     const { fileId } = await desk
       .call('file.offer', { fileName: 'long.csv', bytes })
       .then((x) => x as { fileId: string });
