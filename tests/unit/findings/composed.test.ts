@@ -354,6 +354,16 @@ describe('two meters of one home', () => {
     const [alone] = both(usual, since).filter(({ code }) => code === 'behaviour-changed');
     expect([alone!.meter, alone!.may?.[0]]).toEqual(['whole-house', 'meter-wrong']);
   });
+  test.each([
+    [21, 'newly-occupied'],
+    [22, 'meter-wrong'],
+    [-21, 'newly-occupied'],
+    [-22, 'meter-wrong'],
+  ])('the rest of the home %i days after the machine: %s first', (later, first) => {
+    const from = (begin: number) => (day: number) => (day >= begin ? 3 : 1);
+    const changes = both(from(75), from(75 + later)).filter(({ code }) => code === 'behaviour-changed');
+    expect(changes.map(({ may }) => may?.[0])).toEqual([first, first]);
+  });
   test('that fall together for weeks: nobody at home, where one alone may be the heating', () => {
     const weeks = (day: number) => (day >= 60 && day < 95 ? 0.05 : 1);
     const less = (findings: readonly Finding[]) =>

@@ -370,8 +370,10 @@ describe('more or less in the same weather', () => {
   });
   test('in days that are mostly warm more may be heating that was left on; not what follows the cold', () => {
     // The same six days, 5 K warmer since: 21, 17 and 25 °C among them, 15 in the mean.
-    const warm = (more: (below: number) => number, warmer = 5) => {
-      const outdoorC = (day: number) => COLD[day % 6]! + (day < 60 ? 0 : warmer);
+    const warm = (more: (below: number) => number, warmer = 5, colder = 10) => {
+      // Of the ten coldest days since, those after the first few are a kelvin milder.
+      const milder = (day: number) => Number(day >= 60 + 6 * colder && day % 6 === 0);
+      const outdoorC = (day: number) => COLD[day % 6]! + (day < 60 ? 0 : warmer) + milder(day);
       const made = daysOf(
         120,
         (day) => {
@@ -393,11 +395,19 @@ describe('more or less in the same weather', () => {
       undefined,
     ]);
     expect(warm((below) => 0.9 * below)!.may).not.toContain('summer-heating');
-    // Of days that were all above 10 °C nothing is said of the cold.
-    expect([10, 10.1].map((warmer) => warm((below) => 0.5 + below, warmer)!.seen.kind)).toEqual([
-      'with-the-cold',
-      'unclear',
-    ]);
+    // Of days that were all above 10 °C nothing is said of the cold, nor where fewer than six of sixty were not.
+    const kindOf = ([warmer, colder]: readonly [number, number]) =>
+      warm((below) => 0.5 + below, warmer, colder)!.seen.kind;
+    expect(
+      (
+        [
+          [10, 10],
+          [10.1, 10],
+          [10, 6],
+          [10, 5],
+        ] as const
+      ).map(kindOf),
+    ).toEqual(['with-the-cold', 'unclear', 'with-the-cold', 'unclear']);
   });
   test('its cost is that of its own hours: at 30 p by day where all are bought at 26.25 p', () => {
     const version: TariffVersion = {
