@@ -433,6 +433,28 @@ describe('more or less in the same weather', () => {
     const mean = (before * 26.25 + since * 30) / (before + since);
     expect(finding!.pence).toBeCloseTo(120 * 25 * (30 / mean), 6);
   });
+  describe('a mild day that takes no more than warm ones is one on which nobody has switched the heating on', () => {
+    /** 2 kWh a day more since day 60; day 110 at so many °C takes so many kWh. */
+    const found = (celsius: number, kWh: number) => {
+      const outdoorC = (day: number) => (day === 110 ? celsius : COLD[day % 6]!);
+      const perDay = (day: number) => 5 + Math.max(0, 15 - outdoorC(day)) + swing(Math.floor(day / 6), 0.01);
+      const kW = (day: number) => (day === 110 ? kWh : perDay(day) + (day < 60 ? 0 : 2)) / 24;
+      return findBehaviour(daysOf(120, kW, { outdoorC }), prices)[0]!.kWh;
+    };
+    // Left out it leaves 59 days of 2 kWh more; else it counts against 5 kWh and 1 for each degree below 15 °C.
+    const counted = (celsius: number, kWh: number) => 118 + kWh - 5 - (15 - celsius);
+    test.each([
+      ['10 °C, less than three tenths of five degrees over 7 kWh', 10, 8.4, false],
+      ['more', 10, 8.6, true],
+      ['8 °C', 8, 7, false],
+      ['below 8 °C', 7.9, 7, true],
+      ['two degrees', 13, 7.2, false],
+      ['less than two', 13.1, 7.2, true],
+    ])('%s', (_, celsius, kWh, isCounted) => {
+      const expected = isCounted ? counted(celsius, kWh) : 118;
+      expect(Math.abs(found(celsius, kWh) - expected)).toBeLessThan(0.1);
+    });
+  });
   test('the less clear it is, the less sure', () => {
     const made = daysOf(120, (day) => (5 + below(day) + swing(day, 1.5) + (day >= 60 ? 2 : 0)) / 24, {
       outdoorC: (day) => COLD[day % 6]!,
