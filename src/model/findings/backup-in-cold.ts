@@ -57,12 +57,8 @@ export function findBackupInCold(days: MeterDays, prices: Prices): Finding[] {
     excess,
     cold.map((day) => days.outdoorC[day]!),
   );
-  const error = Math.sqrt(
-    line.variance *
-      (1 / cold.length +
-        (line.slopeError ** 2 / Math.max(1e-9, line.variance)) *
-          (meanOf(cold.map(below)) - meanOf(mild.map(below))) ** 2),
-  );
+  const apart = meanOf(cold.map(below)) - meanOf(mild.map(below));
+  const error = Math.sqrt(line.variance / cold.length + (line.slopeError * apart) ** 2);
   const t = meanOf(excess) / error;
   if (!(share >= LEAST_SHARE) || t < LEAST_T || !(byCold <= -LEAST_FALL)) return [];
   const helped = cold.filter((_, i) => excess[i]! > 2 * Math.sqrt(line.variance));
