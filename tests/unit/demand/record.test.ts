@@ -146,7 +146,7 @@ describe('weather put to a record', () => {
     ['270 of 400 days', daysFrom(0, 400), own(270), 'own', 'day', 270],
     ['269 of 400 days', daysFrom(0, 400), own(269), 'typical', 'month', 13],
     ['9 of a period’s 10 days', [{ days: 10 }], own(9), 'own', 'period', 1],
-    ['8 of a period’s 10 days', [{ days: 10 }], own(8), 'typical', 'period', 1],
+    ['17 of a period’s 20 days', [{ days: 20 }], own(17), 'typical', 'period', 1],
     ['a day and a period', [{ days: 1 }, { first: first + 1, days: 9 }], own(10), 'own', 'period', 2],
     [
       'a day and a period without any',

@@ -375,8 +375,13 @@ describe('a large load of the house', () => {
     ['a charger', { powerKW: 7, hours: 2 }, false],
     ['for hours at the power of a heater', { powerKW: 2.8, hours: 6 }, true],
     ['a socket for hours', { powerKW: 2.3, hours: 6 }, false],
-    ['a heater beside a compressor', { powerKW: 4.5, hours: 2 }, true],
-    ['for longer', { powerKW: 4.5, hours: 5 }, false],
+    ['a heater beside a compressor', { powerKW: 6.19, hours: 3.25 }, true],
+    ['stronger', { powerKW: 6.21, hours: 3.25 }, false],
+    ['for longer', { powerKW: 6.19, hours: 3.35 }, false],
+    ['2.5 kW for hours', { powerKW: 2.5, hours: 6 }, true],
+    ['less', { powerKW: 2.49, hours: 6 }, false],
+    ['3.2 kW for hours', { powerKW: 3.2, hours: 6 }, true],
+    ['more', { powerKW: 3.21, hours: 6 }, false],
   ])('a question with a heater: %s', (_, change, asked) => {
     const [found] = findLargeLoad(HOUSE, [load(change)], { pencePerKWh: 20 });
     expect(found!.may).toEqual(asked ? ['large-load', 'heater'] : undefined);

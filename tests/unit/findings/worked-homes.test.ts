@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { addDays, toDayNumber } from '../../../src/model/calendar/civil.ts';
 import { findBackupInCold } from '../../../src/model/findings/backup-in-cold.ts';
-import { weekAbout, weeksOfLess } from '../../../src/model/findings/holidays.ts';
+import { holidays, weekAbout, weeksOfLess } from '../../../src/model/findings/holidays.ts';
 import { emptySpells, findHomeEmpty, findWeeksOfLess, livedInDays } from '../../../src/model/findings/home-empty.ts';
 import type { MeterDays } from '../../../src/model/findings/meter-days.ts';
 import { findMeterScale } from '../../../src/model/findings/meter-scale.ts';
@@ -193,6 +193,56 @@ test('the week about a day is the day and three on either side, as far as they a
     (1 + 2 + 3 + 4) / 4,
     (50 + 60 + 70 + 800) / 4,
   ]);
+});
+
+/** What sixty days took of the usual, 1 but for what is told from a day on. */
+const shareOf = (...told: readonly (readonly [from: number, shares: readonly number[]])[]) => {
+  const share = new Array<number>(60).fill(1);
+  for (const [from, shares] of told) share.splice(from, shares.length, ...shares);
+  return share;
+};
+const many = (count: number, share: number) => new Array<number>(count).fill(share);
+
+test.each<readonly [string, readonly number[], readonly (readonly [number, number])[]]>([
+  ['four days, and three on which walls get warm', shareOf([20, many(4, 0.6)]), [[20, 26]]],
+  ['three days', shareOf([20, many(3, 0.6)]), []],
+  ['three weeks', shareOf([20, many(21, 0.6)]), [[20, 43]]],
+  ['69 % of the usual', shareOf([20, many(4, 0.69)]), [[20, 26]]],
+  ['71 %', shareOf([20, many(4, 0.71)]), []],
+  ['a day of 77 % among them', shareOf([20, [0.5, 0.5, 0.5, 0.77]]), [[20, 26]]],
+  ['a day of 79 %', shareOf([20, [0.5, 0.5, 0.5, 0.79]]), []],
+  ['60 % beside ten days before with 90 % in the middle', shareOf([15, many(5, 0.8)], [20, many(4, 0.6)]), [[20, 26]]],
+  ['60 % beside 85 %', shareOf([15, many(5, 0.8)], [10, many(5, 0.9)], [20, many(4, 0.6)]), []],
+  ['60 % before days of 87 %', shareOf([20, many(4, 0.6)], [25, many(10, 0.87)]), [[20, 26]]],
+  ['60 % before days of 85 %', shareOf([20, many(4, 0.6)], [25, many(10, 0.85)]), []],
+  [
+    'two',
+    shareOf([20, many(4, 0.6)], [40, many(5, 0.5)]),
+    [
+      [20, 26],
+      [40, 47],
+    ],
+  ],
+  ['up to the last day but one', shareOf([54, many(4, 0.6)]), [[54, 59]]],
+  ['up to the last day: nobody came back', shareOf([56, many(4, 0.6)]), []],
+  ['a day without weather among them', shareOf([20, [0.6, 0.6, Number.NaN, 0.6, 0.6]]), [[20, 27]]],
+])('a holiday: %s', (_, share, expected) => {
+  const days = daysOf(60, () => 1);
+  expect(holidays(days, [...share])).toEqual(expected);
+});
+
+test.each<readonly [string, readonly number[], number, readonly (readonly [number, number])[]]>([
+  ['below 11 °C', shareOf([20, many(20, 0.4)]), 10.9, [[20, 39]]],
+  ['at 11 °C', shareOf([20, many(20, 0.4)]), 11, []],
+  ['two last days of 84 %', shareOf([20, [...many(20, 0.4), 0.84, 0.84]]), 5, [[20, 41]]],
+  ['of 86 %', shareOf([20, [...many(20, 0.4), 0.86, 0.86]]), 5, [[20, 39]]],
+  ['last four days at 68 % of those after', shareOf([20, [...many(20, 0.4), 0.5, 0.74, 0.74, 0.74]]), 5, [[20, 43]]],
+  ['at 72 %', shareOf([20, [...many(20, 0.4), 0.6, 0.76, 0.76, 0.76]]), 5, []],
+  ['first four days at 59 %', shareOf([20, [0.5, 0.62, 0.62, 0.62, ...many(20, 0.4)]]), 5, [[20, 43]]],
+  ['at 61 %: they begin later', shareOf([20, [0.5, 0.65, 0.65, 0.65, ...many(20, 0.4)]]), 5, [[24, 43]]],
+])('weeks of less in which it is heated: %s', (_, share, celsius, expected) => {
+  const days = daysOf(60, () => 1, { outdoorC: () => celsius });
+  expect(weeksOfLess(days, true, [...share]).map(({ spell }) => spell)).toEqual(expected);
 });
 
 describe('weeks of less', () => {

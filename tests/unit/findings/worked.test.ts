@@ -271,6 +271,56 @@ describe('more or less in the same weather', () => {
   ])('the same every day: %s', (_, at, kind) => {
     expect(find({ at, count: 2 * at })[0]!.seen.kind).toBe(kind);
   });
+  /** 2 kWh a day more, and beside it what is told by temperature and by the evenness of the six days. */
+  const findBeside = (beside: (celsius: number, way: 1 | -1) => number) => {
+    const kWh = (day: number) => {
+      const celsius = COLD[day % 6]!;
+      const way = Math.floor(day / 6) % 2 ? -1 : 1;
+      return 5 + below(day) + 0.05 * way + (day >= 60 ? 2 + beside(celsius, way) : 0);
+    };
+    return findBehaviour(
+      daysOf(120, (day) => kWh(day) / 24, { outdoorC: (day) => COLD[day % 6]! }),
+      prices,
+    )[0]!.seen;
+  };
+  test.each([
+    [0.43, 'steady'],
+    [0.47, 'unclear'],
+    [-0.43, 'steady'],
+    [-0.47, 'unclear'],
+  ])('the same every day is nothing that hangs with the cold by more than 0.45: %d is %s', (correlation, kind) => {
+    // The six temperatures stray by √46.7 K; so far must the days stray besides for such a correlation.
+    const signal = 0.03 * Math.sqrt(280 / 6);
+    const noise = signal * Math.sqrt(1 / correlation ** 2 - 1);
+    const seen = findBeside((celsius, way) => Math.sign(correlation) * 0.03 * (celsius - 10) + (noise - 0.05) * way);
+    expect(seen.coldCorrelation).toBeCloseTo(correlation, 2);
+    expect(seen.kind).toBe(kind);
+  });
+  test('on warm days it must stand out by three times their error', () => {
+    // Ten days that stray by n either way: the error is n √(2 / 9), and 0.05 √(2 / 9) before.
+    const kinds = [1.4, 1.43].map((n) => findBeside((celsius, way) => (celsius === 20 ? (n - 0.05) * way : 0)).kind);
+    const isClear = [1.4, 1.43].map((n) => 2 >= 3 * Math.sqrt(2 / 9) * Math.hypot(n, 0.05));
+    expect(isClear).toEqual([true, false]);
+    expect(kinds).toEqual(['steady', 'unclear']);
+  });
+  test('less from February on is the season’s where October, with the sun as high, took hardly more', () => {
+    // 2 kWh a day less from day 138 on; `less` on the first 32 days, when the sun stood as high.
+    const told = (less: number) =>
+      findBehaviour(
+        daysOf(
+          200,
+          (day) => {
+            const since = day < 32 ? less : day < 138 ? 0 : 2;
+            return (8 + below(day) + swing(Math.floor(day / 6), 0.05) - since) / 24;
+          },
+          { outdoorC: (day) => COLD[day % 6]! },
+        ),
+        prices,
+      ).map(({ from }) => from);
+    // Half of the difference to the line of all before, 2 − 32 x / 138. Of the days as light 4 in 100 are of January, so that
+    // (2 − 0.956 x) / (2 − 0.232 x) is a half at 1.19 kWh.
+    expect([0, 1.13, 1.25, 2].map(told)).toEqual([[addDays(FIRST, 138)], [addDays(FIRST, 138)], [], []]);
+  });
   test('more on heated days: by what share of it is there on warm days too, up to two fifths and from three fifths on', () => {
     // Days of 8 to 12 °C take 1 to 3 kWh more, 2 in the mean, the milder the more: nothing that grows with the cold.
     const celsius = [8, 9, 10, 11, 12, 20];
