@@ -29,7 +29,9 @@ export function PaperView(props: {
     const [box] = value.boxes;
     if (!box) return;
     setPage(box.page);
-    setPlace(wordAt(paper, value) ?? null);
+    const word = wordAt(paper, value);
+    const typed = said.words?.find(({ page, at }) => page === word?.page && at === word.at);
+    setPlace(word ? { ...word, ...typed } : null);
   };
   const putRight = (text: string, word: Pick<PlaceOnPage, 'page' | 'at'> | null = place) => {
     if (!word) return;
@@ -59,15 +61,18 @@ export function PaperView(props: {
         )}
         <PaperPage paper={paper} page={page} shown={shown} corrected={said.words ?? []} onPick={setPlace} />
         {place === null ? (
-          <>
-            <p className="quiet small">{say('A value shows its place; a click on the page corrects it.')}</p>
-            <button type="button" className="plain" aria-pressed={large} onClick={() => setLarge(!large)}>
-              {large ? say('Page smaller') : say('Page larger')}
-            </button>
-          </>
+          <p className="quiet small">{say('A value shows its place; a click on the page corrects it.')}</p>
         ) : (
-          <Correction key={`${place.page} ${place.at}`} printed={place.text} onPutRight={putRight} />
+          <Correction
+            key={`${place.page} ${place.at}`}
+            printed={place.text}
+            onPutRight={putRight}
+            onLeave={() => setPlace(null)}
+          />
         )}
+        <button type="button" className="plain" aria-pressed={large} onClick={() => setLarge(!large)}>
+          {large ? say('Page smaller') : say('Page larger')}
+        </button>
         {(paper.repairs ?? []).map((repair) => (
           <Repair
             key={`${repair.page} ${repair.at} ${repair.text}`}
@@ -225,11 +230,21 @@ function DayField(props: { readonly label: string; readonly value: string; reado
   );
 }
 
-function Correction(props: { readonly printed: string; readonly onPutRight: (text: string) => void }) {
+function Correction(props: {
+  readonly printed: string;
+  readonly onPutRight: (text: string) => void;
+  readonly onLeave: () => void;
+}) {
   const [text, setText] = useState(props.printed);
   return (
     <form
       className="actions"
+      onKeyDown={(event) => {
+        if (event.key !== 'Escape') return;
+        // Only this is left, not the bill.
+        event.stopPropagation();
+        props.onLeave();
+      }}
       onSubmit={(event) => {
         event.preventDefault();
         props.onPutRight(text.trim());
