@@ -15,7 +15,6 @@ const HIGH_SHARE = 1.06;
 const LEAST_LIKENESS = { level: 0.45, short: 0.75 } as const;
 /** What is there for fewer days is mostly an oven or a compressor in the cold. */
 const LEAST_DAYS = 10;
-const LEAST_WEEKS = 4;
 /** A compressor's power rises as the cylinder gets hot. */
 const MOST_RAMP = 0.06;
 /** A compressor of such a power runs at all hours, not at one. */
@@ -41,14 +40,15 @@ export function isHeater(load: EvenLoad, days: MeterDays): boolean {
       ? load.likeness >= LEAST_LIKENESS.short
       : load.likeness >= LEAST_LIKENESS.level && Math.abs(load.ramp) <= MOST_RAMP) &&
     load.elsewhere <= MOST_ELSEWHERE &&
-    (weekly || load.drift <= MOST_DRIFT) &&
     hoursEach(load) <= LONGEST_HOURS[days.meter] &&
-    (weekly ? load.days.length >= LEAST_WEEKS : load.days.length >= Math.max(LEAST_DAYS, LEAST_OFTEN * span)) &&
-    (weekly || !isOfCompressor(load, days))
+    (weekly ||
+      (load.drift <= MOST_DRIFT &&
+        load.days.length >= Math.max(LEAST_DAYS, LEAST_OFTEN * span) &&
+        !isOfCompressor(load, days)))
   );
 }
 
-/** Whether most gaps between the days are whole weeks. */
+/** Whether it came four times at least, and most gaps between its days are whole weeks. */
 export function isWeekly(load: EvenLoad, days: MeterDays): boolean {
   const gaps = load.days.slice(1).map((day, i) => days.dayNumber[day]! - days.dayNumber[load.days[i]!]!);
   return gaps.length >= 3 && gaps.filter((gap) => gap % 7 === 0).length >= 0.7 * gaps.length;

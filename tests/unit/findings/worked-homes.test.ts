@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { addDays, toDayNumber } from '../../../src/model/calendar/civil.ts';
 import { findBackupInCold } from '../../../src/model/findings/backup-in-cold.ts';
-import { holidays, weekAbout, weeksOfLess } from '../../../src/model/findings/holidays.ts';
+import { holidays, sharesOfUsual, weekAbout, weeksOfLess } from '../../../src/model/findings/holidays.ts';
 import { emptySpells, findHomeEmpty, findWeeksOfLess, livedInDays } from '../../../src/model/findings/home-empty.ts';
 import type { MeterDays } from '../../../src/model/findings/meter-days.ts';
 import { findMeterScale } from '../../../src/model/findings/meter-scale.ts';
@@ -243,6 +243,13 @@ test.each<readonly [string, readonly number[], number, readonly (readonly [numbe
 ])('weeks of less in which it is heated: %s', (_, share, celsius, expected) => {
   const days = daysOf(60, () => 1, { outdoorC: () => celsius });
   expect(weeksOfLess(days, true, [...share]).map(({ spell }) => spell)).toEqual(expected);
+});
+
+test('the usual is that of ordinary days: those with less than half of it do not lower it', () => {
+  const outdoorC = (day: number) => 2 + (day % 6);
+  const isOut = (day: number) => day >= 20 && day < 32;
+  const days = daysOf(80, (day) => ((isOut(day) ? 0.3 : 1) * (10 + 15.5 - outdoorC(day))) / 24, { outdoorC });
+  expect(sharesOfUsual(days)).toEqual(Array.from({ length: 80 }, (_, day) => close(isOut(day) ? 0.3 : 1)));
 });
 
 describe('weeks of less', () => {

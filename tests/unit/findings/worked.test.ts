@@ -706,6 +706,16 @@ describe('hot water on warm days', () => {
     expect(cycles?.perDay).toBe(perDay);
     expect(finding !== undefined).toBe((perDay ?? 0) >= 3.5);
   });
+  test('a day after one below 15.5 °C is none of them: ten days are left, or nine', () => {
+    const after = (celsius: number) =>
+      find(
+        () => FOUR,
+        1.6,
+        (day) => (day === 0 ? celsius : 16.5),
+        11,
+      ).cycles?.days.length;
+    expect([15.5, 15.4].map(after)).toEqual([10, undefined]);
+  });
   test('starts of cool nights are of heating that is nearly over', () => {
     expect(find(() => [1, 3, 5, 7, 12]).finding).toBeUndefined();
     // Only on the cooler half of the warm days.
@@ -769,12 +779,12 @@ describe('nights let go cold', () => {
   test('rooms heated all night beside summer nights that are heated too are none; nights that do not grow with the cold are', () => {
     // 0 to 8 °C for sixty days, 0.1 kW a degree below 10 °C; twenty days of 20 °C with 0.5 kW in their nights.
     const outdoorC = (day: number) => (day < 60 ? (day * 5) % 9 : 20);
-    const found = (night: number, summerNight: number) => {
+    const found = (night: number, summerNight: number, morning = 2.2) => {
       const days = daysOf(
         80,
         (day, hour) => {
           if (day >= 60) return hour < 5 ? summerNight : 0;
-          const shape = hour < 5 ? night : hour < 8 ? 2.2 : 1;
+          const shape = hour < 5 ? night : hour < 8 ? morning : 1;
           return 0.1 * (10 - outdoorC(day)) * shape;
         },
         { outdoorC },
@@ -785,6 +795,8 @@ describe('nights let go cold', () => {
     expect(found(0.3, 0)).toBe(1);
     expect(found(0.3, 0.5)).toBe(1);
     expect(found(0.65, 0.2)).toBe(0);
+    // Without a morning that makes up for it a night rests with a quarter of the day’s power, 0.6 kW in the middle.
+    expect([0.24, 0.28].map((night) => found(night, 0, 1))).toEqual([1, 0]);
   });
   test('its shares, units and likelihood, hot water taken out', () => {
     expect(find()).toMatchObject({
