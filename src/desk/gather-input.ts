@@ -1,4 +1,5 @@
 /** A written household file with the raw files beside it, read through intake exactly as the window would import them. */
+import { bundle, isPageName } from '../intake/intake.ts';
 import type { BillCheckInput } from '../model/shapes/bill-check.ts';
 import type { Evidence } from '../model/shapes/evidence.ts';
 import { say } from '../words/say.ts';
@@ -35,18 +36,29 @@ export async function gatherInput(given: GatherInput): Promise<WholeHousehold> {
   refuseFaultyTariffs(household.tariffs);
   const seen: Evidence[] = [];
   const fromFiles: WholeHousehold['evidence'][number][] = [];
-  for (const { file: fileName, choices } of input.files ?? []) {
+  const named = (fileName: string) => {
     const bytes = readBeside(fileName);
-    if (!bytes) {
+    if (bytes) return [fileName, bytes] as const;
+    throw new DeskError({
+      code: 'no-such-file',
+      message: say('The household file names {fileName}, which does not lie beside it.', { fileName }),
+      where: fileName,
+      remedy: say('Put the file into the same folder, or correct its name.'),
+    });
+  };
+  for (const { file, pages = [], choices } of input.files ?? []) {
+    const noPage = pages.length === 0 ? undefined : [file, ...pages].find((name) => !isPageName(name));
+    if (noPage !== undefined)
       throw new DeskError({
-        code: 'no-such-file',
-        message: say('The household file names {fileName}, which does not lie beside it.', { fileName }),
-        where: fileName,
-        remedy: say('Put the file into the same folder, or correct its name.'),
+        code: 'no-page',
+        message: say('{fileName} is named as a page of a bill, and is neither a PDF nor a picture.', {
+          fileName: noPage,
+        }),
+        where: noPage,
+        remedy: say('Name it as a file of its own.'),
       });
-    }
     const taken = await takeIn({
-      file: { fileName, bytes },
+      file: await bundle([file, ...pages].map(named)),
       choices: choices ?? {},
       context: intakeContext(household.zone, today),
       householdId: household.id,
@@ -55,8 +67,8 @@ export async function gatherInput(given: GatherInput): Promise<WholeHousehold> {
       readEvidence,
     });
     refuseTwice(seen, taken.evidence);
-    const named = taken.preview.paper ? namedByDays(taken.evidence) : taken.evidence;
-    fromFiles.push({ import: named, rawFile: taken.rawFile, intervals: taken.intervals });
+    const kept = taken.preview.paper ? namedByDays(taken.evidence) : taken.evidence;
+    fromFiles.push({ import: kept, rawFile: taken.rawFile, intervals: taken.intervals });
   }
   const typed = (input.typed ?? []).map((one) => {
     const evidence = typeEvidence({ ...one, householdId: household.id }, now, newId);

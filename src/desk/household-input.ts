@@ -32,13 +32,16 @@ import { loosen, strictly, tighten } from './loose-section.ts';
 const BESIDE = phrase('the name of a file beside the household file');
 
 /** A raw file beside the household file, with corrections of what intake would decide by itself. */
+const FileName = z
+  .string()
+  .max(200)
+  .regex(/^(?![/\\])(?!.*\.\.)[^:]+$/, BESIDE)
+  // Line feeds and the like would hide what stands behind them. The schema is read where `\p` is unknown, so that this stands apart.
+  .refine((name) => !/\p{Cc}/u.test(name), BESIDE);
 const InputFile = z.strictObject({
-  file: z
-    .string()
-    .max(200)
-    .regex(/^(?![/\\])(?!.*\.\.)[^:]+$/, BESIDE)
-    // Line feeds and the like would hide what stands behind them. The schema is read where `\p` is unknown, so that this stands apart.
-    .refine((name) => !/\p{Cc}/u.test(name), BESIDE),
+  file: FileName,
+  /** Further pages of the same bill, PDFs or pictures. */
+  pages: z.array(FileName).max(19).optional(),
   choices: IntakeChoices.omit({ anew: true }).optional(),
 });
 

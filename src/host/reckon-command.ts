@@ -11,6 +11,7 @@ import { noRegularFile, readRegularFile } from '../desk/regular-file.ts';
 import { readSignedValues } from '../desk/signed-values.ts';
 import { intakeContext } from '../desk/take-in.ts';
 import { VALUES_KEY } from '../desk/values-key.ts';
+import { bundle } from '../intake/intake.ts';
 import { readEvidence as readHere } from '../intake/read-evidence.ts';
 import { renderLeaveBehind } from '../leave-behind/leave-behind.tsx';
 import { renderLetter, renderSheet } from '../leave-behind/letter.tsx';
@@ -135,13 +136,15 @@ async function writeDocuments(options: ReckonOptions, reckoned: Reckoned, termin
 }
 
 async function explainFile(
-  { file, json, zone, choices }: ReckonOptions,
+  { file, pages, json, zone, choices }: ReckonOptions,
   terminal: Terminal,
   readEvidence: ReadEvidence,
 ): Promise<0 | 2> {
-  const bytes = readRegularFile(file);
+  const { fileName, bytes } = await bundle(
+    [file, ...pages].map((path) => [basename(path), readRegularFile(path)] as const),
+  );
   const context = intakeContext(zone ?? USUAL_ZONE, terminal.today);
-  const { preview } = await readEvidence(basename(file), bytes, choices, context);
+  const { preview } = await readEvidence(fileName, bytes, choices, context);
   // The words of a paper hold names and account numbers; they are no part of what is handed on.
   const { paper, ...rest } = preview;
   const shown = paper ? { ...rest, paper: { ...paper, pages: undefined } } : rest;

@@ -3,7 +3,7 @@ import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { z } from 'zod';
 import { DeskError } from '../desk/desk-error.ts';
-import { IntakeChoices } from '../intake/intake.ts';
+import { IntakeChoices, isPageName } from '../intake/intake.ts';
 import { TimeZone } from '../model/shapes/dates.ts';
 import type { Language } from '../words/say.ts';
 
@@ -11,6 +11,8 @@ export interface ReckonOptions {
   readonly task: 'compare' | 'read' | 'help';
   /** The household file, or with `read` one raw file. */
   readonly file: string;
+  /** With `read`: further pages of the same bill, in any order. */
+  readonly pages: readonly string[];
   readonly json: boolean;
   readonly html: string | null;
   readonly pdf: string | null;
@@ -45,7 +47,7 @@ export const RECKON_USAGE = `plainwarmth reckon FILE [options]   (in the project
   --offer NAME  reckon with that offer in hand, where the file has several
   --language L  write the text and the documents in en (English) or de (German)
   --values FILE reckon with the prices and reference values of a signed file
-  --read FILE   say what is understood of one raw file, and stop
+  --read FILE   say what is understood of one raw file, and stop; PDFs and pictures after it are pages of the same bill
   --zone Z      with --read: the clock of the home, such as Europe/Berlin
   --choose K=V  with --read: an answer or a correction, such as unit=kWh or columns.value=2; may be given several times
   --help        this text
@@ -94,10 +96,14 @@ export function readReckonOptions(args: readonly string[]): ReckonOptions {
   ] as const)
     if (path !== null && !/\.(pdf|html?)$/i.test(path))
       throw refuse(`The ${name} is written as PDF or HTML, and ${path} ends in neither.`);
-  if (values.help) return { task: 'help', file: '', ...rest };
-  if (values.read !== undefined) return { task: 'read', file: fromHere(values.read), ...rest };
+  if (values.help) return { task: 'help', file: '', pages: [], ...rest };
+  const [file, ...pages] = values.read === undefined ? [] : [...values.read, ...positionals];
+  const noPage = pages.length === 0 ? undefined : [file!, ...pages].find((name) => !isPageName(name));
+  if (noPage !== undefined)
+    throw refuse(`Several files are read together as pages of one bill, and ${noPage} is neither a PDF nor a picture.`);
+  if (file !== undefined) return { task: 'read', file: fromHere(file), pages: pages.map(fromHere), ...rest };
   if (positionals.length !== 1) throw refuse(`One household file is expected, and ${positionals.length} were named.`);
-  return { task: 'compare', file: fromHere(positionals[0]!), ...rest };
+  return { task: 'compare', file: fromHere(positionals[0]!), pages: [], ...rest };
 }
 
 function parse(args: readonly string[]) {
@@ -115,7 +121,7 @@ function parse(args: readonly string[]) {
       offer: { type: 'string' },
       language: { type: 'string' },
       values: { type: 'string' },
-      read: { type: 'string' },
+      read: { type: 'string', multiple: true },
       zone: { type: 'string' },
       choose: { type: 'string', multiple: true },
       help: { type: 'boolean' },

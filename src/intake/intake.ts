@@ -25,16 +25,24 @@ export { IntakePreview, type IntakeResult, type IntervalDays } from './terms/pre
  */
 export const LARGEST_EVIDENCE_BYTES = 16 * 1024 * 1024;
 
+/** Whether a file of that name may be a page of a bill. */
+export const isPageName = (name: string): boolean => /\.(?:pdf|jpe?g|png|hei[cf])$/i.test(name);
+
 /**
  * Pages of one bill that are handed over together, packed into one file in their order. Pictures are packed already; this
  * only lays them behind each other, always alike.
  */
-export async function bundle(files: readonly (readonly [name: string, bytes: Uint8Array])[]): Promise<Uint8Array> {
+export async function bundle(
+  files: readonly (readonly [name: string, bytes: Uint8Array])[],
+): Promise<{ readonly fileName: string; readonly bytes: Uint8Array }> {
+  const [[name, only]] = files as [(typeof files)[number]];
+  if (files.length === 1) return { fileName: name, bytes: only };
   // Every start comes by here, and hardly any packs pages.
   const { zipSync } = await import('fflate');
-  return zipSync(
+  const bytes = zipSync(
     Object.fromEntries(
-      files.map(([name, bytes], i) => [`${i + 1} ${name}`, [bytes, { level: 0, mtime: '1980-01-02' }] as const]),
+      files.map(([page, own], i) => [`${i + 1} ${page}`, [own, { level: 0, mtime: '1980-01-02' }] as const]),
     ) as Parameters<typeof zipSync>[0],
   );
+  return { fileName: `${name.replace(/\.[^.]*$/, '')} (${files.length}).zip`, bytes };
 }

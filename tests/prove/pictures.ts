@@ -69,7 +69,7 @@ export async function provePictures(count = 60): Promise<ProofTable> {
     const made = layOutBill(seed * 7, 90_000 + seed);
     const chance = chanceOf(40_000 + seed);
     const pages = made.pages.map((texts, i) => [`page ${i + 1}.jpg`, takePicture(texts, chance)] as const);
-    const bytes = await bundle(pages);
+    const { bytes } = await bundle(pages);
     const zone = made.bill.language === 'de' ? 'Europe/Berlin' : 'Europe/London';
     const { preview } = await readPaper('bill.zip', bytes, {}, { ...intakeContext(zone, '2026-11-25'), recognise });
     const back = holdAgainst(made, preview);

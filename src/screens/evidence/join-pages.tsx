@@ -2,7 +2,7 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Output } from '../../desk/contract.ts';
 import { refuseLargeFile } from '../../desk/limits.ts';
-import { bundle } from '../../intake/intake.ts';
+import { bundle, isPageName } from '../../intake/intake.ts';
 import { say } from '../../words/say.ts';
 import { FileButton } from '../shared/file-button.tsx';
 import { offerFile } from '../shared/offer-file.ts';
@@ -13,7 +13,7 @@ import { Refused } from '../shared/refused.tsx';
 
 export const PAGES = '.pdf,.jpg,.jpeg,.png,.heic,.heif,image/*';
 export const isPage = ({ name, type }: File): boolean =>
-  type === 'application/pdf' || type.startsWith('image/') || /\.(pdf|jpe?g|png|hei[cf])$/i.test(name);
+  type === 'application/pdf' || type.startsWith('image/') || isPageName(name);
 
 /** Files from the clipboard: a picture there is a page like any other. Null where none is taken. */
 export function usePasted(onFiles: ((files: readonly File[]) => void) | null): void {
@@ -54,9 +54,8 @@ export function JoinPages(props: {
         files.map(async (file) => [file.name, new Uint8Array(await file.arrayBuffer())] as const),
       );
       if (files.length === 1) return props.onJoined(await offerFile(first, LARGEST_TOGETHER), files);
-      const name = `${first.name.replace(/\.[^.]*$/, '')} (${files.length}).zip`;
-      const packed = (await bundle(pages)) as Uint8Array<ArrayBuffer>;
-      props.onJoined(await offerFile(new File([packed], name)), files);
+      const { fileName, bytes } = await bundle(pages);
+      props.onJoined(await offerFile(new File([bytes as Uint8Array<ArrayBuffer>], fileName)), files);
     } catch (reason) {
       setFailure(describeFailure(reason));
     }

@@ -135,6 +135,9 @@ export const DESK: Catalogue = {
   // Household files
   'The household file names {fileName}, which does not lie beside it.':
     'Die Haushaltsdatei nennt {fileName}, doch diese Datei liegt nicht daneben.',
+  '{fileName} is named as a page of a bill, and is neither a PDF nor a picture.':
+    '{fileName} ist als Seite einer Rechnung genannt und ist weder PDF noch Bild.',
+  'Name it as a file of its own.': 'Nennen Sie sie als eigene Datei.',
   'Put the file into the same folder, or correct its name.':
     'Legen Sie die Datei in denselben Ordner, oder berichtigen Sie ihren Namen.',
   '{fileName} holds exactly the same as {earlier}, so it would count twice.':

@@ -13,6 +13,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { writePdf } from '../../../sample-bills/write-pdf.ts';
 import { Reckoning } from '../../../src/desk/audit.ts';
 import { reckon } from '../../../src/host/reckon-command.ts';
 import { Appraisal } from '../../../src/model/shapes/appraisal.ts';
@@ -643,6 +644,50 @@ describe('a bill on paper', () => {
     };
     expect(await household({})).toMatchObject({ code: 2 });
     expect(await household({ paper: { looked: true, asPrinted: true } })).toMatchObject({ code: 0 });
+  });
+  test('two halves are one bill in either order, and each alone is asked about or refused', async () => {
+    const half = (name: string, lines: readonly (readonly [string, string?])[]) => {
+      const texts = lines.flatMap(([label, amount = ''], i) =>
+        [label, amount].map((text, cell) => ({ text, x: 50 + 430 * cell, y: 60 + 20 * i, size: 11 })),
+      );
+      writeFileSync(join(folder, name), writePdf([texts.filter(({ text }) => text !== '')]));
+      return join(folder, name);
+    };
+    const front = half('front.pdf', [
+      ['Electricity, 2 July to 1 October 2026'],
+      ['Total before VAT', '£175.78'],
+      ['VAT at 5 %', '£8.79'],
+      ['Total of this bill', '£184.57'],
+      ['Thank you for your payment', '£150.00'],
+    ]);
+    const back = half('back.pdf', [
+      ['How your electricity was reckoned'],
+      ['Units 416 kWh at 30.40 p', '£126.46'],
+      ['Standing charge 91 days at 54.2 p', '£49.32'],
+    ]);
+    for (const pages of [
+      [front, back],
+      [back, front],
+    ]) {
+      const { code, out } = await run('--read', ...pages);
+      expect(out).toContain('416 kWh');
+      expect(code).toBe(0);
+    }
+    expect(await run('--read', back, '--read', front)).toMatchObject({ code: 0 });
+    const alone = await run('--read', front);
+    expect([alone.code, alone.out]).toEqual([2, expect.stringContaining('perhaps a page is missing')]);
+    expect((await run('--read', back)).code).toBe(2);
+    const home = async (files: object) => {
+      const path = join(folder, 'home.json');
+      writeFileSync(path, JSON.stringify({ name: 'Reed House', files: [files] }));
+      return run(path);
+    };
+    expect(await home({ file: 'back.pdf', pages: ['front.pdf'] })).toMatchObject({ code: 0 });
+    for (const taken of [
+      await run('--read', front, 'days.csv'),
+      await home({ file: 'front.pdf', pages: ['days.csv'] }),
+    ])
+      expect([taken.code, taken.err]).toEqual([2, expect.stringContaining('neither a PDF nor a picture')]);
   });
 });
 

@@ -75,7 +75,7 @@ describe('a picture that is no bill, or none that can be read', () => {
 test('a page among several that is not read here is refused by its name, and never left out', async () => {
   const webp = Uint8Array.from('RIFF\0\0\0\0WEBPVP8 ', (letter) => letter.charCodeAt(0));
   const scan = new Uint8Array(readFileSync('sample-bills/paper/gas-scan.png'));
-  const pages = await bundle([
+  const { bytes: pages } = await bundle([
     ['front.png', scan],
     ['back.webp', webp],
   ]);
