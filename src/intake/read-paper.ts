@@ -194,6 +194,8 @@ export function readPages(
   if (isHeat) book.add('paper-heat-left-out', 'note');
   if (bills.some(({ isExport }) => isExport)) book.add('paper-export-left-out', 'note');
   book.add('paper-names-left-out', 'note');
+  const isUnclear = book.list().some(({ code }) => OF_BAD_PICTURES.has(code));
+  if (isUnclear && pages.some(({ picture }) => picture)) book.add('picture-unclear', 'note');
   const isOpen = book.list().some(({ weight }) => weight !== 'note');
   const isWhole =
     !isOpen &&
@@ -213,6 +215,15 @@ export function readPages(
     intervals: [],
   };
 }
+
+/** What half a picture or an unclear one leaves open. */
+const OF_BAD_PICTURES: ReadonlySet<string> = new Set([
+  'paper-period-asked',
+  'paper-total-asked',
+  'paper-unproved-asked',
+  'paper-contradicted-asked',
+  'paper-fuel-left-asked',
+]);
 
 /** What a person confirmed instead of a sum. */
 const CONFIRMED = ['looked', 'complete', 'meant', 'leftOut', 'leftOver', 'isBill', 'money', 'asPrinted'] as const;

@@ -479,7 +479,10 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'picture-small': phrase('{file} is too small to read. Take the picture closer, one page at a time.'),
   'picture-no-bill': phrase(
-    'We could not read a bill in the picture {file}. Lay the page flat in even light and fill the picture with it. Or type the figures in.',
+    'We could not read a bill in the picture {file}. Take it again: all of the page, flat, in even light, from closer. Or type the figures in.',
+  ),
+  'picture-unclear': phrase(
+    '{file} could not be read for certain everywhere. A better picture helps: all of the page, flat, in even light, from closer.',
   ),
   'paper-no-bill': phrase(
     'We found no use of electricity or gas with its price in {file}. If it is a bill, perhaps a page is missing: choose the complete bill, or type the figures.',

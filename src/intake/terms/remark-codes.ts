@@ -159,6 +159,7 @@ export const REMARK_CODES = [
   'picture-large',
   'picture-small',
   'picture-no-bill',
+  'picture-unclear',
   'paper-water-only',
   'paper-water-left-out',
   'paper-heat-only',

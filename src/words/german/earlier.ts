@@ -25,6 +25,8 @@ export const EARLIER: Catalogue = {
   'typical year of the promise': 'normales Jahr der Kostenschätzung',
   'tariff of the promise': 'Tarif der Kostenschätzung',
   'the bill: cost of the units ÷ units': 'die Rechnung: Kosten der Energie ÷ kWh',
+  'We could not read a bill in the picture {0}. Lay the page flat in even light and fill the picture with it. Or type the figures in.':
+    'Im Bild {0} war keine Rechnung zu lesen. Legen Sie die Seite flach in gleichmäßiges Licht und füllen Sie das Bild damit. Oder tippen Sie die Zahlen ein.',
   told: 'laut Angabe',
   'cost of the units / heat for rooms and hot water': 'Kosten der Energie / Wärme für Räume und Warmwasser',
   'Cost of the units': 'Kosten der Energie',

@@ -444,8 +444,10 @@ export const REMARKS: Catalogue = {
     '{file} hat mehr als {expectedNames} Millionen Bildpunkte und wurde nicht geöffnet. Speichern Sie es kleiner und wählen Sie dieses.',
   '{file} is too small to read. Take the picture closer, one page at a time.':
     '{file} ist zu klein zum Lesen. Fotografieren Sie näher, Seite für Seite.',
-  'We could not read a bill in the picture {file}. Lay the page flat in even light and fill the picture with it. Or type the figures in.':
-    'Im Bild {file} war keine Rechnung zu lesen. Legen Sie die Seite flach in gleichmäßiges Licht und füllen Sie das Bild damit. Oder tippen Sie die Zahlen ein.',
+  'We could not read a bill in the picture {file}. Take it again: all of the page, flat, in even light, from closer. Or type the figures in.':
+    'Im Bild {file} war keine Rechnung zu lesen. Nehmen Sie es neu auf: die ganze Seite, flach, in gleichmäßigem Licht, aus der Nähe. Oder tippen Sie die Zahlen ein.',
+  '{file} could not be read for certain everywhere. A better picture helps: all of the page, flat, in even light, from closer.':
+    '{file} war nicht überall sicher zu lesen. Ein besseres Bild hilft: die ganze Seite, flach, in gleichmäßigem Licht, aus der Nähe.',
   'We found no use of electricity or gas with its price in {file}. If it is a bill, perhaps a page is missing: choose the complete bill, or type the figures.':
     'In {file} fanden wir keinen Verbrauch von Strom oder Gas mit seinem Preis. Ist es eine Rechnung, so fehlt vielleicht eine Seite: Wählen Sie die ganze Rechnung oder tippen Sie die Zahlen ein.',
   '{file} is a bill for water, and nothing of it is needed here. Choose the bill for electricity or gas.':

@@ -8,7 +8,7 @@ import { findSheets } from '../../../src/intake/paper/find-sheet.ts';
 import { lookAtSheets } from '../../../src/intake/paper/look-at-sheets.ts';
 import { decodePicture } from '../../../src/intake/paper/picture.ts';
 import { encodePng } from '../../../src/intake/paper/png.ts';
-import { readPaper } from '../../../src/intake/read-paper.ts';
+import { readPages, readPaper } from '../../../src/intake/read-paper.ts';
 
 const unpackHeic = makeHeicUnpacker();
 const context = { ...intakeContext('Europe/London', '2026-11-25'), recognise: makeRecogniser(), unpackHeic };
@@ -82,6 +82,25 @@ test('a page among several that is not read here is refused by its name, and nev
   const { remarks, series } = await read('front (2).zip', pages);
   expect(remarks.map(({ code, file }) => [code, file])).toEqual([['picture-kind', 'back.webp']]);
   expect(series).toEqual([]);
+});
+
+test('half a bill in a picture says how to take it again; the same in a PDF does not', () => {
+  const words = ['Units', '416', 'kWh', 'at', '30.40p', '£126.46'].map((text, i) => ({
+    text,
+    x: 50 + 70 * i,
+    y: 60,
+    width: 6 * text.length,
+    height: 10,
+  }));
+  const page = { width: 600, height: 800, words };
+  const codes = (own: object) =>
+    readPages('half.jpg', [{ ...page, ...own }], { carrier: 'electricity' }, context).preview.remarks.map(
+      ({ code }) => code,
+    );
+  expect(codes({ picture: 'data:image/png;base64,' })).toEqual(
+    expect.arrayContaining(['paper-total-asked', 'paper-period-asked', 'picture-unclear']),
+  );
+  expect(codes({})).not.toContain('picture-unclear');
 });
 
 describe('a page upside down', () => {
