@@ -25,10 +25,7 @@ export function openSheet(
     return undefined;
   }
   if (bytes.length > LARGEST_EVIDENCE_BYTES) {
-    book.add('file-too-large', 'refusal', {
-      found: `${Math.round(bytes.length / 1_048_576)} MB`,
-      expectedTold: tell('at-most-megabytes', { megabytes: LARGEST_EVIDENCE_BYTES / 1_048_576 }),
-    });
+    remarkTooLarge(bytes, '', 'refusal', book);
     return undefined;
   }
   const foreign = recogniseForeign(bytes);
@@ -74,6 +71,14 @@ export function openSheet(
     return undefined;
   }
   return sheet;
+}
+
+/** @param packed name of the file within an archive */
+export function remarkTooLarge(bytes: Uint8Array, packed: string, weight: 'refusal' | 'note', book: RemarkBook): void {
+  book.add('file-too-large', weight, {
+    found: `${Math.round(bytes.length / 1_048_576)} MB${packed === '' ? '' : ` (${packed})`}`,
+    expectedTold: tell('at-most-megabytes', { megabytes: LARGEST_EVIDENCE_BYTES / 1_048_576 }),
+  });
 }
 
 const SEARCHED = 20_000;

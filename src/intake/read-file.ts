@@ -21,7 +21,7 @@ import { hasTableBeside } from './layout/tables-beside.ts';
 import { columnName } from './layout/value-cells.ts';
 import { DEGREE_DAYS } from './layout/vocabulary.ts';
 import { namesWithoutPeople, withoutPeople } from './layout/without-people.ts';
-import { openSheet } from './open-sheet.ts';
+import { openSheet, remarkTooLarge } from './open-sheet.ts';
 import { readRegisters } from './read-registers.ts';
 import { sumsAmong } from './readings/leave-out-sums.ts';
 import { SHAPES } from './shapes/index.ts';
@@ -46,6 +46,7 @@ export function readFile(
   const packed =
     recogniseForeign(bytes) === 'archive' ? takeFromArchive(fileName, bytes, given, context, book) : undefined;
   if (packed) return ofArchive(fileName, packed, given, context);
+  if (book.refused()) return { preview: emptyPreview(fileName, given, book), intervals: [] };
   const whole = readWhole(fileName, bytes, given, context, book);
   if (whole) return whole;
   const opened = openSheet(fileName, bytes, { onProgress: stageOf(context.onProgress, 0, 0.35) }, book, given);
@@ -143,7 +144,11 @@ function takeFromArchive(
   context: IntakeContext,
   book: RemarkBook,
 ): Packed | undefined {
-  const found = (unpackFiles(fileName, bytes) ?? []).filter((one) => holdsData(one, context));
+  const unpacked = unpackFiles(fileName, bytes) ?? [];
+  const found = unpacked.filter((one) => holdsData(one, context));
+  for (const { name, bytes: inside } of unpacked)
+    if (inside.length > LARGEST_EVIDENCE_BYTES)
+      remarkTooLarge(inside, withoutPeople(name), found.length > 0 ? 'note' : 'refusal', book);
   const names = namesWithoutPeople(found.map(({ name }) => name));
   const files = found.map((one, at) => ({ ...one, name: names[at]! }));
   const taken = files.find(({ name }, at) => name === sheet || found[at]!.name === sheet) ?? files[0];

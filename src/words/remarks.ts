@@ -107,7 +107,9 @@ const FOREIGN: Readonly<Record<string, string>> = {
 
 const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'file-empty': phrase('{file} is empty: nothing stands in it. Download it again, or take the picture again.'),
-  'file-too-large': phrase('{file} has {words}; we read {expected}. Export a shorter span, or one meter at a time.'),
+  'file-too-large': phrase(
+    '{file} has {words}; we read {expected}. Export each year by itself, half-hours instead of minutes, or one meter at a time.',
+  ),
   'file-too-many-cells': phrase('{file} has more cells than we can hold. Export a shorter span, or fewer columns.'),
   'file-foreign': phrase('{file} is not a text file. Save the data as CSV.'),
   'file-binary': phrase('{file} is not text. A CSV file is expected. Save the data as CSV and import that.'),

@@ -2,6 +2,8 @@
 import type { Catalogue } from '../say.ts';
 
 export const EARLIER: Catalogue = {
+  '{0} has {1}; we read {2}. Export a shorter span, or one meter at a time.':
+    '{0} hat {1}; wir lesen {2}. Exportieren Sie eine kürzere Zeit oder einen Zähler nach dem anderen.',
   'A large load, not like heating': 'Ein großer Verbraucher, nicht wie Heizung',
   'Rest at night, hard mornings': 'Nachts Ruhe, morgens schwere Arbeit',
   'Pump of the heating circuit': 'Heizkreispumpe',

@@ -33,8 +33,8 @@ export const REMARKS: Catalogue = {
     '{file} ist eine Datenbank. Exportieren Sie die Tabelle als CSV und importieren Sie das.',
   '{file} is empty: nothing stands in it. Download it again, or take the picture again.':
     '{file} ist leer, darin steht nichts. Laden Sie die Datei noch einmal herunter, oder fotografieren Sie noch einmal.',
-  '{file} has {words}; we read {expected}. Export a shorter span, or one meter at a time.':
-    '{file} hat {words}; wir lesen {expected}. Exportieren Sie eine kürzere Zeit oder einen Zähler nach dem anderen.',
+  '{file} has {words}; we read {expected}. Export each year by itself, half-hours instead of minutes, or one meter at a time.':
+    '{file} hat {words}; wir lesen {expected}. Exportieren Sie jedes Jahr für sich, halbe Stunden statt Minuten oder nur einen Zähler.',
   '{file} has more cells than we can hold. Export a shorter span, or fewer columns.':
     '{file} hat mehr Zellen, als wir fassen. Exportieren Sie eine kürzere Zeit oder weniger Spalten.',
   '{file} is not a text file. Save the data as CSV.': '{file} ist keine Textdatei. Speichern Sie die Daten als CSV.',

@@ -1,7 +1,7 @@
 /** What portals, weather services and households write that must be read right or asked, one row a class. */
-import { gzipSync } from 'fflate';
+import { gzipSync, zipSync } from 'fflate';
 import { expect, test } from 'vitest';
-import type { IntakeChoices } from '../../../src/intake/intake.ts';
+import { type IntakeChoices, LARGEST_EVIDENCE_BYTES } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
 import { kWhPerUnit } from '../../../src/reference/fuels.ts';
 
@@ -378,4 +378,24 @@ test('half-hours of which every second is missing for a while are no hours', () 
   const thinned = rows.filter((_, i) => i < 400 || i > 1000 || i % 2 === 1);
   const { series } = read(thinned.join('\n'), 'UTC');
   expect(Number(series[0]!.split(' ')[4])).toBeLessThan(60 * KWH - 80);
+});
+
+test('a packed file that is too large is refused for its size, and named where another is read', () => {
+  // Digits that do not pack away to next to nothing, as a bomb's would.
+  const large = new Uint8Array(LARGEST_EVIDENCE_BYTES + 1).map((_, i) => 48 + (((i * 7919) >> 5) % 10));
+  expect(read(gzipSync(large), 'UTC', {}, 'a.csv.gz').asked).toEqual(['file-too-large']);
+  const small = new TextEncoder().encode(changing(30, 30, 3, 'start'));
+  const both = readFile(
+    'a.zip',
+    zipSync({ 'large.csv': large, 'small.csv': small }),
+    {},
+    {
+      zone: 'UTC',
+      today: '2026-11-25',
+      kWhPerUnit,
+      gasVolume: GAS,
+    },
+  );
+  const { weight, found } = both.preview.remarks.find(({ code }) => code === 'file-too-large')!;
+  expect([weight, found, both.preview.series.length]).toEqual(['note', '16 MB (large.csv)', 1]);
 });
