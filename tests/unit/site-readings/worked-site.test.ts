@@ -1,6 +1,6 @@
 /** Each sum at the plant by hand, the edges of each band, and what each sign weighs for the order of the causes. */
 import { describe, expect, test } from 'vitest';
-import { pressureAt } from '../../../src/model/cycle/saturation.ts';
+import { pressureAt, temperatureAt } from '../../../src/model/cycle/saturation.ts';
 import { reckonCycle } from '../../../src/model/cycle/single-stage.ts';
 import type { SiteQuantity, SiteReadings, Standing } from '../../../src/model/shapes/site-readings.ts';
 import { tell } from '../../../src/model/shapes/told.ts';
@@ -24,6 +24,8 @@ import { siteBands } from '../../../src/reference/site-bands.ts';
 const tables = { refrigerants, fluids, bands: siteBands };
 const bar = (celsius: number, side: 'dew' | 'bubble') =>
   ({ value: pressureAt(refrigerants.R290, celsius, side)!, unit: 'bar', basis: 'absolute' }) as const;
+const ofR407C = (celsius: number) =>
+  ({ value: pressureAt(refrigerants.R407C, celsius, 'dew')!, unit: 'bar', basis: 'absolute' }) as const;
 const valuesOf = (readings: SiteReadings) =>
   new Map(checkSite(readings, tables).values.map((value) => [value.quantity, value]));
 const codesOf = (readings: SiteReadings) => checkSite(readings, tables).remarks.map(({ code }) => code);
@@ -163,6 +165,24 @@ describe('the sums of a sound machine', () => {
     const hot = valuesOf({ ...blend, discharge: high });
     expect(hot.get('condenser-approach')!.value).toBeCloseTo(hot.get('condensing')!.value - 60, 9);
   });
+  test('a blend boils at 0.35 of its glide below its dew point, in the mean', () => {
+    const found = valuesOf({ refrigerant: 'R407C', brineOutC: 1, suction: ofR407C(-3) });
+    const bubbleC = temperatureAt(refrigerants.R407C, ofR407C(-3).value, 'bubble')!;
+    expect(-3 - bubbleC).toBeGreaterThan(4);
+    expect(found.get('evaporator-approach')!.value).toBeCloseTo(1 + 3 + 0.35 * (-3 - bubbleC), 6);
+  });
+  // Critical pressures [bar, absolute] of their equations of state, from memory.
+  test.each([
+    ['R290', 42.5],
+    ['R32', 57.8],
+  ] as const)(
+    'a pressure of %s beyond its table is told from one above %d bar, the critical one',
+    (refrigerant, bar) => {
+      const codeAt = (share: number) =>
+        codesOf({ refrigerant, discharge: { value: share * bar, unit: 'bar', basis: 'absolute' } });
+      expect([0.97, 1.03].map(codeAt)).toEqual([['pressure-outside-table'], ['above-critical']]);
+    },
+  );
   test('without the flow of the water the COP is that of the brine', () => {
     const { waterFlowLPerMin, ...rest } = SOUND;
     expect(valuesOf(rest).get('cop')!.value).toBeCloseTo((BRINE_KW + 1.8) / 1.8, 6);
