@@ -58,9 +58,10 @@ export const paperValueText = ({ kind, text }: PaperValue): string => (kind === 
 
 /** "Proved by 416 kWh × 30.40 p = £126.46". Of what contradicts, the sum that fails comes first, then those that hold. */
 export function paperStateWords({ kind, state, isTyped, sums, meaning }: PaperValue): string {
-  if (state === 'typed') return say('typed by you');
-  if (kind === 'fuel') return say('a word on the page says it');
   const listed = (some: readonly string[]) => some.slice(0, 2).join(say(' and '));
+  if (state === 'typed')
+    return sums.length === 0 ? say('typed by you') : say('typed by you; fits {sums}', { sums: listed(sums) });
+  if (kind === 'fuel') return say('a word on the page says it');
   const [against = '', ...holding] = sums;
   const known =
     state === 'proved'

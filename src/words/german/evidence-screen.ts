@@ -278,6 +278,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'contradicted: {sums}': 'geht nicht auf: {sums}',
   'contradicted: {against}; yet {sums}': 'geht nicht auf: {against}; doch {sums}',
   'typed by you; {known}': 'von Ihnen eingegeben; {known}',
+  'typed by you; fits {sums}': 'von Ihnen eingegeben; passt zu {sums}',
   'read on the page, nothing proves it': 'nur gelesen, keine Summe bestätigt es',
   '{known}; what it is for was guessed': '{known}; wofür es steht, ist erraten',
   'One bill': 'Eine Rechnung',
