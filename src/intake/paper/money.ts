@@ -33,7 +33,9 @@ const CODES = new Set(Intl.supportedValuesOf('currency').filter((code) => !['GBP
 /** Money that no bill is read in, where it stands more often than any that is: as it is written most often. */
 export function otherMoneyOf(text: string): string | undefined {
   const beside = (text.match(BESIDE) ?? []).filter((one) => !/^[A-Z]{3}$/.test(one) || CODES.has(one));
-  const others = [...(text.match(NAMES) ?? []), ...beside];
+  // A bill has several amounts; once it may be a Friday or STD for standing.
+  const short = beside.filter((one, i) => beside.indexOf(one) !== i || beside.includes(one, i + 1));
+  const others = [...(text.match(NAMES) ?? []), ...short];
   if (others.length <= countOf(text, POUNDS) + countOf(text, EUROS) + countOf(text, DOLLARS)) return undefined;
   const counts = [...Map.groupBy(others, (one) => one)].toSorted(([, a], [, b]) => b.length - a.length);
   return counts[0]?.[0];

@@ -387,6 +387,9 @@ describe('paper that is no bill, or none that can be read', () => {
       ['Fr. 2.10.2026: our office is closed. Interest in Swiss francs is no part of this.'],
     ];
     expect(codesOf(await readLines(lines), 'refusal', 'question')).toEqual([]);
+    const bare = inMoney((amount) => amount).map(([label, amount = '']): Line => [label, amount]);
+    const preview = await readLines([...bare, ['Fr. 12.06. closed. STD 51.30']]);
+    expect(codesOf(preview, 'refusal')).toEqual([]);
   });
   test.each([
     'Heating oil (kerosene), 900 litres at 68.40 pence per litre',
