@@ -548,7 +548,7 @@ describe('what is refused, and in which words', () => {
   test('a file of 200 MB is refused before it is read', () => {
     const { preview } = readFile('large.csv', new Uint8Array(200 * 1024 * 1024), {}, context);
     expect(preview.remarks.map(remarkSentence)).toEqual([
-      'large.csv has 200 MB; we read at most 16 MB. Export a shorter span, or one meter at a time.',
+      'large.csv has 200 MB; we read at most 16 MB. Export each year by itself, half-hours instead of minutes, or one meter at a time.',
     ]);
   });
 });

@@ -126,3 +126,18 @@ test.each(['Profil +A [kW];Profil -A [kW]', '+A (kW);-A (kW)'])('the two ways un
   const { series } = read([`Datum;${heads}`, ...rows].join('\n'), 'Europe/Prague', { clock: 'local', stamp: 'start' });
   expect(series.map((one) => one.split(' ')[1])).toEqual(['import', 'export']);
 });
+
+test.each([
+  'Wassertemperatur',
+  'Temperatura da água',
+  'Température de l’eau',
+  'Vattentemperatur',
+  'Teplota vody',
+  'Temperatura wody',
+])('%s is no weather', (head) => {
+  const rows = DAYS.map((day, i) => `${dotted(day)};${comma(((i * 7) % 11) + 2)};${comma(OF_DAYS[i]!)}`);
+  const { series } = read([`Datum;${head} (°C);Gas (kWh)`, ...rows].join('\n'), 'Europe/Prague');
+  expect(series).toEqual([`gas import 2025-01-10 2025-02-19 ${sum(OF_DAYS).toFixed(2)}`]);
+  const alone = DAYS.map((day, i) => `${dotted(day)};${comma(((i * 7) % 11) + 2)}`);
+  expect(read([`Datum;${head} (°C)`, ...alone].join('\n'), 'Europe/Prague').series).toEqual([]);
+});
