@@ -114,6 +114,20 @@ describe('a bill in two rates', () => {
     expect(again.paper!.values.find(({ text }) => text === '£126.46')!.state).toBe('typed');
     expect(again.paper!.isWhole).toBe(false);
   });
+  test.each([
+    ['a charge', '£126.46', '£136.46', '416 kWh × 30.40 p (126.46) ≠ £136.46'],
+    ['a total', '£225.29', '£235.29', '£214.56 + £10.73 (225.29) ≠ £235.29'],
+    ['a total below the charges', '£225.29', '£125.29', '£214.56 + £10.73 (225.29) ≠ £125.29'],
+  ])('%s that the person typed wrong is contradicted, marked as typed, and asked', async (_what, right, wrong, sum) => {
+    const at = (await readLines(BILL)).paper!.pages[0]!.words.findIndex(({ text }) => text === right);
+    const preview = await readLines(BILL, { paper: { words: [{ page: 0, at, text: wrong }] } });
+    expect(preview.paper!.values.find(({ text }) => text === wrong)).toMatchObject({
+      state: 'contradicted',
+      isTyped: true,
+      sums: [sum],
+    });
+    expect(codesOf(preview, 'question')).not.toEqual([]);
+  });
   test('half of it asks for the rest', async () => {
     const half = await readLines([...HEAD, ...CHARGES]);
     expect(codesOf(half, 'question')).toContain('paper-vat-asked');
