@@ -22,7 +22,7 @@ import { splitBills } from './paper/split-bills.ts';
 import { tariffOfBill } from './paper/tariff-of-bill.ts';
 import { type Section, sumQuantity, type Understanding, understand } from './paper/understand.ts';
 import { faultsOf, listValues, type ReadSection } from './paper/values.ts';
-import { INCLUDES_VAT, OTHER_GOODS, SERVICE } from './paper/vocabulary.ts';
+import { DELIVERED_FUEL, INCLUDES_VAT, OTHER_GOODS, SERVICE } from './paper/vocabulary.ts';
 import { periodPicture, periodSeries } from './periods/period-series.ts';
 import type { RawPeriod } from './periods/raw-period.ts';
 import { emptyPreview, standing } from './read-file.ts';
@@ -144,9 +144,12 @@ export function readPages(
   }
   const isWater = bills.some((one) => one.isWater);
   const isHeat = bills.some((one) => one.isHeat);
-  if (bills.every(({ sections }) => sections.length === 0)) {
+  // Wood that is brought is reckoned like energy, and no word names a fuel that is metered.
+  const isNamed = bills.some(({ sections }) => sections.some(({ fuel, gas }) => fuel !== undefined || gas.length > 0));
+  const goods = isNamed ? undefined : DELIVERED_FUEL.exec(text)?.[0];
+  if (goods !== undefined || bills.every(({ sections }) => sections.length === 0)) {
     const none = pages.some(({ picture }) => picture) ? 'picture-no-bill' : 'paper-no-bill';
-    const other = OTHER_GOODS.exec(text)?.[0];
+    const other = goods ?? OTHER_GOODS.exec(text)?.[0];
     if (!isHeat && !isWater && other !== undefined) book.add('paper-other-bill', 'refusal', { found: other });
     else book.add(isHeat ? 'paper-heat-only' : isWater ? 'paper-water-only' : none, 'refusal');
     return resultOf(fileName, choices, book);

@@ -6,6 +6,7 @@ import { fuelsIn, isLeftOut, nameOf, type PaperFuel } from './lines.ts';
 import { isMoney, penceOf, printedAs } from './relations.ts';
 import { sumPence, sumQuantity, type Understanding } from './understand.ts';
 import {
+  ADDED,
   BALANCE,
   CANCELLED,
   DUE,
@@ -34,7 +35,7 @@ export function findLeftOver(
   values: readonly PaperValue[],
   typed: (box: Box) => boolean,
 ): LeftOver {
-  const { rows, sections, leftOut, settling, isWater, isHeat, isExport, strayUses } = understood;
+  const { rows, sections, together, leftOut, settling, isWater, isHeat, isExport, strayUses } = understood;
   const fuels = new Set(sections.map(({ fuel }) => fuel));
   const boxes = new Set(values.flatMap((value) => value.boxes));
   const all = rows.flatMap(({ figures }) => figures).filter(({ value }) => value > 0);
@@ -66,6 +67,12 @@ export function findLeftOver(
     if (!TOTAL.test(words)) return false;
     return typed(box) || (!isWater && !isHeat && !isExport && value * 100 > leastTotal(sections));
   });
+  // Without a printed total nothing says that a fee is none of the bill's.
+  const isTotalled = together?.total !== undefined || sections.every(({ totals: own }) => own?.total !== undefined);
+  const last = Math.max(...sections.flatMap(({ lines }) => lines.map(({ amount }) => amount.row)));
+  const fees = isTotalled
+    ? []
+    : money.filter(({ row }) => row > last && row <= last + FEE_ROWS && ADDED.test(rows[row]!.words));
   // Where no reading fits any use, those that are there contradict it; beside one that fits they are earlier ones.
   const strays = strayUses.filter((one) => !known.has(one.value) && one.kind !== 'volume' && !isElsewhere(one));
   const isKnown =
@@ -78,6 +85,7 @@ export function findLeftOver(
       ...ofOtherFuel,
       ...underOtherFuel(rows, free, fuels),
       ...amongCharges,
+      ...fees.filter((one) => !isElsewhere(one)),
       ...totals.filter((one) => !isElsewhere(one)),
     ]),
   ];
@@ -99,6 +107,8 @@ function sumAgainst(figure: Figure, { sections, together }: Understanding): stri
   return `${parts.join(' + ')}${parts.length > 1 ? ` (${reckoned})` : ''} ≠ ${figure.text}`;
 }
 
+/** Below the last charge. */
+const FEE_ROWS = 6;
 /** More of them are running text. */
 const FEW_WORDS = 8;
 /** Rows of a fuel's part of the page, and its width in points. */

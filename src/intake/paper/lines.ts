@@ -167,12 +167,12 @@ function makeFuelFinder(rows: readonly RowFacts[]): FuelOf {
   const everywhere = new Set<PaperFuel>();
   // Running text may tell of a boiler that burns gas for heat that is sold.
   let isSaid = false;
-  const marks: FuelMark[] = rows.flatMap(({ text, row, words, figures }, at) => {
+  const marks: FuelMark[] = rows.flatMap(({ text, row, words, figures, dates }, at) => {
     const named = fuelsIn(text);
     if (named.length === 0 || NO_HEADING.test(text)) return [];
     for (const fuel of named) everywhere.add(fuel);
     const isShort = words.split(/\s/).length <= HEADING_WORDS && !/^\p{Ll}|\.$/u.test(text);
-    if (figures.length > 0 || isShort) isSaid = true;
+    if (figures.length > 0 || dates.length > 0 || isShort) isSaid = true;
     let word = 0;
     const cells = text.split('\t').map((cell) => {
       const count = cell.split(' ').length;

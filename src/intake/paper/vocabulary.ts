@@ -73,13 +73,17 @@ export const GIVEN_BACK = words(
 export const EXPORT = words(
   'export\\w*|feed[- ]in|sent out|(?:you )?sold(?: to us)?|generation|einspeis\\w*|rückspeis\\w*|teruglever\\w*|teruggeleverd\\w*|injection|surplus|excedentes?|energia immessa',
 );
+const DELIVERED =
+  'heating oil|kerosene|lpg|propane|butane|bottled gas|bulk gas|(?:wood|blown|bagged) pellets|logs|firewood|heizöl\\w*|flüssiggas\\w*|holzpellets|brennholz|fioul|mazout|gasolio|stookolie';
+/** Fuel that is brought to the house. */
+export const DELIVERED_FUEL = words(DELIVERED);
 /** What else households get bills for. */
 export const OTHER_GOODS = words(
-  'heating oil|kerosene|lpg|propane|butane|bottled gas|bulk gas|wood pellets|logs|firewood|heizöl\\w*|flüssiggas\\w*|holzpellets|brennholz|fioul|mazout|gasolio|stookolie|broadband|line rental|telephone|mobile|council tax|boiler service|insurance|telefon\\w*|mobilfunk\\w*|internet|grundsteuer\\w*|(?:your )?export(?:ed)?|feed[- ]in|einspeisevergütung',
+  `${DELIVERED}|broadband|line rental|telephone|mobile|council tax|boiler service|insurance|telefon\\w*|mobilfunk\\w*|internet|grundsteuer\\w*|(?:your )?export(?:ed)?|feed[- ]in|einspeisevergütung`,
 );
 /** A paper that is no bill, one that stands no longer, one of a whole house. */
 export const OFFER = words(
-  '(?:your |a )?quot(?:e|ation)|offer|proposal|angebot|\\w*(?:auftrags|vertrags)bestätigung|\\w*(?:heiz|neben|betriebs|warmwasser)kostenabrechnung|offerte|devis',
+  '(?:your |a )?quot(?:e|ation)|offer|proposal|charging (?:receipt|session|point)s?|angebot|\\w*(?:auftrags|vertrags)bestätigung|\\w*(?:heiz|neben|betriebs|warmwasser)kostenabrechnung|offerte|devis',
 );
 export const FORESEEN = words(
   'estimated (?:total|costs?|charges)|expected|forecast|voraussichtlich\\w*|erwartet\\w*|prognose\\w*',

@@ -2035,4 +2035,22 @@ Total                                                     ${eur(net + vat)}
   );
 }
 
+{
+  const [use, standing] = [times(402, 6.31), times(31, 29.4)];
+  const vat = share(5, use + standing);
+  add(
+    'a fee below the tax, which is no cost of gas',
+    UK,
+    `
+Final gas bill. This is about the gas that you used from 2 March 2026 to 1 April 2026.
+Used               402 kWh at 6.31p          ${gb(use)}
+Standing charge    31 days at 29.40p         ${gb(standing)}
+VAT at 5%                                    ${gb(vat)}
+Exit fee                                     £25.00
+Total                                        ${gb(use + standing + vat + 2500)}
+`,
+    ['gas', '2026-03-02', '2026-04-02', 402, use + standing + vat],
+  );
+}
+
 export const SET_BILLS: readonly SetBill[] = bills;

@@ -408,6 +408,7 @@ describe('paper that is no bill, or none that can be read', () => {
   test.each([
     'Heating oil (kerosene), 900 litres at 68.40 pence per litre',
     'Fibre broadband and line rental, 1 month',
+    'Wood pellets, blown, 2 tonnes at £307.80',
   ])('a bill for something else is refused by what it says: %s', async (line) => {
     const preview = await readLines([
       ['Invoice, 3 March 2026'],
