@@ -188,29 +188,33 @@ function findLines(page: Grey): Lines {
 
 /** Of the width: what is longer is a rule, or the table about the sheet. */
 const LONGEST_RUN = 0.25;
-/** Mean length of what stands together along a row: words along a line, single letters across lines. */
+/** Of the small page: longer than the stroke of any letter, without a gap, are a rule, a bar of a chart, a band of colour. */
+const LONGEST_STROKE = 14;
+/** Mean length of what stands together along a row, as an inked point has it: words along a line, single letters across lines. */
 function lengthOfRuns({ width, height, points }: Grey): number {
-  let [runs, length] = [0, 0];
+  let [squares, length] = [0, 0];
   const margin = Math.round(Math.min(width, height) * 0.02);
   for (let y = margin; y < height - margin; y++) {
-    let [from, last] = [-1, -1];
+    let [from, last, inked] = [-1, -1, 0];
     const end = () => {
       const run = last - from + 1;
-      if (from < 0 || run > width * LONGEST_RUN) return;
+      if (from < 0 || run > width * LONGEST_RUN || (run > LONGEST_STROKE && inked === run)) return;
+      // A thin rule that is crossed counts for next to nothing.
+      squares += run * run;
       length += run;
-      runs++;
     };
     for (let x = margin; x < width - margin; x++) {
       if (points[y * width + x]! >= INK) continue;
       if (from < 0 || x - last > LETTER_GAP) {
         end();
-        from = x;
+        [from, inked] = [x, 0];
       }
       last = x;
+      inked++;
     }
     end();
   }
-  return runs === 0 ? 0 : length / runs;
+  return length === 0 ? 0 : squares / length;
 }
 
 type Ink = readonly (readonly [x: number, y: number])[];

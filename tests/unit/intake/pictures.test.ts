@@ -5,6 +5,7 @@ import { makeHeicUnpacker } from '../../../src/host/heic.ts';
 import { makeRecogniser } from '../../../src/host/recogniser.ts';
 import { bundle, type IntakePreview, type Recognise } from '../../../src/intake/intake.ts';
 import { findSheets } from '../../../src/intake/paper/find-sheet.ts';
+import { flatten } from '../../../src/intake/paper/flatten.ts';
 import { lookAtSheets } from '../../../src/intake/paper/look-at-sheets.ts';
 import { decodePicture } from '../../../src/intake/paper/picture.ts';
 import { encodePng } from '../../../src/intake/paper/png.ts';
@@ -144,6 +145,20 @@ test('a picture of a telephone shows what its JPEG shows', async () => {
   expect(apart / meant.points.length).toBeLessThan(8);
   expect(unpackHeic(heic(), 1_000_000)).toBe('large');
   expect(await decodePicture(heic())).toBe('picture-kind');
+});
+
+test('bands of colour and bars on a page do not lay it on its side', async () => {
+  const scan = await decodePicture(readFileSync('sample-bills/paper/gas-scan.png'));
+  if (typeof scan === 'string') throw new Error(scan);
+  const points = scan.points.slice();
+  // In the empty foot of the page, as under the letters of a bill.
+  for (let band = 0; band < 6; band++) {
+    const top = Math.round(scan.height * (0.7 + band * 0.045));
+    for (let y = top; y < top + scan.height * 0.022; y++)
+      points.fill(40, y * scan.width + 40, (y + 1) * scan.width - 40);
+  }
+  const [page] = flatten({ ...scan, points });
+  expect(page!.height).toBeGreaterThan(page!.width);
 });
 
 describe('sheets on a table', () => {
