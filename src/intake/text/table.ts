@@ -25,13 +25,21 @@ export interface Table {
 
 export type Codes = Uint8Array | Uint16Array;
 
+/** One byte a letter where that is enough, as for all of Western Europe but for a few signs. */
 export function codesOf(text: string): Codes {
-  const bytes = new TextEncoder().encode(text);
-  // Every letter beyond ASCII takes more bytes than it takes of the text.
-  if (bytes.length === text.length) return bytes;
-  const codes = new Uint16Array(text.length);
-  for (let i = 0; i < codes.length; i++) codes[i] = text.charCodeAt(i);
-  return codes;
+  const narrow = new Uint8Array(text.length);
+  for (let i = 0; i < narrow.length; i++) {
+    const code = text.charCodeAt(i);
+    if (code > 0xff) return wideCodesOf(text);
+    narrow[i] = code;
+  }
+  return narrow;
+}
+
+function wideCodesOf(text: string): Uint16Array {
+  const wide = new Uint16Array(text.length);
+  for (let i = 0; i < wide.length; i++) wide[i] = text.charCodeAt(i);
+  return wide;
 }
 
 const QUOTE = 34;
