@@ -8,7 +8,8 @@ import { startHost } from './host-process.ts';
 
 /** Quarter-hours up to the limit. */
 function largestFile(): Uint8Array {
-  const line = (at: number) => `${new Date(at).toISOString().slice(0, 19)}Z,${((at / 900_000) % 2000) / 1000}\n`;
+  const line = (at: number) =>
+    `${new Date(at).toISOString().slice(0, 19)}Z,${(((at / 900_000) * 7919) % 500) / 1000}\n`;
   const bytes = new Uint8Array(LARGEST_EVIDENCE_BYTES);
   const encoder = new TextEncoder();
   let size = encoder.encodeInto('Start,Electricity kWh\n', bytes).written;
