@@ -29,6 +29,7 @@ export function settleDecimal(sheet: Sheet, column: number, choices: IntakeChoic
     decision.state === 'asked' &&
     decision.found.includes(',') &&
     isInOtherLanguage(sheet) &&
+    !decision.hasHundreds &&
     (isOfDaysAtMost(sheet, sheet.columns[column]!) || !isLittle(sheet.columns[column]!));
   const decimal = isComma ? ',' : (tooMany ?? decision.decimal);
   const where = { column: columnName(sheet, column), found: decision.found, expected: decimal };

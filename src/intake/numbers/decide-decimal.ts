@@ -8,6 +8,8 @@ export interface DecimalEvidence {
   /** Cells like 3.456 or 3,456: thousands or thousandths. */
   readonly eitherPoint: number;
   readonly eitherComma: number;
+  /** Cells like 456, as numbers below a thousand stand beside 3,456. */
+  readonly whole: number;
   /** Row of the first cell of the rarer kind, where both occur. */
   readonly firstPointRow: number;
   readonly firstCommaRow: number;
@@ -23,6 +25,7 @@ function weighDecimals(table: Table, column: number, firstRow: number): DecimalE
   let comma = 0;
   let eitherPoint = 0;
   let eitherComma = 0;
+  let whole = 0;
   let firstPointRow = -1;
   let firstCommaRow = -1;
   for (let row = firstRow; row < rowCount; row++) {
@@ -43,7 +46,10 @@ function weighDecimals(table: Table, column: number, firstRow: number): DecimalE
         last = i;
       }
     }
-    if (last < 0) continue;
+    if (last < 0) {
+      if (to - from === 3 && isDigit(codes[from]!) && codes[from] !== 48) whole++;
+      continue;
+    }
     const verdict = judge(codes, from, to, last, points, commas);
     if (verdict === 'point') {
       if (point++ === 0) firstPointRow = row;
@@ -52,7 +58,7 @@ function weighDecimals(table: Table, column: number, firstRow: number): DecimalE
     } else if (verdict === 'either point') eitherPoint++;
     else if (verdict === 'either comma') eitherComma++;
   }
-  return { point, comma, eitherPoint, eitherComma, firstPointRow, firstCommaRow };
+  return { point, comma, eitherPoint, eitherComma, whole, firstPointRow, firstCommaRow };
 }
 
 type Verdict = 'point' | 'comma' | 'either point' | 'either comma' | 'none';
@@ -86,6 +92,8 @@ export interface DecimalDecision {
   /** Row and cell that show the doubt. */
   readonly row: number;
   readonly found: string;
+  /** Whether numbers of three digits stand beside the doubtful ones, which then may be thousands. */
+  readonly hasHundreds?: boolean;
 }
 
 /** Decides for one column, with the other number columns of the file as second witness. */
@@ -113,7 +121,7 @@ export function decideDecimal(
   const row = firstRowWithSign(table, column, firstRow);
   // Thousandths of a kWh are what meters write; a lone comma in a comma-separated file is a thousands sign.
   const decimal = own.eitherPoint > 0 ? '.' : table.separator === ',' ? '.' : ',';
-  return { decimal, state: 'asked', row, found: cellText(table, row, column) };
+  return { decimal, state: 'asked', row, found: cellText(table, row, column), hasHundreds: own.whole > 0 };
 }
 
 function firstRowWithSign(table: Table, column: number, firstRow: number): number {

@@ -141,3 +141,8 @@ test.each([
   const alone = DAYS.map((day, i) => `${dotted(day)};${comma(((i * 7) % 11) + 2)}`);
   expect(read([`Datum;${head} (°C)`, ...alone].join('\n'), 'Europe/Prague').series).toEqual([]);
 });
+
+test('numbers of hundreds beside 1,152 may make thousands of it: asked, in any language', () => {
+  const rows = DAYS.map((day, i) => `${dotted(day)};"${i % 3 === 0 ? 640 + i : `1,${152 + i}`}"`);
+  expect(read(['Fecha;Calor [Wh]', ...rows].join('\n'), 'America/Mexico_City').asked).toContain('decimal-asked');
+});
