@@ -45,7 +45,8 @@ export async function readRemembered(
   if (stored === undefined) return { result: first, layout: { key, choices: given } };
   const columns = stored.columns || given.columns ? { columns: { ...stored.columns, ...given.columns } } : {};
   const choices = { ...stored, ...given, ...columns };
-  const { preview, intervals } = await readEvidence(file.fileName, file.bytes, choices, context, signal);
+  const again = await readEvidence(file.fileName, file.bytes, choices, context, signal);
+  const { preview } = again;
   const remark = {
     code: hasHeadings(first.preview) ? 'layout-remembered' : 'layout-remembered-bare',
     weight: 'note' as const,
@@ -53,7 +54,7 @@ export async function readRemembered(
     found: choicesInWords(stored),
   };
   return {
-    result: { preview: { ...preview, remarks: [remark, ...preview.remarks] }, intervals },
+    result: { ...again, preview: { ...preview, remarks: [remark, ...preview.remarks] } },
     layout: { key, choices },
   };
 }

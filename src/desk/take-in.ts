@@ -52,7 +52,7 @@ export interface TakeInInput extends Omit<ReadIn, 'zone'> {
 export async function takeIn({ choices, context, readEvidence, ...input }: TakeInInput): Promise<TakenIn> {
   const read = await readEvidence(input.file.fileName, input.file.bytes, choices, context);
   const taken = takeRead(read, { ...input, zone: context.zone });
-  refuseQuestions(read.preview.remarks, read.preview);
+  refuseQuestions(read.preview.remarks, read.preview, read.people);
   return taken;
 }
 
@@ -72,28 +72,31 @@ export function namedByDays(evidence: Evidence): Evidence {
 
 /** The same for a file that has been read already. */
 export function takeRead(
-  { preview, intervals }: IntakeResult,
+  { preview, intervals, people }: IntakeResult,
   { file, zone, householdId, importedOn, newId }: ReadIn,
 ): TakenIn {
-  refuseRemarks(preview.remarks, file.fileName, preview.series.length > 0);
+  refuseRemarks(preview.remarks, file.fileName, preview.series.length > 0, people);
   const evidenceId = newId();
   const newIds = new Map(preview.series.map(({ id }) => [id, newId()]));
   return {
     preview,
     rawFile: preview.paper && !preview.choices.paper?.keepPaper ? null : file.bytes,
-    evidence: evidenceWithoutPeople({
-      id: evidenceId,
-      householdId,
-      fileName: file.fileName,
-      importedOn,
-      sha256: hashOf(file.bytes),
-      ...(preview.part ? { part: preview.part } : {}),
-      ...(preview.series.some(isCutByClock) ? { zone } : {}),
-      shape: preview.shape ?? '',
-      ...(preview.uses ? { columns: preview.uses.map(({ name, use }) => ({ name, use })) } : {}),
-      series: preview.series.map((series) => ({ ...series, id: newIds.get(series.id)!, evidenceId })),
-      remarks: preview.remarks,
-    }),
+    evidence: evidenceWithoutPeople(
+      {
+        id: evidenceId,
+        householdId,
+        fileName: file.fileName,
+        importedOn,
+        sha256: hashOf(file.bytes),
+        ...(preview.part ? { part: preview.part } : {}),
+        ...(preview.series.some(isCutByClock) ? { zone } : {}),
+        shape: preview.shape ?? '',
+        ...(preview.uses ? { columns: preview.uses.map(({ name, use }) => ({ name, use })) } : {}),
+        series: preview.series.map((series) => ({ ...series, id: newIds.get(series.id)!, evidenceId })),
+        remarks: preview.remarks,
+      },
+      people,
+    ),
     intervals: intervals.map((interval) => ({ ...interval, seriesId: newIds.get(interval.seriesId)! })),
   };
 }

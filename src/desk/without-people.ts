@@ -1,42 +1,49 @@
 /** What is kept and what is handed out, without whom its files are of. */
-import { foundWithoutPeople, namesWithoutPeople, withoutPeople } from '../intake/layout/without-people.ts';
+import type { IntakePreview } from '../intake/intake.ts';
+import { foundWithoutPeople, recordsWithoutPeople, withoutPeople } from '../intake/layout/without-people.ts';
 import type { Evidence, FileAccount, Remark, Series } from '../model/shapes/evidence.ts';
 import type { WholeHousehold } from './household-file.ts';
 
-/** A remark repeats titles, footers and cells of the file. */
-const ofRemark = (remark: Remark): Remark => ({
-  ...remark,
-  file: withoutPeople(remark.file),
-  ...(remark.column === undefined ? {} : { column: withoutPeople(remark.column) }),
-  ...(remark.found === undefined ? {} : { found: foundWithoutPeople(remark.found) }),
-  ...(remark.expected === undefined ? {} : { expected: foundWithoutPeople(remark.expected) }),
-  ...(remark.foundTold === undefined ? {} : { foundTold: eachText(remark.foundTold, foundWithoutPeople) }),
-  ...(remark.expectedTold === undefined ? {} : { expectedTold: eachText(remark.expectedTold, foundWithoutPeople) }),
-});
-
-const named = <T extends { readonly name: string }>(one: T): T => ({ ...one, name: withoutPeople(one.name) });
-
-/** Records whose names differ by people alone stay apart. */
-function apart(series: readonly Series[]): Series[] {
-  const all = [...new Set(series.map(({ name }) => name))];
-  const own = namesWithoutPeople(all);
-  return series.map((one) => ({ ...one, name: own[all.indexOf(one.name)]! }));
+/** A remark repeats titles, footers and cells of the file. `people` are words that the file shows to be somebody's. */
+export function remarkWithoutPeople(remark: Remark, people: readonly string[] = []): Remark {
+  const { file, column, found, expected, foundTold, expectedTold } = remark;
+  const own = (text: string) => foundWithoutPeople(text, people);
+  return {
+    ...remark,
+    file: withoutPeople(file, people),
+    ...(column === undefined ? {} : { column: withoutPeople(column, people) }),
+    ...(found === undefined ? {} : { found: own(found) }),
+    ...(expected === undefined ? {} : { expected: own(expected) }),
+    ...(foundTold === undefined ? {} : { foundTold: eachText(foundTold, own) }),
+    ...(expectedTold === undefined ? {} : { expectedTold: eachText(expectedTold, own) }),
+  };
 }
 
 /** What was typed at the table stays as it was typed. */
-export const evidenceWithoutPeople = (evidence: Evidence): Evidence =>
-  evidence.shape === 'typed'
-    ? evidence
-    : {
-        ...evidence,
-        fileName: withoutPeople(evidence.fileName),
-        ...(evidence.part?.sheet === undefined
-          ? {}
-          : { part: { ...evidence.part, sheet: withoutPeople(evidence.part.sheet) } }),
-        ...(evidence.columns ? { columns: evidence.columns.map(named) } : {}),
-        series: apart(evidence.series),
-        remarks: evidence.remarks.map(ofRemark),
-      };
+export function evidenceWithoutPeople(evidence: Evidence, people: readonly string[] = []): Evidence {
+  const { shape, fileName, part, columns, series, remarks } = evidence;
+  if (shape === 'typed') return evidence;
+  return {
+    ...evidence,
+    fileName: withoutPeople(fileName, people),
+    ...(part?.sheet === undefined ? {} : { part: { ...part, sheet: withoutPeople(part.sheet, people) } }),
+    ...(columns ? { columns: columns.map((one) => ({ ...one, name: withoutPeople(one.name, people) })) } : {}),
+    series: recordsWithoutPeople(series, people),
+    remarks: remarks.map((one) => remarkWithoutPeople(one, people)),
+  };
+}
+
+/** What was understood of a file, as it is printed. */
+export function previewWithoutPeople(preview: IntakePreview, people: readonly string[] = []): IntakePreview {
+  const cell = (text: string) => foundWithoutPeople(text, people);
+  return {
+    ...preview,
+    fileName: withoutPeople(preview.fileName, people),
+    columns: preview.columns.map((name) => withoutPeople(name, people)),
+    rows: preview.rows.map((row) => ({ ...row, cells: row.cells.map(cell) })),
+    remarks: preview.remarks.map((one) => remarkWithoutPeople(one, people)),
+  };
+}
 
 /** Kept by an earlier version, texts of files may name people, and what was estimated from them repeats those texts. */
 export function householdWithoutPeople(whole: WholeHousehold): WholeHousehold {

@@ -11,6 +11,7 @@ import { noRegularFile, readRegularFile } from '../desk/regular-file.ts';
 import { readSignedValues } from '../desk/signed-values.ts';
 import { intakeContext } from '../desk/take-in.ts';
 import { VALUES_KEY } from '../desk/values-key.ts';
+import { previewWithoutPeople } from '../desk/without-people.ts';
 import { bundle } from '../intake/intake.ts';
 import { readEvidence as readHere } from '../intake/read-evidence.ts';
 import { renderLeaveBehind } from '../leave-behind/leave-behind.tsx';
@@ -144,7 +145,8 @@ async function explainFile(
     [file, ...pages].map((path) => [basename(path), readRegularFile(path)] as const),
   );
   const context = intakeContext(zone ?? USUAL_ZONE, terminal.today);
-  const { preview } = await readEvidence(fileName, bytes, choices, context);
+  const { preview: whole, people } = await readEvidence(fileName, bytes, choices, context);
+  const preview = previewWithoutPeople(whole, people);
   // The words of a paper hold names and account numbers; they are no part of what is handed on.
   const { paper, ...rest } = preview;
   const shown = paper ? { ...rest, paper: { ...paper, pages: undefined } } : rest;

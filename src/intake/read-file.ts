@@ -15,12 +15,13 @@ import { accountColumns } from './layout/account-columns.ts';
 import { lacksYear } from './layout/date-parts.ts';
 import { remarkPreamble } from './layout/explain-strays.ts';
 import { isOtherFuel, plainWords } from './layout/headings.ts';
+import { peopleOf } from './layout/people-of-sheet.ts';
 import { splitByRegister } from './layout/register-rows.ts';
 import type { Sheet } from './layout/sheet.ts';
 import { hasTableBeside } from './layout/tables-beside.ts';
 import { columnName } from './layout/value-cells.ts';
 import { DEGREE_DAYS } from './layout/vocabulary.ts';
-import { namesWithoutPeople, withoutPeople } from './layout/without-people.ts';
+import { namesWithoutPeople, recordsWithoutPeople, withoutPeople } from './layout/without-people.ts';
 import { openSheet, remarkTooLarge } from './open-sheet.ts';
 import { readRegisters } from './read-registers.ts';
 import { sumsAmong } from './readings/leave-out-sums.ts';
@@ -90,7 +91,9 @@ export function readFile(
   for (const series of reading.series) doubtWeather(series, said.replaceAll(/[_.]/g, ' '), choices, book);
   context.onProgress?.(1);
   const refused = book.refused();
+  const people = peopleOf(sheet);
   return {
+    people,
     preview: {
       fileName,
       shape: shape?.name ?? null,
@@ -113,7 +116,7 @@ export function readFile(
               kindColumn: registers?.column,
               sums: namesOfSums,
               isAcross: shape?.name === 'days across',
-            }).map((one) => ({ ...one, name: withoutPeople(columnName(sheet, one.column)) })),
+            }).map((one) => ({ ...one, name: withoutPeople(columnName(sheet, one.column), people) })),
           }
         : {}),
       rows: previewRows(sheet),
@@ -122,7 +125,12 @@ export function readFile(
         ...((sheet.workbook?.sheets.length ?? 0) > 1 ? { sheet: sheet.workbook!.sheet } : {}),
         ...(reading.valueColumns ? { columns: [...new Set(reading.valueColumns)] } : {}),
       },
-      series: refused ? [] : reading.series.map((series) => standing(unnamed(ofSheet(series, sheet)), choices)),
+      series: refused
+        ? []
+        : recordsWithoutPeople(
+            reading.series.map((one) => standing(ofSheet(one, sheet), choices)),
+            people,
+          ),
       firstDays: refused ? [] : [...reading.firstDays],
       remarks: book.list(),
     },
@@ -196,9 +204,6 @@ function ofArchive(fileName: string, packed: Packed, given: IntakeChoices, conte
 export const standing = (series: Series, { beside }: IntakeChoices): Series =>
   beside !== undefined && isUse(series) ? { ...series, beside } : series;
 
-/** The name of a record stands on the household's papers. */
-const unnamed = (series: Series): Series => ({ ...series, name: withoutPeople(series.name) });
-
 /** Every sheet but the one that is taken by itself names its records, so that no two sheets' are one. */
 function ofSheet(series: Series, { workbook }: Sheet): Series {
   return workbook && !workbook.isFirst ? { ...series, name: `${workbook.sheet}: ${series.name}` } : series;
@@ -232,7 +237,7 @@ function readWhole(
       columns: [...columns],
       rows,
       dataRows,
-      series: refused ? [] : reading.series.map((series) => standing(unnamed(series), choices)),
+      series: refused ? [] : recordsWithoutPeople(reading.series.map((series) => standing(series, choices))),
       firstDays: refused ? [] : [...reading.firstDays],
       remarks: book.list(),
     },

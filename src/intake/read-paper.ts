@@ -13,7 +13,7 @@ import { isLeftOut, type PaperLine } from './paper/lines.ts';
 import { type Looks, lookAtSheets } from './paper/look-at-sheets.ts';
 import { moneyOf, otherMoneyOf } from './paper/money.ts';
 import { MOST_PAGES } from './paper/pdf-words.ts';
-import { withoutPeople } from './paper/people.ts';
+import { namesOn, pagesWithout } from './paper/people.ts';
 import { MOST_POINTS } from './paper/picture.ts';
 import { provingMore } from './paper/proving-more.ts';
 import { printedAs } from './paper/relations.ts';
@@ -134,7 +134,8 @@ export function readPages(
   const said = choices.paper ?? {};
   const corrected = withWords(pages, said.words ?? []);
   const how = { decimal: choices.decimal, dayFirst: choices.dayFirst, monthFirst: writesMonthFirst(context.zone) };
-  const { bills, doubt } = splitBills(withoutPeople(corrected), said.bills, (some) => understand(some, how));
+  const people = namesOn(corrected);
+  const { bills, doubt } = splitBills(pagesWithout(people, corrected), said.bills, (some) => understand(some, how));
   const text = textOf(corrected);
   const money = moneyOf(text);
   const foreign = otherMoneyOf(text);
@@ -216,6 +217,7 @@ export function readPages(
       paper: { pages: [...pages], values, isWhole, tariffs },
     },
     intervals: [],
+    people: [...people],
   };
 }
 

@@ -164,7 +164,7 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       }
       const beside = besideStored(evidence, intervals);
       const { preview } = result;
-      refuseQuestions([...preview.remarks, ...joinedWith(evidence, beside).rivals], preview);
+      refuseQuestions([...preview.remarks, ...joinedWith(evidence, beside).rivals], preview, result.people);
       const overlaps = overlapsOf(beside);
       const kept = preview.paper ? namedByDays(evidence) : evidence;
       store.addEvidence(kept, rawFile, intervals, stageOf(work.onProgress, READING_SHARE, 1));

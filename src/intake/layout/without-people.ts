@@ -1,8 +1,9 @@
 /**
  * Texts of a file that are kept (names of files, sheets, records and columns, titles and footers in remarks) without
- * whom they are of. A name is known by a title or by a word that announces it; one that stands alone is not known.
+ * whom they are of. A name is known by a title, by a word that announces it, or as `names.ts` says; a lone surname is not.
  */
-import { carrierOfWords, plainWords } from './headings.ts';
+import { plainWords } from './headings.ts';
+import { isKnownWord, isSurname, withoutBareNames } from './names.ts';
 import { AMOUNT, RATE_REGISTER } from './vocabulary.ts';
 
 export const TITLES = 'Mrs?|Ms|Miss|Mx|Dr|Prof|Herrn?|Frau|Familie|Eheleute|Madame|Monsieur|Mme';
@@ -12,9 +13,9 @@ const DOT = '\\.(?!\\p{L}{2,4}$)';
 const PARTICLES = 'de|des|du|van|von|der|del|della|di|le|la';
 const NAME = `(?:&|and|und|et|(?:(?:${PARTICLES})${GAP})*\\p{Lu}(?:[\\p{L}’'-]|${DOT})*)`;
 
-/** A title with the names and the address behind it. */
+/** A title with the names behind it. */
 const PERSON = new RegExp(
-  `(?<!\\p{L})(?:${TITLES}|MRS?|HERRN?|FRAU|FAMILIE)\\.?(?:[ ,_]+(?:${NAME}|\\d{1,4}[a-z]?)(?![\\p{L}\\d]))+`,
+  `(?<!\\p{L})(?:${TITLES}|MRS?|HERRN?|FRAU|FAMILIE)\\.?(?:[ ,_]+${NAME}(?![\\p{L}\\d]))+`,
   'gu',
 );
 const HOLDER = `(?:bill|account|contract|policy|meter|meter point)[ _-]?(?:holder|owner)|(?:first|last|full|family|customer|client|owner|tenant|occupant|account|resident)[ _-]?name|vor[ _-]?und[ _-]?nachname|(?:vor|nach|familien|kunden)name|kontoinhaber(?:in)?|vertragspartner(?:in)?|anschlussnehmer(?:in)?|customer|client|tenant|landlord|occupier|occupant|resident|householder|homeowner|prepared for|kund(?:e|in)|mieter(?:in)?|vermieter(?:in)?|eigentümer(?:in)?|titulaire|titular|locataire|abonné|usager|nom|prénom|nombre|cliente|inquilino|intestatario|nome|cognome|klant|naam|huurder|contractant|navn|lejer`;
@@ -41,7 +42,7 @@ const PARTICLE = new RegExp(`^(?:${PARTICLES})$`, 'i');
 const isOfRecord = (word: string): boolean => {
   const plain = plainWords(word);
   return (
-    OF_RECORD.test(plain) || carrierOfWords(plain) !== undefined || RATE_REGISTER.test(plain) || AMOUNT.test(plain)
+    OF_RECORD.test(plain) || (isKnownWord(word) && !isSurname(word)) || RATE_REGISTER.test(plain) || AMOUNT.test(plain)
   );
 };
 
@@ -69,6 +70,10 @@ function ofAddress(found: string, word: string, gap: string, address: string): s
   return isSaid && !isOfRecord(address.split(' ')[0]!) ? `${word}${gap}–` : found;
 }
 
+/** The number of the house stays: alone it leads nowhere, and it tells "3 Mill Court gas" from that of number 5. */
+const ofStreet = (found: string): string =>
+  `${/^\d{1,4}[a-z]?,?[ _]+/i.exec(found)?.[0] ?? ''}–${/[ _]\d{1,4}[a-z]?$/i.exec(found)?.[0] ?? ''}`;
+
 const MAIL = /[\w.+-]{1,64}@[\w-]+(?:\.[\w-]+)+/g;
 /** All that stands behind a word for an address. */
 const ADDRESS =
@@ -77,9 +82,12 @@ const STREET = 'lane|street|st|road|rd|close|avenue|ave|drive|way|court|hill|row
 const STREETS: readonly RegExp[] = [
   new RegExp(`(?<![\\p{L}\\d.])\\d{1,4}[a-z]?,?[ _]+(?:\\p{L}[\\p{L}’'-]+[ _]+){1,3}(?:${STREET})(?!\\p{L})`, 'giu'),
   /(?<!\p{L})(?:\p{Lu}[\p{L}-]{0,40}[ _]){0,3}\p{Lu}[\p{L}-]{0,40}[ _-]?(?:stra(?:ß|ss)e|str\.|weg|platz|gasse|allee|straat|laan|plein|vej|gade)[ _]+\d{1,4}[a-z]?(?![\p{L}\d])/giu,
-  /(?<!\p{L})(?:rue|avenue|chemin|calle|avenida|plaza|via|viale|piazza|corso)[ _]+[\p{L}’' ]{1,60},?[ _]+\d{1,4}(?![\p{L}\d])/giu,
-  /(?<![\p{L}\d.])\d{1,4},?[ _]+(?:rue|avenue|chemin|boulevard)[ _]+\p{L}[\p{L}’' -]*/giu,
+  /(?<!\p{L})(?:rue|avenue|chemin|all[ée]e|impasse|quai|calle|avenida|camino|plaza|via|viale|piazza|corso)[ _]{1,2}(?:[\p{L}’']+,?[ _]{1,2}){1,5}\d{1,4}(?![\p{L}\d])/giu,
+  /(?<![\p{L}\d.])\d{1,4},?[ _]+(?:bis[ _]+)?(?:rue|avenue|chemin|boulevard|all[ée]e|impasse|quai|route|cours)[ _]+(?:(?:de|du|des|la|les)[ _]+|l[’'])*\p{L}[\p{L}’'-]*/giu,
 ];
+/** "Am Anger 27": a street by its preposition, where no word of the record follows. */
+const AT_STREET =
+  /(?<!\p{L})(?:am|an der|auf de[mr]|im|in der|zum|zur|unter den|hinter de[mr]|alte[rs]?)[ _]+(\p{L}[\p{L}-]{2,40})[ _]+\d{1,4}[a-z]?(?![\p{L}\d.])/giu;
 /** British, Dutch, and of five digits before a town. */
 const POSTCODES: readonly RegExp[] = [
   /(?<![\p{L}\d])[A-Z]{1,2}\d[\dA-Z]?[ _]?\d[A-Z]{2}(?![\p{L}\d])/gu,
@@ -101,8 +109,11 @@ const shortened = (number: string): string => `…${number.replaceAll(/[^\p{L}\d
 /** Characters of a text that are kept: no name of a record has more, and looking through it stays quick. */
 const LONGEST = 1000;
 
-/** A text as it may be kept: names and addresses are a dash, of a long number the end is left, which tells meters apart. */
-export function withoutPeople(text: string): string {
+/**
+ * A text as it may be kept: names and addresses are a dash. Of a long number the end is left, of a street the number of
+ * the house, which tell meters apart. `people` are words that the rest of the file shows to be somebody's.
+ */
+export function withoutPeople(text: string, people: readonly string[] = []): string {
   const behind = (found: string, lead: string, names: string) => withoutNames(found, lead, names);
   const ofTown = (found: string) => (isOfRecord(found.split(/[ _]/).at(-1)!) ? found : '–');
   const named = text
@@ -113,8 +124,12 @@ export function withoutPeople(text: string): string {
     .replace(TITLED, behind)
     .replace(LISTED, behind)
     .replace(ANNOUNCED, (found, lead, names) => (/^\p{Lu}/u.test(names) ? withoutNames(found, lead, names) : found));
-  const placed = [...STREETS, ...POSTCODES].reduce((whole, place) => whole.replace(place, ofTown), named);
-  return placed
+  const housed = STREETS.reduce((whole, place) => whole.replace(place, ofStreet), named).replace(
+    AT_STREET,
+    (found, name) => (/^\p{Lu}/u.test(name) && !isKnownWord(name) ? ofStreet(found) : found),
+  );
+  const placed = POSTCODES.reduce((whole, place) => whole.replace(place, ofTown), housed);
+  return withoutWords(withoutBareNames(placed), people)
     .replace(ACCOUNT, (_, lead, number) => `${lead}…${number.slice(-2)}`)
     .replace(GROUPED, (number) => (number.replaceAll(/\D/g, '').length < LEAST_IN_GROUPS ? number : shortened(number)))
     .replace(LONG_NUMBER, (number) => {
@@ -124,17 +139,42 @@ export function withoutPeople(text: string): string {
     });
 }
 
+/** Words that stand there anyhow, small or capital, with gaps or "_" between them. */
+function withoutWords(text: string, words: readonly string[]): string {
+  if (words.length === 0) return text;
+  const any = words
+    .map((word) =>
+      word
+        .split(/[\s_-]+/)
+        .map((part) => part.replaceAll(/[\\^$.*+?()[\]{}|/]/g, '\\$&'))
+        .join('[\\s_-]+'),
+    )
+    .join('|');
+  const masked = text.replaceAll(new RegExp(`(?<![\\p{L}\\d])(?:${any})(?![\\p{L}\\d])`, 'giu'), '–');
+  return masked === text ? text : masked.replaceAll(/–(?:[\s,&_-]*–)+/g, '–');
+}
+
 /** The same of a value that a remark repeats: a reading or a date stays as it is. */
-export const foundWithoutPeople = (found: string): string =>
-  /\d{10}/.test(found) || /\p{L}{3}/u.test(found) ? withoutPeople(found) : found;
+export const foundWithoutPeople = (found: string, people: readonly string[] = []): string =>
+  /\d{10}/.test(found) || /\p{L}{3}/u.test(found) ? withoutPeople(found, people) : found;
 
 /** Names that tell parts of a file apart, each still another than the rest. */
-export function namesWithoutPeople(names: readonly string[]): string[] {
+export function namesWithoutPeople(names: readonly string[], people: readonly string[] = []): string[] {
   const given = new Map<string, number>();
   return names.map((name) => {
-    const own = withoutPeople(name);
+    const own = withoutPeople(name, people);
     const count = (given.get(own) ?? 0) + 1;
     given.set(own, count);
     return count === 1 ? own : `${own} (${count})`;
   });
+}
+
+/** Records whose names differ by people alone stay apart. */
+export function recordsWithoutPeople<T extends { readonly name: string }>(
+  records: readonly T[],
+  people: readonly string[] = [],
+): T[] {
+  const all = [...new Set(records.map(({ name }) => name))];
+  const own = namesWithoutPeople(all, people);
+  return records.map((one) => ({ ...one, name: own[all.indexOf(one.name)]! }));
 }

@@ -1,6 +1,7 @@
 /** Who a bill is for: names are taken out, so that no value, question, note or paper repeats them. */
 
-import { TITLES } from '../layout/without-people.ts';
+import { isKnownWord, namesIn } from '../layout/names.ts';
+import { TITLES, withoutPeople } from '../layout/without-people.ts';
 import type { Page, Word } from '../terms/paper-reading.ts';
 import { fuelsIn } from './lines.ts';
 import { rowsOf } from './page.ts';
@@ -23,11 +24,17 @@ import {
 const TITLE = new RegExp(`^(?:${TITLES}|dear|geehrte[rs]?)\\.?$`, 'i');
 const LONGEST_TITLE = 9;
 const AND = /^(?:and|und|et|&)$/i;
-/** A place with its code, British or of five digits. */
-const PLACE = /(?<![\p{L}\d])(?:[A-Z]{1,2}\d[\dA-Z]? \d[A-Z]{2}|\d{5} \p{Lu}\p{Ll}+)/u;
+/** A place with its code, British, Dutch or of five digits. */
+const PLACE =
+  /(?<![\p{L}\d])(?:[A-Z]{1,2}\d[\dA-Z]? \d[A-Z]{2}|\d{5} \p{Lu}\p{Ll}+|[1-9]\d{3} [A-Z]{2} \p{Lu}\p{Ll}+)/u;
 /** Lines of an address above its place. */
 const ABOVE = 3;
 const MOST_NAMES = 4;
+const CAPITAL = /\p{Lu}/u;
+/** Without two words that begin with capitals a row has no name. */
+const TWO_CAPITALS = /(?<!\p{L})\p{Lu}.*?[^\p{L}]\p{Lu}/u;
+/** The number of a house and a code of two parts; a row of a table has more. */
+const MOST_NUMBERS = 2;
 const OF_BILLS: readonly RegExp[] = [
   ...[ACTUAL, ADDED, BY_CUSTOMER, ENERGY, ESTIMATED, LEVY, READING, STANDING, SUPPORT, TAKEN_OFF, TOTAL, VAT],
   ...REGISTERS.map(([words]) => words),
@@ -44,13 +51,17 @@ const isName = (text: string): boolean =>
   !MONTH.test(text) &&
   !OF_BILLS.some((words) => words.test(text));
 
+/** Words that name somebody or where they live, in small letters. */
+export function namesOn(pages: readonly Page[]): ReadonlySet<string> {
+  const names = pages.flatMap((page) => [...afterTitles(page.words), ...onRows(page)]);
+  return new Set(names.map((name) => name.toLowerCase()));
+}
+
 /** The pages with a dash instead of each name, everywhere it stands. */
-export function withoutPeople(pages: readonly Page[]): Page[] {
-  const names = new Set(pages.flatMap((page) => [...afterTitles(page.words), ...aboveItsPlace(page)]));
+export function pagesWithout(names: ReadonlySet<string>, pages: readonly Page[]): Page[] {
   if (names.size === 0) return [...pages];
-  const some = [...names];
-  const isOne = (text: string): boolean => some.some((name) => text.includes(name)) && names.has(bare(text));
-  const masked = (word: Word): Word => (isOne(word.text) ? { ...word, text: '–' } : word);
+  const masked = (word: Word): Word =>
+    CAPITAL.test(word.text) && names.has(bare(word.text).toLowerCase()) ? { ...word, text: '–' } : word;
   return pages.map((page) => ({ ...page, words: page.words.map(masked) }));
 }
 
@@ -66,16 +77,23 @@ function afterTitles(words: readonly Word[]): string[] {
   });
 }
 
-/** A line of two or three names and nothing else, close above the place of an address. */
-function aboveItsPlace(page: Page): string[] {
-  const lines = rowsOf([page]).map(({ words }) => words.map(({ text }) => text));
-  const places = lines.flatMap((line, at) => (PLACE.test(line.join(' ')) ? [at] : []));
-  return places.flatMap((place) =>
-    lines.slice(Math.max(0, place - ABOVE), place).flatMap((line) => {
-      const own = line.map(bare).filter((text) => text.length > 1);
-      // The number of a house is one; a row of a table has more.
-      if (line.filter((text) => /\d/.test(text)).length > 1) return [];
-      return own.length > 1 && own.length < MOST_NAMES && own.every(isName) ? own : [];
-    }),
-  );
+/** Names that an initial or a given name shows, and in the lines of an address whatever is no word of bills. */
+function onRows(page: Page): string[] {
+  const lines = rowsOf([page]).map(({ words }) => words.map(({ text }) => text).join(' '));
+  const places = lines.flatMap((line, at) => (PLACE.test(line) ? [at] : []));
+  const isOfAddress = (at: number) => places.some((place) => at >= place - ABOVE && at <= place);
+  return lines.flatMap((line, at) => {
+    const hasFew = line.split(' ').filter((word) => /\d/.test(word)).length <= MOST_NUMBERS;
+    const left = hasFew && isOfAddress(at) ? new Set(namesAmong(withoutPeople(line))) : undefined;
+    const sure = TWO_CAPITALS.test(line)
+      ? namesIn(line, true).flatMap(([from, to]) => namesAmong(line.slice(from, to)))
+      : [];
+    return left ? [...sure, ...namesAmong(line).filter((word) => !left.has(word))] : sure;
+  });
 }
+
+const namesAmong = (text: string): string[] =>
+  text
+    .split(/[\s,;/]+/)
+    .map(bare)
+    .filter((word) => isName(word) && !isKnownWord(word));

@@ -50,4 +50,6 @@ export interface IntervalDays {
 export interface IntakeResult {
   readonly preview: IntakePreview;
   readonly intervals: readonly IntervalDays[];
+  /** Words of the file that are somebody's, which nothing that is kept or printed repeats. */
+  readonly people?: readonly string[];
 }

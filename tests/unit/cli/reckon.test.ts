@@ -724,7 +724,7 @@ describe('--read', () => {
     const html = join(folder, 'named.html');
     const { out } = await run(write({ ...household, files: [{ file: 'named.csv' }] }), '--working', html);
     const said = `${out}${readFileSync(html, 'utf8')}`;
-    expect(said).toContain('MPRN …5678 – Gas (kWh)');
+    expect(said).toContain('MPRN …5678 – 4 – Gas (kWh)');
     expect(said).not.toMatch(/1200012345678|Ashdown|Mill Lane/);
   });
 

@@ -1,10 +1,15 @@
 /** Whom a file names is neither in what is kept of it nor in an exported household. All names are invented. */
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { reckon } from '../../../src/host/reckon-command.ts';
 import type { IntakeChoices } from '../../../src/intake/intake.ts';
 import type { Evidence } from '../../../src/model/shapes/evidence.ts';
 import { type FeedRecord, writeFeed } from '../intake/write-feed.ts';
 import { type Cell, writeWorkbook } from '../intake/write-workbook.ts';
 import { openHome } from './open-home.ts';
+import { FILES_KINDS, type PeopleFile, peopleFile } from './people-files.ts';
 
 const ENCODED = new TextEncoder();
 const SECRETS = /Plumtree|Thornfield|ZZ9|99912345|8812345/i;
@@ -105,4 +110,67 @@ test('what an earlier version kept with names leaves without them, and two meter
   const { fileId } = await call<{ fileId: string }>('file.offer', { fileName: 'h.json', bytes: ENCODED.encode(text) });
   const back = await call<{ evidence: Evidence[] }>('household.import', { fileId });
   expect(back.evidence.map(({ series }) => series.length)).toEqual([1, 2]);
+});
+
+/** Every way out of the desk and of the command line that a file has, by name. */
+async function waysOut({ fileName, bytes }: PeopleFile, isReckoned: boolean): Promise<Record<string, string>> {
+  const paper = { looked: true, meant: true, leftOut: true, leftOver: true, complete: true, asPrinted: true };
+  const choices: IntakeChoices = { carrier: 'electricity', unit: 'kWh', beside: 'added', paper };
+  const home = openHome();
+  const householdId = await home.create();
+  const { fileId } = await home.call<{ fileId: string }>('file.offer', { fileName, bytes });
+  const kept = await home.call('evidence.accept', { fileId, householdId, choices }).catch((error: unknown) => error);
+  const { base64 } = await home.call<{ base64: string }>('household.export', { id: householdId });
+  const folder = mkdtempSync(join(tmpdir(), 'plainwarmth-people-'));
+  const path = (name: string) => join(folder, name);
+  const run = async (...args: string[]) => {
+    let said = '';
+    const print = (text: string) => {
+      said += text;
+    };
+    await reckon(args, { out: print, err: print, today: '2026-11-25' });
+    return said;
+  };
+  writeFileSync(path(fileName), bytes);
+  const out: Record<string, string> = {
+    kept: kept instanceof Error ? `${kept.message} ${JSON.stringify(kept)}` : JSON.stringify(kept),
+    exported: Buffer.from(base64, 'base64').toString('utf8'),
+    read: await run('--read', path(fileName)),
+    'read as JSON': await run('--read', path(fileName), '--json'),
+  };
+  if (isReckoned) {
+    writeFileSync(path('home.json'), JSON.stringify({ ...RECKONED, files: [{ file: fileName, choices }] }));
+    out.reckoned = await run(path('home.json'), '--working', path('working.html'));
+    out['reckoned as JSON'] = await run(path('home.json'), '--json');
+    if (existsSync(path('working.html'))) out.working = readFileSync(path('working.html'), 'utf8');
+  }
+  rmSync(folder, { recursive: true });
+  return out;
+}
+const RECKONED = {
+  name: 'Larch Rise',
+  present: { system: 'gas-condensing', efficiency: 0.84 },
+  heat: { heatLossKW: 6.1, designOutdoorC: -3.4 },
+  machine: { source: 'ground', spaceFactor: 3.7, waterFactor: 2.8, boundary: 'H3' },
+};
+
+const plainly = (text: string) =>
+  ` ${text
+    .replaceAll('’', "'")
+    .replaceAll(/[^\p{L}\d']+/gu, ' ')
+    .toLowerCase()} `;
+
+describe('somebody put into a file is met on no way out', () => {
+  test.each(FILES_KINDS)('%s', async (kind) => {
+    const met: string[] = [];
+    for (let seed = 1; seed <= 6; seed++) {
+      const file = peopleFile(kind, seed);
+      const ways = await waysOut(file, seed === 1);
+      if (seed === 1 && kind !== 'what is refused') expect(Object.keys(ways)).toContain('working');
+      for (const [way, text] of Object.entries(ways))
+        for (const secret of file.secrets)
+          if (plainly(text).includes(plainly(secret))) met.push(`${seed} ${way}: ${secret}`);
+    }
+    expect(met).toEqual([]);
+  });
 });

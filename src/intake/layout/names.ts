@@ -1,0 +1,161 @@
+/**
+ * Names of people that stand in a text by themselves: "J. Fairweather", "OKAFOR, Tom", "Jane Fairweather". A capital alone
+ * makes no name in a table of energy, so words of such tables, of homes and of companies are known and are nobody's.
+ * Given names are those met most in registers of births of five countries, from memory; a rarer one is known by its surname.
+ */
+import { monthOfName } from '../dates/month-names.ts';
+import { plainWords } from './headings.ts';
+
+const set = (words: string): ReadonlySet<string> => new Set(words.split(' '));
+
+/** Those that are words too (Mark, May, Rose, Grant, Will) are not among them. */
+const GIVEN = set(
+  `aaron adam adele adrian agnes aidan aisha alan alastair albert alex alexander alfie alfred alice alison amanda amelia amy andrea andreas andrew angela anita ann anna anne annette anneliese anthony antje antonia antonio arthur astrid audrey barbara beatrice ben benjamin bernard bernd beth bettina birgit bjorn bob brenda brian bridget bruno callum camille carl carla carlos carmen carol caroline catherine cecile celine charles charlotte chloe chris christian christina christine christopher claire clara claude claudia clive colin craig daniel daniela darren david dawn deborah denis dennis derek diana diane diego dieter dirk dominic donald donna doris dorothy douglas duncan edith edward eileen elaine eleanor elena elisabeth elise elizabeth ella ellen emil emily emma eric erik erika ernst esther ethan eva evelyn felix fergus fiona florian frances francesca francesco franco francois frank frederic friedrich fritz gabriel gareth gary gavin geoffrey george georgia gerald gerard gerhard gianni gillian gisela giulia giuseppe gordon graham greg greta guido gunter gwen hannah hans harald harriet harry heike heinrich heinz helen helena helga helmut henri henry herbert hilary hilda holger horst howard hugh hugo ian ilse imran inga inge ingrid ines irene isabel isabella isla ivan jack jacqueline jacques jake james jan jane janet janice jason javier jean jeff jennifer jens jeremy jessica jill jim jo joachim joan joanna joe johan johann johannes john jonas jonathan jorg jorge jose josef joseph joshua joyce juan judith julia julian julie jurgen karen karin karl kate katharina kathe katherine kathleen katie katrin keith kelly ken kenneth kerry kevin kim kirsten klara klaus kurt lars laura lauren laurent lea leah lena leo leon leonie lesley lewis liam lilly linda lisa lorenzo lotte louis louise luc luca lucas lucia lucie lucy luigi luis lukas lydia maarten madeleine malcolm manfred manuel marc marcel marco marcus marek margaret margot maria marie marina mario marion markus marlene marta martha martin martina mary mathilde matthew matthias maureen maurice megan mehmet melanie mette mia michael michel michelle miguel mike mohammed mohamed monica monika monique muhammad nadia nancy naomi natalie natasha neil niall nicholas nicola nicolas nicole niels nigel nils nina noah nora norbert norman odile olaf olga oliver olivia oscar oskar ottilie otto owen pablo paolo pascal patricia patrick paul paula pauline pedro peter petra phil philip philippe phoebe pierre pieter priya rachel rainer ralf ralph raymond rebecca reinhard renate rene rhys richard rita robert roberto robin roger roland ronald rory rosa rosemary rosie ross ruby rudolf rupert russell ruth ryan sabine sally sam samantha samuel sandra sanjay sara sarah scott sean sebastian sergio sharon sheila shirley silke silvia simon simone sjoerd sofia sonia sophia sophie soren stefan stefanie stephanie stephen steve steven stewart stuart susan susanne suzanne sven sylvia tamara tanya teresa thea theo theresa thomas thorsten tim timothy tina tobias todd tom tony tracey trevor ulrich ulrike ursula uwe valerie vanessa vera veronica victor victoria vincent virginia walter wendy werner wiebke wilhelm willem william wolfgang xavier yasmin yves yvonne zoe`,
+);
+
+/** Words of meters, times, homes, tariffs and trades in the languages of meter files, in small letters without accents. */
+const KNOWN = set(
+  `a ab abgelesen abrechnung absolute account active activa actual address adjusted adresse air al all alt am amount an and annex annexe annual apartment apparent april as at attic aug august ausgabe aux auxiliary av average bank barn base basement bathroom battery beds bedroom benchmark bezug bill billed billing bills block boiler borehole brine building buildings bungalow by calorific car carbon cellar center central centre ch channel charge charged charger charges charging church circuit city closing co cold combined company consumer consumed consumo consumption contract control controlled cooker cooling corrected cosy cost costs cottage counter course court credit cubic cumulative current customer cylinder dach daily data dati datei daten datos date dato datum day days de debit dec december deg degree delivered demand department der des detail details di dia diff digital direct direction dishwasher display district domestic downstairs download dryer du dwelling earlier early east easy eco economy ein einheit el elec electric electrical electricity electricite electricidad end ending energia energie energy enero engine entry estimated et ev even evening event every exit expected export external extra factor fall farm fascia feb february fecha feed feet fig file final fiscal fix fixed flat flats flow for forecast fra freezer fri friday fridge from front fuel full function garage garden gas gateway gaz general generated generation geyser global go green grid gross ground group haus haushalt half hall hallway heat heater heating heures high history home homes hot hour hourly hours house household humidity hybrid id immersion import imported in incomer index indoor info input inside instantaneous interval inverter invoice is jahr jan januar january jul julio july jun june keller kitchen klassik kubik kunde kwh label lane last later laundry lavage lecture lectura left level lighting lights line list live living load local location lodge loft log long low lower lumiere main mains manor manual mar march mass master max maximum may mean measured meter metered meters method mid middle midi mill min minimum minute minutes mit mode model mon monday month monthly months motor natural nature net netto network neu new night no nom non normal north nov november now number occupancy oct october of off office offset oil ok old on one only open opening operator or order other out outbuilding outdoor output outside outstanding oven over page paid panel panels part peak per percent period phase plan plant plug plus point points pool port power preis premises prepay present pressure previous price primary prior private product production profile program project pump pumps quality quantity quarter radiator rain range rate rates ratio raw reactive read reader reading readings real rear received record records rectory reference register relative remote renewable report reserve result return right room rooms row run running sale sat saturday saver saving scheme school second secondary section sensor sep sept september sequence serial series service session set settlement shed shop short shower side signal single site slot small smart socket sockets software solar sold source south spare special spring standard standing start state statement station status step stock storage store strom study sub subtotal summary summer sun sunday supplier supply surface surplus sw system tag tank target tariff tarif tax temp temperature term test the third three thu thursday time title to today tonne tool top total totals tower town transfer tue tuesday two type unit units unknown up upper upstairs usage use used user utility vacation valley value values van variable vat vehicle ventilation version village virtual volt voltage volume von voor wall wash washer washing waste water watts weather wed wednesday week weekday weekend weekly weeks west wet wh wind window winter with wood work workshop world year yearly yesterday your zahler zeit zone zwei one two three four five six seven eight nine ten first fourth fifth mpan mprn mpr esme gpme utc gmt bst cet cest xls xlsx csv pdf json xml txt zip scan img kw mwh heures pleines creuses punta llano valle hoog laag tarief wirkarbeit wirkleistung blindarbeit messung messwert messwerte messtelle messstelle messstellen messlokation marktlokation monat woche tage tagliche werte zeitreihe lastgang stunde stunden januar februar marz juni juli oktober dezember historique consommation releve puissance horaire horario horaria hora activa reactiva potencia contador lecturas meterstand teller verbruik uur per waarde stroom afname maler forbrug timeliste wetter wetterstation licht wohnung speicher warme warmwasser brauchwasser kuche bad buro schuppen werkstatt grundversorgung janvier fevrier avril juin juillet aout septembre octobre novembre decembre enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre mai maart mei augustus oktober erdgas heizol pellets propane butane lpg kerosene heizung gasoil fioul fuels chaleur calor calore strom district mill mews british irish welsh scottish english german french spanish italian dutch danish`,
+);
+/** Ends of German, French, Spanish and English nouns that no surname has. */
+const OF_THINGS =
+  /(?:heit|keit|schaft|arbeit|bezug|erdgas|heizol|leistung|energie|energy|strom|warme|verbrauch|zahler|stande?|werte?|daten|reihe|pumpe|anlage|tarif|preise?|kosten|messung|nummer|raum|zimmer|temperatur\w*|tion|tions|cion|zione|ment|meters?|ity|able|ung|aille|ometer|graph)$/;
+/** What makes the words beside it a company, a product or a place rather than a person. */
+const OF_COMPANIES = set(
+  `energy power energie energia gas ltd limited plc gmbh ag inc llc co tariff tarif saver fix standard klassik plus green eco utilities supply supplier stadtwerke werke group networks services verte grun grunstrom station weather`,
+);
+const PLACES =
+  /^(?:lane|street|st|road|rd|close|avenue|ave|drive|way|court|yard|hill|row|rise|grove|gardens|terrace|crescent|place|farm|mill|barn|cottages?|house|lodge|hall|manor|mews|park|view|wood|green|bank|church|end|rectory|vicarage|grange|school|strasse|str|weg|platz|gasse|allee|rue|chemin|calle|avenida|via|piazza|laan|straat)$/;
+
+const PARTICLES = /^(?:de|des|du|van|von|der|den|del|della|di|le|la|ten|ter|zu)$/i;
+const JOINS = /^(?:&|\+|and|und|y|e|et|en)$/i;
+
+/** Words that are surnames too, behind a given name or an initial with its point. */
+const SURNAMES = set('wood woods green day west north price field winter summer march may power rose stone');
+
+export const isSurname = (word: string): boolean => SURNAMES.has(plainWords(word));
+export const isPlaceWord = (word: string): boolean => PLACES.test(plainWords(word));
+export const isKnownWord = (word: string): boolean => {
+  if (PARTICLES.test(word) || JOINS.test(word)) return false;
+  const plain = plainWords(word);
+  return KNOWN.has(plain) || OF_THINGS.test(plain) || PLACES.test(plain) || isMonth(plain);
+};
+const isMonth = (plain: string): boolean => monthOfName(plain) > 0 && plain.length <= 3;
+
+type Kind = 'initial' | 'given' | 'name' | 'small' | 'particle' | 'join' | 'other';
+
+/** A word of a file’s name may be written small; it is a name then only beside a given one or an initial. */
+function kindOf(word: string, isFile: boolean): Kind {
+  if (/^\p{Lu}\.?(?:-?\p{Lu}\.?)?$/u.test(word) || (isFile && /^\p{Ll}$/u.test(word))) return 'initial';
+  if (JOINS.test(word)) return 'join';
+  if (PARTICLES.test(word)) return 'particle';
+  if (!/^\p{L}[\p{L}’'-]+\.?$/u.test(word)) return 'other';
+  const isCapital = /^\p{Lu}/u.test(word);
+  if (!isCapital && !isFile) return 'other';
+  if (GIVEN.has(plainWords(word.split('-')[0]!))) return 'given';
+  if (isKnownWord(word)) return 'other';
+  return isCapital ? 'name' : 'small';
+}
+
+/** Runs of what is neither a gap nor a sign that parts. */
+const WORDS = /[^\s_,;|:()[\]"“”/–]+/gu;
+/** In the name of a file "-" parts words too, as does a capital. */
+const WORDS_OF_FILE = /\p{Lu}?[\p{Ll}’']+|\p{Lu}+(?!\p{Ll})|\d+|[&+]/gu;
+const FILE = /^(?:.*\.(?:csv|txt|tsv|xlsx?|json|xml|zip|pdf|jpe?g|png|hei[cf]|gz|dat)|\S*_\S*)$/i;
+/** What a single letter behind it numbers. */
+const LETTERED =
+  /^(?:phase|flat|block|meter|register|channel|circuit|unit|zone|class|type|sensor|rate|section|column|tarif|plan|part|line|profile|group|series|option|version|k|m)$/i;
+
+/** The text with a dash for each name that stands by itself. */
+export function withoutBareNames(text: string): string {
+  let rest = '';
+  let at = 0;
+  for (const [from, to] of namesIn(text)) {
+    rest += `${text.slice(at, from)}–`;
+    at = to;
+  }
+  return rest + text.slice(at);
+}
+
+interface Part {
+  readonly word: string;
+  /** What stands between it and the word before. */
+  readonly gap: string;
+  readonly from: number;
+  readonly to: number;
+  readonly kind: Kind;
+}
+
+/** Where names stand; `sure` where an initial or a given name says so, not capitals alone. */
+export function namesIn(text: string, sure = false): (readonly [from: number, to: number])[] {
+  const isFile = FILE.test(text);
+  let last = 0;
+  const parts = [...text.replace(/\.[a-z]{2,5}$/i, '').matchAll(isFile ? WORDS_OF_FILE : WORDS)].map((found): Part => {
+    const [word] = found;
+    const to = found.index + word.length;
+    const gap = text.slice(last, found.index);
+    last = to;
+    return { word, gap, from: found.index, to, kind: kindOf(word, isFile) };
+  });
+  const runs: (readonly [number, number])[] = [];
+  for (let start = 0; start < parts.length; ) {
+    let end = start;
+    while (end < parts.length && parts[end]!.kind !== 'other' && (end === start || isJoined(parts, end, isFile))) end++;
+    if (end > start && isCalledSo(parts[end - 1]!, parts[end])) {
+      parts[end] = { ...parts[end]!, kind: 'name' };
+      end++;
+    }
+    const own = trimmed(parts.slice(start, end), parts[start - 1]);
+    if (own.length > 0 && arePeople(own, sure, parts[start - 1], parts[end])) runs.push([own[0]!.from, own.at(-1)!.to]);
+    start = Math.max(end, start + 1);
+  }
+  return runs;
+}
+
+/** "Jane Wood", "J. Hall": a word that is known, but stands where a surname does. */
+function isCalledSo({ kind, word }: Part, behind: Part | undefined): boolean {
+  if (behind?.kind !== 'other' || !/^[\s_]+$/.test(behind.gap) || !/^\p{Lu}/u.test(behind.word)) return false;
+  const isShort = kind === 'initial' && word.endsWith('.');
+  return ((isShort || kind === 'given') && isSurname(behind.word)) || (isShort && isPlaceWord(behind.word));
+}
+
+/** Whether nothing but a gap parts a word from the one before, or a comma between a surname and what it is called by. */
+function isJoined(parts: readonly Part[], at: number, isFile: boolean): boolean {
+  const [before, { gap, kind, word }] = [parts[at - 1]!, parts[at]!];
+  if (isFile ? /^[\s_.,-]*$/.test(gap) : /^[\s_]+$/.test(gap)) return true;
+  if (!/^,[\s_]*$/.test(gap) || before.kind !== 'name') return false;
+  const isCalled = kind === 'given' || (kind === 'initial' && word.length > 1);
+  return isCalled || (/^[\p{Lu}’'-]{3,}$/u.test(before.word) && kind === 'name' && !/^[\p{Lu}’'-]+$/u.test(word));
+}
+
+/** Without what joins nothing, and without a letter that numbers the word before. */
+function trimmed(run: readonly Part[], before: Part | undefined): readonly Part[] {
+  const isLettered = run[0]?.kind === 'initial' && before !== undefined && LETTERED.test(before.word);
+  const first = run.findIndex(({ kind }, at) => kind !== 'join' && !(isLettered && at === 0));
+  const last = run.findLastIndex(({ kind }) => kind !== 'join' && kind !== 'particle');
+  return first < 0 ? [] : run.slice(first, last + 1);
+}
+
+/** An initial or a given name beside a surname; else two words or more that are nothing else and no company’s. */
+function arePeople(run: readonly Part[], sure: boolean, before?: Part, after?: Part): boolean {
+  const count = (...kinds: readonly Kind[]) => run.filter(({ kind }) => kinds.includes(kind)).length;
+  const [names, given] = [count('name'), count('given')];
+  if (given > 1 || (given > 0 && count('name', 'small') > 0)) return true;
+  if (count('name', 'small') > 0 && isInitialed(run)) return true;
+  if (sure) return false;
+  const isOfCompany = (one: Part | undefined): boolean =>
+    one !== undefined && OF_COMPANIES.has(plainWords(one.word)) && /^\p{Lu}/u.test(one.word);
+  return (
+    names > 1 && !run.some(isOfCompany) && !(isOfCompany(after) && /^[\s_]*$/.test(after!.gap)) && !isOfCompany(before)
+  );
+}
+
+/** Before its surname an initial needs no point; behind it it does. */
+const isInitialed = (run: readonly Part[]): boolean =>
+  run.some(
+    ({ kind, word, gap }, at) =>
+      kind === 'initial' &&
+      (word.endsWith('.') ||
+        (at > 0 && gap.includes(',')) ||
+        ['name', 'small', 'particle', 'initial', 'join'].includes(run[at + 1]?.kind ?? '')),
+  );
