@@ -1,7 +1,10 @@
 /** What is kept and what is handed out, without whom its files are of. */
 import type { IntakePreview } from '../intake/intake.ts';
 import { foundWithoutPeople, recordsWithoutPeople, withoutPeople } from '../intake/layout/without-people.ts';
+import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Evidence, FileAccount, Remark, Series } from '../model/shapes/evidence.ts';
+import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
+import type { Store } from '../store/store.ts';
 import type { WholeHousehold } from './household-file.ts';
 
 /** A remark repeats titles, footers and cells of the file. `people` are words that the file shows to be somebody's. */
@@ -65,6 +68,17 @@ export function householdWithoutPeople(whole: WholeHousehold): WholeHousehold {
     estimates: estimates.map((one) => ({ ...masked(one), household: one.household })),
     checks: checks.map(masked),
   };
+}
+
+/** An estimate and what was checked against it as they are printed: as they would leave with their household. */
+export function printedWithoutPeople(
+  store: Pick<Store, 'listEvidence'>,
+  estimate: WrittenEstimate,
+  checks: readonly BillCheck[] = [],
+): Pick<WholeHousehold, 'estimates' | 'checks'> {
+  const imports = store.listEvidence(estimate.householdId, () => undefined);
+  const evidence = imports.map((one) => ({ import: one, rawFile: null, intervals: [] }));
+  return householdWithoutPeople({ household: estimate.household, evidence, estimates: [estimate], checks });
 }
 
 const nameOf = ({ name }: Pick<Series, 'name'>): string => name;

@@ -12,6 +12,7 @@ import { prefillBill } from '../prefill-bill.ts';
 import { printDocument } from '../print-document.ts';
 import { type KnownSince, runCheck } from '../run-check.ts';
 import { readSettings } from '../settings.ts';
+import { printedWithoutPeople } from '../without-people.ts';
 
 type CheckHandlers = Pick<Handlers, 'check.run' | 'check.answer' | 'check.prefill' | 'check.print' | 'check.drop'>;
 
@@ -54,8 +55,9 @@ export function checkHandlers({ ports, store }: DeskContext): CheckHandlers {
       return prefillBill({ estimate, span, ...known(estimate.householdId) });
     },
     async 'check.print'({ checkId, paper, format }) {
-      const check = findCheck(checkId);
-      const estimate = findEstimate(store, check.estimateId);
+      const kept = findCheck(checkId);
+      const printed = printedWithoutPeople(store, findEstimate(store, kept.estimateId), [kept]);
+      const [estimate, check] = [printed.estimates[0]!, printed.checks[0]!];
       const { household } = findHousehold(store, estimate.householdId);
       const settings = readSettings(store);
       const { renderLetter, renderSheet } = await import('../../leave-behind/letter.tsx');

@@ -16,6 +16,7 @@ import { makeEstimate } from '../make-estimate.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
 import { printDocument } from '../print-document.ts';
 import { readSettings } from '../settings.ts';
+import { printedWithoutPeople } from '../without-people.ts';
 
 /** Clocks are put right by minutes all the time. */
 const CLOCK_SLACK_MS = 10 * 60_000;
@@ -106,6 +107,9 @@ export function estimateHandlers({ ports, store }: DeskContext): EstimateHandler
         paper: settings.paper,
       });
     },
-    'estimate.print': ({ estimateId, document, format }) => print(findEstimate(store, estimateId), document, format),
+    'estimate.print'({ estimateId, document, format }) {
+      const [estimate] = printedWithoutPeople(store, findEstimate(store, estimateId)).estimates;
+      return print(estimate!, document, format);
+    },
   };
 }

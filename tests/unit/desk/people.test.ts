@@ -3,9 +3,11 @@ import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'no
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import type { OpenHousehold } from '../../../src/desk/contract.ts';
 import { reckon } from '../../../src/host/reckon-command.ts';
 import type { IntakeChoices } from '../../../src/intake/intake.ts';
 import type { Evidence } from '../../../src/model/shapes/evidence.ts';
+import type { Household } from '../../../src/model/shapes/household.ts';
 import { type FeedRecord, writeFeed } from '../intake/write-feed.ts';
 import { type Cell, writeWorkbook } from '../intake/write-workbook.ts';
 import { openHome } from './open-home.ts';
@@ -105,6 +107,28 @@ test('what an earlier version kept with names leaves without them, and two meter
   const { base64 } = await call<{ base64: string }>('household.export', { id: householdId });
   const text = Buffer.from(base64, 'base64').toString('utf8');
   expect(text).not.toMatch(SECRETS);
+  const { household, revision } = await call<OpenHousehold>('household.open', { id: householdId });
+  const design = { grade: 'estimated', origin: 'design' } as const;
+  const known: Household = {
+    ...household,
+    present: { system: 'gas-condensing', efficiency: { value: 0.84, ...design } },
+    heat: { ...household.heat, heatLossKW: { value: 6.1, ...design }, designOutdoorC: { value: -3.4, ...design } },
+    machine: { source: 'ground', spaceFactor: { value: 3.7, ...design }, boundary: 'H3' },
+  };
+  await call('household.save', { household: known, revision });
+  const { id: estimateId } = await call<{ id: string }>('estimate.keep', { householdId, note: '' });
+  for (const document of ['paper', 'working']) {
+    const paper = await call<{ base64: string }>('estimate.print', { estimateId, document, format: 'html' });
+    // Fonts hold any letters.
+    const printed = Buffer.from(paper.base64, 'base64')
+      .toString('utf8')
+      .replaceAll(/base64,[^)"]+/g, '');
+    expect(printed).toContain('Larch Rise');
+    expect(SECRETS.exec(printed)).toBeNull();
+  }
+  const again = await call<{ base64: string }>('household.export', { id: householdId });
+  expect(Buffer.from(again.base64, 'base64').toString('utf8')).not.toMatch(SECRETS);
+  expect(JSON.stringify(store.listEstimates(householdId))).toMatch(SECRETS);
   const names = JSON.parse(text).evidence[1].import.series.map((one: { name: string }) => one.name);
   expect(new Set(names).size).toBe(2);
   const { fileId } = await call<{ fileId: string }>('file.offer', { fileName: 'h.json', bytes: ENCODED.encode(text) });
