@@ -27,6 +27,7 @@ export default defineConfig({
     // A fault is told by what is found; the time only ends what hangs, on a busy machine too.
     testTimeout: 180_000,
     hookTimeout: 180_000,
+    expect: { poll: { timeout: 60_000 } },
     // The leave-behind carries its style inside itself; without this its style would be empty in tests.
     css: { include: [/\.css\?raw$/] },
   },
