@@ -2053,4 +2053,24 @@ Total                                        ${gb(use + standing + vat + 2500)}
   );
 }
 
+{
+  const [use, standing] = [times(831, 27.1), times(91, 53)];
+  const vat = share(5, use + standing);
+  add(
+    'a meter paid in advance, which also pays back a debt week by week',
+    UK,
+    `
+Prepayment statement for electricity, 5 Jan 2026 to 5 Apr 2026
+5 Jan 2026           Top-up                       £150.00
+16 Feb 2026          Top-up                       £150.00
+Used                 831 kWh at 27.10p            ${gb(use)}
+Standing charge      91 days at 53.00p            ${gb(standing)}
+VAT 5%                                            ${gb(vat)}
+Spent                                             ${gb(use + standing + vat)}
+!Debt recovery        13 weeks at £5.00            £65.00
+`,
+    ['electricity', '2026-01-05', '2026-04-06', 831, use + standing + vat],
+  );
+}
+
 export const SET_BILLS: readonly SetBill[] = bills;
