@@ -67,8 +67,12 @@ export interface HeadingMeaning {
   readonly bill?: BillPart;
 }
 
+/** All that most words of a file need is small letters; "totalkwh" is two. */
+const ONE_PLAIN_WORD = /^[A-Z]?[a-z]+(?<!wh)$/;
+
 /** "startTime_kWh" → "start time kwh", "Wärme" → "warme": small letters without accents. */
 export function plainWords(heading: string): string {
+  if (ONE_PLAIN_WORD.test(heading)) return heading.toLowerCase();
   return heading
     .normalize('NFD')
     .replaceAll(/\p{Mark}/gu, '')

@@ -28,6 +28,7 @@ const PLACES =
   /^(?:lane|street|st|road|rd|close|avenue|ave|drive|way|court|yard|hill|row|rise|grove|gardens|terrace|crescent|place|farm|mill|barn|cottages?|house|lodge|hall|manor|mews|park|view|wood|green|bank|church|end|rectory|vicarage|grange|school|strasse|str|weg|platz|gasse|allee|rue|chemin|calle|avenida|via|piazza|laan|straat)$/;
 
 const PARTICLES = /^(?:de|des|du|van|von|der|den|del|della|di|le|la|ten|ter|zu)$/i;
+const LONGEST_JOIN = 3;
 const JOINS = /^(?:&|\+|and|und|y|e|et|en)$/i;
 
 /** Words that are surnames too, behind a given name or an initial with its point. */
@@ -35,11 +36,10 @@ const SURNAMES = set('wood woods green day west north price field winter summer 
 
 export const isSurname = (word: string): boolean => SURNAMES.has(plainWords(word));
 export const isPlaceWord = (word: string): boolean => PLACES.test(plainWords(word));
-export const isKnownWord = (word: string): boolean => {
-  if (PARTICLES.test(word) || JOINS.test(word)) return false;
-  const plain = plainWords(word);
-  return KNOWN.has(plain) || OF_THINGS.test(plain) || PLACES.test(plain) || isMonth(plain);
-};
+export const isKnownWord = (word: string): boolean =>
+  !PARTICLES.test(word) && !JOINS.test(word) && isKnown(plainWords(word));
+const isKnown = (plain: string): boolean =>
+  KNOWN.has(plain) || OF_THINGS.test(plain) || PLACES.test(plain) || isMonth(plain);
 const isMonth = (plain: string): boolean => monthOfName(plain) > 0 && plain.length <= 3;
 
 type Kind = 'initial' | 'given' | 'name' | 'small' | 'particle' | 'join' | 'other';
@@ -47,13 +47,13 @@ type Kind = 'initial' | 'given' | 'name' | 'small' | 'particle' | 'join' | 'othe
 /** A word of a file’s name may be written small; it is a name then only beside a given one or an initial. */
 function kindOf(word: string, isFile: boolean): Kind {
   if (/^\p{Lu}\.?(?:-?\p{Lu}\.?)?$/u.test(word) || (isFile && /^\p{Ll}$/u.test(word))) return 'initial';
-  if (JOINS.test(word)) return 'join';
-  if (PARTICLES.test(word)) return 'particle';
-  if (!/^\p{L}[\p{L}’'-]+\.?$/u.test(word)) return 'other';
+  if (word.length <= LONGEST_JOIN && JOINS.test(word)) return 'join';
+  if (word.length <= LONGEST_JOIN && PARTICLES.test(word)) return 'particle';
   const isCapital = /^\p{Lu}/u.test(word);
-  if (!isCapital && !isFile) return 'other';
-  if (GIVEN.has(plainWords(word.split('-')[0]!))) return 'given';
-  if (isKnownWord(word)) return 'other';
+  if ((!isCapital && !isFile) || !/^\p{L}[\p{L}’'-]+\.?$/u.test(word)) return 'other';
+  const plain = plainWords(word);
+  if (GIVEN.has(word.includes('-') ? plainWords(word.split('-')[0]!) : plain)) return 'given';
+  if (isKnown(plain)) return 'other';
   return isCapital ? 'name' : 'small';
 }
 

@@ -83,14 +83,16 @@ function onRows(page: Page): string[] {
   const places = lines.flatMap((line, at) => (PLACE.test(line) ? [at] : []));
   const isOfAddress = (at: number) => places.some((place) => at >= place - ABOVE && at <= place);
   return lines.flatMap((line, at) => {
-    const hasFew = line.split(' ').filter((word) => /\d/.test(word)).length <= MOST_NUMBERS;
-    const left = hasFew && isOfAddress(at) ? new Set(namesAmong(withoutPeople(line))) : undefined;
+    const left = isOfAddress(at) && hasFewNumbers(line) ? new Set(namesAmong(withoutPeople(line))) : undefined;
     const sure = TWO_CAPITALS.test(line)
       ? namesIn(line, true).flatMap(([from, to]) => namesAmong(line.slice(from, to)))
       : [];
     return left ? [...sure, ...namesAmong(line).filter((word) => !left.has(word))] : sure;
   });
 }
+
+const hasFewNumbers = (line: string): boolean =>
+  line.split(' ').filter((word) => /\d/.test(word)).length <= MOST_NUMBERS;
 
 const namesAmong = (text: string): string[] =>
   text
