@@ -9,6 +9,7 @@ import { tell } from '../model/shapes/told.ts';
 import { longDate } from './numbers.ts';
 import { language, phrase, say, type Value } from './say.ts';
 import { sayTold } from './say-told.ts';
+import { carrierName } from './systems.ts';
 
 /** Headings stand as they are written; "column 3" is our own name for a column without one. */
 export const columnNames = (text = ''): string =>
@@ -53,6 +54,9 @@ function gapsOf(remark: Remark): Readonly<Record<string, Value>> {
     at: row === undefined ? file : say('Line {row} of {file}', { row: String(row), file }),
     column: column === undefined ? say('the column') : say('column "{name}"', { name: columnNames(column) }),
     field: column ?? say('the tariff'),
+    /** A record by its column, or by its kind of energy where it has no name. */
+    series:
+      column === undefined ? carrierName(remark.carrier ?? '') : say('column "{name}"', { name: columnNames(column) }),
     record: column === undefined ? say('a record') : say('"{text}"', { text: column }),
     carrier: remark.carrier ?? 'none',
     hasName: column === undefined ? 'no' : 'yes',
@@ -336,7 +340,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. The newer import counts. Remove it if the older is right.',
   ),
   'records-asked': phrase(
-    '{file}: {column} and {names} are of one kind. On {count, plural, one {# day} other {# days}} that both have they differ by {energy}. Two meters of this home are added. Where one repeats or holds the other, keep one aside. Choose.',
+    '{file}: {series} and {names} are of one kind. On {count, plural, one {# day} other {# days}} that both have they differ by {energy}. Two meters of this home are added. Where one repeats or holds the other, keep one aside. Choose.',
   ),
   'to-inclusive-asked': phrase(
     '{at}: does the bill include its last day, {names}? We counted it in. Choose the other if bills overlap by a day.',

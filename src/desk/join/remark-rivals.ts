@@ -15,13 +15,16 @@ export function remarkRivals(
   return findRivals(series).flatMap(({ one, other, days, apartKWh }): Remark[] => {
     if (!isOwn(one) && !isOwn(other)) return [];
     const [own, beside] = isOwn(other) ? [other, one] : [one, other];
+    const file = fileOf(beside);
+    // What a bill is about has no name but its kind of energy.
+    const isNamed = (which: Series) => which.name !== which.carrier;
     return [
       {
         code: 'records-asked',
         weight: 'question',
         file: fileOf(own),
-        column: own.name,
-        found: fileOf(beside) === fileOf(own) ? beside.name : `${fileOf(beside)}, ${beside.name}`,
+        ...(isNamed(own) ? { column: own.name } : { carrier: own.carrier }),
+        found: file === fileOf(own) ? beside.name : isNamed(beside) ? `${file}, ${beside.name}` : file,
         count: days,
         effectKWh: apartKWh,
       },

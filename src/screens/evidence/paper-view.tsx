@@ -4,6 +4,7 @@ import type { IntakeChoices, PaperReading, PaperRepair, PaperValue } from '../..
 import { addDays } from '../../model/calendar/civil.ts';
 import { paperStateWords, paperValueName, paperValueText } from '../../words/paper.ts';
 import { say } from '../../words/say.ts';
+import { TickField } from '../shared/choice-field.tsx';
 import { DateEntry } from '../shared/date-entry.tsx';
 import { readDate } from '../shared/date-text.ts';
 import { lastDayOf } from './day-words.ts';
@@ -108,14 +109,11 @@ export function PaperView(props: {
             ))}
           </tbody>
         </table>
-        <label className="small">
-          <input
-            type="checkbox"
-            checked={said.keepPaper ?? false}
-            onChange={(event) => settle({ keepPaper: event.target.checked })}
-          />{' '}
-          {say('Save the paper itself too, with the names and numbers on it')}
-        </label>
+        <TickField
+          label={say('Save the paper itself too, with the names and numbers on it')}
+          checked={said.keepPaper ?? false}
+          onChange={(keepPaper) => settle({ keepPaper })}
+        />
       </div>
     </div>
   );

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { HouseholdSummary } from '../../desk/contract.ts';
 import { say } from '../../words/say.ts';
+import { TickField } from '../shared/choice-field.tsx';
 import { Dialog } from '../shared/dialog.tsx';
 
 /** An exported file goes to others, so it says first what is in it. */
@@ -18,10 +19,11 @@ export function ExportDialog(props: {
             'All that you typed goes along, names too, with readings, estimates and bill checks. Names, addresses and long numbers that came from files are masked where they were recognised. Bills on paper stay here.',
           )}
         </p>
-        <label className="small">
-          <input type="checkbox" checked={withFiles} onChange={(event) => setWithFiles(event.target.checked)} />{' '}
-          {say('Export the meter files too, as they were imported, with the names and numbers in them')}
-        </label>
+        <TickField
+          label={say('Export the meter files too, as they were imported, with the names and numbers in them')}
+          checked={withFiles}
+          onChange={setWithFiles}
+        />
         <div className="actions">
           <button
             type="button"

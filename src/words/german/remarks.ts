@@ -519,8 +519,8 @@ export const REMARKS: Catalogue = {
     '{file} ist keine Messung wirklicher Tage und kann deshalb nicht neben Zählerwerten stehen. Nehmen Sie eine Datei mit gemessenem Wetter.',
   '{at} begins rows of several types ({words}), which we do not read. Ask for interval data, or for a table with one reading a row.':
     '{at} beginnt Zeilen mehrerer Arten ({words}), die wir nicht lesen. Bitten Sie um Intervalldaten oder um eine Tabelle mit einem Messwert je Zeile.',
-  '{file}: {column} and {names} are of one kind. On {count, plural, one {# day} other {# days}} that both have they differ by {energy}. Two meters of this home are added. Where one repeats or holds the other, keep one aside. Choose.':
-    '{file}: {column} und {names} sind von einer Art. An {count, plural, one {# Tag} other {# Tagen}}, die beide haben, unterscheiden sie sich um {energy}. Zwei Zähler dieses Hauses werden zusammengezählt. Wiederholt oder enthält einer den anderen, so bleibt einer beiseite. Wählen Sie.',
+  '{file}: {series} and {names} are of one kind. On {count, plural, one {# day} other {# days}} that both have they differ by {energy}. Two meters of this home are added. Where one repeats or holds the other, keep one aside. Choose.':
+    '{file}: {series} und {names} sind von einer Art. An {count, plural, one {# Tag} other {# Tagen}}, die beide haben, unterscheiden sie sich um {energy}. Zwei Zähler dieses Hauses werden zusammengezählt. Wiederholt oder enthält einer den anderen, so bleibt einer beiseite. Wählen Sie.',
   '{file}: in each of {count, plural, one {# row} other {# rows}} {column} is larger than in the one before, as a counter is. We took each for an amount used. Confirm it, or choose the counter.':
     '{file}: In jeder von {count, plural, one {# Zeile} other {# Zeilen}} ist {column} größer als in der davor, wie bei einem Zählerstand. Wir haben jede für eine verbrauchte Menge genommen. Bestätigen Sie das, oder wählen Sie den Zählerstand.',
   '{file} says that its times are in UTC, but it changes its clocks in spring and autumn as local time does. We took local time. Choose.':

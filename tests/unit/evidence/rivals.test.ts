@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { remarkRivals } from '../../../src/desk/join/remark-rivals.ts';
 import { accountFiles } from '../../../src/model/demand/account-records.ts';
 import { findRivals, settleBeside } from '../../../src/model/evidence/rivals.ts';
-import type { Series } from '../../../src/model/shapes/evidence.ts';
+import type { Evidence, Series } from '../../../src/model/shapes/evidence.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
+import { remarkSentence } from '../../../src/words/remarks.ts';
 
 const days = (id: string, first: string, values: (number | null)[], more: Partial<Series> = {}): Series => ({
   id,
@@ -38,6 +40,15 @@ describe('two records of one kind', () => {
   test('of the same days with other values are told, with their days and by how much', () => {
     const [found] = findRivals([days('a', '2025-01-01', ten(40)), days('b', '2025-01-03', ten(10))]);
     expect([found?.one.id, found?.other.id, found?.days, found?.moreKWh]).toEqual(['a', 'b', 8, 240]);
+  });
+  test('are asked about by their columns, and a bill, whose record has no name, by its kind of energy', () => {
+    const series = [days('Gas used', '2025-01-01', ten(40)), days('gas', '2025-01-03', ten(10))];
+    const files = series.map((own) => ({ fileName: `${own.name}.pdf`, series: [own] })) as unknown as Evidence[];
+    const asked = [series[0]!, series[1]!].map((own) =>
+      remarkSentence(remarkRivals(series, files, (one) => one === own)[0]!),
+    );
+    expect(asked[0]).toMatch(/^Gas used\.pdf: column "Gas used" and gas\.pdf are of one kind\. On 8 days/);
+    expect(asked[1]).toMatch(/^gas\.pdf: gas and Gas used\.pdf, Gas used are of one kind\./);
   });
   test('of other carriers, roles, or what is sent out, are not held against each other', () => {
     const sun = { carrier: 'electricity', role: 'export' } as const;
