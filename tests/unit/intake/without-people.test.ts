@@ -44,6 +44,11 @@ describe('whom a text is of goes', () => {
 });
 
 test.each([
+  'Towel Rail',
+  'Milking Parlour',
+  'Werkstatt Licht',
+  'Koi Filter (kWh)',
+  'Nurse Call [kW]',
   'Half-hourly electricity',
   'Wood Lane heat pump',
   'Mill Court heat pump',
