@@ -74,8 +74,8 @@ async function refusalOf(work: Promise<unknown>): Promise<DeskError> {
 }
 
 describe('an import in the desk’s thread', () => {
-  test('reads, tells how far it is, is stopped at every stage, leaves nothing behind, and goes through again', async () => {
-    const bytes = meterFile(2.5);
+  test('reads, tells how far it is, is stopped on the way, leaves nothing behind, and goes through again', async () => {
+    const bytes = meterFile(6);
     const { fileId } = await desk
       .call('file.offer', { fileName: 'long.csv', bytes })
       .then((x) => x as { fileId: string });
@@ -83,8 +83,8 @@ describe('an import in the desk’s thread', () => {
     const before = await call('household.open', { id: householdId });
 
     const waits: number[] = [];
-    // From 0.9 on only the days are stored, in some 15 ms: the store's own test stops there, where no wait decides.
-    for (const stopAt of [0.05, 0.3, 0.55, 0.7]) {
+    // From 0.65 on it is packed and stored within some 50 ms, which a stop may come too late for on a busy machine.
+    for (const stopAt of [0.05, 0.3, 0.5]) {
       const stop = new AbortController();
       let stopped = 0;
       const refusal = await refusalOf(
