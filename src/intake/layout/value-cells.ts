@@ -30,7 +30,7 @@ export function settleDecimal(sheet: Sheet, column: number, choices: IntakeChoic
     decision.found.includes(',') &&
     isInOtherLanguage(sheet) &&
     !decision.hasHundreds &&
-    (isOfDaysAtMost(sheet, sheet.columns[column]!) || !isLittle(sheet.columns[column]!));
+    (isOfDaysAtMost(sheet, sheet.columns[column]!) || isMuch(sheet.columns[column]!));
   const decimal = isComma ? ',' : (tooMany ?? decision.decimal);
   const where = { column: columnName(sheet, column), found: decision.found, expected: decimal };
   const row = decision.row >= 0 ? { row: sheet.table.lineOfRow[decision.row]! } : {};
@@ -62,13 +62,14 @@ export function settleDecimals(
 const TOO_MANY = 5000;
 const LARGE_UNITS = new Set(['kWh', 'MWh', 'GJ', 'Gcal', 'm³', 'kW']);
 
-/** 1.234 of these in a month or year would be no home's. */
-const isLittle = ({ meaning: { unit } }: ColumnFacts): boolean => unit === undefined || ['kWh', 'm³'].includes(unit);
+const isLarge = (unit: string | undefined): boolean => unit !== undefined && LARGE_UNITS.has(unit);
+/** A few of these may be all of a month or a year; 1.234 kWh or m³ would be no home's. */
+const isMuch = ({ meaning: { unit } }: ColumnFacts): boolean => isLarge(unit) && unit !== 'kWh' && unit !== 'm³';
 
-/** Rows of a day or less, in a unit that is written: thousands of it would be no home's. */
+/** Rows of a day or less, in a large unit that is written: thousands of it would be no home's, those of Wh or W may be. */
 function isOfDaysAtMost(sheet: Sheet, { meaning }: ColumnFacts): boolean {
   const { kind, minutes } = stepOf(sheet);
-  const isNamed = meaning.unit !== undefined || meaning.carrier === 'outdoor-temperature';
+  const isNamed = isLarge(meaning.unit) || meaning.carrier === 'outdoor-temperature';
   return isNamed && (kind === 'time' || kind === 'day') && minutes !== undefined && minutes <= 1440;
 }
 

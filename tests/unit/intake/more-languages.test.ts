@@ -146,3 +146,11 @@ test('numbers of hundreds beside 1,152 may make thousands of it: asked, in any l
   const rows = DAYS.map((day, i) => `${dotted(day)};"${i % 3 === 0 ? 640 + i : `1,${152 + i}`}"`);
   expect(read(['Fecha;Calor [Wh]', ...rows].join('\n'), 'America/Mexico_City').asked).toContain('decimal-asked');
 });
+
+test('1,697 of a small unit may be thousands, of a large one it is no home’s', () => {
+  const rows = DAYS.map((day, i) => `${dotted(day)};1,${697 + i}`);
+  const asked = (unit: string) => read([`Dag;Zonneproductie (${unit})`, ...rows].join('\n'), 'Europe/Amsterdam').asked;
+  expect(asked('Wh')).toContain('decimal-asked');
+  expect(asked('MJ')).toContain('decimal-asked');
+  expect(asked('kWh')).not.toContain('decimal-asked');
+});
