@@ -43,6 +43,7 @@ export function toInstants(stamps: Stamps, settled: ClockSettled, zone: ZoneTabl
     high: c.at + Math.max(c.before, c.after),
   }));
   let next = 0;
+  let last = -1;
   for (let n = 0; n < count; n++) {
     const i = stamps.newestFirst ? count - 1 - n : n;
     const minute = civil[i]! - backFirst;
@@ -56,15 +57,25 @@ export function toInstants(stamps: Stamps, settled: ClockSettled, zone: ZoneTabl
     } else if (change.after > change.before) {
       start[i] = Number.NaN;
       inSkippedHour++;
+    } else if (last >= 0 && civil[last] === civil[i] && stampsOf(civil, count, civil[i]!) === 3) {
+      // A row that stands twice, beside the two that the hour has.
+      start[i] = start[last]!;
     } else {
       const times = seen.get(minute) ?? 0;
       seen.set(minute, times + 1);
       start[i] = minute - (times % 2 === 0 ? change.before : change.after) - backAfter;
     }
+    last = i;
   }
   let onceInDoubledHour = 0;
   for (const times of seen.values()) if (times === 1) onceInDoubledHour++;
   return { start, inSkippedHour, onceInDoubledHour };
+}
+
+function stampsOf(civil: Float64Array, count: number, minute: number): number {
+  let stamps = 0;
+  for (let i = 0; i < count; i++) if (civil[i] === minute) stamps++;
+  return stamps;
 }
 
 /**

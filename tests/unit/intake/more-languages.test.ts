@@ -154,3 +154,18 @@ test('1,697 of a small unit may be thousands, of a large one it is no home’s',
   expect(asked('MJ')).toContain('decimal-asked');
   expect(asked('kWh')).not.toContain('decimal-asked');
 });
+
+test.each([0, 1, 2, 3])('a row of the doubled hour that stands twice counts once, row %i of the four', (which) => {
+  const stamps = (day: string, clocks: readonly string[]) => clocks.map((clock) => `${day} ${clock}`);
+  const clocks = Array.from({ length: 48 }, (_, i) => `${String(i >> 1).padStart(2, '0')}:${i % 2 ? '30' : '00'}`);
+  const long = [...clocks.slice(0, 4), '01:00', '01:30', ...clocks.slice(4)];
+  const all = ['24', '25', '26', '27'].flatMap((day) => stamps(`2025-10-${day}`, day === '26' ? long : clocks));
+  const kWh = all.map((_, i) => 0.2 + ((i * 37) % 101) / 1000);
+  const rows = all.map((stamp, i) => `${stamp},${kWh[i]!.toFixed(3)}`);
+  const twice = all.indexOf('2025-10-26 01:00') + which;
+  const { series } = read(
+    ['Start,Electricity used (kWh)', ...rows.toSpliced(twice, 0, rows[twice]!)].join('\n'),
+    'Europe/London',
+  );
+  expect(series).toEqual([`electricity import 2025-10-24 2025-10-28 ${sum(kWh).toFixed(2)}`]);
+});
