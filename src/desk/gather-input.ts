@@ -1,5 +1,5 @@
 /** A written household file with the raw files beside it, read through intake exactly as the window would import them. */
-import { bundle, isPageName } from '../intake/intake.ts';
+import { bundle, otherThanPage } from '../intake/intake.ts';
 import type { BillCheckInput } from '../model/shapes/bill-check.ts';
 import type { Evidence } from '../model/shapes/evidence.ts';
 import { say } from '../words/say.ts';
@@ -47,7 +47,7 @@ export async function gatherInput(given: GatherInput): Promise<WholeHousehold> {
     });
   };
   for (const { file, pages = [], choices } of input.files ?? []) {
-    const noPage = pages.length === 0 ? undefined : [file, ...pages].find((name) => !isPageName(name));
+    const noPage = otherThanPage([file, ...pages]);
     if (noPage !== undefined)
       throw new DeskError({
         code: 'no-page',

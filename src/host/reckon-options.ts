@@ -3,7 +3,7 @@ import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { z } from 'zod';
 import { DeskError } from '../desk/desk-error.ts';
-import { IntakeChoices, isPageName } from '../intake/intake.ts';
+import { IntakeChoices, otherThanPage } from '../intake/intake.ts';
 import { TimeZone } from '../model/shapes/dates.ts';
 import type { Language } from '../words/say.ts';
 
@@ -97,10 +97,11 @@ export function readReckonOptions(args: readonly string[]): ReckonOptions {
     if (path !== null && !/\.(pdf|html?)$/i.test(path))
       throw refuse(`The ${name} is written as PDF or HTML, and ${path} ends in neither.`);
   if (values.help) return { task: 'help', file: '', pages: [], ...rest };
-  const [file, ...pages] = values.read === undefined ? [] : [...values.read, ...positionals];
-  const noPage = pages.length === 0 ? undefined : [file!, ...pages].find((name) => !isPageName(name));
+  const raw = values.read === undefined ? [] : [...values.read, ...positionals];
+  const noPage = otherThanPage(raw);
   if (noPage !== undefined)
     throw refuse(`Several files are read together as pages of one bill, and ${noPage} is neither a PDF nor a picture.`);
+  const [file, ...pages] = raw;
   if (file !== undefined) return { task: 'read', file: fromHere(file), pages: pages.map(fromHere), ...rest };
   if (positionals.length !== 1) throw refuse(`One household file is expected, and ${positionals.length} were named.`);
   return { task: 'compare', file: fromHere(positionals[0]!), pages: [], ...rest };

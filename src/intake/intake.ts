@@ -28,6 +28,10 @@ export const LARGEST_EVIDENCE_BYTES = 16 * 1024 * 1024;
 /** Whether a file of that name may be a page of a bill. */
 export const isPageName = (name: string): boolean => /\.(?:pdf|jpe?g|png|hei[cf])$/i.test(name);
 
+/** The first of several names that cannot be a page beside the others; one file alone may be anything. */
+export const otherThanPage = (names: readonly string[]): string | undefined =>
+  names.length < 2 ? undefined : names.find((name) => !isPageName(name));
+
 /**
  * Pages of one bill that are handed over together, packed into one file in their order. Pictures are packed already; this
  * only lays them behind each other, always alike.

@@ -4,12 +4,23 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { chooseFile, comeToRest, expect, sample, takePicture, test, writeFile } from './host.ts';
 
-async function choosePaper(page: Page, path: string): Promise<void> {
+async function openEvidence(page: Page): Promise<void> {
   await page.getByRole('link', { name: 'Larch Rise' }).first().click();
   await page
     .getByRole('link', { name: /^(Bills and readings|Rechnungen und Messwerte)/ })
     .first()
     .click();
+}
+
+async function chooseFiles(page: Page, paths: readonly string[]): Promise<void> {
+  await openEvidence(page);
+  const chosen = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Choose a file' }).click();
+  await (await chosen).setFiles(paths);
+}
+
+async function choosePaper(page: Page, path: string): Promise<void> {
+  await openEvidence(page);
   await chooseFile(page, page.getByRole('button', { name: 'Choose a file' }), path);
   await expect(page.getByRole('img', { name: 'The words of the page' })).toBeVisible();
   await comeToRest(page);
@@ -64,14 +75,7 @@ test('a sum that does not come out blocks keeping until the number on the page i
 });
 
 test('of files handed over together each comes in turn, and one that fails loses no other', async ({ desk }) => {
-  await desk.getByRole('link', { name: 'Larch Rise' }).first().click();
-  await desk
-    .getByRole('link', { name: /^Bills and readings/ })
-    .first()
-    .click();
-  const chosen = desk.waitForEvent('filechooser');
-  await desk.getByRole('button', { name: 'Choose a file' }).click();
-  await (await chosen).setFiles([
+  await chooseFiles(desk, [
     writeFile('a.pdf', '%PDF-1.4 and nothing more'),
     sample('quay-flat/electricity-by-day.csv'),
     sample('paper/gas.pdf'),
@@ -90,11 +94,7 @@ test('in German', async ({ desk }) => {
   await desk.getByRole('link', { name: 'Settings' }).click();
   await desk.getByText('Deutsch').click();
   await desk.goBack();
-  await desk.getByRole('link', { name: 'Larch Rise' }).first().click();
-  await desk
-    .getByRole('link', { name: /^Rechnungen und Messwerte/ })
-    .first()
-    .click();
+  await openEvidence(desk);
   await chooseFile(desk, desk.getByRole('button', { name: 'Datei wählen' }), sample('paper/jahresabrechnung.pdf'));
   await expect(desk.getByRole('img', { name: 'Die Wörter der Seite' })).toBeVisible();
   await comeToRest(desk);
@@ -115,14 +115,7 @@ test('a photograph is shown as it is, with each value marked on it', async ({ de
 });
 
 test('pages chosen together are put in order and read as one bill', async ({ desk }) => {
-  await desk.getByRole('link', { name: 'Larch Rise' }).first().click();
-  await desk
-    .getByRole('link', { name: /^Bills and readings/ })
-    .first()
-    .click();
-  const chosen = desk.waitForEvent('filechooser');
-  await desk.getByRole('button', { name: 'Choose a file' }).click();
-  await (await chosen).setFiles([sample('paper/gas.pdf'), sample('paper/gas-scan.png')]);
+  await chooseFiles(desk, [sample('paper/gas.pdf'), sample('paper/gas-scan.png')]);
   await expect(desk.getByRole('listitem').filter({ hasText: /^gas/ })).toHaveText([/^gas-scan\.png/, /^gas\.pdf/]);
   await desk.getByRole('button', { name: 'Down' }).first().click();
   await expect(desk.getByRole('listitem').filter({ hasText: /^gas/ })).toHaveText([/^gas\.pdf/, /^gas-scan\.png/]);

@@ -1,6 +1,7 @@
 /** Dates with month names and labels of periods: "3 Apr 2025 00:30", "Apr-25", "Q1 2025", "Thursday, 3rd April 2025". */
 import { daysInMonth } from '../../model/calendar/civil.ts';
 import { monthOfName } from './month-names.ts';
+import { QUARTER_WORDS, quarterNumber } from './quarter-names.ts';
 import { readTail } from './read-clock.ts';
 import {
   civilDay,
@@ -13,13 +14,11 @@ import {
   UNREADABLE,
 } from './stamp-reader.ts';
 
-const QUARTER_WORD =
-  '(?:q|[qtk](?=\\d)|quarter|quartal|kvartal|kwarta[lł]|kwartaal|trim(?:estre)?|trimester|[cč]tvrtlet[ií])';
+const QUARTER_WORD = `(?:q|[qtk](?=\\d)|${QUARTER_WORDS})`;
 const QUARTER = new RegExp(
   `^(?:${QUARTER_WORD}[ .]*([1-4])[ \\-/,]*(\\d{4})|(\\d{4})[ \\-/,]*${QUARTER_WORD}[ .]*([1-4])|([1-4]|i{1,3}|iv)(?:st|nd|rd|th|er|e|[.ºªo°]{1,2})?[ -]*(?:${QUARTER_WORD}|[qt])[ .\\-/,]*(?:of |de |del |van |af )?(\\d{4}))$`,
   'i',
 );
-const ROMAN = ['i', 'ii', 'iii', 'iv'];
 /** Day, month, year, then the rest. */
 const DAY_FIRST = /^(\d{1,2})(?:st|nd|rd|th|er|\.)?[ \-/.]*(?:of )?(\p{L}{3,12})\.?,?[ \-/.]*(\d{4}|\d{2})(?![\d:])/iu;
 const MONTH_FIRST = /^(\p{L}{3,12})\.?[ \-/.]*(\d{1,2})(?:st|nd|rd|th)?,?[ \-/.]+(\d{4}|\d{2})(?![\d:])/iu;
@@ -56,8 +55,7 @@ export function readNamedDate(text: string, out: StampReader): StampStatus {
   const quarter = QUARTER.exec(text);
   if (quarter) {
     const year = Number(quarter[2] ?? quarter[3] ?? quarter[6]);
-    const number = quarter[1] ?? quarter[4] ?? quarter[5]!;
-    const month = ((Number(number) || ROMAN.indexOf(number.toLowerCase()) + 1) - 1) * 3 + 1;
+    const month = (quarterNumber(quarter[1] ?? quarter[4] ?? quarter[5]!) - 1) * 3 + 1;
     return settle(year, month, 1, 'quarter', out);
   }
   const only = MONTH_ONLY.exec(text);
