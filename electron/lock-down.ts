@@ -11,7 +11,7 @@ export function lockSession(session: Pick<Session, 'setPermissionRequestHandler'
   session.setPermissionCheckHandler((_contents, permission) => permission === GRANTED);
 }
 
-export function lockContents(contents: Pick<WebContents, 'on' | 'setWindowOpenHandler'>): void {
+function lockContents(contents: Pick<WebContents, 'on' | 'setWindowOpenHandler'>): void {
   contents.setWindowOpenHandler(() => ({ action: 'deny' }));
   contents.on('will-navigate', (event) => {
     if (!isOwnPage(event.url)) event.preventDefault();

@@ -2,8 +2,8 @@
 import { readWebFile, SECURITY_HEADERS } from '../src/host/web-files.ts';
 import type { Modules } from './modules.ts';
 
-export const SCHEME = 'app';
-export const HOST = 'plainwarmth';
+const SCHEME = 'app';
+const HOST = 'plainwarmth';
 export const START_PAGE = `${SCHEME}://${HOST}/index.html`;
 
 /** Must be called before the app is ready. */
@@ -13,7 +13,7 @@ export function announceScheme(protocol: Pick<Modules['protocol'], 'registerSche
   ]);
 }
 
-export async function answerPage(webFolder: string, address: string): Promise<Response> {
+async function answerPage(webFolder: string, address: string): Promise<Response> {
   const url = new URL(address);
   const file = url.host === HOST ? await readWebFile(webFolder, url.pathname) : undefined;
   if (!file) return new Response('There is nothing at this address.', { status: 404, headers: SECURITY_HEADERS });

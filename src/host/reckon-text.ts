@@ -2,6 +2,7 @@
 
 import { rangeOf } from '../model/demand/figure.ts';
 import { guidedSearch } from '../model/guided-search/guided-search.ts';
+import { LEAST_FACTOR } from '../model/heat-pump/machine-questions.ts';
 import {
   type Appraisal,
   type PriceBasis,
@@ -28,7 +29,6 @@ import {
   costSentence,
   designSentence,
   gasStandingSentence,
-  LEAST_FACTOR,
   paymentSentence,
   rangeSentence,
   yearToYearSentence,

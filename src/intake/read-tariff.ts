@@ -117,7 +117,7 @@ const shown = (value: unknown): string =>
       : (JSON.stringify(value) ?? '').slice(0, 60);
 
 /** Name and origin of a tariff that does not say them itself. */
-export const titleOf = (fileName: string) => ({
+const titleOf = (fileName: string) => ({
   id: 'tariff-1',
   name: fileName.replace(/\.[a-z]{2,5}$/i, '').slice(0, 120) || 'Tariff',
   origin: tell('from-file', { file: fileName }),

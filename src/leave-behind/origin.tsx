@@ -22,7 +22,7 @@ export function plainOrigin(said: string): string {
 }
 
 /** What stands first of a source that names several or says how it was read: its title. */
-export const titleOf = (said: string): string =>
+const titleOf = (said: string): string =>
   plainOrigin(said.split(/ \(|; | \/ |, as quoted|, gleich angegeben|, second hand|, aus zweiter Hand/)[0]!).replace(
     /[.,]$/,
     '',

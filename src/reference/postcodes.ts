@@ -1,11 +1,8 @@
-/** Climate region of a postcode area; a district row overrides the row of the whole area. Channel Islands and Isle of Man are absent. */
-import type { PostcodeRule, Sourced } from '../model/shapes/reference.ts';
-
-/** Holds for every row below. */
-export const postcodesSource: Sourced = {
-  source: 'SAP 2012 Appendix U, postcode table (one public transcription)',
-  provenance: 'read',
-};
+/**
+ * Climate region of a postcode area; a district row overrides the row of the whole area. Channel Islands and Isle of Man are absent.
+ * SAP 2012 Appendix U, postcode table (one public transcription), read.
+ */
+import type { PostcodeRule } from '../model/shapes/reference.ts';
 
 /** Area, first district, last district, region. */
 const DISTRICTS: readonly (readonly [string, number, number, number])[] = [

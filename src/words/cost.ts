@@ -1,4 +1,5 @@
 /** What heating costs: the opening sentence and those around it. When the heat pump costs more, they say so as plainly. */
+import { LEAST_FACTOR } from '../model/heat-pump/machine-questions.ts';
 import { type Appraisal, type SystemResult, type Versus, verdictAgainst } from '../model/shapes/appraisal.ts';
 import type { Household } from '../model/shapes/household.ts';
 import { capitalised, exactPounds, factor, monthNames, pence, spokenPounds } from './numbers.ts';
@@ -188,9 +189,6 @@ export function roomHeatPriceSentence(appraisal: Systems): string {
     otherPrice: pence(other, 2),
   });
 }
-
-/** A heat pump gives at least the electricity it takes, so that no seasonal factor lies below this. */
-export const LEAST_FACTOR = 1;
 
 /** Said first where every estimate of the heat is assumed; empty otherwise. */
 export function usualHomeSentence({ demand }: { readonly demand: Pick<Appraisal['demand'], 'estimates'> }): string {

@@ -1,6 +1,6 @@
 /** How much heat the home needs, and how we know. */
-import type { Appraisal, Demand, DemandEstimate, DemandWay } from '../model/shapes/appraisal.ts';
-import { capitalised, degrees, grouped, listed, longDate, percent, spokenCount, spokenKWh } from './numbers.ts';
+import type { Appraisal, Demand, DemandWay } from '../model/shapes/appraisal.ts';
+import { grouped, listed, longDate, percent, spokenCount, spokenKWh } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { carrierName } from './systems.ts';
 
@@ -40,22 +40,6 @@ export function wayName(way: DemandWay | string): string {
 /** Whether the name of a way is of several things, so that its verb stands in the plural. */
 export const numberOfWay = (way: DemandWay | string): 'many' | 'one' =>
   way === 'record' || way === 'floor-area' ? 'many' : 'one';
-
-/** One estimate beside the others: "Your own record says 11,600 units for the rooms, give or take 700." */
-export function estimateSentence(estimate: Pick<DemandEstimate, 'way' | 'spaceKWh' | 'spaceErrorKWh'>): string {
-  const { way, spaceKWh, spaceErrorKWh } = estimate;
-  const values = {
-    way: capitalised(wayName(way)),
-    number: numberOfWay(way),
-    units: spokenKWh(spaceKWh),
-  };
-  return spaceErrorKWh >= 1
-    ? say('{way} {number, select, many {give} other {gives}} {units} for the rooms, give or take {spread}.', {
-        ...values,
-        spread: spokenCount(spaceErrorKWh),
-      })
-    : say('{way} {number, select, many {give} other {gives}} {units} for the rooms.', values);
-}
 
 /** Which estimates the figure stands on. */
 export function basisSentence({ estimates, chosen }: Pick<Demand, 'estimates' | 'chosen'>): string {
@@ -175,15 +159,4 @@ export function changeSentence({ change, signature }: Pick<Demand, 'change' | 's
     carrier,
     after: slope(change.after.slopeKWhPerKDay),
   });
-}
-
-/** What the line through the record says. */
-export function signatureSentence(signature: NonNullable<Demand['signature']>): string {
-  const { slopeKWhPerKDay: slope, basePerDayKWh: base, baseC, r2 } = signature;
-  if (!(slope > 0)) return say('This use does not rise when it gets colder, so it says little about heating.');
-  const per = slope >= 10 ? grouped(slope) : grouped(slope, 1);
-  return say(
-    'Below {base} outside, each degree colder adds {per} kWh a day. About {always} a day are used in any weather. The line explains {share} of the ups and downs.',
-    { base: degrees(baseC), per, always: spokenCount(base), share: percent(r2) },
-  );
 }

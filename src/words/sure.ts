@@ -62,7 +62,7 @@ const DRIVERS: Readonly<Record<UnknownInput, string>> = {
   service: phrase('what a service costs'),
 };
 
-export function driverName(input: string): string {
+function driverName(input: string): string {
   const name = lookUp(DRIVERS, input);
   return name === undefined ? unknownName(input) : say(name);
 }

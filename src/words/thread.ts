@@ -3,7 +3,6 @@ import { type Appraisal, priceOf } from '../model/shapes/appraisal.ts';
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Evidence, Series } from '../model/shapes/evidence.ts';
 import { type Grade, weakestGrade } from '../model/shapes/working.ts';
-import type { SpokenEstimate } from './estimate.ts';
 import type { ShownGrade } from './grades.ts';
 import {
   counted,
@@ -16,8 +15,20 @@ import {
   spokenCount,
   spokenPounds,
 } from './numbers.ts';
-import { inMoneyOf, phrase, say } from './say.ts';
+import { type Currency, inMoneyOf, phrase, say } from './say.ts';
 import { carrierName } from './systems.ts';
+
+/** A written estimate, as far as a line speaks of it. */
+interface SpokenEstimate {
+  readonly number: number;
+  readonly madeOn: string;
+  readonly heatPumpPence: number;
+  readonly lowPence: number;
+  readonly highPence: number;
+  readonly id?: string;
+  /** Money of its amounts; absent means pounds. */
+  readonly currency?: Currency | undefined;
+}
 
 export type ThreadStage = 'evidence' | 'heat' | 'machine' | 'prices' | 'cost' | 'estimate' | 'check';
 export interface ThreadLine {

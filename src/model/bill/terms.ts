@@ -58,7 +58,7 @@ export function unitPence({ kWh, pieces }: UnitTerm): number {
   return sum(pieces.map(({ quantity, price }) => roundToPenny(kWh * (days > 0 ? quantity / days : 1) * price)));
 }
 
-export const standingPence = ({ pieces }: StandingTerm): number =>
+const standingPence = ({ pieces }: StandingTerm): number =>
   sum(pieces.map(({ quantity, price }) => roundToPenny(quantity * price)));
 
 /**

@@ -4,7 +4,7 @@ import type { z } from 'zod';
 import type { Spread } from '../chance/multiplier.ts';
 import type { ExtraLine } from '../heat-pump/extras.ts';
 import type { ReckonedMachine } from '../heat-pump/spf-from-factors.ts';
-import type { MachineResult, SystemId, SystemResult } from '../shapes/appraisal.ts';
+import type { MachineResult, SystemId } from '../shapes/appraisal.ts';
 import type { PricedCarrier, SYSTEMS, System } from '../shapes/heating.ts';
 import type { WaterHours } from '../shapes/household.ts';
 import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
@@ -48,5 +48,3 @@ export interface Plan {
   /** Relative standard deviation of its price. */
   readonly serviceSpread: number;
 }
-
-export type Carrier = SystemResult['carrier'];

@@ -6,6 +6,7 @@ import { CUSTOMARY_FLOW_C, factorAtFlow } from './flow.ts';
 
 type Machine = Household['machine'];
 
+/** A heat pump gives at least the electricity it takes, so that no seasonal factor lies below this. */
 export const LEAST_FACTOR = 1;
 const MOST_FACTOR = 8;
 

@@ -144,7 +144,7 @@ export type Misreading =
   | { readonly kind: 'exchanged' };
 
 /** Readings that cannot be; nothing is worked out from what is refused. */
-export const REFUSALS = [
+const REFUSALS = [
   'brine-not-cooled',
   'flow-not-warmer',
   'no-pressure',

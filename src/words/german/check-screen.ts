@@ -64,9 +64,6 @@ export const CHECK_SCREEN: Catalogue = {
   'What we do not know yet': 'Was wir noch nicht wissen',
   'Every part was metered or read, so nothing is joined.':
     'Jeder Teil ist gemessen oder abgelesen, darum ist nichts zusammengefasst.',
-  'Look at next': 'Als Nächstes ansehen',
-  'Nothing for now. Read the meter on the first of each month.':
-    'Vorerst nichts. Lesen Sie am Ersten jedes Monats den Zähler ab.',
   'Mains wiring is for a qualified electrician.': 'Netzspannung ist Sache einer Elektrofachkraft.',
   'Where the difference comes from. Each amount opens its sum.':
     'Woher der Unterschied kommt. Jeder Betrag öffnet seinen Rechenweg.',

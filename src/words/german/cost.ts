@@ -111,7 +111,6 @@ export const COST: Catalogue = {
   'If the rooms are one degree warmer, {clause}.': 'Sind die Räume ein Grad wärmer, {clause}.',
   'If you use 50% more hot water, {clause}.': 'Brauchen Sie 50 % mehr Warmwasser, {clause}.',
   'In a cold winter {clause}.': 'In einem kalten Winter {clause}.',
-  '{clause}.': '{clause}.',
   'we cannot say what the year costs': 'lässt sich nicht sagen, was das Jahr kostet',
   'the year costs about the same': 'kostet das Jahr etwa gleich viel',
   'the year costs about {amount} {way, select, less {less} other {more}}':

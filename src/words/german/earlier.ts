@@ -168,4 +168,18 @@ export const EARLIER: Catalogue = {
   'Assumed {0} price, {1}: {2}': 'Angenommener Preis für {0}, {1}: {2}',
   'price of a {0} / kWh in a {1}': 'Preis je {0} / kWh je {1}',
   'Price of a unit of {0}': 'Preis einer kWh {0}',
+  'median standby 11 W': 'Stand-by im Median 11 W',
+  '90 W source pump, 45 W circulator; a judgement, not a measurement':
+    'Solepumpe 90 W, Heizkreispumpe 45 W; eine Einschätzung, keine Messung',
+  'memory: set so that brine enters at 4 to 9 °C over a season (boreholes) and 0 to 4 °C at the end of winter (trenches), usual in Britain, from memory; a judgement':
+    'aus dem Gedächtnis: so gesetzt, dass die Sole über einen Winter mit 4 bis 9 °C ankommt (Sonden) und am Ende des Winters mit 0 bis 4 °C (Kollektor), üblich in Großbritannien; eine Einschätzung',
+  'electricity of pump': 'Strom für die Pumpe',
+  'a year: kWh × (1 + growth)^(year − 1) + standing charge + service, at its end':
+    'je Jahr: kWh × (1 + Anstieg)^(Jahr − 1) + Grundpreis + Wartung, am Jahresende',
+  'Heat used, hot water and efficiency, joined': 'Wärme, Warmwasser und JAZ, zusammen',
+  'told by the household': 'vom Haushalt gesagt',
+  'usual design value': 'üblicher Auslegungswert',
+  'no published price found': 'kein veröffentlichter Preis gefunden',
+  'Heating oil': 'Heizöl',
+  'Wood pellets': 'Holzpellets',
 };

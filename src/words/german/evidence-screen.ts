@@ -298,7 +298,6 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'A value shows its place; a click on the page corrects it.':
     'Ein Klick auf einen Wert zeigt seine Stelle; ein Klick auf die Seite berichtigt ihn.',
   Read: 'Gelesen',
-  'On the page': 'Auf der Seite',
   'First day of the bill': 'Erster Tag der Rechnung',
   'Last day of the bill': 'Letzter Tag der Rechnung',
   'Save the paper itself too, with the names and numbers on it':

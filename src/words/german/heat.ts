@@ -14,10 +14,6 @@ export const HEAT: Catalogue = {
   'the heat loss of the home': 'die Heizlast des Hauses',
   'the energy certificate': 'der Energieausweis',
   'floor area and age': 'Wohnfläche und Baujahr',
-  '{way} {number, select, many {give} other {gives}} {units} for the rooms, give or take {spread}.':
-    '{way}:{number, select, other {}} {units} für die Räume, plus oder minus {spread}.',
-  '{way} {number, select, many {give} other {gives}} {units} for the rooms.':
-    '{way}:{number, select, other {}} {units} für die Räume.',
   'Nothing is known of this home yet, so we use a typical one.':
     'Von diesem Haus ist noch nichts bekannt. Darum rechnen wir mit einem durchschnittlichen.',
   'The figure is based on {way} alone, as you chose.': 'Grundlage ist, wie gewählt, nur: {way}.',
@@ -59,8 +55,4 @@ export const HEAT: Catalogue = {
   'The two agree.': 'Beides passt zusammen.',
   'Before about {date} each degree colder took {before} kWh of {carrier} a day, since then {after}.':
     'Bis etwa {date} kostete jedes Grad kälter {before} kWh {carrier} am Tag, seither {after}.',
-  'This use does not rise when it gets colder, so it says little about heating.':
-    'Dieser Verbrauch steigt nicht, wenn es kälter wird. Über das Heizen sagt er darum wenig.',
-  'Below {base} outside, each degree colder adds {per} kWh a day. About {always} a day are used in any weather. The line explains {share} of the ups and downs.':
-    'Unter {base} draußen kommen mit jedem Grad kälter {per} kWh am Tag dazu. Etwa {always} am Tag werden bei jedem Wetter verbraucht. Die Gerade erklärt {share} der Schwankungen.',
 };

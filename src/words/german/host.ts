@@ -72,8 +72,6 @@ export const HOST: Catalogue = {
   'Prices and sources': 'Preise und Quellen',
   recollection: 'aus dem Gedächtnis',
   // Opening
-  'The data file was damaged. It was set aside as {path}, nothing in it was changed, and an empty one was begun. Keep it: somebody who knows databases may get the households out of it.':
-    'Die Datendatei war beschädigt. Sie wurde unverändert als {path} beiseitegelegt, und eine leere wurde begonnen. Heben Sie sie auf: Wer sich mit Datenbanken auskennt, kann die Haushalte vielleicht retten.',
   'The data file was brought to the newest form. A copy of it as it was lies at {path}.':
     'Die Datendatei wurde auf die neueste Form gebracht. Eine Kopie, wie sie war, liegt in {path}.',
   'The invented household could not be put in: {reason}': 'Der erfundene Haushalt ließ sich nicht einfügen: {reason}',

@@ -88,7 +88,6 @@ export const LEAVE_BEHIND: Catalogue = {
   '{name}, prices from {from} on. {origin}.': '{name}, Preise ab {from}. {origin}.',
   'They had ended {days, plural, one {# day} other {# days}} before this paper was made.':
     'Sie waren {days, plural, one {# Tag} other {# Tage}} vor diesem Papier abgelaufen.',
-  'number {number}': 'Nummer {number}',
   Note: 'Notiz',
   'typical year of {region}, {days} degree days to {base}':
     'normales Jahr ({region}), {days} Gradtage, Heizgrenze {base}',

@@ -30,17 +30,12 @@ export const MACHINE_SCREEN: Catalogue = {
   'usual trench': 'üblicher Erdkollektor',
   'the fan is counted in the rated COP (EN 14511)':
     'der Ventilator ist in der Leistungszahl (COP) nach EN 14511 enthalten',
-  'median standby 11 W': 'Stand-by im Median 11 W',
-  '90 W source pump, 45 W circulator; a judgement, not a measurement':
-    'Solepumpe 90 W, Heizkreispumpe 45 W; eine Einschätzung, keine Messung',
   'measured fleets lie below certificates: Carnot fraction 0.42 to 0.50 against a declared median of 0.508; a judgement':
     'gemessene Wärmepumpen liegen unter den Prüfwerten: Gütegrad 0,42 bis 0,50 gegen angegebene 0,508 im Mittel; eine Einschätzung',
   'declared EN 14825 certificates, statistics of an open certification data dump (2024): median COP at test point A, 1,615 air units':
     'Zertifikate nach EN 14825, Statistik eines offenen Datensatzes (2024): mittlerer COP am Prüfpunkt A, 1.615 Luftgeräte',
   'outdoor air': 'Außenluft',
   Control: 'Regelung',
-  'memory: set so that brine enters at 4 to 9 °C over a season (boreholes) and 0 to 4 °C at the end of winter (trenches), usual in Britain, from memory; a judgement':
-    'aus dem Gedächtnis: so gesetzt, dass die Sole über einen Winter mit 4 bis 9 °C ankommt (Sonden) und am Ende des Winters mit 0 bis 4 °C (Kollektor), üblich in Großbritannien; eine Einschätzung',
   variable: 'geregelt',
   'weather-compensated': 'witterungsgeführt',
   'variable speed': 'geregelt',

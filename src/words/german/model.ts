@@ -172,8 +172,6 @@ export const MODEL: Catalogue = {
   'heat for rooms / its factor or efficiency + heat for hot water / its own + pumps and other lines':
     'Wärme für Räume / ihre JAZ oder ihr Nutzungsgrad + Wärme für Warmwasser / eigene + Pumpen und anderes',
   'Cost of a year': 'Kosten eines Jahres',
-  'Cost of a year: heat pump': 'Kosten eines Jahres: Wärmepumpe',
-  'Cost of a year: the other': 'Kosten eines Jahres: die andere',
   'kWh × unit price, band by band + standing charge + service':
     'kWh × Preis je kWh, je Preisstufe, + Grundpreis + Wartung',
   'kWh × unit price, band by band + standing charge + charge on power + service':
@@ -211,7 +209,6 @@ export const MODEL: Catalogue = {
   'Bought for rooms': 'Gekauft für Räume',
   'Bought for hot water': 'Gekauft für Warmwasser',
   'electricity of pump and fan': 'Strom für Pumpe und Ventilator',
-  'electricity of pump': 'Strom für die Pumpe',
   day: 'Tag',
   night: 'Nacht',
   'all hours': 'alle Stunden',
@@ -226,7 +223,6 @@ export const MODEL: Catalogue = {
   'as it is drawn, 06:00 to 09:00 and 17:00 to 21:00': 'wenn es gezapft wird, 06:00 bis 09:00 und 17:00 bis 21:00',
   'Cost of the energy': 'Kosten der Energie',
   'Unit price over its hours': 'Arbeitspreis über seine Stunden',
-  'Carbon of electricity': 'CO₂ von Strom',
   'Seasonal efficiency, rooms': 'Nutzungsgrad, Räume',
   'Seasonal efficiency, hot water': 'Nutzungsgrad, Warmwasser',
   'Pump and fan': 'Pumpe und Ventilator',
@@ -235,8 +231,6 @@ export const MODEL: Catalogue = {
   'Hot water by immersion heater': 'Warmwasser durch Heizstab',
   // The years to come
   'Saved over the years with the heat pump': 'Ersparnis über die Jahre mit der Wärmepumpe',
-  'a year: kWh × (1 + growth)^(year − 1) + standing charge + service, at its end':
-    'je Jahr: kWh × (1 + Anstieg)^(Jahr − 1) + Grundpreis + Wartung, am Jahresende',
   'Years until the purchase is paid back': 'Jahre, bis sich die Anschaffung ausgleicht',
   'Years until it is paid back, in today’s money': 'Jahre bis zum Ausgleich, in heutigem Geld',
   'the year from which all that was paid with the heat pump stays below the other':
@@ -288,7 +282,6 @@ export const MODEL: Catalogue = {
   'The bill against the readings': 'Die Rechnung gegen die Ablesungen',
   'Hours at which it was used': 'Stunden, zu denen er verbraucht wurde',
   'Unit price and hours of use, joined': 'Arbeitspreis und Stunden des Verbrauchs, zusammen',
-  'Heat used, hot water and efficiency, joined': 'Wärme, Warmwasser und JAZ, zusammen',
   'Backup or immersion heater': 'Heizstab in Wärmepumpe oder Speicher',
   'Immersion or backup heater': 'Heizstab in Speicher oder Wärmepumpe',
   '(kWh on the bill − kWh by the readings) × price on the bill, taken off before all other changes':
@@ -339,7 +332,6 @@ export const MODEL: Catalogue = {
   // Where an input comes from
   'sum below': 'Summe unten',
   'monthly means of the region': 'Monatsmittel der Region',
-  'told by the household': 'vom Haushalt gesagt',
   'typical year of the estimate': 'normales Jahr der Kostenschätzung',
   'all base temperatures weighed': 'alle Heizgrenzen gewichtet',
   'heat needed': 'Wärmebedarf',
@@ -372,13 +364,10 @@ export const MODEL: Catalogue = {
   'tariff of the estimate': 'Tarif der Kostenschätzung',
   'steps of even power in the readings, or typed': 'Stufen gleicher Leistung in den Messwerten, oder eingegeben',
   'from the first to the last': 'vom ersten bis zum letzten',
-  'usual design value': 'üblicher Auslegungswert',
   'usual for these emitters': 'üblich für diese Heizflächen',
   'usual of a heat pump': 'üblich bei Wärmepumpen',
   'usual cylinder, common practice, no source': 'üblicher Speicher, gängige Praxis, ohne Quelle',
   'common practice, no source': 'gängige Praxis, ohne Quelle',
-  'common practice, no source: usual price of one visit a year':
-    'gängige Praxis, ohne Quelle: üblicher Preis eines Besuchs im Jahr',
   'no trend assumed beyond general inflation; common practice, no source':
     'kein Trend über die allgemeine Teuerung hinaus; gängige Praxis, ohne Quelle',
   'replaced now instead; type the years if it has some left': 'jetzt ersetzt; geben Sie Jahre ein, wenn sie noch hält',
@@ -386,7 +375,6 @@ export const MODEL: Catalogue = {
     'Preis × Restjahre / Lebensdauer, geradlinig; gängige Praxis, ohne Quelle',
   'none here: that of electricity is paid in any case': 'hier keiner: der für Strom wird ohnehin bezahlt',
   'assumed, no published price found': 'angenommen, kein veröffentlichter Preis gefunden',
-  'built before 1930': 'vor 1930 gebaut',
   // Units of a value
   'kWh a year': 'kWh im Jahr',
   'kWh a day': 'kWh am Tag',

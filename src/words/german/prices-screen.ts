@@ -302,7 +302,6 @@ export const PRICES_SCREEN: Catalogue = {
     'Geben Sie den heutigen Preis ein, lassen Sie diese Heizungsart weg, oder bestätigen Sie den angenommenen Preis: auf dieser Seite oder in der Haushaltsdatei mit {key}.',
   Service: 'Wartung',
   'usual price of one visit a year': 'üblicher Preis eines Besuchs im Jahr',
-  'no published price found': 'kein veröffentlichter Preis gefunden',
   'BDEW Strompreisanalyse 2026, mean of households, basic price and taxes in it, second hand':
     'BDEW Strompreisanalyse 2026, Mittel der Haushalte mit Grundpreis und Steuern, aus zweiter Hand',
   'BDEW Gaspreisanalyse 2025, one-family house at 20,000 kWh a year, basic price and taxes in it':

@@ -6,8 +6,6 @@ export const SOURCES: Catalogue = {
     'SAP 2012, Tabellen U1 und U4 (zwei öffentliche Abschriften stimmen überein); Tabelle U1, Regionen 0 bis 7, mit denselben Werten auch als SAP 10.2 gesehen',
   'SAP 2012 Appendix U, Tables U3 and U5 (two public transcriptions agree); UK average row and south column give the published results of SAP 10.2 to 9 digits, that the others are unchanged there is from memory':
     'SAP 2012, Anhang U, Tabellen U3 und U5 (zwei öffentliche Abschriften stimmen überein); die Zeile des britischen Mittels und die Spalte Süd ergeben die Ergebnisse von SAP 10.2 auf 9 Stellen, dass die anderen dort gleich sind: aus dem Gedächtnis',
-  'SAP 2012 Appendix U, postcode table (one public transcription)':
-    'SAP 2012, Anhang U, Tabelle der Postleitzahlen (eine öffentliche Abschrift)',
   'CIBSE Guide A Table 2.5, public transcription': 'CIBSE Guide A, Tabelle 2.5, öffentliche Abschrift',
   'values seen in a public list without attribution; MIS 3005 and CIBSE Guide A (2006) Table 2.4 at 99 % from memory':
     'Werte aus einer öffentlichen Liste ohne Herkunft; MIS 3005 und CIBSE Guide A (2006), Tabelle 2.4 bei 99 %, aus dem Gedächtnis',

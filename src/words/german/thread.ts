@@ -53,12 +53,8 @@ export const THREAD: Catalogue = {
     'Beim {times}-Fachen würde die Wärme aus beiden gleich viel kosten.',
   '{price} per kWh': '{price} je kWh',
   // Written estimate
-  'Estimate no. {number} of {date}: about {amount} a year.':
-    'Kostenschätzung Nr. {number} vom {date}: etwa {amount} im Jahr.',
   'The written estimate is a copy of these figures, with a number and a date. It stays the same, whatever you change here later.':
     'Die Kostenschätzung ist eine Kopie dieser Zahlen mit Nummer und Datum. Sie bleibt gleich, was immer Sie hier später ändern.',
-  'There is no written estimate yet. Save one when you hand the figures over.':
-    'Noch gibt es keine Kostenschätzung. Speichern Sie eine, wenn Sie die Zahlen übergeben.',
   'The figures are for heating and hot water in a typical year, at the prices named.':
     'Die Zahlen gelten für Heizung und Warmwasser in einem normalen Jahr, zu den genannten Preisen.',
   'Whatever else the home uses is not counted.': 'Anderer Verbrauch im Haus ist nicht mitgezählt.',

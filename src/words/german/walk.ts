@@ -22,8 +22,6 @@ export const WALK: Catalogue = {
   'Save the written estimate': 'Kostenschätzung speichern',
   'A written estimate never changes. New figures get a new number.':
     'Eine gespeicherte Kostenschätzung ändert sich nie. Neue Zahlen bekommen eine neue Nummer.',
-  'as HTML': 'als HTML',
-  'figures as CSV': 'Zahlen als CSV',
   '{fileName} is saved.': '{fileName} ist gespeichert.',
   'Estimate no. {number} · {date}': 'Kostenschätzung Nr. {number} · {date}',
   'Reading the estimate …': 'Die Kostenschätzung wird gelesen …',
@@ -55,7 +53,6 @@ export const WALK: Catalogue = {
   '(N hides this)': '(N blendet dies aus)',
   'The home and its bills now': 'Das Haus und seine Rechnungen jetzt',
   'Where the heat comes from': 'Woher die Wärme kommt',
-  'What it costs': 'Was es kostet',
   'How sure we are': 'Wie sicher wir sind',
   'What the next years may bring': 'Was die nächsten Jahre bringen können',
   'Pages shown: {shown} of {all}': 'Gezeigte Seiten: {shown} von {all}',

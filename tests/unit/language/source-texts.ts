@@ -66,6 +66,15 @@ function gapsOf(node: unknown): string[] | null {
   return names.every((name) => name !== null) ? names : null;
 }
 
+const COMMENT = /\/\*[\s\S]*?\*\/|(?<=^|\s)\/\/.*/gm;
+const QUOTED = /'((?:[^'\\\n]|\\.)*)'|"((?:[^"\\\n]|\\.)*)"|`((?:[^`\\$\n]|\\.)*)`|(\w+)(?=\??:)/g;
+
+/** Whatever stands in quotes in a source, and the name of each field: what a table of texts may hold. */
+export const quotedIn = (file: string): string[] =>
+  [...readFileSync(join(root, file), 'utf8').replace(COMMENT, '').matchAll(QUOTED)].map(([, ...groups]) =>
+    groups.find((one) => one !== undefined)!.replaceAll(/\\(.)/g, '$1'),
+  );
+
 export function readSource(file: string): SourceTexts {
   const source = readFileSync(join(root, file), 'utf8');
   const said: SaidText[] = [];

@@ -21,7 +21,7 @@ export interface HeatingCurve {
 }
 
 /** Share of the design heat [1] at an outdoor temperature [°C]: (room − outdoor) / (design room − design outdoor), never below 0. */
-export const heatShare = (curve: HeatingCurve, outdoorC: number): number =>
+const heatShare = (curve: HeatingCurve, outdoorC: number): number =>
   Math.max(0, (curve.roomC - outdoorC) / (curve.designRoomC - curve.designOutdoorC));
 
 /**

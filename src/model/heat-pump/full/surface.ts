@@ -9,7 +9,7 @@ export const SOURCE_TO_C = 40;
 export const FLOW_FROM_C = 15;
 export const FLOW_TO_C = 80;
 /** Nodes of one source temperature, flow by flow. */
-export const WIDTH = FLOW_TO_C - FLOW_FROM_C + 1;
+const WIDTH = FLOW_TO_C - FLOW_FROM_C + 1;
 const HEIGHT = SOURCE_TO_C - SOURCE_FROM_C + 1;
 
 /** `values[(source − SOURCE_FROM_C) × WIDTH + flow − FLOW_FROM_C]`. */
