@@ -97,14 +97,21 @@ function gapsOf(remark: Remark): Readonly<Record<string, Value>> {
 const FOREIGN: Readonly<Record<string, string>> = {
   spreadsheet: phrase('{file} is a spreadsheet workbook. Open it and save the sheet as CSV, then import that.'),
   'old spreadsheet': phrase(
-    '{file} is a workbook or document of an older office program. Open it and save it as CSV, then import that.',
+    '{file} is a workbook of an older office program. Open it and save it as CSV, then import that.',
   ),
   archive: phrase('{file} is a packed archive. Unpack it first, then import the file inside.'),
   PDF: phrase('{file} is a PDF. Add it under Bills and readings, as a bill.'),
   picture: phrase(
     '{file} is a picture, and we do not read pictures. Ask for the bill as a PDF, or type the figures in.',
   ),
-  'web page': phrase('{file} is a web page. Look there for a download as CSV.'),
+  document: phrase(
+    '{file} is a document of a writing program. Print a bill to a PDF, and choose that. A table can be copied and pasted here.',
+  ),
+  'e-mail': phrase(
+    '{file} is an e-mail. Open it, save the bill or file that comes with it, and choose that. If its text is the bill, print it to a PDF.',
+  ),
+  shortcut: phrase('{file} is only a link to something. Open it, download the bill or the readings, and choose that.'),
+  'web page': phrase('{file} is a web page. Look there for a download as CSV, or print the bill to a PDF.'),
   XML: phrase('{file} is an XML file, but not of the open standard for meter data. Ask for the data as CSV.'),
   database: phrase('{file} is a database. Export the table as CSV, then import that.'),
 };
@@ -116,7 +123,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'file-too-many-cells': phrase('{file} has more cells than we can hold. Export a shorter span, or fewer columns.'),
   'file-foreign': phrase('{file} is not a text file. Save the data as CSV.'),
-  'file-binary': phrase('{file} is not text. A CSV file is expected. Save the data as CSV and import that.'),
+  'file-binary': phrase(
+    '{file} is not text, nor a picture or PDF that is read here. Save readings as CSV, and a bill as PDF, JPEG or PNG.',
+  ),
   'no-shape-fits': phrase(
     '{file} fits no layout we know ({expected}). Its columns are {names}. Choose the layout and the columns yourself, or export the data another way.',
   ),

@@ -82,11 +82,21 @@ test('of files handed over together each comes in turn, and one that fails loses
   ]);
   await expect(desk.getByText('file 1 of 3 · a.pdf')).toBeVisible();
   await expect(desk.getByRole('alert')).toContainText('a.pdf is a damaged PDF.');
+  // What is dropped meanwhile, wherever on the window, comes after them.
+  await desk.evaluate(() => {
+    const dataTransfer = new DataTransfer();
+    dataTransfer.items.add(new File(['Message-ID: <1@mail.example>\nSubject: Bill\n\nYour bill'], 'bill.eml'));
+    document
+      .querySelector('nav')!
+      .dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
+  });
   await desk.getByRole('button', { name: 'Leave this file out' }).click();
-  await expect(desk.getByText('file 2 of 3 · electricity-by-day.csv')).toBeVisible();
+  await expect(desk.getByText('file 2 of 4 · electricity-by-day.csv')).toBeVisible();
   await desk.getByRole('button', { name: 'Leave this file out' }).click();
-  await expect(desk.getByText('file 3 of 3 · gas.pdf')).toBeVisible();
+  await expect(desk.getByText('file 3 of 4 · gas.pdf')).toBeVisible();
   await expect(desk.getByRole('row', { name: /^Energy .*3,559 kWh/ })).toBeVisible();
+  await desk.getByRole('button', { name: 'Leave this file out' }).click();
+  await expect(desk.getByRole('alert')).toContainText('bill.eml is an e-mail.');
   await expect(desk.getByRole('button', { name: 'Leave this file out' })).toHaveCount(0);
 });
 
@@ -117,8 +127,9 @@ test('a photograph is shown as it is, with each value marked on it', async ({ de
 test('pages chosen together are put in order and read as one bill', async ({ desk }) => {
   await chooseFiles(desk, [sample('paper/gas.pdf'), sample('paper/gas-scan.png')]);
   await expect(desk.getByRole('listitem').filter({ hasText: /^gas/ })).toHaveText([/^gas-scan\.png/, /^gas\.pdf/]);
-  await desk.getByRole('button', { name: 'Down' }).first().click();
+  await desk.getByRole('button', { name: /^Down.*gas-scan/ }).click();
   await expect(desk.getByRole('listitem').filter({ hasText: /^gas/ })).toHaveText([/^gas\.pdf/, /^gas-scan\.png/]);
+  await expect(desk.getByRole('button', { name: /^Up.*gas-scan/ })).toBeFocused();
   await takePicture(desk, 'pages-in-order');
   // A telephone's picture from the clipboard, of which the browser knows the name only.
   await desk.evaluate(() => {

@@ -6,12 +6,45 @@ export type ForeignKind =
   | 'archive'
   | 'PDF'
   | 'picture'
+  | 'document'
+  | 'e-mail'
+  | 'shortcut'
   | 'web page'
   | 'XML'
   | 'database'
   | 'binary';
 
 const startsWith = (bytes: Uint8Array, ...signature: number[]): boolean => signature.every((b, i) => bytes[i] === b);
+
+const latin = new TextDecoder('latin1');
+/** Names of the parts stand before each, and together at the end. */
+const ENDS = 16_384;
+const endsOf = (bytes: Uint8Array): string =>
+  latin.decode(bytes.subarray(0, ENDS)) + latin.decode(bytes.subarray(Math.max(ENDS, bytes.length - ENDS)));
+
+/** What an archive by its parts is, where it is no plain one. */
+function recogniseParts(bytes: Uint8Array): ForeignKind {
+  const names = endsOf(bytes);
+  if (/xl\/|opendocument\.spreadsheet/.test(names)) return 'spreadsheet';
+  if (/word\/document|ppt\/presentation|opendocument\.(?:text|presentation)|Index\/Document\.iwa/.test(names))
+    return 'document';
+  return names.includes('[Content_Types]') ? 'spreadsheet' : 'archive';
+}
+
+/** An older office program packs letters, messages and tables alike; the parts have names in two bytes a letter. */
+function recogniseOld(bytes: Uint8Array): ForeignKind {
+  const names = latin.decode(bytes).replaceAll('\0', '');
+  if (names.includes('__substg1.0_')) return 'e-mail';
+  return names.includes('WordDocument') || names.includes('PowerPoint Document') ? 'document' : 'old spreadsheet';
+}
+
+/** Headers of a message (RFC 5322), one of which no table has; a page that was saved whole has them too. */
+function recogniseMessage(bytes: Uint8Array): ForeignKind | undefined {
+  const text = latin.decode(bytes.subarray(0, ENDS)).replace(/^ï»¿/, '');
+  if (!/^(?:[A-Za-z][\w-]*:[ \t]|From )/.test(text)) return undefined;
+  if (/^Snapshot-Content-Location:/im.test(text)) return 'web page';
+  return /^(?:message-id|mime-version|received|return-path):[ \t]/im.test(text) ? 'e-mail' : undefined;
+}
 
 /** First characters of a file read as plain ASCII, other bytes as dots. */
 function firstWords(bytes: Uint8Array, length: number): string {
@@ -25,11 +58,10 @@ function firstWords(bytes: Uint8Array, length: number): string {
 
 /** What kind of file this is, when it is none that is read as a table of text. */
 export function recogniseForeign(bytes: Uint8Array): ForeignKind | undefined {
-  if (startsWith(bytes, 0x50, 0x4b, 0x03, 0x04) || startsWith(bytes, 0x50, 0x4b, 0x05, 0x06)) {
-    const words = firstWords(bytes, 8192);
-    return /xl\/|\[Content_Types\]|opendocument\.spreadsheet/.test(words) ? 'spreadsheet' : 'archive';
-  }
-  if (startsWith(bytes, 0xd0, 0xcf, 0x11, 0xe0)) return 'old spreadsheet';
+  if (startsWith(bytes, 0x50, 0x4b, 0x03, 0x04) || startsWith(bytes, 0x50, 0x4b, 0x05, 0x06))
+    return recogniseParts(bytes);
+  if (startsWith(bytes, 0xd0, 0xcf, 0x11, 0xe0)) return recogniseOld(bytes);
+  if (startsWith(bytes, 0x4c, 0, 0, 0, 1, 0x14, 2, 0)) return 'shortcut';
   if (
     startsWith(bytes, 0x1f, 0x8b) ||
     startsWith(bytes, 0x37, 0x7a, 0xbc, 0xaf) ||
@@ -46,7 +78,9 @@ export function recogniseForeign(bytes: Uint8Array): ForeignKind | undefined {
     return 'picture';
   const words = firstWords(bytes, 512).replace(/^\.{0,3}\s*/, '');
   if (words.startsWith('SQLite format')) return 'database';
+  if (words.startsWith('{\\rtf')) return 'document';
+  if (/^\[(?:InternetShortcut|Desktop Entry)\]/i.test(words)) return 'shortcut';
   if (/^<!doctype html|^<html/i.test(words)) return 'web page';
   if (/^<\?xml|^<feed/i.test(words)) return /<html/i.test(words) ? 'web page' : 'XML';
-  return undefined;
+  return recogniseMessage(bytes);
 }

@@ -53,7 +53,7 @@ export function ColumnTable(props: {
                       value={roleOf(index) ?? ''}
                       onChange={(event) => pick(index, event.target.value)}
                     >
-                      <option value="">{say('not used')}</option>
+                      {roleOf(index) === undefined ? <option value="">{say('not used')}</option> : null}
                       {ROLES.map((role) => (
                         <option key={role} value={role}>
                           {say(ROLE_WORDS[role])}

@@ -1,6 +1,6 @@
 /** What the case stands on: drop a file, or type a bill, and see what is kept. */
 
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { LARGEST_EVIDENCE_BYTES } from '../../intake/intake.ts';
 import { say } from '../../words/say.ts';
 import { BillSums } from '../bill-sums/bill-sums.tsx';
@@ -14,7 +14,8 @@ import { StageHead } from '../shared/stage-head.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { DamageList } from './damage-list.tsx';
 import { evidenceVoice } from './evidence-voice.ts';
-import { isPage, JoinPages, usePasted } from './join-pages.tsx';
+import { useHandedOver } from './handed-over.ts';
+import { isPage, JoinPages } from './join-pages.tsx';
 import { KeptList } from './kept-list.tsx';
 import { PreviewScreen } from './preview-screen.tsx';
 import { RecordPicture } from './record-figure.tsx';
@@ -23,6 +24,8 @@ import { TypedEntry } from './typed-entry.tsx';
 type Open =
   | { readonly kind: 'list' }
   | { readonly kind: 'typing' }
+  /** On its way to the desk. */
+  | { readonly kind: 'offering'; readonly file: File; readonly queue: Queue }
   | { readonly kind: 'pages'; readonly files: readonly File[]; readonly queue: Queue }
   | { readonly kind: 'sums'; readonly filed?: FiledBillOpened }
   | {
@@ -39,6 +42,7 @@ interface Queue {
   readonly waiting: readonly File[];
   readonly count: number;
 }
+const NONE: Queue = { waiting: [], count: 0 };
 const ALONE: Queue = { waiting: [], count: 1 };
 
 const ACCEPTED =
@@ -47,41 +51,64 @@ const ACCEPTED =
 const byName = (files: readonly File[]): File[] =>
   files.toSorted((a, b) => a.name.localeCompare(b.name, undefined, { numeric: true }));
 
+const next = ({ waiting: [file, ...waiting], count }: Queue): Open =>
+  file ? { kind: 'offering', file, queue: { waiting, count } } : { kind: 'list' };
+const later = ({ waiting, count }: Queue, files: readonly File[]): Queue => ({
+  waiting: [...waiting, ...byName(files)],
+  count: count + files.length,
+});
+
+/** Pages come to the bill that is open; whatever else is handed over comes after it. */
+function handOver(open: Open, files: readonly File[]): Open {
+  if (open.kind === 'list') {
+    const isOneBill = files.length > 1 && files.every(isPage);
+    return isOneBill ? { kind: 'pages', files: byName(files), queue: ALONE } : next(later(NONE, files));
+  }
+  if (open.kind !== 'offering' && open.kind !== 'preview') return open;
+  const pages = open.kind === 'preview' ? open.pages : [open.file].filter(isPage);
+  const more = pages.length > 0 ? byName(files.filter(isPage)) : [];
+  const queue = later(
+    open.queue,
+    files.filter((file) => !more.includes(file)),
+  );
+  return more.length > 0 ? { kind: 'pages', files: [...pages, ...more], queue } : { ...open, queue };
+}
+
 export function EvidenceStage() {
   const { evidence, series, reload, tell } = useHousehold();
   const [open, setOpen] = useState<Open>({ kind: 'list' });
   const [failure, setFailure] = useState<string | null>(null);
-  const [offering, setOffering] = useState<string | null>(null);
 
   const offer = (files: readonly File[]) => {
     if (files.length === 0) return;
-    setFailure(null);
-    if (open.kind === 'preview') {
-      const more = byName(files.filter(isPage));
-      if (more.length > 0) setOpen({ kind: 'pages', files: [...open.pages, ...more], queue: open.queue });
-    } else if (files.length > 1 && files.every(isPage)) {
-      setOpen({ kind: 'pages', files: byName(files), queue: ALONE });
-    } else void readNext({ waiting: byName(files), count: files.length });
+    if (open.kind === 'list') setFailure(null);
+    setOpen((now) => handOver(now, files));
   };
-
-  /** What cannot be taken is said at the end, and the others come. */
-  const readNext = async ({ waiting: [file, ...waiting], count }: Queue): Promise<void> => {
+  const goOn = (fileId: string) =>
+    setOpen((now) => (now.kind === 'preview' && now.fileId === fileId ? next(now.queue) : now));
+  const leave = () => {
+    const left = 'queue' in open ? open.queue.waiting.length : 0;
+    if (left > 0)
+      tell(say('{count, plural, one {One more file was} other {# more files were}} not read.', { count: left }));
     setOpen({ kind: 'list' });
-    if (!file) return;
-    setOffering(file.name);
-    try {
-      const offered = await offerFile(file, LARGEST_EVIDENCE_BYTES);
-      setOpen({ kind: 'preview', ...offered, pages: isPage(file) ? [file] : [], queue: { waiting, count } });
-    } catch (reason) {
-      setFailure((before) => [...(before === null ? [] : [before]), describeFailure(reason)].join(' '));
-      await readNext({ waiting, count });
-    } finally {
-      setOffering(null);
-    }
   };
 
-  const takesPasted = open.kind === 'list' || (open.kind === 'preview' && open.pages.length > 0);
-  usePasted(takesPasted ? offer : null);
+  const offering = open.kind === 'offering' ? open.file : null;
+  useEffect(() => {
+    if (offering === null) return;
+    const then = (to: (queue: Queue) => Open) =>
+      setOpen((now) => (now.kind === 'offering' && now.file === offering ? to(now.queue) : now));
+    offerFile(offering, LARGEST_EVIDENCE_BYTES).then(
+      (offered) => then((queue) => ({ kind: 'preview', ...offered, pages: isPage(offering) ? [offering] : [], queue })),
+      // What cannot be taken is said at the end, and the others come.
+      (reason) => {
+        setFailure((before) => [...(before === null ? [] : [before]), describeFailure(reason)].join(' '));
+        then(next);
+      },
+    );
+  }, [offering]);
+
+  useHandedOver(open.kind === 'list' || open.kind === 'offering' || open.kind === 'preview' ? offer : null);
 
   if (open.kind === 'pages') {
     return (
@@ -90,9 +117,10 @@ export function EvidenceStage() {
         onJoined={(offered, pages) => setOpen({ kind: 'preview', ...offered, pages, queue: open.queue })}
         onApart={(files) => {
           const waiting = [...files, ...open.queue.waiting];
-          void readNext({ waiting, count: waiting.length });
+          setOpen(next({ waiting, count: waiting.length }));
         }}
-        onLeave={() => setOpen({ kind: 'list' })}
+        onOthers={(files) => setOpen({ ...open, queue: later(open.queue, files) })}
+        onLeave={leave}
       />
     );
   }
@@ -108,10 +136,10 @@ export function EvidenceStage() {
         onDone={async (message) => {
           await reload();
           tell(message);
-          await readNext(open.queue);
+          goOn(open.fileId);
         }}
-        onNext={waiting.length > 0 ? () => void readNext(open.queue) : undefined}
-        onLeave={() => setOpen({ kind: 'list' })}
+        onNext={waiting.length > 0 ? () => goOn(open.fileId) : undefined}
+        onLeave={leave}
       />
     );
   }
@@ -135,9 +163,9 @@ export function EvidenceStage() {
         <p>
           {offering === null
             ? say(
-                'Drop a file here: meter readings, bills, deliveries or weather. A photo of a bill works too, dropped or pasted. You see what we understood before it is saved.',
+                'Drop or paste a file here: meter readings, bills, deliveries or weather. A photo of a bill or a copied table works too. You see what we understood before it is saved.',
               )
-            : say('Reading {offering} …', { offering })}
+            : say('Reading {offering} …', { offering: offering.name })}
         </p>
       </DropZone>
       <Refused text={failure} />

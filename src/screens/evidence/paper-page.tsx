@@ -25,6 +25,14 @@ export function PaperPage(props: {
   const marks = paper.values.flatMap(({ key, state, boxes }) =>
     boxes.filter((box) => box.page === page).map((box, i) => ({ ...box, state, key, id: `${key} ${i}` })),
   );
+  // What was typed and became no value is marked too.
+  const typed = props.corrected.flatMap((one) => {
+    const word = one.page === page ? whole.words[one.at] : undefined;
+    const isMarked =
+      word &&
+      marks.some(({ x, y, width }) => x <= word.x + 1 && word.x < x + width && Math.abs(y - word.y) < word.height);
+    return word && !isMarked ? [{ ...word, state: 'typed', key: '', id: `${one.at}` }] : [];
+  });
   const textOf = (at: number, printed: string) =>
     props.corrected.find((one) => one.page === page && one.at === at)?.text ?? printed;
   return (
@@ -35,7 +43,7 @@ export function PaperPage(props: {
         aria-label={say('The words of the page')}
       >
         {whole.picture ? <image href={whole.picture} width={whole.width} height={whole.height} /> : null}
-        {marks.map(({ id, key, x, y, width, height, state }) => (
+        {[...marks, ...typed].map(({ id, key, x, y, width, height, state }) => (
           <rect
             key={id}
             className={`mark-${state} ${key === props.shown ? 'is-shown' : ''}`}

@@ -1,5 +1,5 @@
 /** A bill on paper before it is kept: the page beside what was read, each value with what proves it. */
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import type { IntakeChoices, PaperReading, PaperRepair, PaperValue } from '../../intake/intake.ts';
 import { addDays } from '../../model/calendar/civil.ts';
 import { paperStateWords, paperValueName, paperValueText } from '../../words/paper.ts';
@@ -25,6 +25,16 @@ export function PaperView(props: {
   const [place, setPlace] = useState<PlaceOnPage | null>(null);
   const said = choices.paper ?? {};
   const settle = (part: typeof said) => onChoose({ paper: { ...said, ...part } });
+  /** Where the focus goes back to after a correction. */
+  const opener = useRef<Element | null>(null);
+  const pick = (to: PlaceOnPage) => {
+    opener.current = document.activeElement;
+    setPlace(to);
+  };
+  const leave = () => {
+    if (opener.current instanceof HTMLElement) opener.current.focus({ preventScroll: true });
+    setPlace(null);
+  };
   const show = (value: PaperValue) => {
     setShown(value.key);
     const [box] = value.boxes;
@@ -32,14 +42,15 @@ export function PaperView(props: {
     setPage(box.page);
     const word = wordAt(paper, value);
     const typed = said.words?.find(({ page, at }) => page === word?.page && at === word.at);
-    setPlace(word ? { ...word, ...typed } : null);
+    if (word) pick({ ...word, ...typed });
+    else setPlace(null);
   };
   const putRight = (text: string, word: Pick<PlaceOnPage, 'page' | 'at'> | null = place) => {
     if (!word) return;
     const others = (said.words ?? []).filter(({ page, at }) => page !== word.page || at !== word.at);
     const isPrinted = paper.pages[word.page]?.words[word.at]?.text === text;
     settle({ words: isPrinted ? others : [...others, { page: word.page, at: word.at, text }] });
-    setPlace(null);
+    if (place !== null) leave();
   };
   return (
     <div className={large ? 'paper is-large' : 'paper'}>
@@ -60,16 +71,11 @@ export function PaperView(props: {
             ))}
           </div>
         )}
-        <PaperPage paper={paper} page={page} shown={shown} corrected={said.words ?? []} onPick={setPlace} />
+        <PaperPage paper={paper} page={page} shown={shown} corrected={said.words ?? []} onPick={pick} />
         {place === null ? (
           <p className="quiet small">{say('A value shows its place; a click on the page corrects it.')}</p>
         ) : (
-          <Correction
-            key={`${place.page} ${place.at}`}
-            printed={place.text}
-            onPutRight={putRight}
-            onLeave={() => setPlace(null)}
-          />
+          <Correction key={`${place.page} ${place.at}`} printed={place.text} onPutRight={putRight} onLeave={leave} />
         )}
         <button type="button" className="plain" aria-pressed={large} onClick={() => setLarge(!large)}>
           {large ? say('Page smaller') : say('Page larger')}
@@ -234,6 +240,8 @@ function Correction(props: {
   readonly onLeave: () => void;
 }) {
   const [text, setText] = useState(props.printed);
+  const field = useRef<HTMLInputElement>(null);
+  useEffect(() => field.current?.select(), []);
   return (
     <form
       className="actions"
@@ -250,7 +258,7 @@ function Correction(props: {
     >
       <label>
         {say('On the paper it says')}{' '}
-        <input type="text" value={text} maxLength={60} onChange={(event) => setText(event.target.value)} />
+        <input ref={field} type="text" value={text} maxLength={60} onChange={(event) => setText(event.target.value)} />
       </label>
       <button type="submit" disabled={text.trim() === '' || text.trim() === props.printed}>
         {say('Correct')}

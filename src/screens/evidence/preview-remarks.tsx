@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { type ReactNode, useId, useState } from 'react';
 import type { IntakeChoices, IntakePreview } from '../../intake/intake.ts';
 import type { Remark } from '../../model/shapes/evidence.ts';
 import { remarkSentence } from '../../words/remarks.ts';
@@ -27,18 +27,16 @@ export function PreviewQuestions(props: {
         </p>
       ))}
       {remarks.filter(isRemembered).map((remark) => (
-        <div className="ask" key={keyOf(remark)}>
-          <p>{remarkSentence(remark)}</p>
+        <Asked remark={remark} key={keyOf(remark)}>
           <div className="actions">
             <button type="button" onClick={() => props.onChoose({ anew: true })}>
               {say('Decide again from this file')}
             </button>
           </div>
-        </div>
+        </Asked>
       ))}
       {shown.map((remark) => (
-        <div className="ask" key={keyOf(remark)}>
-          <p>{remarkSentence(remark)}</p>
+        <Asked remark={remark} key={keyOf(remark)}>
           <div className="actions">
             {answersTo(remark, props.preview).map((answer) => (
               <button
@@ -59,9 +57,21 @@ export function PreviewQuestions(props: {
               </button>
             </p>
           ) : null}
-        </div>
+        </Asked>
       ))}
     </>
+  );
+}
+
+/** Heard whole where the focus comes to it, so that no answer is given to a question that was not heard. */
+function Asked(props: { readonly remark: Remark; readonly children: ReactNode }) {
+  const id = useId();
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as this is.
+    <div className="ask" role="group" aria-labelledby={id} tabIndex={-1}>
+      <p id={id}>{remarkSentence(props.remark)}</p>
+      {props.children}
+    </div>
   );
 }
 

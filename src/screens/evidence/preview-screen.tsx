@@ -1,6 +1,7 @@
 /** What we understood of a file, before anything is kept. Every choice can be corrected; the preview is the import. */
 
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useLayoutEffect, useRef, useState } from 'react';
+import type { IntakeChoices } from '../../intake/intake.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -17,6 +18,7 @@ import { PaperView } from './paper-view.tsx';
 import { PreviewFacts } from './preview-facts.tsx';
 import { PreviewNotes, PreviewQuestions } from './preview-remarks.tsx';
 import { previewVoice } from './preview-voice.ts';
+import { useEscape } from './use-escape.ts';
 import { usePreview } from './use-preview.ts';
 
 interface PreviewProps {
@@ -48,15 +50,18 @@ export function PreviewScreen(props: PreviewProps) {
     if (isWhole) keepButton.current?.focus({ preventScroll: true });
   }, [isWhole]);
 
-  const leave = keeping === null ? props.onLeave : undefined;
-  useEffect(() => {
-    const onKey = ({ key, target }: KeyboardEvent) => {
-      const isElsewhere = target instanceof Element && target.closest('input, select, textarea, dialog') !== null;
-      if (key === 'Escape' && !isElsewhere && !document.querySelector('dialog[open], :popover-open')) leave?.();
-    };
-    document.addEventListener('keydown', onKey);
-    return () => document.removeEventListener('keydown', onKey);
-  }, [leave]);
+  const isAnswered = useRef(false);
+  const choose = (part: IntakeChoices) => {
+    isAnswered.current = true;
+    view.choose(part);
+  };
+  useLayoutEffect(() => {
+    // What was answered is gone, and the focus with it: on with the next question, else with saving.
+    if (preview === null || !isAnswered.current || document.activeElement !== document.body) return;
+    (document.querySelector<HTMLElement>('.ask[tabindex]') ?? keepButton.current)?.focus();
+  }, [preview]);
+
+  useEscape(keeping === null ? props.onLeave : undefined);
 
   return (
     <>
@@ -67,7 +72,11 @@ export function PreviewScreen(props: PreviewProps) {
             : say('Before anything is saved · {fileName}', { fileName })}
         </p>
         <h2 className="voice">
-          {preview === null ? say('Reading {fileName} …', { fileName }) : keepTogether(previewVoice(preview))}
+          {preview !== null
+            ? keepTogether(previewVoice(preview))
+            : view.busy
+              ? say('Reading {fileName} …', { fileName })
+              : say('{fileName} was not read.', { fileName })}
         </h2>
       </header>
       {view.busy ? (
@@ -99,19 +108,19 @@ export function PreviewScreen(props: PreviewProps) {
       {preview === null ? null : (
         <>
           {preview.paper ? (
-            <PaperView paper={preview.paper} choices={view.choices} onChoose={view.choose}>
-              <PreviewQuestions oneByOne preview={preview} onChoose={view.choose} />
+            <PaperView paper={preview.paper} choices={view.choices} onChoose={choose}>
+              <PreviewQuestions oneByOne preview={preview} onChoose={choose} />
             </PaperView>
           ) : (
             <>
-              <PreviewQuestions preview={preview} onChoose={view.choose} />
+              <PreviewQuestions preview={preview} onChoose={choose} />
               <FirstDaysFigure preview={preview} />
               <PreviewFacts preview={preview} />
             </>
           )}
           <PreviewNotes preview={preview} />
-          {preview.columns.length > 0 ? <ChoicesForm preview={preview} onChoose={view.choose} /> : null}
-          {preview.paper ? null : <ColumnTable preview={preview} onChoose={view.choose} />}
+          {preview.columns.length > 0 ? <ChoicesForm preview={preview} onChoose={choose} /> : null}
+          {preview.paper ? null : <ColumnTable preview={preview} onChoose={choose} />}
         </>
       )}
       <Refused text={refusal} />
@@ -126,20 +135,20 @@ export function PreviewScreen(props: PreviewProps) {
           {keeping ? say('Saving …') : say('Save')}
         </button>
         {canKeep && preview.paper ? <PaperTariffs tariffs={preview.paper.tariffs} /> : null}
-        {props.onPages && !view.busy ? (
+        {props.onPages && !view.busy && keeping === null ? (
           <FileButton label={say('Add a page')} accept={PAGES} multiple onFile={(_, all) => props.onPages?.(all)} />
         ) : null}
         {view.undo === null ? null : (
-          <button type="button" onClick={view.undo}>
+          <button type="button" disabled={keeping !== null} onClick={view.undo}>
             {say('Undo')}
           </button>
         )}
         {props.onNext ? (
-          <button type="button" onClick={props.onNext}>
+          <button type="button" disabled={keeping !== null} onClick={props.onNext}>
             {say('Leave this file out')}
           </button>
         ) : null}
-        <button type="button" onClick={props.onLeave}>
+        <button type="button" disabled={keeping !== null} onClick={props.onLeave}>
           {say('Cancel')}
         </button>
         {preview !== null && view.isCurrent && !canKeep ? <span className="quiet">{whyNot(preview)}</span> : null}

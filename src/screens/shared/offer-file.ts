@@ -1,5 +1,7 @@
 import type { Output } from '../../desk/contract.ts';
+import { DeskError } from '../../desk/desk-error.ts';
 import { LARGEST_FILE_BYTES, refuseLargeFile } from '../../desk/limits.ts';
+import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 
 /**
@@ -8,6 +10,19 @@ import { call } from '../desk.ts';
  */
 export async function offerFile(file: File, limitBytes = LARGEST_FILE_BYTES): Promise<Output<'file.offer'>> {
   if (file.size > limitBytes) throw refuseLargeFile(file.name, file.size, limitBytes);
-  const bytes = new Uint8Array(await file.arrayBuffer());
-  return call('file.offer', { fileName: file.name, bytes });
+  return call('file.offer', { fileName: file.name, bytes: await bytesOf(file) });
 }
+
+/** A folder that is dropped looks like a file until it is read. */
+export const bytesOf = (file: File): Promise<Uint8Array<ArrayBuffer>> =>
+  file.arrayBuffer().then(
+    (buffer) => new Uint8Array(buffer),
+    () => {
+      throw new DeskError({
+        code: 'file-unreadable',
+        message: say('{fileName} could not be opened.', { fileName: file.name }),
+        where: file.name,
+        remedy: say('Of a folder choose the files in it. A file that was moved or changed has to be chosen again.'),
+      });
+    },
+  );

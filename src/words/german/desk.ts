@@ -129,6 +129,9 @@ export const DESK: Catalogue = {
     'Gehen Sie zurück zur Liste der Haushalte; vielleicht wurde inzwischen gelöscht.',
   'This bill check is not there any more.': 'Diese Rechnungsprüfung gibt es nicht mehr.',
   'Check the bill again.': 'Prüfen Sie die Rechnung noch einmal.',
+  '{fileName} could not be opened.': '{fileName} ließ sich nicht öffnen.',
+  'Of a folder choose the files in it. A file that was moved or changed has to be chosen again.':
+    'Wählen Sie aus einem Ordner die Dateien darin. Eine verschobene oder geänderte Datei muss neu gewählt werden.',
   'This file is no longer here; files wait for two hours only.':
     'Diese Datei ist nicht mehr da; Dateien warten hier nur zwei Stunden.',
   'Choose the file again.': 'Wählen Sie die Datei noch einmal.',

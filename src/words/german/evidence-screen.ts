@@ -54,11 +54,16 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'Leave this file out': 'Diese Datei weglassen',
   Undo: 'Rückgängig',
   'Choose a file': 'Datei wählen',
-  'Drop a file here: meter readings, bills, deliveries or weather. A photo of a bill works too, dropped or pasted. You see what we understood before it is saved.':
-    'Ziehen Sie eine Datei hierher: Messwerte, Rechnungen, Lieferungen oder Wetter. Auch ein Foto einer Rechnung geht, gezogen oder eingefügt. Sie sehen, was wir verstanden haben, bevor etwas gespeichert wird.',
+  'Drop or paste a file here: meter readings, bills, deliveries or weather. A photo of a bill or a copied table works too. You see what we understood before it is saved.':
+    'Ziehen Sie eine Datei hierher, oder fügen Sie sie ein: Messwerte, Rechnungen, Lieferungen oder Wetter. Auch ein Foto einer Rechnung oder eine kopierte Tabelle geht. Sie sehen, was wir verstanden haben, bevor etwas gespeichert wird.',
   '{count, plural, one {One page of a bill.} other {Are these # files the pages of one bill, in this order?}}':
     '{count, plural, one {Eine Seite einer Rechnung.} other {Sind diese # Dateien die Seiten einer Rechnung, in dieser Reihenfolge?}}',
   'Add a page': 'Seite hinzufügen',
+  '{name} is page {number} of {count} now.': '{name} ist jetzt Seite {number} von {count}.',
+  'pasted table': 'eingefügte Tabelle',
+  '{count, plural, one {One more file was} other {# more files were}} not read.':
+    '{count, plural, one {Eine weitere Datei wurde} other {# weitere Dateien wurden}} nicht gelesen.',
+  '{fileName} was not read.': '{fileName} wurde nicht gelesen.',
   'It is a bill': 'Es ist eine Rechnung',
   'Save without it': 'Ohne das speichern',
   'The place on the page that reads {text}': 'Die Stelle auf der Seite, an der {text} steht',

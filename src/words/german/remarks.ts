@@ -17,16 +17,22 @@ export const REMARKS: Catalogue = {
   'There are {count} lines like it.': 'Solche Zeilen gibt es {count}.',
   '{file} is a spreadsheet workbook. Open it and save the sheet as CSV, then import that.':
     '{file} ist eine Tabellenmappe. Öffnen Sie sie, speichern Sie das Blatt als CSV und importieren Sie das.',
-  '{file} is a workbook or document of an older office program. Open it and save it as CSV, then import that.':
-    '{file} ist eine Mappe oder ein Dokument eines älteren Büroprogramms. Öffnen Sie sie, speichern Sie sie als CSV und importieren Sie das.',
+  '{file} is a workbook of an older office program. Open it and save it as CSV, then import that.':
+    '{file} ist eine Mappe eines älteren Büroprogramms. Öffnen Sie sie, speichern Sie sie als CSV und importieren Sie das.',
+  '{file} is a document of a writing program. Print a bill to a PDF, and choose that. A table can be copied and pasted here.':
+    '{file} ist ein Dokument eines Schreibprogramms. Drucken Sie eine Rechnung als PDF und wählen Sie das. Eine Tabelle lässt sich kopieren und hier einfügen.',
+  '{file} is an e-mail. Open it, save the bill or file that comes with it, and choose that. If its text is the bill, print it to a PDF.':
+    '{file} ist eine E-Mail. Öffnen Sie sie, speichern Sie die angehängte Rechnung oder Datei und wählen Sie diese. Steht die Rechnung im Text, drucken Sie ihn als PDF.',
+  '{file} is only a link to something. Open it, download the bill or the readings, and choose that.':
+    '{file} ist nur eine Verknüpfung. Öffnen Sie sie, laden Sie die Rechnung oder die Messwerte herunter und wählen Sie das.',
   '{file} is a packed archive. Unpack it first, then import the file inside.':
     '{file} ist ein gepacktes Archiv. Entpacken Sie es zuerst und importieren Sie die Datei darin.',
   '{file} is a PDF. Add it under Bills and readings, as a bill.':
     '{file} ist ein PDF. Fügen Sie es unter „Rechnungen und Messwerte“ als Rechnung hinzu.',
   '{file} is a picture, and we do not read pictures. Ask for the bill as a PDF, or type the figures in.':
     '{file} ist ein Bild, und Bilder lesen wir nicht. Bitten Sie um die Rechnung als PDF oder geben Sie die Zahlen ein.',
-  '{file} is a web page. Look there for a download as CSV.':
-    '{file} ist eine Webseite. Suchen Sie dort nach den Daten als CSV.',
+  '{file} is a web page. Look there for a download as CSV, or print the bill to a PDF.':
+    '{file} ist eine Webseite. Suchen Sie dort nach den Daten als CSV, oder drucken Sie die Rechnung als PDF.',
   '{file} is an XML file, but not of the open standard for meter data. Ask for the data as CSV.':
     '{file} ist eine XML-Datei, aber nicht nach dem offenen Standard für Zählerdaten. Bitten Sie um die Daten als CSV.',
   '{file} is a database. Export the table as CSV, then import that.':
@@ -38,8 +44,8 @@ export const REMARKS: Catalogue = {
   '{file} has more cells than we can hold. Export a shorter span, or fewer columns.':
     '{file} hat mehr Zellen, als wir fassen. Exportieren Sie eine kürzere Zeit oder weniger Spalten.',
   '{file} is not a text file. Save the data as CSV.': '{file} ist keine Textdatei. Speichern Sie die Daten als CSV.',
-  '{file} is not text. A CSV file is expected. Save the data as CSV and import that.':
-    '{file} ist kein Text. Erwartet wird eine CSV-Datei. Speichern Sie die Daten als CSV und importieren Sie das.',
+  '{file} is not text, nor a picture or PDF that is read here. Save readings as CSV, and a bill as PDF, JPEG or PNG.':
+    '{file} ist kein Text, auch kein Bild oder PDF, das hier gelesen wird. Speichern Sie Messwerte als CSV, eine Rechnung als PDF, JPEG oder PNG.',
   '{file} fits no layout we know ({expected}). Its columns are {names}. Choose the layout and the columns yourself, or export the data another way.':
     '{file} hat keinen Aufbau, den wir kennen ({expected}). Die Spalten sind {names}. Wählen Sie Aufbau und Spalten selbst, oder exportieren Sie die Daten anders.',
   '{file} has no column of dates. Its columns are {names}. Each row needs a date, such as 2025-03-01 or 01/03/2025.':

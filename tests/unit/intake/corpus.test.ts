@@ -505,7 +505,7 @@ const REFUSED: readonly [file: string, code: string, sentence: RegExp][] = [
   ['refused-workbook.xlsx', 'workbook-broken', /damaged workbook \(it is cut off\)/],
   ['refused-paper.pdf', 'file-foreign', /is a PDF/],
   ['refused-page.csv', 'file-foreign', /is a web page/],
-  ['refused-binary.dat', 'file-binary', /is not text/],
+  ['refused-binary.dat', 'file-binary', /is not text, nor/],
   ['refused-no-dates.csv', 'no-dates', /no column of dates\. Its columns are Name, Rooms, Area/],
   ['refused-words.txt', 'no-dates', /no column of dates/],
   ['refused-heading-only.csv', 'no-dates', /Its columns are Start, kWh/],

@@ -1,9 +1,11 @@
 import fc from 'fast-check';
+import { strToU8, zipSync } from 'fflate';
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { readFile } from '../../../src/intake/read-file.ts';
 import { readTariff } from '../../../src/intake/read-tariff.ts';
 import { decodeText } from '../../../src/intake/text/decode.ts';
+import { recogniseForeign } from '../../../src/intake/text/foreign.ts';
 import { DEEPEST, nestsTooDeep } from '../../../src/intake/text/nesting.ts';
 import { findSeparator } from '../../../src/intake/text/separator.ts';
 import { rowTexts, splitTable } from '../../../src/intake/text/table.ts';
@@ -14,6 +16,40 @@ const rowsOf = (text: string, separator = ',') => {
   const table = splitTable(text, separator, 0)!;
   return Array.from({ length: table.rowCount }, (_, row) => rowTexts(table, row));
 };
+
+describe('what a file is that lies beside bills and readings', () => {
+  const packed = (...names: string[]) =>
+    zipSync(Object.fromEntries(names.map((name) => [name, strToU8(name.repeat(900))])));
+  const stored = (mime: string) => zipSync({ mimetype: [strToU8(`application/vnd.oasis.${mime}`), { level: 0 }] });
+  const old = (part: string) =>
+    Uint8Array.of(0xd0, 0xcf, 0x11, 0xe0, ...new Array(508).fill(0), ...Buffer.from(part, 'utf16le'));
+  const message =
+    'Subject: Your bill\r\nX-Long: a\r\n b\r\nMessage-ID: <1@mail.example>\r\n\r\nDate,kWh\r\n2026-01-01,3';
+  // Signatures as the formats' own descriptions give them: RFC 5322, ECMA-376 part 2, ODF 1.3 part 2, MS-CFB, MS-SHLLINK.
+  test.each<[string, string | Uint8Array, string | undefined]>([
+    ['a message', message, 'e-mail'],
+    ['a message out of a mailbox', `From a@b.example Mon Nov  2 10:00:00 2026\n${message}`, 'e-mail'],
+    [
+      'a page with its pictures',
+      'From: <Saved>\nSnapshot-Content-Location: https://a.example\nMIME-Version: 1.0\n',
+      'web page',
+    ],
+    ['title lines with colons', 'From: 1 January 2026\nTo: 31 January 2026\n\nDate,kWh\n2026-01-01,3\n', undefined],
+    ['a message of an office program', old('__substg1.0_0037001F'), 'e-mail'],
+    ['a letter of an older office program', old('WordDocument'), 'document'],
+    ['a table of an older office program', old('Workbook'), 'old spreadsheet'],
+    ['a letter', packed('[Content_Types].xml', '_rels/.rels', 'word/document.xml', 'word/styles.xml'), 'document'],
+    ['a workbook', packed('[Content_Types].xml', 'xl/workbook.xml'), 'spreadsheet'],
+    ['an open letter', stored('opendocument.text'), 'document'],
+    ['an open workbook', stored('opendocument.spreadsheet'), 'spreadsheet'],
+    ['a folder of tables', packed('use.csv', 'readme.txt'), 'archive'],
+    ['a rich text', '{\\rtf1\\ansi Bill}', 'document'],
+    ['a link', '[InternetShortcut]\r\nURL=https://a.example/bill\r\n', 'shortcut'],
+    ['a link of the desktop', Uint8Array.of(0x4c, 0, 0, 0, 1, 0x14, 2, 0, 0), 'shortcut'],
+  ])('%s', (_, content, kind) =>
+    expect(recogniseForeign(typeof content === 'string' ? strToU8(content) : content)).toBe(kind),
+  );
+});
 
 describe('JSON too deep to be read', () => {
   const deep = (levels: number, inmost = '') => '[{"a":'.repeat(levels / 2) + inmost + '}]'.repeat(levels / 2);
