@@ -5,34 +5,18 @@
 import { z } from 'zod';
 import { IntakeChoices, IntakePreview } from '../intake/intake.ts';
 import { BillCheck, BillCheckInput } from '../model/shapes/bill-check.ts';
-import { Country } from '../model/shapes/country.ts';
 import { CivilDate } from '../model/shapes/dates.ts';
 import { Carrier, Evidence, EvidencePeriod, Remark, Series, SeriesRole } from '../model/shapes/evidence.ts';
 import { TypedAnswer } from '../model/shapes/guided-search.ts';
 import { Household } from '../model/shapes/household.ts';
 import { Tariff } from '../model/shapes/tariff.ts';
 import { WrittenEstimate } from '../model/shapes/written-estimate.ts';
-import { CURRENCIES, LANGUAGES } from '../words/say.ts';
+import { CURRENCIES } from '../words/say.ts';
 import type { DeskRefusal } from './desk-error.ts';
 import { PASSPHRASE_LETTERS } from './limits.ts';
+import { Id, Nothing, Settings, startInputs } from './start-requests.ts';
 
-const Id = z.string().min(1).max(64);
-const Nothing = z.object({});
-
-export const Settings = z.object({
-  installerName: z.string().max(120).default(''),
-  installerContact: z.string().max(400).default(''),
-  theme: z.enum(['as the system', 'light', 'dark']).default('as the system'),
-  paper: z.enum(['A4', 'Letter']).default('A4'),
-  language: z.enum(LANGUAGES).default('en-GB'),
-  /** Country of new households. */
-  country: Country.default('GB'),
-  /** Money from before a household had a country; one that has none stands where this money was paid. */
-  currency: z.enum(CURRENCIES).optional(),
-  /** The installer's own logo, a PNG or JPEG as a data address; empty for none. Its bytes are checked when it is written. */
-  logo: z.string().default(''),
-});
-export type Settings = z.infer<typeof Settings>;
+export { Settings } from './start-requests.ts';
 
 /** A piece that is no longer what was kept, in words, with the way back. */
 export const DamageNote = z.object({
@@ -167,7 +151,7 @@ const request = <I extends z.ZodType, O extends z.ZodType>(input: I, output: O) 
 
 export const contract = {
   'app.read': request(
-    Nothing,
+    startInputs['app.read'],
     z.object({
       version: z.string(),
       versionDate: CivilDate,
@@ -181,7 +165,7 @@ export const contract = {
   ),
   /** Ends the program: its data is closed, its pages do not answer any more. Work under way comes to its end first. */
   'app.quit': request(Nothing, Nothing),
-  'data.read': request(Nothing, DataState),
+  'data.read': request(startInputs['data.read'], DataState),
   /** A folder of this computer to save to or restore from; the home folder without a path. */
   'data.folder': request(z.object({ path: Path.optional() }), FolderView),
   /** Writes everything into one file there, locked where a passphrase is given, and reads it back. */
@@ -214,7 +198,7 @@ export const contract = {
     z.object({ path: Path, passphrase: TriedPassphrase, householdId: Id }),
     z.object({ id: Id }),
   ),
-  'values.read': request(Nothing, ValuesState),
+  'values.read': request(startInputs['values.read'], ValuesState),
   /** What a signed file of prices and reference values would change; nothing is changed. */
   'values.look': request(
     z.object({ fileId: Id }),
@@ -231,15 +215,12 @@ export const contract = {
   ),
   /** Reckons with the values of that file from here on; null goes back to the program's own. Written estimates keep theirs. */
   'values.use': request(z.object({ fileId: Id.nullable() }), ValuesState),
-  'settings.read': request(Nothing, Settings),
+  'settings.read': request(startInputs['settings.read'], Settings),
   'settings.write': request(Settings, Settings),
 
-  'household.list': request(
-    z.object({ find: z.string().max(200).optional(), archived: z.boolean().optional() }),
-    z.array(HouseholdSummary),
-  ),
+  'household.list': request(startInputs['household.list'], z.array(HouseholdSummary)),
   'household.create': request(z.object({ name: z.string().min(1).max(120) }), OpenHousehold),
-  'household.open': request(z.object({ id: Id }), OpenHousehold),
+  'household.open': request(startInputs['household.open'], OpenHousehold),
   'household.save': request(z.object({ household: Household, revision: z.int() }), z.object({ revision: z.int() })),
   'household.duplicate': request(z.object({ id: Id, name: z.string().min(1).max(120) }), OpenHousehold),
   'household.archive': request(z.object({ id: Id, archived: z.boolean() }), Nothing),

@@ -1,7 +1,8 @@
 /** The services behind the contract: every request is checked against its schema, then handled. */
+import type { z } from 'zod';
 import { StoreFault } from '../store/store-fault.ts';
 import { say } from '../words/say.ts';
-import { contract, type RequestName } from './contract.ts';
+import type { RequestName } from './contract.ts';
 import { DeskError } from './desk-error.ts';
 import { appHandlers } from './handlers/app.ts';
 import { householdHandlers } from './handlers/households.ts';
@@ -10,6 +11,7 @@ import { keepOfferedFiles } from './offered-files.ts';
 import type { DeskContext, DeskPorts, Handlers, Work } from './ports.ts';
 import { readSettings, speakAsSet } from './settings.ts';
 import { reckonWithValues } from './signed-values.ts';
+import { startInputs } from './start-requests.ts';
 import { explainStoreFault } from './store-refusal.ts';
 
 export type { DeskPorts, PrintPdf } from './ports.ts';
@@ -23,6 +25,13 @@ export interface Desk {
   loadRest(): Promise<void>;
 }
 
+/** Of a request that no start makes the schemas of the whole contract are loaded. Undefined where there is no such request. */
+async function schemaOf(name: string): Promise<z.ZodType | undefined> {
+  if (Object.hasOwn(startInputs, name)) return startInputs[name as keyof typeof startInputs];
+  const { contract } = await import('./contract.ts');
+  return Object.hasOwn(contract, name) ? contract[name as RequestName].input : undefined;
+}
+
 /** What it takes to open a household stands at the start; the rest of the desk is loaded after it. */
 async function handlersOfRest(context: DeskContext): Promise<Partial<Handlers>> {
   const [data, files, evidence, tariffs, estimates, checks] = await Promise.all([
@@ -32,6 +41,7 @@ async function handlersOfRest(context: DeskContext): Promise<Partial<Handlers>> 
     import('./handlers/tariffs.ts'),
     import('./handlers/estimates.ts'),
     import('./handlers/checks.ts'),
+    import('./contract.ts'),
   ]);
   return {
     ...data.dataHandlers(context),
@@ -60,7 +70,8 @@ export function createDesk(ports: DeskPorts): Desk {
     keepUp: async (isEnding) => (await import('./keep-up.ts')).keepUp(ports, isEnding),
     loadRest,
     async handle(name, input, work) {
-      if (!Object.hasOwn(contract, name)) {
+      const schema = await schemaOf(name);
+      if (schema === undefined) {
         throw new DeskError({
           code: 'unknown-request',
           message: say('There is no request called “{name}”.', { name: name.slice(0, 60) }),
@@ -70,7 +81,7 @@ export function createDesk(ports: DeskPorts): Desk {
       await speakAsSet(readSettings(ports.store));
       reckonWithValues(ports.store, ports.valuesKey);
       const known = name as RequestName;
-      const checked = contract[known].input.safeParse(input);
+      const checked = schema.safeParse(input);
       if (!checked.success) {
         const { explainIssue } = await import('./refusal.ts');
         throw new DeskError(explainIssue(checked.error.issues[0]!, input));

@@ -3,7 +3,7 @@ import type { Household } from '../model/shapes/household.ts';
 import type { Store } from '../store/store.ts';
 import { catalogueOf } from '../words/catalogues.ts';
 import { speak } from '../words/say.ts';
-import { Settings } from './contract.ts';
+import { Settings } from './start-requests.ts';
 
 /** The installer's settings; what was never set, or can no longer be read, has its default. */
 export function readSettings(store: Store): Settings {

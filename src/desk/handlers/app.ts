@@ -1,9 +1,9 @@
-import { MODEL_VERSION } from '../../model/shapes/appraisal.ts';
-import { Settings } from '../contract.ts';
+import { MODEL_VERSION } from '../../model/shapes/model-version.ts';
 import { readDataState } from '../data-state.ts';
 import { settleLogo } from '../logo.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
 import { readSettings } from '../settings.ts';
+import { Settings } from '../start-requests.ts';
 import { VERSION, VERSION_DATE } from '../version.ts';
 
 type AppHandlers = Pick<Handlers, 'app.read' | 'app.quit' | 'data.read' | 'settings.read' | 'settings.write'>;

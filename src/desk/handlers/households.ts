@@ -1,4 +1,3 @@
-import { emptyHousehold } from '../../model/shapes/household.ts';
 import type { HouseholdRow } from '../../store/store.ts';
 import type { Damage } from '../../store/store-fault.ts';
 import { say } from '../../words/say.ts';
@@ -57,7 +56,8 @@ export function householdHandlers({ ports, store }: DeskContext): HouseholdHandl
       const whole = store.listHouseholds(query, (one) => damaged.push(one)).map(summarise);
       return [...damaged.map(summariseDamaged), ...whole];
     },
-    'household.create'({ name }) {
+    async 'household.create'({ name }) {
+      const { emptyHousehold } = await import('../../model/shapes/household.ts');
       const household = emptyHousehold(ports.newId(), name.trim(), readSettings(store).country);
       store.createHousehold(household, ports.now());
       return openHousehold(store, household.id);

@@ -1,6 +1,7 @@
 /** What an import says again that an earlier one said: the days, and by how much it differs. */
 import { toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
-import { type Evidence, isTemperature, type Remark, type Series } from '../../model/shapes/evidence.ts';
+import { isTemperature } from '../../model/shapes/carrier.ts';
+import type { Evidence, Remark, Series } from '../../model/shapes/evidence.ts';
 import { listed } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { DAY_MINUTES, layersOf, type ReadIntervals } from './day-layers.ts';

@@ -1,6 +1,7 @@
 /** One series from the bills or deliveries of several imports: each day counts once, the newest import of it wins. */
 import { toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
-import { type EvidencePeriod, isTemperature, type Series } from '../../model/shapes/evidence.ts';
+import { isTemperature } from '../../model/shapes/carrier.ts';
+import type { EvidencePeriod, Series } from '../../model/shapes/evidence.ts';
 import type { Group } from './group-series.ts';
 
 export function joinPeriods(group: Group): Series {

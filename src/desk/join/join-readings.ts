@@ -2,7 +2,8 @@
 import { summariseReadings } from '../../intake/readings/summarise.ts';
 import { toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
 import { startOfDay } from '../../model/calendar/zone.ts';
-import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
+import { isTemperature } from '../../model/shapes/carrier.ts';
+import type { Series } from '../../model/shapes/evidence.ts';
 import { DAY_MINUTES, type Layer, type LayerDay, layersOf, type ReadIntervals } from './day-layers.ts';
 import type { Group } from './group-series.ts';
 

@@ -1,7 +1,8 @@
 /** Placed readings as the model's series: daily totals, the mean shape of a day by month, and how much of it is there. */
 import { monthOfDay, toCivilDate, weekdayIndex } from '../../model/calendar/civil.ts';
 import { localStamp } from '../../model/calendar/zone.ts';
-import { type Carrier, isTemperature, type Series, type SeriesRole } from '../../model/shapes/evidence.ts';
+import { type Carrier, isTemperature, type SeriesRole } from '../../model/shapes/carrier.ts';
+import type { Series } from '../../model/shapes/evidence.ts';
 import type { ZoneTable } from '../clock/zone-table.ts';
 import type { IntervalDays } from '../terms/preview.ts';
 import type { Placed } from './place-readings.ts';

@@ -1,5 +1,6 @@
 /** Which hours a register of a meter counts, by its name: the one list for all who add registers or hold them apart. */
-import { isTemperature, type Series } from '../shapes/evidence.ts';
+import { isTemperature } from '../shapes/carrier.ts';
+import type { Series } from '../shapes/evidence.ts';
 
 /** All hours of the day; the dear or the cheap ones; some, where the name does not say which. */
 export type RegisterHours = 'all' | 'dear' | 'cheap' | 'some';

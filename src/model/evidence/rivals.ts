@@ -1,6 +1,7 @@
 /** Records of one kind that tell of the same days: alike they are one, further meters are added, else nobody knows. */
 import { toCivilDate, toDayNumber } from '../calendar/civil.ts';
-import { type EvidencePeriod, isUse, type Series } from '../shapes/evidence.ts';
+import { isUse } from '../shapes/carrier.ts';
+import type { EvidencePeriod, Series } from '../shapes/evidence.ts';
 import { sumRegisters } from './sum-registers.ts';
 
 export interface Rivals {

@@ -346,9 +346,6 @@ const deliveredPence = Object.fromEntries(
   DELIVERED_FUELS.map((fuel) => [`${fuel}PencePerKWh`, z.number().optional()]),
 ) as { [key in `${DeliveredFuel}PencePerKWh`]: z.ZodOptional<z.ZodNumber> };
 
-/** Goes up with every change that moves a figure, so that a written estimate says which model made it. */
-export const MODEL_VERSION = '2.4.0';
-
 export const Appraisal = z.object({
   modelVersion: z.string(),
   asOf: CivilDate,

@@ -4,34 +4,11 @@
  */
 import { z } from 'zod';
 import { FiledBill } from './bill.ts';
+import { Carrier, SeriesRole } from './carrier.ts';
 import { CivilDate } from './dates.ts';
-import { FUEL_IDS } from './heating.ts';
 import { Wording } from './told.ts';
 
-export const Carrier = z.enum([
-  'electricity',
-  ...FUEL_IDS,
-  'heat',
-  'water',
-  'outdoor-temperature',
-  'flow-temperature',
-  'return-temperature',
-  'source-temperature',
-]);
-export type Carrier = z.infer<typeof Carrier>;
-/** Degrees rather than energy: their total is a mean. */
-export const isTemperature = (carrier: Carrier): boolean => carrier.endsWith('-temperature');
-/** Energy in kWh; water is kept by its volume in m³ and goes into no sum. */
-export const isEnergy = (carrier: Carrier): boolean => !isTemperature(carrier) && carrier !== 'water';
-/** Whether a record is of what the home uses, rather than of weather, water, what it sends out or makes itself. */
-export const isUse = ({ carrier, role }: Pick<Series, 'carrier' | 'role'>): boolean =>
-  isEnergy(carrier) && role !== 'export' && role !== 'generation';
-/**
- * What the meter stands for. `heat-pump` is a sub-meter on the machine, `export` and `generation` are never
- * summed with `import`, `machine` are the machine's own temperatures.
- */
-export const SeriesRole = z.enum(['import', 'export', 'generation', 'heat-pump', 'heat-output', 'weather', 'machine']);
-export type SeriesRole = z.infer<typeof SeriesRole>;
+export { Carrier, isEnergy, isTemperature, isUse, SeriesRole } from './carrier.ts';
 
 /** A bill, a meter-reading period or a delivery. `to` is exclusive: the first day after it. */
 export const EvidencePeriod = z.object({
