@@ -19,6 +19,7 @@ import { peopleOf } from './layout/people-of-sheet.ts';
 import { splitByRegister } from './layout/register-rows.ts';
 import type { Sheet } from './layout/sheet.ts';
 import { hasTableBeside } from './layout/tables-beside.ts';
+import { hasWeekdaysAcross } from './layout/unfold-across.ts';
 import { columnName } from './layout/value-cells.ts';
 import { DEGREE_DAYS } from './layout/vocabulary.ts';
 import { namesWithoutPeople, recordsWithoutPeople, withoutPeople } from './layout/without-people.ts';
@@ -64,9 +65,12 @@ export function readFile(
   const shape = SHAPES.find((s) => s.name === wanted);
   remarkPreamble(sheet, book);
   if (choices.columns?.stamp === undefined && hasTableBeside(sheet)) book.add('tables-beside', 'refusal');
+  const isOfWeekdays = hasWeekdaysAcross(sheet.table);
+  if (isOfWeekdays) book.add('weekdays-across', 'refusal');
   if (sheet.dateForm === 'serial') book.add('dates-are-serials', 'note');
   let reading: ShapeReading;
-  if (shape && sheet.dateColumn >= 0) {
+  if (isOfWeekdays) reading = nothingRead(choices, 0);
+  else if (shape && sheet.dateColumn >= 0) {
     const onProgress = stageOf(context.onProgress, 0.35, 1);
     reading = registers
       ? readRegisters(registers, shape, choices, context, book)

@@ -145,6 +145,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'tables-beside': phrase(
     '{file} has two tables side by side, each with its own dates. Save each table as a file of its own.',
   ),
+  'weekdays-across': phrase(
+    '{file} has a column for each day of the week, and no dates that say which week. Write the date of its first day before each week, or give each day a row.',
+  ),
   'comma-inside-numbers': phrase(
     '{at} reads {found}: a comma separates both the columns and the decimals. Export the file with semicolons, or with decimal points.',
   ),

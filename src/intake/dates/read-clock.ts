@@ -78,19 +78,41 @@ function readHour(text: string, at: number, to: number, hour: number): number {
   return hour < 1 || hour > 12 ? CLOCK_IMPOSSIBLE : ((hour % 12) + (half[1]!.toLowerCase() === 'p' ? 12 : 0)) * 60;
 }
 
-const SPAN = /^\d{1,2}[:h]\d{2}(:\d{2})? ?(-|–|to|bis|tot|til|a|à) ?\d{1,2}[:h]\d{2}(:\d{2})?$/i;
+const HOUR = String.raw`(\d{1,2})(?:[:.h](\d{2})(?::\d{2})?|(?<=\d{2})(\d{2}))?h? ?(?:([ap])\.?m\.?)?`;
+const SPAN = new RegExp(
+  `^(?:(?:between|from|vo[mn]|del?|da|dall[ae]|desde|van|fra|från|od|kl\\.?|klo) (?:las? |kl\\.? ?)?)?${HOUR} ?(?:h|uhr)? ?(?:[-–—]|and|to|bis|till?|[aàá]|al|alle|(?:a|hasta) las?|hasta|tot|til|do) ?${HOUR} ?(?:h|uhr|hrs?|uur|hod\\.?)?$`,
+);
+
+/** A part of a day that is written by its two ends, "12am-1am", "von 0 bis 1 Uhr", in minutes after midnight. */
+export function spanOf(text: string): readonly [from: number, to: number] | undefined {
+  const parts = text.length > 30 ? null : SPAN.exec(text.toLowerCase());
+  if (!parts) return undefined;
+  const [from, to] = [0, 4].map((at) => {
+    const [hour, minute, four, half] = parts.slice(at + 1, at + 5);
+    const shown = half === undefined ? Number(hour) : (Number(hour) % 12) + (half === 'p' ? 12 : 0);
+    return shown * 60 + Number(minute ?? four ?? 0);
+  });
+  if (from! >= 1440 || to! > 1440 || (parts[4] === undefined) !== (parts[8] === undefined)) return undefined;
+  const length = (to! - from! + 1440) % 1440;
+  // "00:00 to 00:59" names its last minute.
+  const minutes = PART_LENGTHS.find((one) => length === one || length + 1 === one);
+  return minutes === undefined ? undefined : [from!, from! + minutes];
+}
+const PART_LENGTHS = [5, 10, 15, 30, 60];
+
+/** Minutes after midnight at which such a part begins; -1 where it is none. */
+export const startOfSpan = (text: string): number => spanOf(text)?.[0] ?? -1;
 
 /**
  * Whether the whole cell is a clock time, or a span of them, of which the first counts.
- * @param isNamedSo whether its heading speaks of time, so that 13.30 and 1330 may be no numbers
+ * @param isNamedSo whether its heading speaks of time, so that 13.30, 1330 and 13-14 may be no numbers
  */
 export function isClock(text: string, isNamedSo = false): boolean {
   const minutes = readClock(text, 0, text.length);
+  if (startOfSpan(text) >= 0) return isNamedSo || !/^\d{1,2} ?[-–—] ?\d{1,2}$/.test(text);
   if (minutes < 0 || minutes > 1440) return false;
-  if (clockEnd !== text.length) return SPAN.test(text) || /^\d{1,2}[:.]\d{2} ?(uhr|h|hrs)$/i.test(text);
-  return (
-    /[:h]|\d ?[ap]\.?m/i.test(text) || (isNamedSo && /^(\d{1,2}\.\d{2}(\.\d{2})?|\d{4}|\d{1,2}-\d{1,2})$/.test(text))
-  );
+  if (clockEnd !== text.length) return /^\d{1,2}[:.]\d{2} ?(uhr|h|hrs)$/i.test(text);
+  return /[:h]|\d ?[ap]\.?m/i.test(text) || (isNamedSo && /^(\d{1,2}\.\d{2}(\.\d{2})?|\d{4})$/.test(text));
 }
 
 /** What follows the date: space, T or comma, a clock time, an offset. */

@@ -1,15 +1,14 @@
 /** Year, month and day in columns of their own become one column of dates. */
 import { monthOfName } from '../dates/month-names.ts';
 import { quarterOfName } from '../dates/quarter-names.ts';
+import { isClock } from '../dates/read-clock.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { carrierOfWords, plainWords } from './headings.ts';
-import { AMOUNT, BESIDE_THE_ENERGY, OF_A_COMPANY, OF_A_DAY, OF_A_PARTY, RECORD, TOTALS } from './vocabulary.ts';
+import { AMOUNT, BESIDE_THE_ENERGY, OF_A_COMPANY, OF_A_DAY, OF_A_PARTY, RECORD, TOTALS, WEEK } from './vocabulary.ts';
 
 const YEAR = /^(year|yr|yyyy|jahr|annee|an|ano|anno|jaar|ar|rok)$/;
 const MONTH = /^(month|mon|mo|mm|monat|mois|mes|mese|maand|maned|manad|miesiac|mesic)$/;
-const WEEK =
-  /^((calendar|iso) ?)?(week|wk|kw|woche|kalenderwoche|uge|vecka|uke|tydzien|tyden|semaine|semana|settimana)( ?(no|nr|number)\.?)?$/;
 const QUARTER =
   /^(quarter|qtr|q|quartal|kvartal|kwartaal|kwartal|trimestre|trimester|ctvrtleti)( ?(no|nr|number)\.?)?$/;
 const DAY = /^(day|dy|dd|tag|jour|dia|giorno|dag|dzien|den)$/;
@@ -42,11 +41,13 @@ export function joinDateParts(table: Table): Table | undefined {
   });
 }
 
-/** Whether a column names months, weeks or quarters and none their years. */
+/** Whether a column names months, weeks or quarters, or a row all months, and none their years. */
 export function lacksYear(table: Table): boolean {
   const rows = Array.from({ length: Math.min(table.rowCount, SEARCHED_ROWS) }, (_, row) => row);
   return rows.some((row) => {
     const words = rowTexts(table, row).map(plainWords);
+    // A profile of hours names no day, whatever its year.
+    if (words.filter((word) => monthOfName(word) > 0).length === 12) return !isClock(cellText(table, row + 1, 0), true);
     return (
       words.length > 1 &&
       !words.some((word) => YEAR.test(word)) &&

@@ -1,6 +1,6 @@
 /** Columns that number the hours, half-hours or quarters of a day: 1 to 24, with 23 and 25 on the days the clocks change. */
 import { minutesInDay, offsetMinutes, startOfDay } from '../../model/calendar/zone.ts';
-import { readClock } from '../dates/read-clock.ts';
+import { readClock, startOfSpan } from '../dates/read-clock.ts';
 import { cellAt, type Table } from '../text/table.ts';
 import type { ColumnFacts } from './column-facts.ts';
 import { plainWords } from './headings.ts';
@@ -46,10 +46,8 @@ function countsThroughDays(table: Table, firstRow: number, { index, smallest }: 
   let last = Number.NaN;
   let days = 0;
   for (let row = firstRow; row < end; row++) {
-    const cell = cellAt(table, row, index);
-    const digits = cell < 0 ? '' : table.text.slice(table.cellFrom[cell]!, table.cellTo[cell]!);
-    if (!/^\d{1,3}$/.test(digits)) return false;
-    const number = Number(digits);
+    const number = partAt(table, row, index);
+    if (number < 0) return false;
     const isAnew = number === smallest && LENGTHS.some(({ most }) => isDayOf(last - smallest + 1, most));
     if (!Number.isNaN(last) && number !== last + 1 && !isAnew) return false;
     if (isAnew) days++;
@@ -62,11 +60,13 @@ const SAMPLE_ROWS = 500;
 /** 23 to 25 hours, and as many halves and quarters. */
 const isDayOf = (parts: number, most: number): boolean => parts <= most && parts >= (most * 23) / 25;
 
-/** The number in a cell such as "7", "07", "H7" or "7h"; -1 where there is none. */
+/** The number in a cell such as "7", "07", "H7", "7h" or "7. hodina"; -1 where there is none. */
 function partAt(table: Table, row: number, column: number): number {
   const cell = cellAt(table, row, column);
   if (cell < 0) return -1;
-  const digits = /^\D{0,2}(\d{1,3})\D{0,2}$/.exec(table.text.slice(table.cellFrom[cell]!, table.cellTo[cell]!))?.[1];
+  const digits = /^\D{0,2}(\d{1,3})\D{0,2}$|^godz\. ?(\d{1,2})$|^(\d{1,2})\. ?(?:hodina|stunde)$/i
+    .exec(table.text.slice(table.cellFrom[cell]!, table.cellTo[cell]!))
+    ?.find((part, i) => i > 0 && part);
   return digits === undefined ? -1 : Number(digits);
 }
 
@@ -77,7 +77,10 @@ export function clockAt(table: Table, row: number, column: number, parts: DayPar
     return number < parts.first ? -1 : (number - parts.first) * parts.minutes;
   }
   const cell = cellAt(table, row, column);
-  return cell < 0 ? -1 : readClock(table.text, table.cellFrom[cell]!, table.cellTo[cell]!);
+  if (cell < 0) return -1;
+  const [from, to] = [table.cellFrom[cell]!, table.cellTo[cell]!];
+  const clock = readClock(table.text, from, to);
+  return clock < 0 ? startOfSpan(table.text.slice(from, to)) : clock;
 }
 
 /**

@@ -1,6 +1,7 @@
 /** What the words above a column say about it. Words only propose; the cells below confirm. */
 import type { Carrier, SeriesRole } from '../../model/shapes/evidence.ts';
 import { FUEL_IDS, FUELS, SALE_UNIT_IDS, SALE_UNITS } from '../../model/shapes/heating.ts';
+import { startOfSpan } from '../dates/read-clock.ts';
 import type { EnergyUnit } from '../terms/choices.ts';
 import { type BillPart, billPartOf, isOfEnergy } from './bill-headings.ts';
 import {
@@ -273,20 +274,17 @@ export function meaningOf(heading: string): HeadingMeaning {
 /** Minutes after midnight that a wide file's heading names: "00:30", "0030", "HH01" and "P1" as ordinals. */
 export function slotOfHeading(heading: string): { clock: number } | { ordinal: number } | undefined {
   const words = heading.trim().toLowerCase();
-  const clock =
-    /^(?:kwh[_ ]*|t|h)?(\d{1,2})[:h](\d{2})(?::00)?(?:\s*(?:-|–|to|bis|a|à|tot|til)\s*\d{1,2}[:h]\d{2}(?::00)?)?(?:\s*k?wh)?$/.exec(
-      words,
-    );
+  const start = startOfSpan(words.replace(/\s*k?wh$/, ''));
+  if (start >= 0) return { clock: start };
+  const clock = /^(?:kwh[_ ]*|t|h)?(\d{1,2})[:h](\d{2})(?::00)?(?:\s*(?:k?wh|uhr|h))?$/.exec(words);
   if (clock) {
     const minutes = Number(clock[1]) * 60 + Number(clock[2]);
     return minutes <= 1440 && Number(clock[2]) < 60 ? { clock: minutes } : undefined;
   }
   const four = /^(?:([01]\d|2[0-3])(00|15|30|45)|2400)$/.exec(words);
   if (four) return { clock: Number(four[1] ?? 24) * 60 + Number(four[2] ?? 0) };
-  const span = /^(\d{1,2})\s*h?\s*[-–]\s*(\d{1,2})\s*(?:h|hrs?|uhr)?$/.exec(words);
-  if (span && (Number(span[1]) + 1) % 24 === Number(span[2]) % 24) return { clock: Number(span[1]) * 60 };
   const ordinal =
-    /^(?:hh|he|h|p|q|period|slot|sp|k?wh|int|interval|hour|stunde|heure|hora|ora|uur|time|v|e|ea|val(?:ue)?|mw|reading|kwartier|viertelstunde|quarter)?[ _-]*(\d{1,3})(?:[ _-]*kwh)?$/.exec(
+    /^(?:hh|he|h|p|q|period|slot|sp|k?wh|int|interval|hour|stunde|heure|hora|ora|uur|time|v|e|ea|val(?:ue)?|mw|reading|kwartier|viertelstunde|quarter|godz\.?|hod\.?|kl\.?)?[ _-]*(\d{1,3})\.?(?:[ _-]*(?:kwh|hodina|stunde|std\.?|hour|heure|hora|ora|uur|time|timme|godzina|tunti|h))?$/.exec(
       words,
     );
   if (!ordinal) return undefined;

@@ -76,7 +76,9 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
 /** "RI" and "RE" stand for reactive energy beside "AI" and "AE". */
 function isOfNoUse(register: string, all: readonly string[]): boolean {
   const isReactive = /^r[ei]$/i.test(register) && all.some((other) => /^a[ei]$/i.test(other));
-  return isReactive || HIGHEST.test(plainWords(register)) || meaningOf(register).role === 'beside';
+  return (
+    isReactive || HIGHEST.test(plainWords(register)) || ['beside', 'cost', 'rate'].includes(meaningOf(register).role)
+  );
 }
 
 /** Registers of one way of which each moment stands in one only, as a dear and a cheap one do: one record of both. */

@@ -46,7 +46,7 @@ const SEARCHED_COLUMNS = 40;
 const SEARCHED_ROWS = 20_000;
 
 export function layOutSheet(fileName: string, written: Table): Sheet {
-  const unfolded = unfoldAcross(written) ?? plainTemperatures(written) ?? written;
+  const unfolded = unfoldAcross(written, fileName) ?? plainTemperatures(written) ?? written;
   const table = splitSpans(unfolded) ?? unfolded;
   const sample = Math.min(table.rowCount, SAMPLE_ROWS);
   const dateColumn = findDateColumn(table, sample);

@@ -1,6 +1,7 @@
 /** A whole period in one cell, "1 Jan 2025 - 31 Jan 2025" or the number of a year, becomes two columns of dates. */
 import { daysInMonth } from '../../model/calendar/civil.ts';
 import { monthOfName } from '../dates/month-names.ts';
+import { spanOf } from '../dates/read-clock.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
@@ -34,6 +35,15 @@ const cutSpan: Cut = (cell) => {
   const beginning = `${from} ${Number(year) - Number(first > last)}`;
   return year !== undefined && first > 0 && last > 0 && isDate(beginning) ? [beginning, to] : undefined;
 };
+const two = (n: number): string => String(n).padStart(2, '0');
+
+/** "2025-02-01 00:00 - 00:15", which is no offset from UTC. */
+const cutClocks: Cut = (cell) => {
+  const [, date, clocks] = /^(\S{8,10})[ ,T]+(\d.*|kl.*)$/.exec(cell) ?? [];
+  const span = date === undefined || !isDate(date) ? undefined : spanOf(clocks!);
+  return span && [`${date} ${clockText(span[0])}`, `${date} ${clockText(span[1])}`];
+};
+const clockText = (minutes: number): string => `${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`;
 const MONTHS = /^(\p{L}{3,12})\.? ?[-–/] ?(\p{L}{3,12})\.? (\d{4})$/u;
 
 /** "Nov - Jan 2026" begins in the year before. */
@@ -50,7 +60,7 @@ const cutYear: Cut = (cell) => (YEAR.test(cell) ? [`${cell}-01-01`, `${cell}-12-
 export function splitSpans(table: Table): Table | undefined {
   const first = Math.min(table.rowCount, SEARCHED_ROWS);
   for (let column = 0; column < SEARCHED_COLUMNS; column++)
-    for (const cut of [cutSpan, cutMonths]) {
+    for (const cut of [cutSpan, cutMonths, cutClocks]) {
       const row = findRow(table, column, 0, first, cut);
       if (row >= 0) return cutColumn(table, column, row, cut);
     }

@@ -353,7 +353,11 @@ export const OF_A_DAY =
 
 /** Rows of sums and the like, by their first word as written. */
 export const TOTALS =
-  /^(grand |sub ?)?(totals?|summa|razem|[lł][aą]cznie|celkem|m[eé]dia|medelv[aä]rde|[sś]rednia|pr[uů]m[eě]r|gjennomsnitt|gennemsnit|totaal|totale|totaux|sum|summe|suma|somme|somma|gesamt|insgesamt|i alt|average|mean|durchschnitt|moyenne|media|gemiddelde|maximum|minimum|max|min|count|overall)\b/i;
+  /^((grand |sub ?)?(totals?|diff\w*|ver[aä]nderung|mittel(wert)?|summa|razem|[lł][aą]cznie|celkem|m[eé]dia|medelv[aä]rde|[sś]rednia|pr[uů]m[eě]r|gjennomsnitt|gennemsnit|totaal|totale|totaux|sum|summe|suma|somme|somma|gesamt|insgesamt|i alt|average|mean|durchschnitt|moyenne|media|gemiddelde|maximum|minimum|max|min|count|overall)\b|[øσδ⌀∑](?!\p{L}))/iu;
+
+/** Words for a week. */
+export const WEEK =
+  /^((calendar|iso) ?)?(week|wk|kw|woche|kalenderwoche|uge|vecka|uke|tydzien|tyden|semaine|semana|settimana|viikko)( ?(no|nr|number)\.?)?$/;
 
 /** Titles that are of somebody, of a company, of the data. */
 export const OF_A_PARTY =

@@ -3,6 +3,7 @@
 import { isTemperature } from '../../model/shapes/evidence.ts';
 import { tell } from '../../model/shapes/told.ts';
 import { commonestStep, isIntervalLength } from '../dates/interval.ts';
+import { startOfSpan } from '../dates/read-clock.ts';
 import { type IntakeShape, nothingRead, type ShapeInput, type ShapeReading } from '../importer/shape.ts';
 import { type ColumnFacts, isMarkColumn, isNumberColumn, isWordColumn } from '../layout/column-facts.ts';
 import {
@@ -265,8 +266,11 @@ function saidSide(
     if (role === 'to') return 'end';
   }
   const clockColumn = timeColumn ?? column;
-  for (let row = sheet.firstRow; row < Math.min(sheet.table.rowCount, sheet.firstRow + 100); row++)
-    if (/(^|[ T])24:00/.test(cellText(sheet.table, row, clockColumn))) return 'end';
+  for (let row = sheet.firstRow; row < Math.min(sheet.table.rowCount, sheet.firstRow + 100); row++) {
+    const cell = cellText(sheet.table, row, clockColumn);
+    if (startOfSpan(cell) >= 0) return 'start';
+    if (/(^|[ T])24:00/.test(cell)) return 'end';
+  }
   return undefined;
 }
 

@@ -23,6 +23,7 @@ export const REMARK_CODES = [
   'row-cut-off',
   'rows-undated',
   'tables-beside',
+  'weekdays-across',
   'rows-of-kinds',
   'newest-first',
   'not-in-order',

@@ -23,7 +23,7 @@ const read = (text: string, { fileName = 'a.csv', zone = 'Europe/Berlin', choice
 const lines = (...rows: readonly (string | readonly string[])[]): string => rows.flat().join('\n');
 const many = (count: number, row: (i: number) => string): string[] => Array.from({ length: count }, (_, i) => row(i));
 const two = (n: number): string => String(n).padStart(2, '0');
-const dayOf2025 = (i: number): string => new Date(Date.UTC(2025, 0, 1 + i)).toISOString().slice(0, 10);
+const dayOf2025 = (i: number): string => new Date(Date.UTC(2025, 0, 1 + Math.floor(i))).toISOString().slice(0, 10);
 const MONTHS = ['Jan', 'Feb', 'Mär', 'Apr', 'Mai', 'Jun', 'Jul', 'Aug', 'Sep', 'Okt', 'Nov', 'Dez'];
 
 describe('what stands across', () => {
@@ -69,6 +69,112 @@ describe('what stands across', () => {
       many(31, (d) => [d + 1, ...many(12, (m) => (d < new Date(2025, m + 1, 0).getDate() ? '10' : ''))].join(';')),
     );
     expect(read(down).series).toEqual(['electricity import 2025-01-01 2026-01-01 3650.0']);
+  });
+  test.each<[string, (hour: number) => string]>([
+    [
+      'in English',
+      (h) => `${h % 12 || 12}${h < 12 ? 'am' : 'pm'} - ${(h + 1) % 12 || 12}${(h + 1) % 24 < 12 ? 'am' : 'pm'}`,
+    ],
+    ['to the last minute', (h) => `${two(h)}:00 to ${two(h)}:59`],
+    ['in German', (h) => `${h}-${h + 1} Uhr`],
+    ['in French', (h) => `de ${h}h à ${h + 1}h`],
+    ['in Danish', (h) => `kl. ${two(h)}-${two((h + 1) % 24)}`],
+    ['to midnight', (h) => `von ${two(h)}:00 bis ${two(h + 1)}:00`],
+    ['by its number', (h) => `${h + 1}. hodina`],
+  ])('an hour by its two ends %s, across, down and beside its date', (_, hour) => {
+    const days = many(40, (i) => dayOf2025(i));
+    const value = (h: number) => `0,${two(h)}`;
+    const across = [
+      'Strom kWh',
+      ['Datum', ...many(24, hour)].join(';'),
+      ...days.map((d) => [d, ...many(24, value)].join(';')),
+    ];
+    const down = [
+      'Strom kWh',
+      ['Zeit', ...days].join(';'),
+      ...many(24, (h) => [hour(h), ...days.map(() => value(h))].join(';')),
+    ];
+    const long = ['Datum;Stunde;Strom kWh', ...days.flatMap((d) => many(24, (h) => `${d};${hour(h)};${value(h)}`))];
+    for (const rows of [across, down, long])
+      expect(read(rows.join('\n'), { choices: { clock: 'local' } })).toMatchObject({
+        series: ['electricity import 2025-01-01 2025-02-10 110.4'],
+        asked: [],
+      });
+  });
+  test('both ends of an hour in the cell of its date are no offset from UTC', () => {
+    const rows = many(960, (i) => `${dayOf2025(i / 24)} ${two(i % 24)}:00-${two((i + 1) % 24)}:00;0,5`);
+    expect(read(lines('Zeit;Strom kWh', rows), { choices: { clock: 'local' } })).toMatchObject({
+      series: ['electricity import 2025-01-01 2025-02-10 480.0'],
+      asked: [],
+    });
+  });
+  const monday = (i: number) => dayOf2025(5 + 7 * i);
+  test.each<[string, string, (week: number) => string, string]>([
+    ['from their Monday', 'Week;Mon;Tue;Wed;Thu;Fri;Sat;Sun', monday, '2025-01-06 2025-03-17'],
+    [
+      'to their Sunday',
+      'Week ending;Mon;Tue;Wed;Thu;Fri;Sat;Sun',
+      (i) => dayOf2025(11 + 7 * i),
+      '2025-01-06 2025-03-17',
+    ],
+    ['by number', 'KW;Mo;Di;Mi;Do;Fr;Sa;So;Summe', (i) => String(i + 2), '2025-01-06 2025-03-17'],
+    [
+      'by whole spans',
+      'Semana;Lun;Mar;Mié;Jue;Vie;Sáb;Dom',
+      (i) => `${monday(i)} - ${dayOf2025(11 + 7 * i)}`,
+      '2025-01-06 2025-03-17',
+    ],
+    ['from their Sunday', 'Week;Sun;Mon;Tue;Wed;Thu;Fri;Sat', (i) => dayOf2025(4 + 7 * i), '2025-01-05 2025-03-16'],
+  ])('weeks down and their days across, %s', (_, heads, week, span) => {
+    const rows = many(10, (i) => [week(i), 1, 2, 3, 4, 5, 6, 7].join(';'));
+    expect(read(lines('Strom kWh 2025', heads, rows)).series).toEqual([`electricity import ${span} 280.0`]);
+  });
+  test('days of weeks that nothing dates are refused, and so is a calendar', () => {
+    const days = 'Mo;Di;Mi;Do;Fr;Sa;So';
+    const hours = many(24, (h) => [`${h}:00`, ...many(7, () => '0,3')].join(';'));
+    const midweek = many(9, (i) => [dayOf2025(7 + 7 * i), ...many(7, () => '8')].join(';'));
+    const calendar = [days, '6;7;8;9;10;11;12', '8,1;8,2;8,3;8,4;8,5;8,6;8,7'];
+    for (const rows of [
+      [`Zeit;${days}`, ...hours],
+      [`Woche;${days}`, ...midweek],
+      ['Januar 2025', ...calendar],
+    ])
+      expect(read(rows.join('\n'))).toMatchObject({ series: [], refused: ['weekdays-across'] });
+  });
+  test.each<[string, string, readonly string[]]>([
+    ['by years', ['Jahr', ...many(52, (w) => `KW${w + 1}`)].join(';'), ['2024', '2025']],
+    ['by their own years', ['', ...many(52, (w) => `2025-W${two(w + 1)}`)].join(';'), ['Strom kWh']],
+    [
+      'in one year',
+      ['Tag', ...many(52, (w) => `S${w + 1}`)].join(';'),
+      ['Lun', 'Mar', 'Mer', 'Jeu', 'Ven', 'Sam', 'Dim'],
+    ],
+  ])('weeks across, %s', (_, heads, names) => {
+    const rows = names.map((name) => [name, ...many(52, () => '10')].join(';'));
+    const { series } = read(lines(names.length === 7 ? 'Strom kWh 2025' : 'Strom kWh', heads, rows));
+    expect(series).toHaveLength(1);
+    expect(series[0]).toMatch(new RegExp(` ${520 * names.length}\\.0$`));
+  });
+  test('years of several uses across', () => {
+    const heads = 'Monat;Strom 2024 kWh;Strom 2025 kWh;Gas 2024 kWh;Gas 2025 kWh;Kosten 2025 €';
+    const text = lines(
+      heads,
+      MONTHS.map((name) => `${name};100;110;300;310;9`),
+    );
+    expect(read(text).series).toEqual([
+      'electricity import 2024-01-01 2026-01-01 2520.0',
+      'gas import 2024-01-01 2026-01-01 7320.0',
+    ]);
+  });
+  test('months under their years, a row for each use, and the year of the file name', () => {
+    const months = [...MONTHS, ...MONTHS].join(';');
+    const row = (name: string) => [name, ...many(24, () => '10')].join(';');
+    const two = lines(`;2024${';'.repeat(12)}2025`, `kWh;${months}`, row('Strom'), row('Gas'));
+    const years = '2024-01-01 2026-01-01 240.0';
+    expect(read(two).series).toEqual([`electricity import ${years}`, `gas import ${years}`]);
+    const one = lines(`kWh;${MONTHS.join(';')}`, row('Strom').slice(0, 41), row('Gas').slice(0, 39));
+    expect(read(one, { fileName: 'Verbrauch 2025.csv' }).series).toHaveLength(2);
+    expect(read(one).refused).toEqual(['no-year']);
   });
   test('months across and hours down name no day', () => {
     const text = lines(
