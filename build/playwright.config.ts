@@ -25,6 +25,7 @@ async function launchOptions() {
 export default defineConfig({
   testDir: fileURLToPath(new URL('../tests/end-to-end', import.meta.url)),
   outputDir: fileURLToPath(new URL('../tests/output/end-to-end', import.meta.url)),
+  globalSetup: fileURLToPath(new URL('../tests/own-tmp.ts', import.meta.url)),
   // Each test has a host and a data folder of its own; they share two browsers.
   fullyParallel: true,
   workers: 2,

@@ -23,6 +23,7 @@ export default defineConfig({
     isolate: false,
     maxWorkers: '100%',
     sequence: { sequencer: LongestFirst },
+    globalSetup: ['tests/own-tmp.ts'],
     setupFiles: ['tests/unit/leave-no-trace.ts'],
     // A fault is told by what is found; the time only ends what hangs, on a busy machine too.
     testTimeout: 180_000,
