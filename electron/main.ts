@@ -10,19 +10,21 @@ import { runShell } from './shell.ts';
 async function main(): Promise<void> {
   // Everything after the script's own path is ours; the start script gives no switches of Chromium's.
   const options = readOptions(process.argv.slice(app.isPackaged ? 1 : 2));
+  const dataFolder = options.dataFolder ?? defaultDataFolder();
   await runShell({
     modules: { app, BrowserWindow, dialog, ipcMain, Menu, protocol, session },
     startDesk: (printPdf) =>
       startDesk({
         workerFile: join(import.meta.dirname, '../node/desk-worker.js'),
         host: 'electron',
-        dataFolder: options.dataFolder ?? defaultDataFolder(),
+        dataFolder,
         // The start script names the sample of the checkout; a package brings its own.
         sample:
           options.sample ?? (app.isPackaged ? join(import.meta.dirname, '../../../sample-bills/larch-rise') : null),
         printPdf,
         onQuit: () => app.quit(),
       }),
+    dataFolder,
     preload: join(import.meta.dirname, 'preload.cjs'),
     webFolder: join(import.meta.dirname, '../web'),
     platform: process.platform,

@@ -17,13 +17,21 @@ import { mainWindowOptions } from './window-options.ts';
 export interface ShellOptions {
   readonly modules: Modules;
   readonly startDesk: (printPdf: PrintPdf) => DeskLink;
+  readonly dataFolder: string;
   readonly preload: string;
   readonly webFolder: string;
   readonly platform: NodeJS.Platform;
 }
 
 /** Resolves when the window shows, or when there is already a shell and this one gave way. */
-export async function runShell({ modules, startDesk, preload, webFolder, platform }: ShellOptions): Promise<void> {
+export async function runShell({
+  modules,
+  startDesk,
+  dataFolder,
+  preload,
+  webFolder,
+  platform,
+}: ShellOptions): Promise<void> {
   const { app, BrowserWindow, dialog, Menu, protocol } = modules;
   if (!app.requestSingleInstanceLock()) {
     app.quit();
@@ -40,7 +48,7 @@ export async function runShell({ modules, startDesk, preload, webFolder, platfor
   lockEverything(modules);
   serveWindow(protocol, webFolder);
 
-  const desk = startDesk(printWithElectron(modules));
+  const desk = startDesk(printWithElectron(modules, dataFolder));
   try {
     await desk.ready;
   } catch (error) {

@@ -26,7 +26,8 @@ import { explainStoreFault } from './store-refusal.ts';
 
 const PLAIN_ENDING = '.sqlite';
 const LOCKED_ENDING = '.locked';
-const WORK = 'plainwarmth-work-';
+/** How folders begin in which something lies beside the data for a while. */
+export const WORK_FOLDER = 'plainwarmth-work-';
 
 export interface SaveOrder {
   readonly store: Store;
@@ -131,9 +132,9 @@ function freePath(base: string, ending: string): string {
 /** Files laid down on the way, beside the data, where nobody else may read; what a kill left behind goes first. */
 function makeWorkFolder(dataFolder: string): string {
   for (const name of readdirSync(dataFolder)) {
-    if (name.startsWith(WORK)) rmSync(join(dataFolder, name), { recursive: true, force: true });
+    if (name.startsWith(WORK_FOLDER)) rmSync(join(dataFolder, name), { recursive: true, force: true });
   }
-  return mkdtempSync(join(dataFolder, WORK));
+  return mkdtempSync(join(dataFolder, WORK_FOLDER));
 }
 
 export interface OpenedCopy {

@@ -1,8 +1,7 @@
 /** Prints a document to PDF with a Chromium of this machine, in a profile of its own and without a network. */
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { openChromium } from './chromium-pipe.ts';
 import { type Chromium, findChromium, QUIET_FLAGS } from './find-chromium.ts';
 import { settlePdf } from './settle-pdf.ts';
@@ -28,8 +27,8 @@ export const PRINT_OPTIONS = {
   generateDocumentOutline: true,
 } as const;
 
-async function print({ path }: Chromium, folder: string, sandbox: boolean): Promise<Uint8Array> {
-  const flags = [...FLAGS, `--user-data-dir=${join(folder, 'profile')}`, ...(sandbox ? [] : ['--no-sandbox'])];
+async function print({ path }: Chromium, html: string, profile: string, sandbox: boolean): Promise<Uint8Array> {
+  const flags = [...FLAGS, `--user-data-dir=${profile}`, ...(sandbox ? [] : ['--no-sandbox'])];
   const browser = openChromium(path, flags, TIME_OUT_MS);
   try {
     const { targetId } = await browser.send('Target.createTarget', { url: 'about:blank' });
@@ -37,11 +36,11 @@ async function print({ path }: Chromium, folder: string, sandbox: boolean): Prom
     const session = attached.sessionId as string;
     await browser.send('Page.enable', {}, session);
     await browser.send('Emulation.setScriptExecutionDisabled', { value: true }, session);
+    const { frameTree } = await browser.send('Page.getFrameTree', {}, session);
+    const { id } = (frameTree as { frame: { id: string } }).frame;
     const loaded = browser.next('Page.loadEventFired');
-    await Promise.all([
-      loaded,
-      browser.send('Page.navigate', { url: pathToFileURL(join(folder, 'document.html')).href }, session),
-    ]);
+    // Handed over as it is: what stands on a household's paper is laid in no file on the way.
+    await Promise.all([loaded, browser.send('Page.setDocumentContent', { frameId: id, html }, session)]);
     await browser.send(
       'Runtime.evaluate',
       { expression: 'document.fonts.ready.then(() => 1)', awaitPromise: true },
@@ -55,21 +54,20 @@ async function print({ path }: Chromium, folder: string, sandbox: boolean): Prom
 }
 
 export async function printWith(chromium: Chromium, html: string): Promise<Uint8Array> {
-  const folder = await mkdtemp(join(tmpdir(), 'plainwarmth-print-'));
+  const profile = await mkdtemp(join(tmpdir(), 'plainwarmth-print-'));
   try {
-    await writeFile(join(folder, 'document.html'), html);
     // Chromium refuses its sandbox to the superuser. The one unpacked from npm may lack it for anybody; it prints
     // only our own document, which runs no script and fetches nothing.
     const isRoot = process.getuid?.() === 0;
     try {
-      return settlePdf(await print(chromium, folder, !isRoot));
+      return settlePdf(await print(chromium, html, profile, !isRoot));
     } catch (error) {
       if (isRoot || !chromium.bundled) throw error;
-      return settlePdf(await print(chromium, folder, false));
+      return settlePdf(await print(chromium, html, profile, false));
     }
   } finally {
     // A browser that was killed may still be letting go of its profile.
-    await rm(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
+    await rm(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
   }
 }
 

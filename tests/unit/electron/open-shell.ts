@@ -26,6 +26,7 @@ export async function openShell(patch: Partial<DeskPorts> = {}, webFolder = '/no
       link = linkHere({ desk: createDesk(ports), close: () => opened.store.close() });
       return link;
     },
+    dataFolder: opened.ports.dataFolder,
     preload: '/preload.cjs',
     webFolder,
     platform: 'linux',

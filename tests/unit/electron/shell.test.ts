@@ -1,4 +1,4 @@
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { MenuItemConstructorOptions } from 'electron';
@@ -156,6 +156,8 @@ describe(`printing (${NOTE})`, () => {
     expect(hidden.options.webPreferences.preload).toBeUndefined();
     expect(hidden.webContents.printed).toMatchObject({ preferCSSPageSize: true, generateTaggedPDF: true });
     expect(hidden.destroyed).toBe(true);
+    const { dataFolder } = shell.ports;
+    expect([hidden.loadedFrom.startsWith(dataFolder), readdirSync(dataFolder)]).toEqual([true, []]);
     await shell.link.close();
   });
 });
@@ -165,6 +167,7 @@ describe(`starting (${NOTE})`, () => {
     runShell({
       modules: standIn.modules,
       startDesk: () => desk as DeskLink,
+      dataFolder: '/nowhere',
       preload: '/preload.cjs',
       webFolder: folder,
       platform: 'linux',

@@ -42,6 +42,7 @@ export class FakeWindow extends EventEmitter {
   readonly webContents = new Contents();
   readonly options: { webPreferences: Record<string, unknown> } & Record<string, unknown>;
   loaded = '';
+  loadedFrom = '';
   destroyed = false;
   constructor(options: FakeWindow['options']) {
     super();
@@ -52,6 +53,7 @@ export class FakeWindow extends EventEmitter {
   };
   loadFile = async (path: string) => {
     const { readFileSync } = await import('node:fs');
+    this.loadedFrom = path;
     this.loaded = readFileSync(path, 'utf8');
   };
   show = () => undefined;

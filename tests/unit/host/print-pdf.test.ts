@@ -1,3 +1,6 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { findChromium, usualPlaces } from '../../../src/host/find-chromium.ts';
 import { printWith } from '../../../src/host/print-pdf.ts';
@@ -10,6 +13,23 @@ const PAGE = `<!doctype html><html lang="en-GB"><head><title>Two pages</title>
 
 const chromium = await findChromium();
 
+/** The browser makes and removes its own meanwhile. */
+function orNone<T>(look: () => T, none: T): T {
+  try {
+    return look();
+  } catch {
+    return none;
+  }
+}
+const textOf = (path: string): string => orNone(() => readFileSync(path, 'utf8'), '');
+const filesOfPrinting = (): string[] =>
+  readdirSync(tmpdir())
+    .filter((name) => name.startsWith('plainwarmth-print-'))
+    .map((name) => join(tmpdir(), name))
+    .flatMap((folder) =>
+      orNone(() => readdirSync(folder, { recursive: true, encoding: 'utf8' }), []).map((name) => join(folder, name)),
+    );
+
 describe.skipIf(!chromium)(`printing with ${chromium?.path ?? 'no Chromium, so not run'}`, () => {
   test('A4, tagged, with an outline, no script run, and the same bytes twice', async () => {
     const pdf = Buffer.from(await printWith(chromium!, PAGE)).toString('latin1');
@@ -20,6 +40,23 @@ describe.skipIf(!chromium)(`printing with ${chromium?.path ?? 'no Chromium, so n
     expect(pdf).toContain('/Outlines');
     await new Promise((resolve) => setTimeout(resolve, 1100));
     expect(Buffer.from(await printWith(chromium!, PAGE)).toString('latin1')).toBe(pdf);
+  });
+
+  test('what is printed lies in no file on the way', async () => {
+    let isDone = false;
+    const printing = printWith(chromium!, PAGE).finally(() => {
+      isDone = true;
+    });
+    const [seen, telling] = [new Set<string>(), new Set<string>()];
+    while (!isDone) {
+      for (const path of filesOfPrinting()) {
+        seen.add(path);
+        if (textOf(path).includes('About £1,190')) telling.add(path);
+      }
+      await new Promise((resolve) => setTimeout(resolve, 5));
+    }
+    await printing;
+    expect([seen.size > 0, [...telling], filesOfPrinting()]).toEqual([true, [], []]);
   });
 
   test('a program that is no browser is an error, not a hang', async () => {
