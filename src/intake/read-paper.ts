@@ -12,8 +12,9 @@ import { findLeftOver, type LeftOver, saysNoBill, textOfLeft } from './paper/lef
 import { isLeftOut, type PaperLine } from './paper/lines.ts';
 import { type Looks, lookAtSheets } from './paper/look-at-sheets.ts';
 import { moneyOf, otherMoneyOf } from './paper/money.ts';
+import { rowsOf } from './paper/page.ts';
 import { MOST_PAGES } from './paper/pdf-words.ts';
-import { namesOn, pagesWithout } from './paper/people.ts';
+import { namesOn, rowsWithout } from './paper/people.ts';
 import { MOST_POINTS } from './paper/picture.ts';
 import { provingMore } from './paper/proving-more.ts';
 import { printedAs } from './paper/relations.ts';
@@ -134,8 +135,9 @@ export function readPages(
   const said = choices.paper ?? {};
   const corrected = withWords(pages, said.words ?? []);
   const how = { decimal: choices.decimal, dayFirst: choices.dayFirst, monthFirst: writesMonthFirst(context.zone) };
-  const people = namesOn(corrected);
-  const { bills, doubt } = splitBills(pagesWithout(people, corrected), said.bills, (some) => understand(some, how));
+  const rows = rowsOf(corrected);
+  const people = namesOn(corrected, rows);
+  const { bills, doubt } = splitBills(rowsWithout(people, rows), said.bills, (some) => understand(some, how));
   const text = textOf(corrected);
   const money = moneyOf(text);
   const foreign = otherMoneyOf(text);

@@ -40,7 +40,7 @@ export const isKnownWord = (word: string): boolean =>
   !PARTICLES.test(word) && !JOINS.test(word) && isKnown(plainWords(word));
 const isKnown = (plain: string): boolean =>
   KNOWN.has(plain) || OF_THINGS.test(plain) || PLACES.test(plain) || isMonth(plain);
-const isMonth = (plain: string): boolean => monthOfName(plain) > 0 && plain.length <= 3;
+const isMonth = (plain: string): boolean => plain.length <= 3 && monthOfName(plain) > 0;
 
 type Kind = 'initial' | 'given' | 'name' | 'small' | 'particle' | 'join' | 'other';
 
@@ -57,11 +57,17 @@ function kindOf(word: string, isFile: boolean): Kind {
   return isCapital ? 'name' : 'small';
 }
 
+const INITIAL = /(?<!\p{L})\p{Lu}\.?(?:-?\p{Lu}\.?)?(?!\p{L})/u;
+const BEGUN_BIG = /(?<!\p{L})\p{Lu}[\p{L}’']+/gu;
+/** Whether an initial or a given name stands in a text; most texts have neither. */
+const hasCalledName = (text: string): boolean =>
+  INITIAL.test(text) || (text.match(BEGUN_BIG)?.some((word) => GIVEN.has(plainWords(word))) ?? false);
+
 /** Runs of what is neither a gap nor a sign that parts. */
 const WORDS = /[^\s_,;|:()[\]"“”/–]+/gu;
 /** In the name of a file "-" parts words too, as does a capital. */
 const WORDS_OF_FILE = /\p{Lu}?[\p{Ll}’']+|\p{Lu}+(?!\p{Ll})|\d+|[&+]/gu;
-const FILE = /^(?:.*\.(?:csv|txt|tsv|xlsx?|json|xml|zip|pdf|jpe?g|png|hei[cf]|gz|dat)|\S*_\S*)$/i;
+const FILE = /^\S*_\S*$|\.(?:csv|txt|tsv|xlsx?|json|xml|zip|pdf|jpe?g|png|hei[cf]|gz|dat)$/i;
 /** What a single letter behind it numbers. */
 const LETTERED =
   /^(?:phase|flat|block|meter|register|channel|circuit|unit|zone|class|type|sensor|rate|section|column|tarif|plan|part|line|profile|group|series|option|version|k|m)$/i;
@@ -92,6 +98,7 @@ interface Part {
 /** Where names stand; `sure` where an initial or a given name says so, not capitals alone. */
 export function namesIn(text: string, sure = false): (readonly [from: number, to: number])[] {
   const isFile = FILE.test(text);
+  if (sure && !isFile && !hasCalledName(text)) return [];
   let last = 0;
   const parts = [...text.replace(/\.[a-z]{2,5}$/i, '').matchAll(isFile ? WORDS_OF_FILE : WORDS)].map((found): Part => {
     const [word] = found;

@@ -74,11 +74,14 @@ type Decimal = '.' | ',';
 /** Maart is a month, "12 maanden" are a count of them. */
 const MONTH = '(?!maand)[A-Za-zäÄ]{3,9}';
 type FoundDay = Pick<DateMark, 'day' | 'otherDay'>;
-const DATES: readonly (readonly [RegExp, (match: RegExpMatchArray) => FoundDay | undefined])[] = [
+/** What dates in numbers, and those whose month goes first, cannot do without; most rows have neither. */
+const [TWO_MARKS, MONTH_FIRST] = [/\d([./-])\d{1,2}\1/, /[A-Za-zäÄ]{3}[.,]? \d/];
+const DATES: readonly (readonly [RegExp, (match: RegExpMatchArray) => FoundDay | undefined, needs?: RegExp])[] = [
   // The first of two days whose year, or whose month too, stands behind the second.
   [
     /(?<![\d.,])(\d{1,2})\.(\d{1,2})\.(?= ?(?:[-–]|bis) ?\d{1,2}\.\d{1,2}\.(?:\d{4}|\d{2})(?!\d))/g,
     ([, day, month]) => yearlessDay(Number(month), Number(day)),
+    TWO_MARKS,
   ],
   [
     new RegExp(
@@ -86,12 +89,14 @@ const DATES: readonly (readonly [RegExp, (match: RegExpMatchArray) => FoundDay |
       'g',
     ),
     ([, day, month = '', year]) => realDay(Number(year), monthOfName(month), Number(day)),
+    MONTH_FIRST,
   ],
   [
     /(?<![\d.,/-])(\d{4})-(\d{2})-(\d{2})(?!\d)/g,
     ([, year, month, day]) => realDay(Number(year), Number(month), Number(day)),
+    TWO_MARKS,
   ],
-  [/(?<![\d.,/]|\d-)(\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d{2})(?![\d/])/g, dayOfNumbers],
+  [/(?<![\d.,/]|\d-)(\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d{2})(?![\d/])/g, dayOfNumbers, TWO_MARKS],
   // A date without its year takes that of the next one.
   [
     new RegExp(
@@ -112,6 +117,7 @@ const DATES: readonly (readonly [RegExp, (match: RegExpMatchArray) => FoundDay |
       year === undefined
         ? yearlessDay(monthOfName(month), Number(day))
         : realDay(Number(year), monthOfName(month), Number(day)),
+    MONTH_FIRST,
   ],
 ];
 /** What has digits and is no number of the bill: clock times, telephone numbers, names of accounts and meters, banks. */
@@ -122,15 +128,15 @@ const NO_NUMBERS: readonly RegExp[] = [
   /(?<![\d.,£€$])\d{8,}(?![\d.,])/g,
   /(?<![\d.,£€$])\d{2,}(?: \d{2,}){2,}(?![\d.,])/g,
   /\b(?=\w*\d)(?=\w*\p{L}\w*\d|\d\w*\p{L}{2,}\w*\d)\w{5,}\b/gu,
+  /(?<!\p{L})\p{L}+-?\d[\p{L}\d-]*/gu,
 ];
-const NAMES = /(?<!\p{L})\p{L}+-?\d[\p{L}\d-]*/gu;
-/** Found from its digit, so that rows without such a name take no time. */
-const NAME_WITH_DIGIT = /(?<=\p{L}-?)\d/u;
+/** What none of them can do without, found from its digit: most rows are looked through once. */
+const HAS_NO_NUMBER = /\d(?::\d|\d{7}|\d(?: \d{2,}){2})|0\d{2,5}[ /-]\d|(?<=[\p{L}_]-?)\d/u;
 const UNITS =
   /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|c|¢|£|€|\$|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>[kM]Wh|therms?|ccf|units?|einheit|days?|tag|jour|dag|giorno|día|months?|monat|mois|maand|mes[ei]?|years?|jahr|jaar|an|a\b)|(?<energy>[kM]Wh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<other>lit(?:re|er|ro)s?|kg|GJ|kVA|kW)|(?<days>days?|tagen?|tage|nights?|jours?|dagen|giorni|días)|(?<months>months?|monat(?:en?)?|mois|maanden?|mes[ei]s?|mesi)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
 /** What it may begin with goes first, for all other letters fail there. */
 const NUMBER =
-  /(?=[-−–+(£€$EG\d]| [-−–\d])(?<![\p{L}\d.,/])(?<open>[-−–+] ?|\()?(?<money>£|€|\$|EUR |GBP )? ?(?<minus>[-−–])?(?<body>\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€$]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+|(?<=[\p{Ll}:] \d{1,3})(?:[ \u00a0\u202f]\d{3})+(?= ?kWh))?)(?![\d])/gu;
+  /(?=[-−–+(£€$EG\d]| [-−–\d])(?<![\p{L}\d.,/])([-−–+] ?|\()?(£|€|\$|EUR |GBP )? ?([-−–])?(\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€$]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+|(?<=[\p{Ll}:] \d{1,3})(?:[ \u00a0\u202f]\d{3})+(?= ?kWh))?)(?![\d])/gu;
 
 /** Reads the rows under one decimal sign. */
 export function readRows(rows: readonly Row[], decimal: Decimal): RowFacts[] {
@@ -155,11 +161,12 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
       row.page,
     );
   let left = text;
-  const blank = (from: number, length: number, by = ' ') => {
-    left = left.slice(0, from) + by.repeat(length) + left.slice(from + length);
+  const blank = (from: number, length: number) => {
+    left = left.slice(0, from) + BLANK.repeat(length) + left.slice(from + length);
   };
   const dates: DateMark[] = [];
-  for (const [pattern, dayOf] of DATES) {
+  for (const [pattern, dayOf, needs] of DATES) {
+    if (needs && !needs.test(text)) continue;
     for (const match of everyMatch(left, pattern)) {
       const found = dayOf(match);
       if (!found) continue;
@@ -171,26 +178,26 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
         before: text.slice(0, index),
         ...found,
       });
-      blank(index, whole.length, '\uE000');
+      blank(index, whole.length);
     }
   }
-  for (const pattern of NAME_WITH_DIGIT.test(left) ? [...NO_NUMBERS, NAMES] : NO_NUMBERS) {
-    for (const { index, 0: whole } of everyMatch(left, pattern)) blank(index, whole.length, '\uE001');
+  for (const pattern of HAS_NO_NUMBER.test(left) ? NO_NUMBERS : []) {
+    for (const { index, 0: whole } of everyMatch(left, pattern)) blank(index, whole.length);
   }
   const figures: Figure[] = [];
   let bare = left;
   for (const match of everyMatch(left, NUMBER)) {
-    const { body = '', open = '', minus = '', money } = match.groups!;
+    const [whole, open = '', money, minus = '', body = ''] = match;
     const value = readNumber(body, 0, body.length, decimal);
     if (Number.isNaN(value) || value > 1e8) continue;
-    const end = match.index + match[0].length;
+    const end = match.index + whole.length;
     const decimals = body.includes(decimal) ? body.length - 1 - body.lastIndexOf(decimal) : 0;
     const behindIt = UNITS.exec(left.slice(end));
     // What stands behind money in the next cell is no unit of it.
     const unit = money && !behindIt?.groups?.per ? null : behindIt;
     const unitEnd = end + (unit?.[0].length ?? 0);
     const behind = /^\s?(?:CR\b|[-−](?=\s|$))/.exec(left.slice(unitEnd));
-    const from = match.index + (match[0].length - match[0].trimStart().length);
+    const from = match.index + (whole.length - whole.trimStart().length);
     figures.push({
       row: number,
       box: boxOf(from, unitEnd),
@@ -204,7 +211,7 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
       // Small and close behind a fraction it is a cent; else it may be the sign of a customer's reading.
       ...(decimals > 0 && !money && !unit && /^c(?![\p{L}\d])/u.test(left.slice(end)) ? CENTS : {}),
     });
-    bare = bare.slice(0, match.index) + ' '.repeat(match[0].length) + bare.slice(end);
+    bare = bare.slice(0, match.index) + ' '.repeat(whole.length) + bare.slice(end);
   }
   dates.sort((a, b) => a.box.x - b.box.x);
   return { row, text, words: plainWords(bare), figures: byYear(figures, text), dates };
@@ -234,8 +241,9 @@ function byYear(figures: readonly Figure[], text: string): readonly Figure[] {
     });
 }
 
-const plainWords = (text: string): string =>
-  text.replaceAll(/[\uE000\uE001]+[\uE000\uE001 ]*| [\uE000\uE001 ]+/g, ' ').trim();
+/** Stands in for what is no number; of one byte, so that texts with it are searched as quickly as those without. */
+const BLANK = '\u0080';
+const plainWords = (text: string): string => text.replaceAll(/\u0080+[\u0080 ]*| [\u0080 ]+/g, ' ').trim();
 
 function boxAround(words: readonly Word[], page: number): Box {
   let [x, y, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
@@ -404,6 +412,7 @@ function cellAround({ words, height }: Row, word: Word, isOfOther = (_: Word) =>
 }
 
 function kindOfHeading(heading: string, { decimals }: Figure): Partial<Kind> {
+  if (heading === '') return {};
   const text = heading.toLowerCase();
   if (/kwh ?\/ ?m|mj/.test(text)) return { kind: 'heat' };
   const price =

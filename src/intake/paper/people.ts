@@ -3,14 +3,16 @@
 import { isKnownWord, namesIn } from '../layout/names.ts';
 import { TITLES, withoutPeople } from '../layout/without-people.ts';
 import type { Page, Word } from '../terms/paper-reading.ts';
-import { fuelsIn } from './lines.ts';
-import { rowsOf } from './page.ts';
+import type { Row } from './page.ts';
 import {
   ACTUAL,
   ADDED,
   BY_CUSTOMER,
+  ELECTRICITY,
   ENERGY,
   ESTIMATED,
+  GAS,
+  HEAT,
   LEVY,
   READING,
   REGISTERS,
@@ -19,6 +21,7 @@ import {
   TAKEN_OFF,
   TOTAL,
   VAT,
+  WATER,
 } from './vocabulary.ts';
 
 const TITLE = new RegExp(`^(?:${TITLES}|dear|geehrte[rs]?)\\.?$`, 'i');
@@ -35,10 +38,16 @@ const CAPITAL = /\p{Lu}/u;
 const TWO_CAPITALS = /(?<!\p{L})\p{Lu}.*?[^\p{L}]\p{Lu}/u;
 /** The number of a house and a code of two parts; a row of a table has more. */
 const MOST_NUMBERS = 2;
-const OF_BILLS: readonly RegExp[] = [
-  ...[ACTUAL, ADDED, BY_CUSTOMER, ENERGY, ESTIMATED, LEVY, READING, STANDING, SUPPORT, TAKEN_OFF, TOTAL, VAT],
-  ...REGISTERS.map(([words]) => words),
-];
+const OF_BILLS = new RegExp(
+  [
+    ...[ACTUAL, ADDED, BY_CUSTOMER, ENERGY, ESTIMATED, LEVY, READING, STANDING, SUPPORT, TAKEN_OFF, TOTAL, VAT],
+    ...[ELECTRICITY, GAS, WATER, HEAT],
+    ...REGISTERS.map(([words]) => words),
+  ]
+    .map(({ source }) => source)
+    .join('|'),
+  'iu',
+);
 
 /** Whole names only, as Martin and Janet begin like months. */
 const MONTH =
@@ -46,23 +55,22 @@ const MONTH =
 
 const bare = (text: string): string => text.replaceAll(/^[^\p{L}]+|[^\p{L}]+$/gu, '');
 const isName = (text: string): boolean =>
-  /^\p{Lu}[\p{L}’'-]{2,}$/u.test(text) &&
-  fuelsIn(text).length === 0 &&
-  !MONTH.test(text) &&
-  !OF_BILLS.some((words) => words.test(text));
+  /^\p{Lu}[\p{L}’'-]{2,}$/u.test(text) && !MONTH.test(text) && !OF_BILLS.test(text);
 
 /** Words that name somebody or where they live, in small letters. */
-export function namesOn(pages: readonly Page[]): ReadonlySet<string> {
-  const names = pages.flatMap((page) => [...afterTitles(page.words), ...onRows(page)]);
+export function namesOn(pages: readonly Page[], rows: readonly Row[]): ReadonlySet<string> {
+  const names = [...pages.flatMap(({ words }) => afterTitles(words)), ...onRows(rows)];
   return new Set(names.map((name) => name.toLowerCase()));
 }
 
-/** The pages with a dash instead of each name, everywhere it stands. */
-export function pagesWithout(names: ReadonlySet<string>, pages: readonly Page[]): Page[] {
-  if (names.size === 0) return [...pages];
-  const masked = (word: Word): Word =>
-    CAPITAL.test(word.text) && names.has(bare(word.text).toLowerCase()) ? { ...word, text: '–' } : word;
-  return pages.map((page) => ({ ...page, words: page.words.map(masked) }));
+/** The rows with a dash instead of each name, everywhere it stands. */
+export function rowsWithout(names: ReadonlySet<string>, rows: readonly Row[]): readonly Row[] {
+  if (names.size === 0) return rows;
+  const isOfThem = ({ text }: Word) => CAPITAL.test(text) && names.has(bare(text).toLowerCase());
+  return rows.map((row) => {
+    if (!row.words.some(isOfThem)) return row;
+    return { ...row, words: row.words.map((word) => (isOfThem(word) ? { ...word, text: '–' } : word)) };
+  });
 }
 
 function afterTitles(words: readonly Word[]): string[] {
@@ -78,10 +86,11 @@ function afterTitles(words: readonly Word[]): string[] {
 }
 
 /** Names that an initial or a given name shows, and in the lines of an address whatever is no word of bills. */
-function onRows(page: Page): string[] {
-  const lines = rowsOf([page]).map(({ words }) => words.map(({ text }) => text).join(' '));
+function onRows(rows: readonly Row[]): string[] {
+  const lines = rows.map(({ words }) => words.map(({ text }) => text).join(' '));
   const places = lines.flatMap((line, at) => (PLACE.test(line) ? [at] : []));
-  const isOfAddress = (at: number) => places.some((place) => at >= place - ABOVE && at <= place);
+  const isOfAddress = (at: number) =>
+    places.some((place) => at >= place - ABOVE && at <= place && rows[at]!.page === rows[place]!.page);
   return lines.flatMap((line, at) => {
     const left = isOfAddress(at) && hasFewNumbers(line) ? new Set(namesAmong(withoutPeople(line))) : undefined;
     const sure = TWO_CAPITALS.test(line)

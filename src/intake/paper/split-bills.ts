@@ -1,9 +1,8 @@
 /** Several bills in one paper: pages that state other days begin another bill, if it has charges of its own. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
-import type { Page } from '../terms/paper-reading.ts';
 import { readRows } from './figures.ts';
 import { type DatePair, pairDates } from './lines.ts';
-import { rowsOf } from './page.ts';
+import type { Row } from './page.ts';
 import type { Understanding } from './understand.ts';
 import { PERIOD } from './vocabulary.ts';
 
@@ -20,15 +19,16 @@ export interface SplitBills {
 
 /** @param said what the person said of it */
 export function splitBills(
-  pages: readonly Page[],
+  rows: readonly Row[],
   said: 'one' | 'several' | undefined,
-  understandPages: (pages: readonly Page[]) => Understanding,
+  understandRows: (rows: readonly Row[]) => Understanding,
 ): SplitBills {
-  const whole = understandPages(pages);
+  const whole = understandRows(rows);
+  const pages = [...Map.groupBy(rows, ({ page }) => page)];
   if (pages.length < 2 || said === 'one') return { bills: [whole] };
-  const spans = pages.map(statedSpan);
   const groups: { span: DatePair | undefined; pages: number[] }[] = [];
-  spans.forEach((span, page) => {
+  for (const [page, own] of pages) {
+    const span = statedSpan(own);
     const last = groups.at(-1);
     const isOther =
       last?.span && span && sharedDays(last.span, span) < MOST_SHARED * Math.min(last.span.days, span.days);
@@ -37,11 +37,10 @@ export function splitBills(
       last.pages.push(page);
       last.span = !last.span || (span && span.days > last.span.days) ? span : last.span;
     }
-  });
+  }
   const parts = groups.map((group) => ({
     ...group,
-    // The other pages stay, empty, so that places keep the numbers of their pages.
-    bill: understandPages(pages.map((page, i) => (group.pages.includes(i) ? page : { ...page, words: [] }))),
+    bill: understandRows(rows.filter(({ page }) => group.pages.includes(page))),
   }));
   const charged = parts.filter(({ bill }) => bill.sections.some(({ lines }) => lines.some(({ product }) => product)));
   if (charged.length < 2) return { bills: [whole] };
@@ -56,8 +55,8 @@ export function splitBills(
 const spanText = ({ from, to }: DatePair): string => `${toCivilDate(from.day)} – ${toCivilDate(to.day)}`;
 
 /** The longest two dates of a page beside words for the days of a bill. */
-function statedSpan(page: Page): DatePair | undefined {
-  const rows = readRows(rowsOf([page]), '.');
+function statedSpan(own: readonly Row[]): DatePair | undefined {
+  const rows = readRows(own, '.');
   return pairDates(rows)
     .filter(
       ({ from, to, days }) => days >= LEAST_DAYS && PERIOD.test(`${rows[from.row]!.words} ${rows[to.row]!.words}`),

@@ -1,6 +1,5 @@
 /** Words with places to an understanding of the bill: its numbers proved as far as they prove each other, and what they mean. */
 
-import type { Page } from '../terms/paper-reading.ts';
 import type { Figure, RowFacts } from './figures.ts';
 import { readRows } from './figures.ts';
 import { areApart, type ChargeGroup, groupCharges } from './groups.ts';
@@ -18,7 +17,7 @@ import {
   pricelessLines,
   swapDayAndMonth,
 } from './lines.ts';
-import { rowsOf } from './page.ts';
+import type { Row } from './page.ts';
 import {
   type Difference,
   findDifferences,
@@ -80,17 +79,16 @@ export interface UnderstandChoices {
 }
 
 /** Reads under both decimal marks and both orders of day and month, and keeps what proves more. */
-export function understand(pages: readonly Page[], choices: UnderstandChoices): Understanding {
+export function understand(rows: readonly Row[], choices: UnderstandChoices): Understanding {
   const { decimal } = choices;
-  const rows = rowsOf(pages);
-  const marks = decimal === undefined ? marksOf(pages) : [decimal];
+  const marks = decimal === undefined ? marksOf(rows) : [decimal];
   const read = marks.map((mark) => understandRows(readRows(rows, mark), mark, choices));
   return read.reduce((best, one) => (one.bits > best.bits ? one : best));
 }
 
 /** Amounts of money end in a mark and two digits; where both marks do so, or none, each is tried. */
-function marksOf(pages: readonly Page[]): ('.' | ',')[] {
-  const ends = (mark: RegExp) => pages.some(({ words }) => words.some(({ text }) => mark.test(text)));
+function marksOf(rows: readonly Row[]): ('.' | ',')[] {
+  const ends = (mark: RegExp) => rows.some(({ words }) => words.some(({ text }) => mark.test(text)));
   const [point, comma] = [ends(/\d\.\d{2}(?!\d|[./-]\d)/), ends(/\d,\d{2}(?!\d)/)];
   return point === comma ? ['.', ','] : [point ? '.' : ','];
 }
