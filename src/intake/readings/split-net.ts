@@ -70,6 +70,6 @@ export function splitNet<T extends OfColumn>(
   const sentOut = { ...column.meaning, carrier: 'electricity' as const, seriesRole: 'export' as const };
   return [
     { ...one, values: only(1), column: { ...column, meaning: { ...column.meaning, ...drawn } } },
-    { ...one, values: only(-1), column: { ...column, heading: `${name}, sent out`, meaning: sentOut } },
+    { ...one, values: only(-1), column: { ...column, heading: `${name} (−)`, meaning: sentOut } },
   ];
 }
