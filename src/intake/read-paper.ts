@@ -21,7 +21,7 @@ import { printedAs } from './paper/relations.ts';
 import { offerRepairs } from './paper/repair.ts';
 import { splitBills } from './paper/split-bills.ts';
 import { tariffOfBill } from './paper/tariff-of-bill.ts';
-import { type Section, sumQuantity, type Understanding, understand } from './paper/understand.ts';
+import { type Section, sharedOf, sumQuantity, type Understanding, understand } from './paper/understand.ts';
 import { faultsOf, listValues, type ReadSection } from './paper/values.ts';
 import { DELIVERED_FUEL, INCLUDES_VAT, OTHER_GOODS, SERVICE } from './paper/vocabulary.ts';
 import { periodPicture, periodSeries } from './periods/period-series.ts';
@@ -196,6 +196,9 @@ export function readPages(
     book.add('paper-services-left-out', 'note', {
       found: services.map(({ name, pence }) => `${name} ${(pence / 100).toFixed(2)}`).join('; '),
     });
+  const shared = bills.flatMap(sharedOf);
+  if (shared.length > 0)
+    book.add('paper-shared', 'note', { found: shared.map(({ name, figure }) => `${name} ${figure.text}`).join('; ') });
   if (isWater) book.add('paper-water-left-out', 'note');
   if (isHeat) book.add('paper-heat-left-out', 'note');
   if (bills.some(({ isExport }) => isExport)) book.add('paper-export-left-out', 'note');
@@ -277,11 +280,12 @@ function typedBoxes(pages: readonly Page[], { words }: PaperChoices): (box: Box)
 /** One fuel of the paper: its days settled or asked for, its bill made. */
 function readSection(
   section: Section,
-  { rows, together }: Understanding,
+  understood: Understanding,
   choices: IntakeChoices,
   book: RemarkBook,
 ): ReadSection {
   const said = choices.paper ?? {};
+  const { rows, together } = understood;
   const chosen = choices.carrier === 'electricity' || choices.carrier === 'gas' ? choices.carrier : undefined;
   const named = isLeftOut(section.fuel) ? undefined : section.fuel;
   const byUnit = section.gas.length > 0 ? ('gas' as const) : undefined;
@@ -297,7 +301,17 @@ function readSection(
   const [from, to] = [said.from ?? span?.from, said.to ?? span?.to];
   const made =
     fuel && from && to && from < to
-      ? billOfSection({ section, fuel, rows, together, from, to, inclusive: inclusive ?? true, choices: said })
+      ? billOfSection({
+          section,
+          fuel,
+          rows,
+          together,
+          shared: sharedOf(understood),
+          from,
+          to,
+          inclusive: inclusive ?? true,
+          choices: said,
+        })
       : undefined;
   return { section, fuel, fuelSaid: (named ?? byUnit) !== undefined, made, faults };
 }
@@ -446,7 +460,11 @@ function seriesOf(
   const series = periodSeries(`series-${at + 1}`, fuel, quantity, raw, book);
   return series ? [{ ...series, bills: made.map(({ row, made: { bill } }) => ({ row, bill })) }] : [];
 
-  function periodOf({ section }: ReadSection, { bill, sums, vatRate }: SectionBill, row: number): RawPeriod {
+  function periodOf(
+    { section }: ReadSection,
+    { bill, sums, vatRate, sharedPence }: SectionBill,
+    row: number,
+  ): RawPeriod {
     const kWh = kWhOf(bill);
     if (toDayNumber(bill.to) > toDayNumber(context.today) + 1)
       book.add('after-today', 'note', { found: bill.to, expected: context.today, count: 1 });
@@ -460,7 +478,7 @@ function seriesOf(
       toDay: toDayNumber(bill.from) + daysBetween(bill.from, bill.to),
       quantity: kWh,
       kWh,
-      costPence: total - credits - Math.round(services),
+      costPence: total - credits - Math.round(services) + sharedPence,
       quality: qualityOf(bill),
       line: row,
     };

@@ -37,6 +37,7 @@ const REGISTERS: Readonly<Record<string, string>> = {
   peak: phrase('peak'),
   shoulder: phrase('shoulder'),
   'evening and weekend': phrase('evening and weekend'),
+  'other times': phrase('other times'),
 };
 
 const READINGS = {

@@ -524,6 +524,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'paper-services-left-out': phrase(
     '{file} also charges for what is no energy: {names}. That was left out of the cost.',
   ),
+  'paper-shared': phrase(
+    '{file} lays {names} on both fuels together. Each fuel bears its part, by what it was charged.',
+  ),
   'paper-same-days': phrase(
     '{file} holds two bills for the same days ({names}) with different use. Choose only the one that stands.',
   ),

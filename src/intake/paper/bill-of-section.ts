@@ -12,11 +12,11 @@ import {
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { PaperChoices } from '../terms/paper-reading.ts';
 import type { Figure, RowFacts } from './figures.ts';
-import { type DatePair, isAround, type PaperLine, registerNamed } from './lines.ts';
+import { type DatePair, type Extra, isAround, type PaperLine, registerNamed } from './lines.ts';
 import { type Difference, penceOf } from './relations.ts';
 import type { Totals } from './totals.ts';
-import { registersOf, type Section, sumQuantity } from './understand.ts';
-import { ACTUAL, BY_CUSTOMER, ESTIMATED } from './vocabulary.ts';
+import { registersOf, type Section, sumPence, sumQuantity } from './understand.ts';
+import { ACTUAL, BY_CUSTOMER, ESTIMATED, SERVICE } from './vocabulary.ts';
 
 /** The first reading and the last. */
 export type Readings = Pick<Difference, 'earlier' | 'later'>;
@@ -27,6 +27,8 @@ export interface SectionBill {
   readonly readings: ReadonlyMap<string, Readings>;
   readonly vatRate: number;
   readonly sums: CheckedBill;
+  /** Its part, by charges, of discounts and fees on several fuels together, with VAT. */
+  readonly sharedPence: number;
 }
 
 const NO_GAS = { correction: 1, imperialM3PerHundredCubicFeet: 2.83, calorificMJPerM3: 39.5 };
@@ -36,6 +38,8 @@ export interface SectionInput {
   readonly fuel: 'electricity' | 'gas';
   readonly rows: readonly RowFacts[];
   readonly together: Totals | undefined;
+  /** Discounts and fees on several fuels together. */
+  readonly shared: readonly Extra[];
   readonly from: CivilDate;
   readonly to: CivilDate;
   readonly inclusive: boolean;
@@ -150,7 +154,23 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
   const bill = Bill.safeParse(draft);
   if (!bill.success) return undefined;
   const vatRate = rate ?? 0;
-  return { bill: bill.data, readings, vatRate, sums: checkBillSums({ bill: bill.data, gas: NO_GAS, vatRate }) };
+  const sums = checkBillSums({ bill: bill.data, gas: NO_GAS, vatRate });
+  return {
+    bill: bill.data,
+    readings,
+    vatRate,
+    sums,
+    sharedPence: sharedPart(input, included ? 0 : vatRate),
+  };
+}
+
+/** @returns pence with VAT, by what this fuel was charged of all */
+function sharedPart({ section, together, shared }: SectionInput, vatRate: number): number {
+  if (!together) return 0;
+  const all = together.netPence - together.before.reduce((sum, { pence }) => sum + pence, 0);
+  const forEnergy = shared.filter(({ name, pence }) => pence < 0 || !SERVICE.test(name));
+  const pence = forEnergy.reduce((sum, one) => sum + one.pence * (together.before.includes(one) ? 1 + vatRate : 1), 0);
+  return Math.round((pence * sumPence(section.lines)) / all);
 }
 
 /** Stretches that follow each other, such as those before and after a change of price, from the first reading to the last. */

@@ -438,7 +438,8 @@ function kindOfHeading(heading: string, { decimals }: Figure): Partial<Kind> {
     decimals < 2
   )
     return { kind: 'reading' };
-  if (/\bdays?\b|\btage?\b|\bjours\b|\bdagen\b/.test(text)) return { kind: 'days' };
+  // "Quantity (kWh or days)" is of energy; a standing charge takes nothing from it.
+  if (/\bdays?\b|\btage?\b|\bjours\b|\bdagen\b/.test(text) && !/\bkwh\b/.test(text)) return { kind: 'days' };
   if (/[£€$]|\beur\b|\bamount\b|\bcost\b|\bcharges?\b|\bbetrag\b|\bsumme\b|\bpounds?\b/.test(text) && decimals === 2)
     return { kind: 'money' };
   if (/\bkwh\b/.test(text)) return { kind: 'energy' };

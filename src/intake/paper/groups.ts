@@ -6,7 +6,7 @@ import type { Figure, RowFacts } from './figures.ts';
 import type { DatePair, PaperLine } from './lines.ts';
 import { isMoney, type Proof, penceOf } from './relations.ts';
 import { findTotals, type Totals } from './totals.ts';
-import { COMPARED } from './vocabulary.ts';
+import { COMPARED, EARLIER } from './vocabulary.ts';
 
 export interface ChargeGroup {
   readonly lines: readonly PaperLine[];
@@ -106,6 +106,20 @@ export function areApart(a: ChargeGroup, b: ChargeGroup): boolean {
   return one.from.day >= other.to.day || other.from.day >= one.to.day;
 }
 
+/** Rows of a table above a number, rows of words above those, and words of a title; more are running text. */
+const [TABLE_ROWS, TITLE_ROWS, TITLE_WORDS] = [14, 2, 8];
+/** The words, at the head of a number's column or above its table, that say it is of another time than the bill. */
+export function earlierWords({ heading, row: at }: Figure, rows: readonly RowFacts[]): string | undefined {
+  if (EARLIER.test(heading)) return heading;
+  const { row } = rows[at]!;
+  // The head of several columns says of each its own, one beside the table nothing of it.
+  const isTitle = ({ row: { page, words }, text, figures }: RowFacts) =>
+    page === row.page && figures.length === 0 && !text.includes('\t') && words[0]!.x < row.words[0]!.x + row.height * 3;
+  const title = rows.findLastIndex((one, i) => i < at && i >= at - TABLE_ROWS && isTitle(one));
+  const above = rows.slice(Math.max(0, title + 1 - TITLE_ROWS), title + 1).filter(isTitle);
+  return above.find(({ words }) => EARLIER.test(words) && words.split(' ').length <= TITLE_WORDS)?.text;
+}
+
 const ABOVE = 4;
 /** Whether the words beside or above some charges say that they are compared or foreseen; of a list the words above it. */
 export function isCompared(
@@ -116,7 +130,8 @@ export function isCompared(
   const starts = lines.map(({ amount, quantity }) =>
     quantity && quantity.row < amount.row && amount.row - quantity.row <= ABOVE ? quantity.row : amount.row,
   );
-  return starts.every((start) => {
+  return starts.every((start, i) => {
+    if (earlierWords(lines[i]!.amount, rows) !== undefined) return true;
     let at = start;
     while (starts.includes(at - 1)) at--;
     return rows.slice(Math.max(0, at - ABOVE), start + 1).some(({ words }) => COMPARED.test(words));

@@ -1,8 +1,8 @@
 /** What stands on a paper and became part of no value, so that nothing of it is left out without a word. */
 import type { PaperValue } from '../terms/paper-reading.ts';
 import type { Box, Figure, RowFacts } from './figures.ts';
-import { isCompared } from './groups.ts';
-import { fuelsIn, isLeftOut, nameOf, type PaperFuel } from './lines.ts';
+import { earlierWords, isCompared } from './groups.ts';
+import { fuelsIn, isAside, isLeftOut, nameOf, type PaperFuel } from './lines.ts';
 import { isMoney, penceOf, printedAs } from './relations.ts';
 import { sumPence, sumQuantity, type Understanding } from './understand.ts';
 import {
@@ -47,7 +47,7 @@ export function findLeftOver(
   const isElsewhere = (one: Figure) => isCompared([{ amount: one }], rows);
   const money = free.filter((one) => isMoney(one) && one.kind !== 'price' && !isSettled(one));
   const ofOtherFuel = all.filter((one) => {
-    if (fuels.has(undefined) || (!isMoney(one) && one.kind !== 'energy')) return false;
+    if (fuels.has(undefined) || (!isMoney(one) && one.kind !== 'energy') || isAside(rows[one.row]!.text)) return false;
     const named = fuelsIn(rows[one.row]!.words);
     const isMissing = (fuel: PaperFuel) => !isLeftOut(fuel) && !fuels.has(fuel);
     // "Electricity and gas together £325.31".
@@ -175,5 +175,6 @@ export function saysNoBill({ rows, sections, isExport }: Understanding): string 
     ...((at < TITLE && figures.length === 0 && OFFER.exec(text)) || []),
     ...((used.has(at) && (FORESEEN.exec(text) ?? WHOLE_HOUSE.exec(text))) || []),
   ]);
-  return found[0];
+  const energies = sections.flatMap(({ lines }) => lines.filter(({ kind }) => kind === 'energy'));
+  return found[0] ?? energies.map(({ amount }) => earlierWords(amount, rows)).find((words) => words !== undefined);
 }

@@ -20,6 +20,7 @@ import {
   SUPPORT,
   TAKEN_OFF,
   TOTAL,
+  VAT,
   WATER,
 } from './vocabulary.ts';
 
@@ -141,8 +142,12 @@ export const fuelsIn = (text: string): PaperFuel[] =>
   ANY_FUEL.test(text) ? FUELS.flatMap(([words, fuel]) => (words.test(text) ? [fuel] : [])) : [];
 const HEADING_WORDS = 8;
 /** What stands on bills of any fuel. */
-const NO_HEADING =
+const ASIDE =
   /smell|fuel mix|nuclear|renewable|kernkraft|kernenergie|erneuerbar|energieträger|leak|emergency|geruch|notfall|störung|\bhot water\b|warmwasser/i;
+export const isAside = (text: string): boolean => ASIDE.test(text);
+/** "Water 18 %", of what electricity is made of. */
+const isShareOnly = (figures: readonly Figure[], text: string): boolean =>
+  figures.length > 0 && figures.every(({ kind }) => kind === 'percent') && !VAT.test(text);
 
 const IN_COLUMN = 4;
 /** In one column with a heading: set flush with it on either side, or about its middle. */
@@ -155,7 +160,7 @@ type FuelOf = (figure: Figure) => PaperFuel | undefined;
 const finders = new WeakMap<readonly RowFacts[], FuelOf>();
 
 /** Which fuel a number belongs to: by its own row, else by the nearest heading above, of two beside each other the one on its side. */
-function fuelFinder(rows: readonly RowFacts[]): FuelOf {
+export function fuelFinder(rows: readonly RowFacts[]): FuelOf {
   const known = finders.get(rows);
   if (known) return known;
   const made = makeFuelFinder(rows);
@@ -169,16 +174,18 @@ function makeFuelFinder(rows: readonly RowFacts[]): FuelOf {
   let isSaid = false;
   const marks: FuelMark[] = rows.flatMap(({ text, row, words, figures, dates }, at) => {
     const named = fuelsIn(text);
-    if (named.length === 0 || NO_HEADING.test(text)) return [];
+    if (named.length === 0 || isAside(text) || isShareOnly(figures, text)) return [];
     for (const fuel of named) everywhere.add(fuel);
     const isShort = words.split(/\s/).length <= HEADING_WORDS && !/^\p{Ll}|\.$/u.test(text);
     if (figures.length > 0 || dates.length > 0 || isShort) isSaid = true;
     let word = 0;
     const cells = text.split('\t').map((cell) => {
-      const count = cell.split(' ').length;
+      const parts = cell.split(' ');
       const x = row.words[word]?.x ?? 0;
-      word += count;
+      word += parts.length;
       const last = row.words[word - 1];
+      // "Gas bill, 21 February 2026 to 20 May 2026" is as short as it is without its days.
+      const count = parts.filter((part) => !/\d/.test(part) && monthOfName(part.toLowerCase()) === 0).length;
       return { cell, x, end: last ? last.x + last.width : x, count };
     });
     return cells.flatMap(({ cell, x, end, count }) => {
@@ -242,12 +249,22 @@ function tellApart(lines: readonly PaperLine[], rows: readonly RowFacts[]): Pape
     // Units that are given back are those of the register they were charged to.
     const charged = line.amount.negative ? chargedBefore(line, others) : undefined;
     if (charged) return { ...line, register: charged.register };
+    if (areOfDaysApart(others)) return line;
     const names = new Set(others.map(({ quantity }) => quantity && nameOf(quantity.before)));
     const own =
       nameOf(line.quantity?.before ?? '') || nameOf(rows[(line.quantity ?? line.amount).row - 1]?.words ?? '');
     return names.size > 1 && own !== '' && !isStep(own) ? { ...line, register: own, registerGuessed: true } : line;
   });
 }
+
+/** "Gas at the old price, 1 May to 30 June", then the same at the new one. */
+const areOfDaysApart = (lines: readonly PaperLine[]): boolean =>
+  lines
+    .toSorted((a, b) => (a.dates?.from.day ?? 0) - (b.dates?.from.day ?? 0))
+    .every(({ dates, amount }, i, all) => {
+      const before = all[i - 1]?.dates?.to.day ?? Number.NEGATIVE_INFINITY;
+      return dates?.from.row === amount.row && dates.from.day >= before;
+    });
 
 /** Money off by the unit: no use, and no charge. */
 export const isSupport = ({ negative }: Figure, words: string): boolean => negative && SUPPORT.test(words);
@@ -472,9 +489,16 @@ export function extrasBetween(
     if ((TOTAL.test(words) || NET.test(words)) && !TAKEN_OFF.test(words)) return [];
     // A price with more places is no sum.
     const free = sums.length > 1 ? sums.filter(({ decimals }) => decimals === 2) : sums;
+    // "5.11 % of 39.13 €: 2.00 €".
+    const [one, two] = free;
+    const isShare = (base: Figure, share: Figure) =>
+      figures.some(
+        ({ kind, value }) => kind === 'percent' && Math.abs(base.value * value - penceOf(share)) <= 0.5 + 1e-6,
+      );
+    const share = free.length === 2 && isShare(one!, two!) ? two : undefined;
     // Beside each other stand those of two fuels.
     const fuelOf = free.length > 1 && fuel ? fuelFinder(rows) : undefined;
-    const own = fuelOf ? free.filter((one) => fuelOf(one) === fuel) : free;
+    const own = share ? [share] : fuelOf ? free.filter((some) => fuelOf(some) === fuel) : free;
     if (own.length !== 1) return [];
     const [figure] = own;
     const name = own === free ? words : figure!.before.split('\t').at(-1)!;

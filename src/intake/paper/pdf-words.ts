@@ -315,7 +315,7 @@ function joinPieces(words: readonly Word[]): Word[] {
     const gap = last ? word.x - last.x - last.width : Number.NaN;
     // A capital may be larger than the small capitals behind it.
     const touches =
-      last && Math.abs(footOf(last) - footOf(word)) < 0.5 && gap > -0.1 * word.height && gap < 0.08 * word.height;
+      last && Math.abs(footOf(last) - footOf(word)) < 0.5 && gap > -0.1 * word.height && gap < 0.14 * word.height;
     if (touches)
       joined[joined.length - 1] = { ...last, text: last.text + word.text, width: word.x + word.width - last.x };
     else joined.push(word);

@@ -4,7 +4,7 @@
  * scrambled bills show how few come about by chance. One role a number, one product an amount.
  */
 import type { Figure, RowFacts } from './figures.ts';
-import { CALORIFIC, CORRECTION, HUNDRED_CUBIC_FEET, READING, STANDING } from './vocabulary.ts';
+import { CALORIFIC, CORRECTION, ENERGY, HUNDRED_CUBIC_FEET, READING, STANDING } from './vocabulary.ts';
 
 export interface Proof {
   /** Its members, the result last. */
@@ -109,6 +109,14 @@ export function findFarProducts(
     const byDay = price.per === 'day' || price.per === 'year';
     return quantity.kind === 'days' ? byDay || !price.per : !byDay;
   };
+  /** All three apart, such as charges on one page, readings and prices on others; words tell the kind of charge. */
+  const apart = ({ figures, words }: RowFacts, amount: Figure): Product[] => {
+    const isOfDays = STANDING.test(words);
+    if (figures.length > 1 || !(isOfDays || ENERGY.test(words))) return [];
+    const ofKind = listed.filter(({ per }) => per === (isOfDays ? 'day' : 'unit'));
+    const counts = uses.filter(({ kind }) => (kind === 'days') === isOfDays);
+    return productsOf(amount, counts, ofKind, -FAR);
+  };
   const more = rows.flatMap((row) => {
     const free = freeIn(row);
     const prices = free.filter(isPrice);
@@ -116,6 +124,7 @@ export function findFarProducts(
     return free
       .filter((one) => isMoney(one) && !isPrice(one) && one.value > 0)
       .flatMap((amount) => [
+        ...apart(row, amount),
         ...prices.flatMap((price) =>
           productsOf(
             amount,

@@ -64,7 +64,10 @@ export function vatRows(rows: readonly RowFacts[], taken: ReadonlySet<Figure>): 
     if (!isOfTax[at]) {
       const ofRow = figures.filter(isRate);
       // In a table of rates the word stands above the column.
-      const [tax, other] = ofRow.length === 0 ? [] : figures.filter(({ heading }) => VAT.test(heading));
+      const [tax, other] =
+        ofRow.length === 0
+          ? []
+          : figures.filter((one) => VAT.test(one.heading) && !isRate(one) && !NET.test(one.heading));
       return tax && !other && !taken.has(tax) && isMoney(tax)
         ? ofRow.map((rate) => ({ rate, tax, included: false }))
         : [];

@@ -2,11 +2,13 @@
 
 import type { Figure, RowFacts } from './figures.ts';
 import { readRows } from './figures.ts';
-import { areApart, type ChargeGroup, groupCharges } from './groups.ts';
+import { areApart, type ChargeGroup, earlierWords, groupCharges } from './groups.ts';
 import {
   contradictedLines,
   type DatePair,
   dropRepeats,
+  type Extra,
+  fuelFinder,
   isLeftOut,
   isSupport,
   joinPriceParts,
@@ -25,13 +27,14 @@ import {
   findGasSums,
   findProducts,
   type GasSum,
+  isMoney,
   type Product,
   type Proof,
   penceOf,
 } from './relations.ts';
 import { findSeveralTaxes, joinTotals } from './several-taxes.ts';
 import { findSettling, findTotals, type Settling, type Totals } from './totals.ts';
-import { COMPARED, EARLIER, HEAT, PERIOD, READING, WATER } from './vocabulary.ts';
+import { COMPARED, EARLIER, ELECTRICITY, GAS, HEAT, PERIOD, READING, WATER } from './vocabulary.ts';
 
 export interface PaperPeriod {
   readonly pair: DatePair;
@@ -115,7 +118,14 @@ function understandRows(
   const second = isOpen ? make(isSwapped ? plain : swapped.rows) : undefined;
   const provedDays = (made: ReturnType<typeof make>) => made.sections.filter(({ period }) => period?.proof).length;
   const chosen = second && provedDays(second) > provedDays(first) ? second : first;
-  const orderOpen = second !== undefined && provedDays(first) === provedDays(second);
+  const daysOf = ({ sections }: ReturnType<typeof make>) =>
+    sections
+      .flatMap(({ lines, period }) =>
+        [period?.pair, ...lines.map(({ dates }) => dates)].map((one) => [one?.from.day, one?.to.day]),
+      )
+      .join();
+  const isNeeded = second !== undefined && daysOf(first) !== daysOf(second);
+  const orderOpen = isNeeded && provedDays(first) === provedDays(second);
   const bits = [...chosen.products, ...differences, ...gas].reduce((sum, one) => sum + one.bits, 0);
   return { ...chosen, rows: plain, decimal, orderOpen, bits };
 }
@@ -180,9 +190,18 @@ function sectionsOf(
   const all = [...priced, ...(hasUse ? [] : pricelessLines(rows, used, pairs))].toSorted(
     (a, b) => a.amount.row - b.amount.row,
   );
-  const names = (other: PaperFuel, word: RegExp) =>
-    all.some(({ fuel }) => fuel === other) || rows.some(({ text }) => word.test(text));
-  const charges = all.filter(({ kind, fuel }) => !isLeftOut(fuel) && !NO_CHARGES.has(kind));
+  const names = (...some: readonly RegExp[]) => rows.some(({ text }) => some.some((word) => word.test(text)));
+  const fuelOf = fuelFinder(rows);
+  // Water stands among what electricity is made of, too.
+  const isWaterCharged = rows.some(({ figures }) =>
+    figures.some((one) => (isMoney(one) || one.kind === 'volume') && fuelOf(one) === 'water'),
+  );
+  // Where all charges are of another time, the person is asked.
+  const earlier = new Set(all.filter(({ amount }) => earlierWords(amount, rows) !== undefined));
+  const isNow = all.some((line) => line.kind === 'energy' && !earlier.has(line));
+  const charges = all.filter(
+    (line) => !isLeftOut(line.fuel) && !NO_CHARGES.has(line.kind) && (!isNow || !earlier.has(line)),
+  );
   const fuels = [...new Set(charges.filter(({ kind }) => kind === 'energy').map(({ fuel }) => fuel))];
   const taken = new Set<Figure>([
     ...used,
@@ -246,16 +265,25 @@ function sectionsOf(
         ),
       ),
     ),
-    isWater: names('water', WATER),
-    isHeat: names('heat', HEAT),
+    isWater: isWaterCharged || (sections.length === 0 && names(WATER) && !names(ELECTRICITY, GAS)),
+    isHeat: all.some(({ fuel }) => fuel === 'heat') || names(HEAT),
     isExport: all.some(({ kind }) => kind === 'export'),
     // Of a fuel of which only the days were charged the use may be lost.
-    leftOut: charges.filter((line) => !kept.has(line) && !sections.some((section) => repeatsWithTax(line, section))),
+    leftOut: [...charges, ...(isNow ? earlier : [])].filter(
+      (line) => !kept.has(line) && !sections.some((section) => repeatsWithTax(line, section) || isSumOf(line, section)),
+    ),
     strayUses: differences
       .filter((one) => !sections.some(({ differences: own }) => own.includes(one)))
       .map(({ used: stray }) => stray),
     payments: all.filter(({ kind }) => kind === 'payment'),
   };
+}
+
+/** Discounts and fees that are on no fuel by itself. */
+export function sharedOf({ together, sections }: Understanding): Extra[] {
+  const own = new Set(sections.flatMap(({ totals }) => totals?.before.map(({ figure }) => figure) ?? []));
+  const fees = together?.after.filter(({ pence }) => pence > 0) ?? [];
+  return [...(together?.before ?? []), ...fees].filter(({ figure }) => !own.has(figure));
 }
 
 /** The same charge again, with its tax. */
@@ -269,6 +297,12 @@ function repeatsWithTax({ quantity, amount }: PaperLine, { lines, totals }: Sect
       Math.abs(penceOf(line.amount) * (1 + vat.rate.value / 100) - penceOf(amount)) <= 1,
   );
 }
+
+/** All units and what they cost, at the price that they come to. */
+const isSumOf = ({ quantity, amount }: PaperLine, { lines }: Section): boolean => {
+  const energies = lines.filter(({ kind }) => kind === 'energy');
+  return penceOf(amount) === sumPence(energies) && quantity?.value === sumQuantity(energies);
+};
 
 /** Kinds of lines that are no charge for what the home used. */
 const NO_CHARGES: ReadonlySet<PaperLine['kind']> = new Set(['payment', 'unknown', 'export']);

@@ -24,7 +24,7 @@ export const STANDING = words(
   'standing charges?|daily charges?|service charges?|fixed charges?|supply charges?|daily supply|grundpreis\\w*|grundgebühr\\w*|verrechnungspreis|messpreis|leistungspreis|bereitstellung\\w*|standing|abonnement|vastrecht|vaste (?:leverings)?kosten|quota fissa|término fijo|potencia contratada|cuota fija|costo fisso',
 );
 export const LEVY = words(
-  'levy|levies|stromsteuer|energiesteuer|erdgassteuer|\\w*abgaben?|contribution\\w*|\\w*umlage|co.{0,2}[- ]?(?:preis|kosten|abgabe|steuer|zertifikat)\\w*|co[2₂][- ]?\\w*|carbon (?:tax|price)|climate change levy|behg\\w*|netzentgelt\\w*|netznutzung\\w*|energiebelasting|accisa?e?|cspe|cta|impuesto (?:sobre la )?electricidad|oneri',
+  'levy|levies|stromsteuer|energiesteuer|erdgassteuer|\\w*abgaben?|contribution\\w*|\\w*umlage|co.{0,2}[- ]?(?:preis|kosten|abgabe|steuer|zertifikat)\\w*|co[2₂][- ]?\\w*|carbon (?:tax|price)|climate change levy|behg\\w*|netzentgelt\\w*|netznutzung\\w*|energiebelasting|trasporto|accisa?e?|cspe|cta|impuesto (?:sobre la )?electricidad|oneri',
 );
 export const ENERGY = words(
   'units?|energy|usage|use|used|consumption|kwh|unit rate|arbeitspreis\\w*|arbeit|verbrauch\\w*|energie\\w*|lieferung|menge|consommation|énergie|levering|verbruik|consumo|quota energia|energía',
@@ -39,7 +39,7 @@ export const PAYMENT = words(
   'cash|tendered|(?<!(?:late|prompt|early|on-time) )payments?(?! (?:fee|charge|interest|discount))|paid|you have paid|direct debits?(?! (?:fee|charge|discount))|received|thank you|abschl[aä]g\\w*|abschlagszahlung\\w*|vorauszahlung\\w*|zahlung\\w*|gezahlt\\w*|geleistete\\w*|bezahlt\\w*|acomptes?|mensualités?|déjà (?:payé|réglé)\\w*|versements?|reeds betaald|voorschot\\w*|pagos? a cuenta|pagos? anterior(?:es)?|pagado|acconti|acconto|già (?:pagat|versat)\\w*|betaalde?',
 );
 export const BALANCE = words(
-  'balance|brought forward|carried (?:over|forward)|previous bill|last bill|opening balance|account (?:in credit|credit)|overdue|vortrag|übertrag|saldo|vorjahr|offener betrag|in credit|(?:your )?debt(?! (?:collection|recovery))',
+  'balance|brought forward|carried (?:over|forward)|previous bill|last bill|opening balance|account (?:in credit|credit)|overdue|vortrag|übertrag|saldo|vorjahr|offener betrag|in credit|credit on (?:your|the|this) (?:account|meter)|(?:security )?deposit|kaution|(?:your )?debt(?! (?:collection|recovery))',
 );
 export const DUE = words(
   'amount due|to pay|total due|please pay|now due|balance due|due now|you owe|nachzahlung|guthaben|restbetrag|zu zahlen\\w*|erstattung|zahlbetrag|new balance|your new balance|forderung|à payer|te betalen|te ontvangen|(?:importe|total) a pagar|da pagare|reste à payer',
@@ -48,10 +48,10 @@ export const NEXT_PAYMENT = words(
   'new (?:monthly )?payments?|next payments?|new direct debit|monthly payment from|from now on|will be|künftig\\w*|neuer abschlag|neue abschläge|neuer monatlicher abschlag|zukünftig\\w*|nächste\\w*',
 );
 export const TAKEN_OFF = words(
-  'discount|rebate|allowance|reduction|credit|refund|goodwill|\\w*bonus|\\w*rabatt|\\w*gutschrift|nachlass|ermäßigung|off your|remise|réduction|ristourne|korting|vermindering|descuento|bonificación|sconto|rabat',
+  'discount|rebate|allowance|reduction|credit|refund|reward|goodwill|\\w*bonus|\\w*rabatt|\\w*gutschrift|nachlass|ermäßigung|off your|remise|réduction|ristourne|korting|vermindering|descuento|bonificación|sconto|rabat',
 );
 export const ADDED = words(
-  '(?:\\w+ly|availability|capacity|network|metering|policy|customer|basic) charge|availability|netbeheer\\w*|trasporto|gestione del contatore|alquiler|fee|late charge|other charges?|adjustment|surcharge|mahn\\w*|gebühr|zuschlag|correction of|rounding|rundung\\w*',
+  'green (?:gas|energy|electricity|power)|(?:\\w+ly|availability|capacity|network|metering|policy|customer|basic) charge|availability|netbeheer\\w*|trasporto|gestione del contatore|alquiler|fee|late charge|other charges?|adjustment|surcharge|mahn\\w*|gebühr|zuschlag|correction of|rounding|rundung\\w*',
 );
 /** What a supplier charges for beside energy and its supply: cover of a boiler or home, hire of a meter, being late, visits. */
 export const SERVICE = words(
@@ -83,7 +83,7 @@ export const OTHER_GOODS = words(
 );
 /** A paper that is no bill, one that stands no longer, one of a whole house. */
 export const OFFER = words(
-  '(?:your |a )?quot(?:e|ation)|offer|proposal|charging (?:receipt|session|point)s?|angebot|\\w*(?:auftrags|vertrags)bestätigung|\\w*(?:heiz|neben|betriebs|warmwasser)kostenabrechnung|offerte|devis',
+  '(?:your |a )?quot(?:e|ation)|offer|proposal|projection|if you (?:had|were)|would have (?:paid|cost)|charging (?:receipt|session|point)s?|angebot|\\w*(?:auftrags|vertrags)bestätigung|\\w*(?:heiz|neben|betriebs|warmwasser)kostenabrechnung|offerte|devis',
 );
 export const FORESEEN = words(
   'estimated (?:total|costs?|charges)|expected|forecast|voraussichtlich\\w*|erwartet\\w*|prognose\\w*',
@@ -95,7 +95,7 @@ export const CANCELLED = words(
 );
 /** Another time than the bill's. */
 export const EARLIER = words(
-  'last (?:year|winter|summer|quarter|bill)|same (?:days|period|time)|previous year|a year ago|vorjahr\\w*|année précédente|vorig jaar',
+  '(?<!since (?:your |the )?)last (?:year|winter|summer|quarter|bill)|same (?:days|period|time)|previous (?:year|bill|quarter)|bill before|a year ago|vorjahr\\w*|année précédente|vorig jaar',
 );
 /** What is compared or foreseen and is no part of the bill. */
 export const COMPARED = words(
@@ -144,4 +144,5 @@ export const REGISTERS: readonly (readonly [RegExp, string])[] = [
   [words('evenings?|weekends?|abends?|wochenende'), 'evening and weekend'],
   [words('peak|high rate'), 'peak'],
   [words('shoulder'), 'shoulder'],
+  [words('(?:all )?other (?:times|hours|units)'), 'other times'],
 ];

@@ -168,6 +168,7 @@ export const REMARK_CODES = [
   'paper-other-money',
   'paper-money-asked',
   'paper-services-left-out',
+  'paper-shared',
   'paper-same-days',
   'paper-heat-left-out',
   'paper-no-bill-asked',

@@ -273,6 +273,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   shoulder: 'Zwischenzeit',
   peak: 'Spitzenzeit',
   'evening and weekend': 'Abend und Wochenende',
+  'other times': 'übrige Zeit',
   actual: 'abgelesen',
   'read by the household': 'vom Haushalt abgelesen',
   'not said whether read or estimated': 'ohne Angabe, ob abgelesen oder geschätzt',

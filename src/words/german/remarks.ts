@@ -470,6 +470,8 @@ export const REMARKS: Catalogue = {
     'Die Beträge auf {file} haben eine andere Währung, denn dort steht: {names}. Gelesen werden Rechnungen in Pfund, Euro oder Dollar.',
   'The amounts on {file} are in {names}. They would count as the money of the household. Type in what they come to, or save them as printed.':
     'Die Beträge auf {file} sind in {names}. Sie würden als Geld des Haushalts zählen. Geben Sie ein, was sie umgerechnet ergeben, oder speichern Sie sie wie gedruckt.',
+  '{file} lays {names} on both fuels together. Each fuel bears its part, by what it was charged.':
+    '{file} legt {names} auf beide Energien zusammen. Jede trägt ihren Teil, nach dem, was für sie berechnet wurde.',
   '{file} also charges for what is no energy: {names}. That was left out of the cost.':
     '{file} berechnet auch, was keine Energie ist: {names}. Das zählt nicht zu den Kosten.',
   '{file} holds two bills for the same days ({names}) with different use. Choose only the one that stands.':

@@ -2073,4 +2073,158 @@ Spent                                             ${gb(use + standing + vat)}
   );
 }
 
+{
+  const [use, standing] = [times(412, 27.4), times(91, 48.2)];
+  const [useThen, standingThen] = [times(455, 25.4), times(91, 45.2)];
+  const [vat, vatThen] = [share(5, use + standing), share(5, useThen + standingThen)];
+  add(
+    'last year in a column beside this, above what the electricity is made of',
+    UK,
+    `
+Aster & Reed Power
+!Wind                                             44%
+!Water                                            18%
+!Gas                                              11%
+Electricity 1 April 2026 to 30 June 2026
+                                            This bill     ~Last year
+Units                                         412 kWh        ~455 kWh
+Unit rate                                      27.40p         ~25.40p
+Energy                                   ${gb(use)}       ~${gb(useThen)}
+Days                                          91 days        ~91 days
+Standing charge a day                          48.20p         ~45.20p
+Standing charge                           ${gb(standing)}        ~${gb(standingThen)}
+VAT at 5%                                  ${gb(vat)}         ~${gb(vatThen)}
+Total                                    ${gb(use + standing + vat)}       ~${gb(useThen + standingThen + vatThen)}
+`,
+    ['electricity', '2026-04-01', '2026-07-01', 412, use + standing + vat],
+  );
+}
+{
+  const [use, standing, useThen] = [times(555, 27.95), times(31, 51.3), times(632, 27.95)];
+  const [vat, vatThen] = [share(5, use + standing), share(5, useThen + standing)];
+  add(
+    'the bill before it on the next page, to compare',
+    UK,
+    `
+Wold & Shingle Energy
+Electricity 1 July 2026 to 31 July 2026
+555 kWh at 27.95p                          ${gb(use)}
+31 days at 51.30p                          ${gb(standing)}
+VAT at 5%                                  ${gb(vat)}
+Total charges                              ${gb(use + standing + vat)}
+\f
+!For comparison: your previous bill, 1 June 2026 to 30 June 2026
+!632 kWh at 27.95p                          ${gb(useThen)}
+!31 days at 51.30p                          ${gb(standing)}
+!VAT at 5%                                  ${gb(vatThen)}
+!Total charges                              ${gb(useThen + standing + vatThen)}
+`,
+    ['electricity', '2026-07-01', '2026-08-01', 555, use + standing + vat],
+  );
+}
+{
+  const [use, standing, gas, gasStanding] = [times(310, 26.4), times(30, 49.1), times(820.5, 6.31), times(30, 30.4)];
+  const all = sum(use, standing, gas, gasStanding);
+  const vat = share(5, all - 420);
+  const part = (own: number) => own * 1.05 - round((420 * 1.05 * own) / all);
+  add(
+    'a discount on both fuels together, each bears its part',
+    UK,
+    `
+Pennant Home Energy
+Your energy 1 June 2026 to 30 June 2026
+Electricity
+310 kWh at 26.40p                          ${gb(use)}
+Standing charge 30 days at 49.10p          ${gb(standing)}
+Gas
+820.5 kWh at 6.31p                         ${gb(gas)}
+Standing charge 30 days at 30.40p           ${gb(gasStanding)}
+Both fuels
+Dual fuel discount                         ${gb(-420)}
+Total before VAT                          ${gb(all - 420)}
+VAT at 5%                                   ${gb(vat)}
+Total                                     ${gb(all - 420 + vat)}
+`,
+    ['electricity', '2026-06-01', '2026-07-01', 310, round(part(use + standing))],
+    ['gas', '2026-06-01', '2026-07-01', 820.5, round(part(gas + gasStanding))],
+  );
+}
+{
+  const [use, standing] = [times(930, 29.47), times(90, 45.46)];
+  const vat = share(5, use + standing);
+  add(
+    'charges, readings and prices each on a page of their own',
+    UK,
+    `
+Larksfoot Electric
+Electricity bill 3 February 2026 to 3 May 2026
+Usage charge                              ${gb(use)}
+Standing charge                            ${gb(standing)}
+VAT at 5%                                  ${gb(vat)}
+Total                                     ${gb(use + standing + vat)}
+\f
+Meter             Opening     Closing      Used
+E14Z09937           27541       28471   930 kWh
+\f
+Unit rate                        29.47p per kWh
+Standing charge                  45.46p per day
+Days in this bill                            90
+`,
+    ['electricity', '2026-02-03', '2026-05-04', 930, use + standing + vat],
+  );
+}
+{
+  const [gas1, gas2, standing1, standing2] = [
+    times(1678.8, 5.852),
+    times(1522.1, 5.531),
+    times(70, 31.92),
+    times(20, 32.39),
+  ];
+  const net = sum(gas1, gas2, standing1, standing2);
+  const vat = share(5, net);
+  add(
+    'gas at an old and a new price, its lines and its title with their days, from an electric company',
+    UK,
+    `
+Skylarking Electric
+Gas bill 21 February 2026 to 21 May 2026
+Gas at old price, 21 Feb 2026 to 1 May 2026   1678.8 kWh   5.852p       ${gb(gas1)}
+Standing charge                                  70 days   31.92p       ${gb(standing1)}
+Gas at new price, 2 May 2026 to 21 May 2026   1522.1 kWh   5.531p       ${gb(gas2)}
+Standing charge                                  20 days   32.39p        ${gb(standing2)}
+Total before VAT                                                       ${gb(net)}
+VAT at 5.0%                                                             ${gb(vat)}
+Total gas charges                                                      ${gb(net + vat)}
+`,
+    ['gas', '2026-02-21', '2026-05-22', 3200.9, net + vat],
+  );
+}
+
+{
+  const [use, standing] = [times(402, 26.31), times(30, 49.4)];
+  const vat = share(5, use + standing);
+  const bill = (title: string) => `
+Wintle Power
+${title}
+Energy             402 kWh at 26.31p         ${gb(use)}
+Standing charge    30 days at 49.40p         ${gb(standing)}
+VAT at 5%                                    ${gb(vat)}
+Total                                       ${gb(use + standing + vat)}`;
+  const then = 'Electricity, 1 June 2026 to 30 June 2026';
+  add(
+    'a deposit is no cost, though it is to be paid',
+    UK,
+    `${bill(then)}
+Security deposit                             £50.00
+To pay                                      ${gb(use + standing + vat + 5000)}
+`,
+    ['electricity', '2026-06-01', '2026-07-01', 402, use + standing + vat],
+  );
+  add(
+    'what would have been paid with another supplier',
+    UK,
+    bill(`Your projection. If you had been with us:\n${then}`),
+  );
+}
+
 export const SET_BILLS: readonly SetBill[] = bills;

@@ -496,6 +496,17 @@ describe('bills in many layouts', () => {
   });
 });
 
+test('water is named where it is charged, not where electricity is made of it', async () => {
+  const mix: readonly Line[] = [
+    ['What our electricity is made of', '100 %'],
+    ['Water', '18 %'],
+  ];
+  expect(codesOf(await readLines([...BILL, ...mix]), 'note')).not.toContain('paper-water-left-out');
+  const water = await readLines([...BILL, ['Water, 34 m³ at £2.10', '£71.40']]);
+  expect(codesOf(water, 'note')).toContain('paper-water-left-out');
+  expect(codesOf(await readLines(mix), 'refusal')).toEqual(['paper-no-bill']);
+});
+
 test('of two registers that used as much each has its own readings', async () => {
   const charges = { Day: ['30.40 p', '£126.46'], Night: ['14.10 p', '£58.66'] };
   const registers = Object.entries(charges).flatMap(([name, [price, amount]], i): Line[] => [
