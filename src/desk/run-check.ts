@@ -25,6 +25,7 @@ import type { Household } from '../model/shapes/household.ts';
 import type { Tariff, TariffVersion } from '../model/shapes/tariff.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { versionOn } from '../model/tariff/slot-price.ts';
+import { sumOf } from '../model/units/sums.ts';
 import { referenceOf } from '../reference/index.ts';
 import { billFaultSentence } from '../words/refusals.ts';
 import { say } from '../words/say.ts';
@@ -208,7 +209,7 @@ export function heatPumpUnits(series: readonly Series[], from: string, to: strin
     if (role !== 'heat-pump' || carrier !== 'electricity' || !days) continue;
     const start = toDayNumber(days.first);
     const values = Array.from({ length: last - first }, (_, i) => days.values[first - start + i] ?? null);
-    if (values.every((value) => value !== null)) return values.reduce((sum, value) => sum + value, 0);
+    if (values.every((value) => value !== null)) return sumOf(values);
   }
   return undefined;
 }

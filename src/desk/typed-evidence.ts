@@ -1,6 +1,8 @@
 /** Bills, readings or deliveries typed at the table, as evidence. */
+
 import { toDayNumber } from '../model/calendar/civil.ts';
 import type { Carrier, Evidence, EvidencePeriod, SeriesRole } from '../model/shapes/evidence.ts';
+import { sumOf } from '../model/units/sums.ts';
 import { say } from '../words/say.ts';
 import { DeskError } from './desk-error.ts';
 import { hashOf } from './hash.ts';
@@ -76,7 +78,7 @@ export function typeEvidence(input: TypedInput, importedOn: string, newId: () =>
         resolution: 'period',
         from: periods[0]!.from,
         to: periods.at(-1)!.to,
-        total: isTemperature ? sum / days.reduce((a, b) => a + b, 0) : sum,
+        total: isTemperature ? sum / sumOf(days) : sum,
         periods,
         present: periods.length,
         expected: periods.length,

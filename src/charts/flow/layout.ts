@@ -1,4 +1,5 @@
 /** Where the ribbons of heat lie: in from the left, through the machine, out to the right; widths in proportion to kWh. */
+import { sumOf } from '../../model/units/sums.ts';
 import { spokenKWh } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
@@ -74,7 +75,7 @@ export function layOutFlow(
   const machineY = (height - thick) / 2;
   const side = (parts: readonly Part[], outer: number, inner: number, anchor: 'start' | 'end'): Ribbon[] => {
     const thicknesses = parts.map(({ kWh }) => scale(kWh));
-    const spare = height - 2 * EDGE - thicknesses.reduce((sum, one) => sum + one, 0);
+    const spare = height - 2 * EDGE - sumOf(thicknesses);
     // Room between the parts for two lines of words each, the rest above and below.
     const gap = parts.length > 1 ? Math.min(spare / (parts.length - 1), font + faint + 12) : 0;
     let outerY = EDGE + (spare - gap * (parts.length - 1)) / 2;

@@ -1,4 +1,5 @@
 import type { YearAhead } from '../../model/shapes/appraisal.ts';
+import { meanOf } from '../../model/units/sums.ts';
 import { grouped } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import type { ChartTable } from '../frame/chart-table.tsx';
@@ -24,12 +25,7 @@ export function signatureTable(series: SignatureSeries): ChartTable {
     rows: [...bins]
       .sort(([a], [b]) => a - b)
       .map(([degree, values]) => ({
-        cells: [
-          grouped(degree),
-          String(values.length),
-          grouped(values.reduce((sum, value) => sum + value, 0) / values.length, 1),
-          grouped(line(degree), 1),
-        ],
+        cells: [grouped(degree), String(values.length), grouped(meanOf(values), 1), grouped(line(degree), 1)],
       })),
   };
 }

@@ -1,9 +1,11 @@
 /** One series from the readings of several imports: each reading counts once, the newest import of it wins. */
+
 import { summariseReadings } from '../../intake/readings/summarise.ts';
 import { toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
 import { startOfDay } from '../../model/calendar/zone.ts';
 import { isTemperature } from '../../model/shapes/carrier.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
+import { sumOf } from '../../model/units/sums.ts';
 import { DAY_MINUTES, type Layer, type LayerDay, layersOf, type ReadIntervals } from './day-layers.ts';
 import type { Group } from './group-series.ts';
 
@@ -125,7 +127,7 @@ function mixLayers(newest: Series, layers: readonly Summed[], estimatedCount: nu
   const values = Array.from({ length: lastDay - firstDay + 1 }, (_, i) => picked.get(firstDay + i)?.total ?? null);
   const whole = values.filter((value) => value !== null);
   const inDegrees = isTemperature(newest.carrier);
-  const sum = inDegrees ? whole.reduce((a, b) => a + b, 0) : days.reduce((a, { values: v }) => a + sumOf(v), 0);
+  const sum = inDegrees ? sumOf(whole) : days.reduce((a, { values: v }) => a + sumOfKnown(v), 0);
   const finest = [...layers].sort((a, b) => b.layer.size - a.layer.size).find(({ series }) => series.dayShape);
   const { id, evidenceId, name, carrier, role, beside } = newest;
   return {
@@ -163,4 +165,4 @@ const isBetter = (next: Picked, known: Picked | undefined): boolean =>
   Number(next.total !== null) > Number(known.total !== null) ||
   (Number(next.total !== null) === Number(known.total !== null) && next.rank > known.rank);
 
-const sumOf = (values: Float64Array): number => values.reduce((sum, v) => (Number.isNaN(v) ? sum : sum + v), 0);
+const sumOfKnown = (values: Float64Array): number => values.reduce((sum, v) => (Number.isNaN(v) ? sum : sum + v), 0);

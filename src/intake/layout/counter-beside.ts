@@ -1,5 +1,6 @@
 /** Columns that say the same of a use in two ways: a counter beside what it rose by, gas by volume beside its energy. */
 
+import { sumOf } from '../../model/units/sums.ts';
 import { isOfDegrees } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn, numberEitherWay } from './column-facts.ts';
@@ -30,10 +31,9 @@ function distance(of: readonly number[], from: readonly number[]): { share: numb
   const pairs = of.flatMap((a, i) =>
     Number.isNaN(a) || Number.isNaN(from[i] ?? Number.NaN) ? [] : [[a, from[i]!] as const],
   );
-  const sum = (list: readonly number[]) => list.reduce((all, one) => all + one, 0);
-  const whole = sum(pairs.map(([a]) => a));
-  const ratio = whole / sum(pairs.map(([, b]) => b));
-  const apart = sum(pairs.map(([a, b]) => Math.abs(a - ratio * b)));
+  const whole = sumOf(pairs.map(([a]) => a));
+  const ratio = whole / sumOf(pairs.map(([, b]) => b));
+  const apart = sumOf(pairs.map(([a, b]) => Math.abs(a - ratio * b)));
   return { share: whole > 0 ? apart / whole : Number.NaN, ratio, count: pairs.length };
 }
 

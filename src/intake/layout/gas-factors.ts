@@ -1,4 +1,5 @@
 /** What the columns of a table say of the energy in its gas: calorific value, correction, or both in one number. */
+import { meanOf } from '../../model/units/sums.ts';
 import { readAwkwardNumber } from '../numbers/read-number.ts';
 import type { EnergyUnit, IntakeContext } from '../terms/choices.ts';
 import { kWhPerUnit } from '../terms/units.ts';
@@ -69,5 +70,5 @@ export function meanGasFactor(
     const factor = factorAt(row);
     if (!Number.isNaN(factor)) said.push(factor);
   }
-  return said.length === 0 ? undefined : said.reduce((sum, one) => sum + one, 0) / said.length;
+  return said.length === 0 ? undefined : meanOf(said);
 }

@@ -1,4 +1,5 @@
 /** What stands on a paper and became part of no value, so that nothing of it is left out without a word. */
+import { sumOf } from '../../model/units/sums.ts';
 import type { PaperValue } from '../terms/paper-reading.ts';
 import type { Box, Figure, RowFacts } from './figures.ts';
 import { earlierWords, isCompared } from './groups.ts';
@@ -146,7 +147,7 @@ const leastTotal = (sections: Understanding['sections']): number =>
 /** What the values come to together: use and charges of all lines, totals of all fuels. */
 function sumsOf({ sections, together }: Understanding): number[] {
   const totals = sections.map(({ totals: own }) => own?.totalPence ?? 0);
-  const sums = [together?.totalPence ?? 0, totals.reduce((sum, pence) => sum + pence, 0)];
+  const sums = [together?.totalPence ?? 0, sumOf(totals)];
   // Before a credit that is laid on after tax.
   const gross = sections.map(({ totals: own }) =>
     own ? own.netPence + (own.vat && !own.vat.included ? penceOf(own.vat.tax) : 0) : 0,

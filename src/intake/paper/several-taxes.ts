@@ -1,4 +1,5 @@
 /** Taxes at several rates under one total: a rate for the home and one for the workshop, or one for each half of a year. */
+import { sumOf } from '../../model/units/sums.ts';
 import type { RowFacts } from './figures.ts';
 import { type ChargeGroup, grandTotal } from './groups.ts';
 import type { Extra, PaperLine } from './lines.ts';
@@ -14,7 +15,6 @@ interface TaxOnPart extends VatFound {
 /** Parts of that many charges are tried as what a tax is on. */
 const MOST_LINES = 9;
 const signedPence = ({ amount }: PaperLine): number => (amount.negative ? -penceOf(amount) : penceOf(amount));
-const sumOf = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 
 /** Each tax on a part of the charges, the parts together all of them, charges and taxes together a printed total. */
 export function findSeveralTaxes({ rows, lines, taken }: TotalsInput): Totals | undefined {

@@ -1,4 +1,5 @@
 /** From the charges to the total: discounts, VAT on the sum or inside it, what was carried over and what is due. */
+import { sumOf } from '../../model/units/sums.ts';
 import type { Figure, RowFacts } from './figures.ts';
 import { type Extra, extrasBetween, type PaperLine } from './lines.ts';
 import type { Row } from './page.ts';
@@ -37,7 +38,6 @@ export interface TotalsInput {
 /** Below this VAT on the sum and VAT inside it come to the same penny. */
 const LEAST_TAX = 5;
 
-const sumOf = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 const signedPence = ({ amount }: PaperLine): number => (amount.negative ? -penceOf(amount) : penceOf(amount));
 /** Below the last charge the total stands within this many rows. */
 const REACH = 30;

@@ -1,5 +1,7 @@
 /** Whether the prices on a bill hold VAT already. */
+
 import type { Bill } from '../../model/shapes/bill.ts';
+import { sumOf } from '../../model/units/sums.ts';
 
 /** On domestic fuel and power; VAT Notice 701/19. */
 const DOMESTIC_VAT = 0.05;
@@ -12,7 +14,7 @@ export function pricesHoldVat(bill: Bill, headings: string): boolean {
   if (/\b(excl?(uding|usive|\.)?|ex|without|before)\b[ .]*vat\b/.test(headings)) return false;
   const { vat, netPence, totalPence } = bill;
   const adjusted = (when: 'before' | 'after') =>
-    sum(bill.adjustments.map((one) => (one.vat === when ? (one.kind === 'charge' ? one.pence : -one.pence) : 0)));
+    sumOf(bill.adjustments.map((one) => (one.vat === when ? (one.kind === 'charge' ? one.pence : -one.pence) : 0)));
   const lines = linesOf(bill) + adjusted('before');
   const near = (a: number, b: number) => Math.abs(a - b) <= ROUNDING_PENCE;
   if (vat.pence === 0 || (netPence !== undefined && near(lines, netPence))) return false;
@@ -26,7 +28,5 @@ export function pricesHoldVat(bill: Bill, headings: string): boolean {
 function linesOf(bill: Bill): number {
   const units = bill.charges.map((line) => line.pence ?? (line.kWh ?? 0) * (line.pencePerKWh ?? 0));
   const standing = bill.standing.map((line) => line.pence ?? (line.days ?? 0) * (line.pencePerDay ?? 0));
-  return sum([...units, ...standing]);
+  return sumOf([...units, ...standing]);
 }
-
-const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);

@@ -1,5 +1,7 @@
 /** The rule of `readings/fill-gaps.ts` for a record of whole days: the mean of the same weekday of four weeks around. */
+
 import { toCivilDate } from '../../model/calendar/civil.ts';
+import { meanOf } from '../../model/units/sums.ts';
 import { type FilledSlots, LEAST_ALIKE, LONGEST_FILL_DAYS, WEEKS_ALIKE } from '../readings/fill-gaps.ts';
 
 export interface DayFilling {
@@ -33,5 +35,5 @@ function meanAlike(asRead: readonly (number | null)[], at: number): number | nul
     const value = asRead[at + 7 * week];
     if (typeof value === 'number') alike.push(value);
   }
-  return alike.length < LEAST_ALIKE ? null : alike.reduce((sum, value) => sum + value, 0) / alike.length;
+  return alike.length < LEAST_ALIKE ? null : meanOf(alike);
 }

@@ -1,4 +1,5 @@
 /** A record whose readings change their length, as where a network goes from hours to quarter-hours: all of the longer one. */
+import { meanOf } from '../../model/units/sums.ts';
 import { isIntervalLength } from '../dates/interval.ts';
 import type { StampSide } from './stamp-side.ts';
 
@@ -70,7 +71,7 @@ function commonSteps(count: number, time: (i: number) => number): number[] {
 export function areAmounts({ shorter, longer, order, length }: Lengths, values: Float64Array): boolean {
   const mean = (minutes: number) => {
     const own = order.flatMap((i, n) => (length[n] === minutes && !Number.isNaN(values[i]!) ? [values[i]!] : []));
-    return own.reduce((sum, value) => sum + value, 0) / own.length;
+    return meanOf(own);
   };
   return mean(longer) > mean(shorter) * Math.sqrt(longer / shorter);
 }

@@ -3,6 +3,7 @@
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import { isTemperature } from '../../model/shapes/evidence.ts';
 import { tell } from '../../model/shapes/told.ts';
+import { meanOf } from '../../model/units/sums.ts';
 import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
 import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
 import { commonUnit, indicesOf, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
@@ -167,5 +168,5 @@ function screen(
 
 function mean(values: Float64Array): number {
   const there = values.filter((v) => !Number.isNaN(v));
-  return there.length === 0 ? Number.NaN : there.reduce((sum, v) => sum + v, 0) / there.length;
+  return there.length === 0 ? Number.NaN : meanOf(there);
 }

@@ -7,6 +7,7 @@ import { toCivilDate } from '../../model/calendar/civil.ts';
 import { localDay, minutesInDay, startOfDay } from '../../model/calendar/zone.ts';
 import { Tariff } from '../../model/shapes/tariff.ts';
 import { tell, type Wording } from '../../model/shapes/told.ts';
+import { sumOf } from '../../model/units/sums.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, READ } from '../dates/stamp-reader.ts';
 import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
@@ -161,7 +162,7 @@ function build(
   if (days.length > 2 && !isWhole(days[0]!)) days.shift();
   if (days.length > 2 && !isWhole(days.at(-1)!)) days.pop();
   const all = days.flatMap(({ pencePerKWh }) => pencePerKWh.filter((pence) => pence !== null));
-  const mean = all.reduce((sum, pence) => sum + pence, 0) / Math.max(1, all.length);
+  const mean = sumOf(all) / Math.max(1, all.length);
   const parsed = Tariff.safeParse({
     id: 'tariff-1',
     name: fileName.replace(/\.[a-z]{2,5}$/i, '').slice(0, 120) || 'Half-hourly prices',

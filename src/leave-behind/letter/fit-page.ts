@@ -1,5 +1,7 @@
 /** How much of the letter stands on the household's page, so that it stays one page whatever the names and the parts. */
+
 import { textWidth, wrapText } from '../../charts/frame/text.ts';
+import { sumOf } from '../../model/units/sums.ts';
 import type { SentenceRoom } from '../../words/letter.ts';
 import { language } from '../../words/say.ts';
 import { PAPER_WIDTH } from '../paper.ts';
@@ -73,8 +75,6 @@ function heightOf(text: string, { font, line, round }: Type, width = PAPER_WIDTH
   return lines * line + round;
 }
 
-const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
-
 /** Height that these texts take [CSS pixels]. */
 function pageHeight(texts: PageTexts): number {
   const { opening } = texts;
@@ -85,12 +85,12 @@ function pageHeight(texts: PageTexts): number {
     heightOf(texts.heading, TYPE.heading) +
     (texts.urgent === '' ? 0 : heightOf(texts.urgent, TYPE.urgent)) +
     heightOf(`${opening.thanks} ${opening.headline} ${opening.verdict}`, TYPE.opening) +
-    sum(lists.flat().map((text) => heightOf(text, TYPE.item, PAPER_WIDTH - LIST_INDENT))) +
+    sumOf(lists.flat().map((text) => heightOf(text, TYPE.item, PAPER_WIDTH - LIST_INDENT))) +
     (lists.length + 1) * LIST_HEAD +
     TABLE_HEAD +
-    sum(texts.steps.map(({ what }) => heightOf(what, TYPE.cell, WHAT_WIDTH))) +
-    sum(texts.endings.map((text) => heightOf(text, TYPE.ending))) +
-    sum(texts.signature.split('\n').map((text) => heightOf(text, { ...TYPE.item, round: 0 }))) +
+    sumOf(texts.steps.map(({ what }) => heightOf(what, TYPE.cell, WHAT_WIDTH))) +
+    sumOf(texts.endings.map((text) => heightOf(text, TYPE.ending))) +
+    sumOf(texts.signature.split('\n').map((text) => heightOf(text, { ...TYPE.item, round: 0 }))) +
     SIGNATURE_GAP
   );
 }
@@ -121,8 +121,5 @@ export function senderText({ installerName, installerContact }: DocumentSettings
 /** Lines of the sender beside the logo and the date. */
 function senderLines(sender: string): number {
   const lines = sender.split('\n').map((line) => heightOf(line, { ...TYPE.item, line: 1, round: 0 }, SENDER_WIDTH));
-  return Math.min(
-    MOST_SENDER_LINES,
-    lines.reduce((sum, one) => sum + one, 0),
-  );
+  return Math.min(MOST_SENDER_LINES, sumOf(lines));
 }

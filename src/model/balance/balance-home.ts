@@ -1,5 +1,7 @@
 /** What a home buys and sends out in each half-hour, of what it needs, what its roof makes and what its battery moves. */
+
 import type { YearSlots } from '../calendar/zone.ts';
+import { sumOf } from '../units/sums.ts';
 import { type Battery, cheapHours, FILL, GIVE, halvesToFill } from './battery.ts';
 import { usedAtOnceKWh } from './used-at-once.ts';
 
@@ -85,7 +87,6 @@ function isSame(a: Uint8Array, b: Uint8Array): boolean {
 
 const YES = new Uint8Array(12).fill(1);
 const NO = new Uint8Array(12);
-const sumOf = (list: Float64Array) => list.reduce((sum, one) => sum + one, 0);
 
 const cheapest = (tried: readonly Tried[]): Tried =>
   tried.reduce((best, one) => (sumOf(one.penceByMonth) < sumOf(best.penceByMonth) ? one : best));

@@ -7,6 +7,7 @@ import type { BillCheckInput, BillDoubt } from '../shapes/bill-check.ts';
 import type { Series } from '../shapes/evidence.ts';
 import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
+import { sumOf } from '../units/sums.ts';
 import { priceOf } from './price-levers.ts';
 
 /** A bill is in whole units, at its beginning and at its end, kWh. */
@@ -45,7 +46,7 @@ function readMeter({ id, name, days }: Series, { from, to }: BillCheckInput): Me
   return {
     id,
     name,
-    kWh: read.reduce((sum, kWh) => sum + kWh, 0),
+    kWh: sumOf(read),
     daysRead: read.length,
     days: count,
     mostKWh: Math.max(0, ...read),

@@ -1,9 +1,11 @@
 /** The gap between a bill and the written estimate in parts, each with its sum. */
+
 import type { SystemResult } from '../shapes/appraisal.ts';
 import type { BillCheckInput, BillCheckPart } from '../shapes/bill-check.ts';
 import { type Told, tell } from '../shapes/told.ts';
 import { weakestGrade } from '../shapes/working.ts';
 import { roundToPenny } from '../units/money.ts';
+import { sumOf } from '../units/sums.ts';
 import type { ActualWeather } from './actual-weather.ts';
 import { costOf, estimatedState, type Lever, workingLine as line, spaceInWeather } from './cost-state.ts';
 import type { EstimateForDays } from './estimate-for-days.ts';
@@ -37,7 +39,7 @@ export interface BillPartsInput {
 export function billParts(input: BillPartsInput): BillCheckPart[] {
   const { bill, estimated, pump, weather, standing, changed, estimatedPence, seasonPence, actualPence } = input;
   const prices = priceLevers(bill, estimated, pump.rates, actualPence - (standing?.billedPence ?? 0), changed);
-  const typical = estimated.degreeDays.reduce((sum, value) => sum + value, 0);
+  const typical = sumOf(estimated.degreeDays);
   const moreDegreeDays = weather ? weather.degreeDays - typical : 0;
   const all: Lever[] = [
     ...prices.levers,
@@ -67,7 +69,7 @@ export function billParts(input: BillPartsInput): BillCheckPart[] {
   const whole = actualPence - seasonPence - meteringPence;
   // A charge on a bill without units, and the halves of a penny lost in rounding both ends, belong to what is joined.
   const catchAll = catchAllOf(levers);
-  raw[catchAll]! += whole - raw.reduce((sum, part) => sum + part, 0);
+  raw[catchAll]! += whole - sumOf(raw);
   const pence = pennyParts(raw, whole);
   return [
     daysPart(bill, estimated, estimatedPence, seasonPence),
@@ -157,7 +159,7 @@ function weatherLever(estimated: EstimateForDays, weather: ActualWeather, typica
 export function pennyParts(parts: readonly number[], totalPence: number): number[] {
   if (!Number.isInteger(totalPence)) throw new RangeError(`${totalPence} is not a whole number of pence`);
   const whole = parts.map(Math.floor);
-  const left = totalPence - whole.reduce((sum, pence) => sum + pence, 0);
+  const left = totalPence - sumOf(whole);
   if (Math.abs(left) > parts.length) throw new RangeError(`parts that miss ${totalPence} by ${left} pence`);
   const byLoss = parts.map((part, place) => ({ place, loss: part - whole[place]! })).sort((a, b) => b.loss - a.loss);
   const step = Math.sign(left);

@@ -8,6 +8,7 @@ import type { TariffVersion } from '../shapes/tariff.ts';
 import type { WrittenEstimate } from '../shapes/written-estimate.ts';
 import { inclVat, standingPencePerDayInclVat, versionOn } from '../tariff/slot-price.ts';
 import { roundToPenny } from '../units/money.ts';
+import { sumOf } from '../units/sums.ts';
 import { actualWeather } from './actual-weather.ts';
 import { isOtherUnknown } from './bill-doubts.ts';
 import { findBillFaults } from './bill-faults.ts';
@@ -43,7 +44,7 @@ export function checkBill(input: {
   const weather = actualWeather(bill, estimate.appraisal.demand.baseC, estimated.degreeDays, input.weather);
   const standing = standingOf(estimate, bill, estimated.days);
   const unitsPence = roundToPenny(unitsPenceOf(bill));
-  const typical = estimated.degreeDays.reduce((sum, value) => sum + value, 0);
+  const typical = sumOf(estimated.degreeDays);
   const usedKWh = spaceInWeather(estimated, weather ? weather.degreeDays - typical : 0) + estimated.otherKWh;
   const expectedKWh = Math.max(0, usedKWh - ownUseOf(bill));
   const range = expectedRange({

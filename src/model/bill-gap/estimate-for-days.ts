@@ -5,6 +5,7 @@ import type { SystemResult } from '../shapes/appraisal.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { ClimateRegion } from '../shapes/reference.ts';
 import type { WrittenEstimate } from '../shapes/written-estimate.ts';
+import { sumOf } from '../units/sums.ts';
 import { type TypicalYear, typicalYear } from '../year/typical-year.ts';
 
 export interface EstimateForDays {
@@ -49,8 +50,8 @@ export function estimateForDays(estimate: WrittenEstimate, from: CivilDate, to: 
   const waterByMonth = appraisal.demand.monthlyWaterKWh.map((heat, m) =>
     Math.min(boughtKWh[m]! - spaceByMonth[m]!, heat / pump.waterEfficiency),
   );
-  const yearKWh = sum(boughtKWh);
-  const yearPence = sum(unitsPence);
+  const yearKWh = sumOf(boughtKWh);
+  const yearPence = sumOf(unitsPence);
   const first = toDayNumber(from);
   const count = toDayNumber(to) - first;
   const degreeDays = new Float64Array(count);
@@ -75,8 +76,8 @@ export function estimateForDays(estimate: WrittenEstimate, from: CivilDate, to: 
     pence += boughtKWh[m]! > 0 ? ((space + other) * unitsPence[m]!) / boughtKWh[m]! : unitsPence[m]! / monthDays;
     equalSharePence += yearPence / year.byDay.length;
   }
-  const yearSpaceKWh = sum(spaceByMonth);
-  const yearDegreeDays = sum(yearOfDays(yearOf(from)).byMonth);
+  const yearSpaceKWh = sumOf(spaceByMonth);
+  const yearDegreeDays = sumOf(yearOfDays(yearOf(from)).byMonth);
   return {
     days: count,
     spaceKWh,
@@ -126,5 +127,3 @@ function degreeDaysOf({ dailyMeanC, slots }: TypicalYear, baseC: number): Degree
   });
   return { byDay, byMonth };
 }
-
-const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);

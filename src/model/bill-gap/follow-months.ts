@@ -6,6 +6,7 @@ import type { CivilDate } from '../shapes/dates.ts';
 import type { Series } from '../shapes/evidence.ts';
 import type { Reference } from '../shapes/reference.ts';
 import type { WrittenEstimate } from '../shapes/written-estimate.ts';
+import { sumOf } from '../units/sums.ts';
 import { actualWeather } from './actual-weather.ts';
 import { spaceInWeather } from './cost-state.ts';
 import { estimateForDays, heatPumpOf } from './estimate-for-days.ts';
@@ -31,7 +32,7 @@ export function followMonths(
     const bill = { estimateId: '', from, to, boughtKWh: 0, otherKWh: 0, meter: 'heat-pump', pencePerKWh: 0 } as const;
     const baseC = estimate.appraisal.demand.baseC;
     const known = actualWeather({ ...bill, readings: 'actual' }, baseC, estimated.degreeDays, weather);
-    const typical = estimated.degreeDays.reduce((sum, value) => sum + value, 0);
+    const typical = sumOf(estimated.degreeDays);
     const expectedKWh = spaceInWeather(estimated, known ? known.degreeDays - typical : 0) + estimated.otherKWh;
     // A thousand times the units, since the range comes in whole numbers.
     const range = expectedRange({

@@ -6,6 +6,7 @@ import type { CivilDate } from '../shapes/dates.ts';
 import type { Tariff, TariffVersion } from '../shapes/tariff.ts';
 import { monthsBetween } from '../tariff/blocks.ts';
 import { exclVat, inclVat, versionOn } from '../tariff/slot-price.ts';
+import { sumOf } from '../units/sums.ts';
 import { agrees, type GasConstants, printedKWh, readingsKWh } from './energy.ts';
 import type { AdjustmentTerm, BillTerms, Piece } from './terms.ts';
 
@@ -21,8 +22,6 @@ export interface TermsInput {
 const KWH_STEPS = 0.02;
 /** p/kWh or p/day: a price printed with VAT and turned into one without, or the other way. */
 const PRICE_STEPS = 0.006;
-
-const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
 
 /** Terms by readings, dates and tariff; what nothing else tells is taken as the bill prints it. */
 export function expectedTerms(input: TermsInput): BillTerms {
@@ -61,10 +60,10 @@ function kWhOfCharge(bill: Bill, charge: BillCharge, kWh: number | undefined): n
   const own = bill.charges.filter(({ meter }) => meter === charge.meter);
   if (own.length === 1) return kWh;
   const weight = (one: BillCharge) => one.kWh ?? Number.NaN;
-  const printed = sum(own.map(weight));
+  const printed = sumOf(own.map(weight));
   if (printed > 0) return (kWh * weight(charge)) / printed;
   const days = (one: BillCharge) => daysBetween(one.from ?? bill.from, one.to ?? bill.to);
-  return (kWh * days(charge)) / sum(own.map(days));
+  return (kWh * days(charge)) / sumOf(own.map(days));
 }
 
 /**

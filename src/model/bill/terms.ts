@@ -2,6 +2,7 @@
 
 import type { CivilDate } from '../shapes/dates.ts';
 import { roundToPenny } from '../units/money.ts';
+import { sumOf } from '../units/sums.ts';
 
 /** Part of a line with one price: a share of its units, or some of its days. */
 export interface Piece {
@@ -50,16 +51,14 @@ export interface ReckonedBill {
   readonly totalPence: number;
 }
 
-const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
-
 /** One line [pence]: each price in it rounded to the penny. */
 export function unitPence({ kWh, pieces }: UnitTerm): number {
-  const days = sum(pieces.map(({ quantity }) => quantity));
-  return sum(pieces.map(({ quantity, price }) => roundToPenny(kWh * (days > 0 ? quantity / days : 1) * price)));
+  const days = sumOf(pieces.map(({ quantity }) => quantity));
+  return sumOf(pieces.map(({ quantity, price }) => roundToPenny(kWh * (days > 0 ? quantity / days : 1) * price)));
 }
 
 const standingPence = ({ pieces }: StandingTerm): number =>
-  sum(pieces.map(({ quantity, price }) => roundToPenny(quantity * price)));
+  sumOf(pieces.map(({ quantity, price }) => roundToPenny(quantity * price)));
 
 /**
  * The bill of some terms [pence]. VAT added = (lines + what bears VAT) × rate, rounded; VAT inside = sum × rate / (1 +
@@ -70,8 +69,8 @@ export function reckonTerms(terms: BillTerms): ReckonedBill {
   const units = terms.units.map(unitPence);
   const standing = terms.standing.map(standingPence);
   const of = (vat: 'before' | 'after') =>
-    sum(terms.adjustments.filter((one) => one.vat === vat).map(({ pence }) => pence));
-  const lines = sum(units) + sum(standing) + of('before');
+    sumOf(terms.adjustments.filter((one) => one.vat === vat).map(({ pence }) => pence));
+  const lines = sumOf(units) + sumOf(standing) + of('before');
   const { vatRate: rate } = terms;
   if (terms.vat === 'inside') {
     const vatPence = roundToPenny((lines * rate) / (1 + rate));

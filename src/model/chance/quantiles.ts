@@ -3,10 +3,6 @@
 /** The middles of twenty slices of 5 %. */
 export const TWENTY: readonly number[] = Array.from({ length: 20 }, (_, k) => (k + 0.5) / 20);
 
-/** Of none it is no number. */
-export const meanOf = (values: readonly number[]): number =>
-  values.reduce((sum, value) => sum + value, 0) / values.length;
-
 /** What sums in another order leave is nothing. */
 const NOTHING = 1e-6;
 

@@ -1,4 +1,5 @@
 /** What running in the best hours of a tariff earns a household's heat pump. */
+
 import { balanceHome, type HomeBalance } from '../balance/balance-home.ts';
 import type { YearSlots } from '../calendar/zone.ts';
 import { tenAndNinety } from '../chance/quantiles.ts';
@@ -14,8 +15,9 @@ import type { BestHoursCost } from '../shapes/tariff-choice.ts';
 import { CYLINDER_LITRES, HOT_C } from '../shapes/usual-home.ts';
 import { penceBySlot, rateBuckets } from '../tariff/slot-price.ts';
 import { type SharedSpreads, simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
+import { meanOf, sumOf } from '../units/sums.ts';
 import { meanDays, type RateBuckets } from '../year/share-out.ts';
-import { type OwnEquipment, sumOf } from './roof-battery-car.ts';
+import type { OwnEquipment } from './roof-battery-car.ts';
 
 /** Cold water, °C, and the share of a cylinder's heat that comes out hot. Common practice, no source. */
 const COLD_C = 10;
@@ -206,7 +208,7 @@ function bestAtHome(
   const usual = balanced(usualKWh);
   const others: HoursInput[] = [];
   if (battery && sunKWh) {
-    const storedPence = battery.roundTripShare * (sumOf(pencePerKWh) / pencePerKWh.length);
+    const storedPence = battery.roundTripShare * meanOf(pencePerKWh);
     if (storedPence > own.exportPence) others.push({ ...plain, atHome: { ...atHome, sunPence: storedPence } });
   }
   if (battery?.fromNight) {

@@ -1,4 +1,5 @@
 /** Which tariff suits this home: everything it would buy priced on each of its tariffs, in the same possible years. */
+
 import { type AppraiseInput, homeBeforePrices, USUAL_DRAWS } from '../appraise.ts';
 import type { HomeBalance } from '../balance/balance-home.ts';
 import { carByHalfHour } from '../balance/car-by-half-hour.ts';
@@ -24,9 +25,10 @@ import { onOwnMeter } from '../tariff/own-meter.ts';
 import { DAYS_A_YEAR, daysReached } from '../tariff/series-prices.ts';
 import { inclVat, penceBySlot, rateBuckets, spanOfPence, standingPencePerDayInclVat } from '../tariff/slot-price.ts';
 import { type SharedSpreads, simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
+import { sumOf } from '../units/sums.ts';
 import { cheapestHours, sharesOfSlots } from '../year/share-out.ts';
 import { type HeatAndMachine, type HoursOn, heatAndMachine, hoursOn, keepOne, savingOf } from './best-hours.ts';
-import { changeByEquipment, factsOfRoof, layEquipment, type OwnEquipment, sumOf } from './roof-battery-car.ts';
+import { changeByEquipment, factsOfRoof, layEquipment, type OwnEquipment } from './roof-battery-car.ts';
 
 /** A tariff that can be priced, with the household on it and the ways of heating at its prices, the heat pump first. */
 interface Priced {
@@ -78,7 +80,7 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
   const home: Home = {
     input,
     rest,
-    restKWh: rest.monthlyKWh.reduce((sum, kWh) => sum + kWh, 0),
+    restKWh: sumOf(rest.monthlyKWh),
     restBySlot: restBySlot(rest, slots, reference.homeHours),
     slots,
     own: layEquipment(household, region, slots, reference, asOf),

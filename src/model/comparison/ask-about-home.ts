@@ -1,6 +1,8 @@
 /** What prices that hang on the whole home's use have to say: steps, and charges on power. */
+
 import type { Question } from '../shapes/appraisal.ts';
 import { inclVat } from '../tariff/slot-price.ts';
+import { sumOf } from '../units/sums.ts';
 import type { PowerCharge } from './power-charge.ts';
 import type { TariffInUse } from './prices-of.ts';
 import { askAboutPrices } from './questions.ts';
@@ -15,7 +17,7 @@ export function askAboutHome(
   const questions: Question[] = [];
   const named = { tariff: tariff.name };
   if (version.bands.some(({ blocks }) => blocks)) {
-    const kWh = home.monthlyKWh.reduce((sum, one) => sum + one, 0);
+    const kWh = sumOf(home.monthlyKWh);
     const weight = home.grade === 'assumed' ? 'question' : 'note';
     questions.push(askAboutPrices('blocks-other-use', weight, { ...named, kWh, grade: home.grade }));
   }

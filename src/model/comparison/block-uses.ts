@@ -1,9 +1,11 @@
 /** Stepped blocks in a comparison: the units of each month, all uses together, sorted into the steps of their price. */
+
 import type { YearSlots } from '../calendar/zone.ts';
 import type { PricedVersion } from '../shapes/tariff.ts';
 import { tell } from '../shapes/told.ts';
 import { blocksOf, splitIntoBlocks } from '../tariff/blocks.ts';
 import { inclVat, rateBuckets, sumByBucket } from '../tariff/slot-price.ts';
+import { sumOf } from '../units/sums.ts';
 import type { BandShares, RateBuckets } from '../year/share-out.ts';
 import type { Rates, Use } from './uses.ts';
 
@@ -65,7 +67,7 @@ export function splitByBlocks(
   for (let month = 0; month < 12; month++) {
     version.bands.forEach(({ blocks }, band) => {
       const ofMonth = own.map(({ kWh, shares }) => kWh * shares.byMonthBand[month * shares.bands + band]!);
-      const kWh = ofMonth.reduce((sum, one) => sum + one, 0);
+      const kWh = sumOf(ofMonth);
       const spans =
         blocks?.per === 'day'
           ? daysOf[month]!.map((day) => ({

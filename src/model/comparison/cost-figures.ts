@@ -7,6 +7,7 @@ import type { Demand, Figure, SystemResult } from '../shapes/appraisal.ts';
 import type { Reference } from '../shapes/reference.ts';
 import { type Grade, type Working, weakestGrade } from '../shapes/working.ts';
 import { shareForRooms, type Years } from '../uncertainty/simulate.ts';
+import { sumOf } from '../units/sums.ts';
 import { boughtWorking, carbonWorking, costWorking, gradeOfPrice, perHeatWorking } from './cost-working.ts';
 import type { PricedPlan } from './price-plan.ts';
 import type { PricesInUse } from './prices-of.ts';
@@ -19,8 +20,6 @@ export interface ResultContext {
   readonly winter: number;
   readonly carbonKgPerKWh: Reference['carbonKgPerKWh'];
 }
-
-const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
 
 /** The figure with the 10 and 90 % points of its draws, widened to hold the value itself; the value alone without draws. */
 export function withRange(
@@ -37,11 +36,11 @@ export function systemResult(priced: PricedPlan, years: Years | null, context: R
   const monthly = byMonth(priced);
   const rates = ratesOf(priced.uses);
   const { demand, prices, winter } = context;
-  const boughtKWh = sum(monthly.boughtKWh);
+  const boughtKWh = sumOf(monthly.boughtKWh);
   const split = {
-    unitsPence: sum(monthly.unitsPence),
-    standingPence: sum(monthly.standingPence),
-    servicePence: sum(monthly.servicePence),
+    unitsPence: sumOf(monthly.unitsPence),
+    standingPence: sumOf(monthly.standingPence),
+    servicePence: sumOf(monthly.servicePence),
   };
   const costPence = split.unitsPence + split.standingPence + split.servicePence;
   const heatKWh = demand.space.value + demand.water.value;

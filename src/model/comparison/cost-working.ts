@@ -1,8 +1,10 @@
 /** The sums behind what a system buys, costs and emits. */
+
 import type { Demand, Figure, PriceBasis } from '../shapes/appraisal.ts';
 import type { Value } from '../shapes/reference.ts';
 import { type Told, tell, type Wording } from '../shapes/told.ts';
 import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
+import { sumOf } from '../units/sums.ts';
 import type { Plan } from './plan.ts';
 import type { PricedPlan } from './price-plan.ts';
 import type { PricesInUse } from './prices-of.ts';
@@ -119,12 +121,7 @@ export function costWorking(
 }
 
 const otherUseInput = ({ monthlyKWh, grade, origin }: RestOfHome): WorkingInput =>
-  kWhInput(
-    tell('other-use'),
-    monthlyKWh.reduce((sum, kWh) => sum + kWh, 0),
-    grade,
-    origin,
-  );
+  kWhInput(tell('other-use'), sumOf(monthlyKWh), grade, origin);
 
 function standingInput(value: number, gas: PriceBasis): WorkingInput {
   const name = tell('standing-charge');

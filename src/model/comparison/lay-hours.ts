@@ -1,7 +1,9 @@
 /** At which half-hours of the year a way of heating buys: shares by price band, and the heaviest day of each month. */
+
 import type { YearSlots } from '../calendar/zone.ts';
 import type { Demand } from '../shapes/appraisal.ts';
 import type { WaterHours } from '../shapes/household.ts';
+import { sumOf } from '../units/sums.ts';
 import {
   ALL_DAY,
   CYLINDER_BOOST_SHARE,
@@ -156,8 +158,7 @@ type TwoProfiles = readonly [first: readonly number[], second: readonly number[]
 
 /** The two as one set of weights that sums to 1. */
 function mixed([first, second, secondShare]: TwoProfiles): number[] {
-  const total = (weights: readonly number[]) => weights.reduce((sum, weight) => sum + weight, 0);
   return first.map(
-    (weight, i) => (weight * (1 - secondShare)) / total(first) + (second[i]! * secondShare) / total(second),
+    (weight, i) => (weight * (1 - secondShare)) / sumOf(first) + (second[i]! * secondShare) / sumOf(second),
   );
 }

@@ -1,10 +1,12 @@
 /** A charge on the highest half-hour of each month: what a way of heating adds to it. */
+
 import { COMMON_MONTH_DAYS } from '../calendar/civil.ts';
 import type { YearSlots } from '../calendar/zone.ts';
 import type { PricedVersion } from '../shapes/tariff.ts';
 import { tell } from '../shapes/told.ts';
 import type { Working } from '../shapes/working.ts';
 import { inclVat } from '../tariff/slot-price.ts';
+import { sumOf } from '../units/sums.ts';
 import type { DayUse } from '../year/share-out.ts';
 import type { HomePeaks } from './rest-of-home.ts';
 
@@ -24,7 +26,7 @@ export interface PowerCharge {
 export function heaviestOf(uses: readonly DayUse[], slots: YearSlots): Float64Array[] {
   const heaviest = Array.from({ length: 12 }, () => new Float64Array(48));
   for (const { kWh, dayShare, weights } of uses) {
-    const sum = weights.reduce((total, weight) => total + weight, 0);
+    const sum = sumOf(weights);
     const ofMonth = new Float64Array(12);
     for (let day = 0; day < dayShare.length; day++) {
       const month = slots.month[slots.dayStart[day]!]!;
@@ -64,8 +66,7 @@ export function powerCharge(version: PricedVersion, home: HomePeaks, heating: He
   const without = home.kWh.map((halves) => 2 * Math.max(...halves));
   const withIt = home.kWh.map((halves, month) => 2 * Math.max(...halves.map((kWh, i) => kWh + heating[month]![i]!)));
   const byMonthPence = COMMON_MONTH_DAYS.map((_, month) => (withIt[month]! - without[month]!) * price);
-  const pence = byMonthPence.reduce((sum, one) => sum + one, 0);
-  const total = (kW: readonly number[]) => kW.reduce((sum, one) => sum + one, 0);
+  const pence = sumOf(byMonthPence);
   const grade = home.months === 12 ? 'measured' : 'estimated';
   const origin = tell('half-hours-of-months', { months: home.months });
   return {
@@ -79,14 +80,14 @@ export function powerCharge(version: PricedVersion, home: HomePeaks, heating: He
       inputs: [
         {
           name: tell('power-without'),
-          value: total(without),
+          value: sumOf(without),
           unit: 'kW',
           grade,
           origin,
         },
         {
           name: tell('power-with'),
-          value: total(withIt),
+          value: sumOf(withIt),
           unit: 'kW',
           grade: 'assumed',
           origin: tell('same-with-heaviest'),

@@ -1,4 +1,5 @@
 /** What the home uses beside heating and hot water: it fills the first steps of a stepped price, and sets its own highest half-hour. */
+
 import { COMMON_MONTH_DAYS, monthOf, toCivilDate, toDayNumber, weekdayIndex } from '../calendar/civil.ts';
 import type { YearSlots } from '../calendar/zone.ts';
 import { otherElectricityKWh } from '../demand/known-base.ts';
@@ -13,6 +14,7 @@ import { type Told, tell } from '../shapes/told.ts';
 import { FLOOR_AREA_M2 } from '../shapes/usual-home.ts';
 import type { Grade } from '../shapes/working.ts';
 import { SHIFT_DAYS } from '../tariff/series-prices.ts';
+import { sumOf } from '../units/sums.ts';
 import { normalNumbers } from '../year/day-pattern.ts';
 
 export interface RestOfHome {
@@ -81,9 +83,9 @@ function recorded(imports: readonly Series[]): Omit<RestOfHome, 'peaks'> | null 
       byDay.set(day, span.kWh);
     }
   }
-  const allDays = days.reduce((sum, count) => sum + count, 0);
+  const allDays = sumOf(days);
   if (allDays < ENOUGH_DAYS) return null;
-  const perDay = kWh.reduce((sum, one) => sum + one, 0) / allDays;
+  const perDay = sumOf(kWh) / allDays;
   return {
     monthlyKWh: COMMON_MONTH_DAYS.map((count, month) => {
       const known = days[month]! >= ENOUGH_DAYS_OF_MONTH;
@@ -108,7 +110,7 @@ function usual({ home }: Household): Omit<RestOfHome, 'peaks'> {
   const weights = COMMON_MONTH_DAYS.map(
     (days, month) => days * (1 + 0.157 * Math.cos((2 * Math.PI * (month + 1 - 1.78)) / 12)),
   );
-  const whole = weights.reduce((sum, weight) => sum + weight, 0);
+  const whole = sumOf(weights);
   return {
     monthlyKWh: weights.map((weight) => (yearKWh * weight) / whole),
     grade: 'assumed',
@@ -151,7 +153,7 @@ export function restBySlot(
   for (let day = 0; day < days; day++) {
     const first = slots.dayStart[day]!;
     const month = slots.month[first]!;
-    dayKWh[day] = weekdays ? weekdays[slots.weekday[first]!]! : hours ? 1 : total(weightsOf(first));
+    dayKWh[day] = weekdays ? weekdays[slots.weekday[first]!]! : hours ? 1 : sumOf(weightsOf(first));
     usualOfMonth[month]! += dayKWh[day]!;
   }
   for (let day = 0; day < days; day++) {
@@ -216,13 +218,11 @@ function normalsOf(slots: YearSlots): Float64Array {
 
 const SATURDAY = 5;
 
-const total = (weights: readonly number[]): number => weights.reduce((sum, one) => sum + one, 0);
-
 /** Weights of every month: one without readings takes the mean of the others, each of the same weight. */
 function withEveryMonth(hours: HoursByMonth): HoursByMonth {
-  const known = hours.filter((weights) => total(weights) > 0);
+  const known = hours.filter((weights) => sumOf(weights) > 0);
   const usual = Array.from({ length: 48 }, (_, half) =>
-    known.length > 0 ? known.reduce((sum, weights) => sum + weights[half]! / total(weights), 0) : 1,
+    known.length > 0 ? known.reduce((sum, weights) => sum + weights[half]! / sumOf(weights), 0) : 1,
   );
-  return hours.map((weights) => (total(weights) > 0 ? weights : usual));
+  return hours.map((weights) => (sumOf(weights) > 0 ? weights : usual));
 }

@@ -1,6 +1,8 @@
 /** Several estimates of one thing made into one, and where they contradict each other. */
+
 import type { DemandEstimate, Question } from '../shapes/appraisal.ts';
 import { type Grade, weakestGrade } from '../shapes/working.ts';
+import { sumOf } from '../units/sums.ts';
 import { ask } from './questions.ts';
 
 export interface Estimated {
@@ -29,7 +31,7 @@ const SHARE_OF_GRADE = 0.25;
 export function combine(estimates: readonly Estimated[]): Combined {
   const logs = estimates.map((e) => Math.log(Math.max(LEAST_KWH, e.value)));
   const weights = estimates.map(weightOf);
-  const whole = weights.reduce((sum, w) => sum + w, 0);
+  const whole = sumOf(weights);
   const shares = weights.map((w) => w / whole);
   const middle = logs.reduce((sum, log, i) => sum + shares[i]! * log, 0);
   const chiSquared = logs.reduce((sum, log, i) => sum + weights[i]! * (log - middle) ** 2, 0);

@@ -1,9 +1,11 @@
 /** Yearly heat for hot water: what is drawn off, and what the cylinder loses. */
+
 import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
 import { type Told, tell } from '../shapes/told.ts';
 import { CYLINDER_LITRES, HOT_C, PEOPLE } from '../shapes/usual-home.ts';
 import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
+import { sumOf } from '../units/sums.ts';
 import { cylinderLossKWhPerDay } from './cylinder-loss.ts';
 import { WATER_ERROR } from './demand-assumptions.ts';
 import { drawOfLitres, drawOfPeople } from './hot-water-draw.ts';
@@ -22,8 +24,6 @@ export interface HotWaterDemand {
 const SHOWER_LITRES_PER_MINUTE = 7;
 const FOAM_MM = 50;
 
-const sum = (values: readonly number[]) => values.reduce((total, v) => total + v, 0);
-
 /**
  * Hot water of a household, cylinder loss included [kWh a year and by month], with one standard error.
  * Drawn off by litres a day where they are known, else by people, else by floor area. Source: SAP 10.2 Appendix J, SAP Table 2.
@@ -37,11 +37,11 @@ export function reckonHotWater(
   const draw = reckonDraw(household, people, monthDays, reference);
   const cylinder = reckonCylinder(household.hotWater);
   const monthlyKWh = monthDays.map((days, m) => draw.monthlyKWh[m]! + cylinder.kWhPerDay * days);
-  const kWh = sum(monthlyKWh);
+  const kWh = sumOf(monthlyKWh);
   return {
     monthlyKWh,
     kWh,
-    errorKWh: draw.share * sum(draw.monthlyKWh),
+    errorKWh: draw.share * sumOf(draw.monthlyKWh),
     grade: draw.grade,
     people: people.value,
     working: {
@@ -50,7 +50,7 @@ export function reckonHotWater(
       inputs: [
         {
           name: tell('drawn-off'),
-          value: sum(draw.monthlyKWh),
+          value: sumOf(draw.monthlyKWh),
           unit: 'kWh',
           grade: draw.grade,
           origin: tell('sum-below'),
@@ -130,7 +130,7 @@ function drawWorking(
   monthlyKWh: readonly number[],
   reference: Reference,
 ): Working {
-  const result = { value: sum(monthlyKWh), unit: tell('kwh-a-year') };
+  const result = { value: sumOf(monthlyKWh), unit: tell('kwh-a-year') };
   return { title: tell('water-drawn'), formula, inputs, result, source: reference.hotWater.source };
 }
 

@@ -1,9 +1,9 @@
 /** An electric heater that helps on the coldest days: use rises much faster there than on days that are only cold. */
 
 import { toCivilDate } from '../calendar/civil.ts';
-import { meanOf } from '../chance/quantiles.ts';
 import { fitLine } from '../demand/least-squares.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
+import { meanOf } from '../units/sums.ts';
 import { dearnessOf } from './clock-prices.ts';
 import {
   correlationOf,

@@ -1,6 +1,8 @@
 /** What runs all night, and the day from which it was more. */
+
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
+import { sumOf } from '../units/sums.ts';
 import { SUMMER_C } from './behaviour.ts';
 import { dearnessOf } from './clock-prices.ts';
 import {
@@ -30,7 +32,7 @@ export function dailyLow(days: MeterDays): Float64Array {
   const take = LOW_HOURS / days.hours;
   return Float64Array.from({ length: days.count }, (_, day) => {
     const least = leastOf(take, days.perDay, (i) => days.kWh[day * days.perDay + i]!);
-    return least.reduce((sum, kWh) => sum + kWh, 0) / LOW_HOURS;
+    return sumOf(least) / LOW_HOURS;
   });
 }
 

@@ -1,8 +1,8 @@
 /** A day from which more or less is counted in the same weather, and what that day can be told to have begun. */
 
 import { toCivilDate, toDayNumber } from '../calendar/civil.ts';
-import { meanOf } from '../chance/quantiles.ts';
 import { type Finding, type LikelyCause, sureOf, yearOfDays } from '../shapes/finding.ts';
+import { meanOf } from '../units/sums.ts';
 import { dearnessOf } from './clock-prices.ts';
 import { coldLine } from './cold-line.ts';
 import {

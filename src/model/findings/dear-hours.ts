@@ -1,8 +1,8 @@
 /** Use that moved into hours at which a unit costs more. */
 
 import { toCivilDate } from '../calendar/civil.ts';
-import { meanOf } from '../chance/quantiles.ts';
 import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
+import { meanOf } from '../units/sums.ts';
 import { clockPrices } from './clock-prices.ts';
 import { heatingDegrees, type MeterDays, type Prices } from './meter-days.ts';
 import { findLineChange } from './two-lines.ts';

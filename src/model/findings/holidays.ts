@@ -1,6 +1,7 @@
 /** Days on which a home took much less than before and after in the same weather. */
-import { meanOf } from '../chance/quantiles.ts';
+
 import { fitLine } from '../demand/least-squares.ts';
+import { meanOf } from '../units/sums.ts';
 import { coldLine } from './cold-line.ts';
 import { knownWeather, type MeterDays, median } from './meter-days.ts';
 

@@ -1,7 +1,7 @@
 /** A large load of even power on the whole house's meter that is not the heating: a vehicle, a tub. */
 
-import { meanOf } from '../chance/quantiles.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
+import { meanOf } from '../units/sums.ts';
 import { daysAndCost, type EvenLoad, hoursEach, isOfCompressor } from './even-loads.ts';
 import { isHeater } from './heater.ts';
 import type { MeterDays, Prices } from './meter-days.ts';

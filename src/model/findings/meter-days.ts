@@ -1,9 +1,9 @@
 /** Readings of one meter as the detectors take them: whole days of half-hours or hours, one after the other. */
 
 import { toDayNumber } from '../calendar/civil.ts';
-import { meanOf } from '../chance/quantiles.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { TariffVersion } from '../shapes/tariff.ts';
+import { meanOf } from '../units/sums.ts';
 
 /** As the store hands them out: local days, values in order of time, NaN where missing. */
 export interface MeterReadings {

@@ -1,8 +1,8 @@
 /** A day from which everything that the meter counts is so many times what it was: the meter, not the house. */
 
 import { toCivilDate } from '../calendar/civil.ts';
-import { meanOf } from '../chance/quantiles.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
+import { meanOf } from '../units/sums.ts';
 import { heatingDegrees, knownWeather, type MeterDays, type Prices, unitsAndCost } from './meter-days.ts';
 import { findTwoLines } from './two-lines.ts';
 

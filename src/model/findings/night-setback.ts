@@ -1,8 +1,8 @@
 /** Nights let go cold and mornings that make up for it with hot water in the radiators. */
 
 import { toCivilDate } from '../calendar/civil.ts';
-import { meanOf } from '../chance/quantiles.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
+import { meanOf } from '../units/sums.ts';
 import { knownWeather, type MeterDays, median } from './meter-days.ts';
 
 const LEAST_DAYS = 15;

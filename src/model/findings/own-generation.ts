@@ -1,8 +1,8 @@
 /** Electricity made at home, as the house's meter shows it: by day less is bought than what always runs by night. */
 
 import { toCivilDate } from '../calendar/civil.ts';
-import { meanOf } from '../chance/quantiles.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
+import { meanOf } from '../units/sums.ts';
 import { leastOf, type MeterDays } from './meter-days.ts';
 
 /** Hours by the clock in which it is dark all year, and in which the sun is high, in Britain and Germany. */

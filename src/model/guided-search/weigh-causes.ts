@@ -1,7 +1,9 @@
 /** How likely each cause is by what the check knows already, before anybody is asked. */
+
 import type { BillCause, BillCheck, CheckFinding } from '../shapes/bill-check.ts';
 import type { LikelyCause } from '../shapes/finding.ts';
 import type { SearchCause } from '../shapes/guided-search.ts';
+import { sumOf } from '../units/sums.ts';
 
 export type Direction = 'more' | 'less';
 export type Weights = ReadonlyMap<SearchCause, number>;
@@ -145,15 +147,13 @@ const SETTLED: readonly BillCause[] = [
   'own-generation',
 ];
 
-const sum = (values: Iterable<number>): number => [...values].reduce((total, value) => total + value, 0);
-
 /** Weights of the causes considered; they sum to 1, "something-else" among them. */
 export function weighCauses(check: BillCheck, direction: Direction): Weights {
   const sign = direction === 'more' ? 1 : -1;
   const parts = check.parts
     .filter(({ cause }) => !SETTLED.includes(cause))
     .map(({ cause, joined, pence }) => ({ causes: [cause, ...(joined ?? [])], pence: Math.max(0, sign * pence) }));
-  const wholePence = sum(parts.map(({ pence }) => pence));
+  const wholePence = sumOf(parts.map(({ pence }) => pence));
   // One without an amount of its own, such as panels, may be behind all of it.
   const seenShare = ({ pence }: CheckFinding): number =>
     wholePence > 0 && pence !== 0 ? Math.min(1, Math.abs(pence) / wholePence) : 1;
@@ -166,7 +166,7 @@ export function weighCauses(check: BillCheck, direction: Direction): Weights {
     const held = parts.filter(({ causes }) => causes.some((one) => inside.includes(one)));
     // What a finding names is in whatever part the finding is in.
     const seen = findings.filter(({ may }) => may?.some((one) => NAMED[one] === cause)).map(seenShare);
-    return Math.max(LEAST_SHARE, sum(held.map(({ pence }) => pence)) / wholePence, ...seen);
+    return Math.max(LEAST_SHARE, sumOf(held.map(({ pence }) => pence)) / wholePence, ...seen);
   };
   const weights = new Map<SearchCause, number>();
   for (const [cause, usual] of Object.entries(USUAL[direction]) as [SearchCause, number][])
@@ -180,8 +180,8 @@ export function weighCauses(check: BillCheck, direction: Direction): Weights {
       if (before !== undefined) weights.set(cause, before * Math.max(1, odds) * oddsOfSize(cause, finding));
     }
   }
-  weights.set('something-else', (sum(weights.values()) * ELSE_SHARE) / (1 - ELSE_SHARE));
-  const whole = sum(weights.values());
+  weights.set('something-else', (sumOf([...weights.values()]) * ELSE_SHARE) / (1 - ELSE_SHARE));
+  const whole = sumOf([...weights.values()]);
   return new Map([...weights].map(([cause, weight]) => [cause, weight / whole]));
 }
 
@@ -195,7 +195,7 @@ const MOST_OF_IT = 2 / 3;
 export function asSureAsSeen(weights: Weights, check: BillCheck, direction: Direction): Weights {
   const sign = direction === 'more' ? 1 : -1;
   const unsettled = check.parts.filter(({ cause }) => !SETTLED.includes(cause));
-  const wholePence = sum(unsettled.map(({ pence }) => Math.max(0, sign * pence)));
+  const wholePence = sumOf(unsettled.map(({ pence }) => Math.max(0, sign * pence)));
   if (wholePence === 0) return weights;
   return (check.findings ?? [])
     .filter(({ code, meter, pence }) => sign * pence > 0 && isInDifference(code, meter, check))
@@ -222,7 +222,7 @@ const isMeteredApart = ({ heatPumpKWh, boughtKWh }: BillCheck['input']): boolean
 /** These causes together at least so likely, the others less, "something else" never below a twentieth. */
 function raised(weights: Weights, causes: readonly SearchCause[], chance: number): Weights {
   const isNamed = (cause: SearchCause) => causes.includes(cause);
-  const named = sum([...weights].flatMap(([cause, weight]) => (isNamed(cause) ? [weight] : [])));
+  const named = sumOf([...weights].flatMap(([cause, weight]) => (isNamed(cause) ? [weight] : [])));
   if (named === 0 || named >= chance) return weights;
   const other = weights.get('something-else') ?? 0;
   const left = Math.max(1 / 20, (other * (1 - chance)) / (1 - named));

@@ -7,6 +7,7 @@ import { readSurface } from '../heat-pump/full/surface.ts';
 import type { YearInput } from '../heat-pump/full/year.ts';
 import type { Comfort } from '../shapes/choices.ts';
 import type { ColdDay } from '../shapes/tariff-choice.ts';
+import { sumOf } from '../units/sums.ts';
 import { DRAWN_WATER, STEADY_HEATING } from '../year/day-profiles.ts';
 import { overSlots } from '../year/share-out.ts';
 import { coldDay } from './cold-day.ts';
@@ -265,12 +266,6 @@ function cheaper(store: HeatStore, usual: Float64Array, found: Shifted | null) {
 }
 
 function heatShare(usual: Float64Array, best: Float64Array): number {
-  const usualKWh = sum(usual);
-  return usualKWh > 0 ? Math.min(1, sum(best) / usualKWh) : 1;
-}
-
-function sum(values: Float64Array): number {
-  let total = 0;
-  for (let i = 0; i < values.length; i++) total += values[i]!;
-  return total;
+  const usualKWh = sumOf(usual);
+  return usualKWh > 0 ? Math.min(1, sumOf(best) / usualKWh) : 1;
 }

@@ -1,7 +1,8 @@
 /** How long a home keeps warm, by its own half-hours: what is not given in a night without heat, and has to be made good after it. */
 
 import type { YearSlots } from '../calendar/zone.ts';
-import { meanOf, quantileOf } from '../chance/quantiles.ts';
+import { quantileOf } from '../chance/quantiles.ts';
+import { meanOf } from '../units/sums.ts';
 
 /** Hours, with the 10 and 90 % points of what the months say. */
 export interface FittedWarmth {

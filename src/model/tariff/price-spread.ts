@@ -1,6 +1,8 @@
 /** How far prices have strayed within a year, from the published rows: what the ranges of prices rest on. */
+
 import type { CivilDate } from '../shapes/dates.ts';
 import type { PriceQuarter } from '../shapes/reference.ts';
+import { sumOf } from '../units/sums.ts';
 
 export interface PriceSpread {
   /** One relative standard deviation of next year's mean electricity price about today's, as a fraction. */
@@ -42,7 +44,7 @@ function yearAhead(quarters: readonly PriceQuarter[], fuel: PriceQuarter['fuel']
     .map(({ pencePerKWh }) => pencePerKWh);
   return prices.slice(0, Math.max(0, prices.length - 4)).map((present, i) => {
     const next = prices.slice(i + 1, i + 5);
-    return next.reduce((sum, price) => sum + price, 0) / 4 / present - 1;
+    return sumOf(next) / 4 / present - 1;
   });
 }
 

@@ -1,5 +1,7 @@
 /** The fixed ups and downs of a typical year: what each day is above or below the smooth curve, and the swing within a day. */
 
+import { sumOf } from '../units/sums.ts';
+
 /** Spread of daily means within a month, K: 2.8 in winter, 2.4 in summer; computed from one British site, 2020 to 2022. */
 const SPREAD_MIDDLE_K = 2.6;
 const SPREAD_SWING_K = 0.2;
@@ -42,7 +44,7 @@ const PATTERN = buildPattern();
  */
 export function dayDeviations(month: number, days: number): Float64Array {
   const raw = PATTERN[month]!.slice(0, days);
-  const mean = raw.reduce((sum, v) => sum + v, 0) / days;
+  const mean = sumOf(raw) / days;
   const spread = Math.sqrt(raw.reduce((sum, v) => sum + (v - mean) ** 2, 0) / days);
   const wanted = SPREAD_MIDDLE_K - SPREAD_SWING_K * summerness(month);
   return raw.map((v) => ((v - mean) * wanted) / spread);

@@ -3,6 +3,8 @@
  * temperature summed up since New Year, whose rise over a day is that day's mean.
  */
 
+import { sumOf } from '../units/sums.ts';
+
 /** Solves the cyclic equations a[i] x[i−1] + b[i] x[i] + c[i] x[i+1] = d[i] by plain elimination; twelve unknowns. */
 function solveCyclic(a: number[], b: number[], c: number[], d: number[]): number[] {
   const n = b.length;
@@ -51,7 +53,7 @@ export function smoothDailyMeans(monthlyMeanC: readonly number[], monthDays: rea
     d.push(3 * (monthlyMeanC[at(i - 1)]! / before + monthlyMeanC[i]! / after));
   }
   const turnC = solveCyclic(a, b, c, d);
-  const days = new Float64Array(monthDays.reduce((sum, length) => sum + length, 0));
+  const days = new Float64Array(sumOf(monthDays));
   let day = 0;
   for (let m = 0; m < n; m++) {
     const length = monthDays[m]!;

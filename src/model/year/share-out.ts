@@ -1,6 +1,8 @@
 /** A year's energy shared out over half-hours, and gathered again by month and price band. */
+
 import type { YearSlots } from '../calendar/zone.ts';
 import type { Wording } from '../shapes/told.ts';
+import { sumOf } from '../units/sums.ts';
 
 /** A year sorted into prices: `bucketOfSlot[slot]` points into `names` and `pencePerKWh` (VAT included). */
 export interface RateBuckets {
@@ -41,7 +43,7 @@ export function daysFromMonths(monthly: readonly number[], slots: YearSlots): Fl
   const days = slots.dayStart.length - 1;
   const daysOf = new Float64Array(12);
   for (let day = 0; day < days; day++) daysOf[slots.month[slots.dayStart[day]!]!]! += 1;
-  const total = monthly.reduce((sum, value) => sum + value, 0);
+  const total = sumOf(monthly);
   return Float64Array.from({ length: days }, (_, day) => {
     const month = slots.month[slots.dayStart[day]!]!;
     return total > 0 ? monthly[month]! / total / daysOf[month]! : 1 / days;
@@ -62,12 +64,12 @@ export function shareOut(
   const bands = buckets.names.length;
   if (bands === 1 && !buckets.penceOfSlot) {
     const byMonth = sharesByMonth(dayShare, slots);
-    return { bands, byMonthBand: byMonth, byMonth, byBand: Float64Array.of(byMonth.reduce((sum, s) => sum + s, 0)) };
+    return { bands, byMonthBand: byMonth, byMonth, byBand: Float64Array.of(sumOf(byMonth)) };
   }
   const byMonthBand = new Float64Array(12 * bands);
   const { bucketOfSlot, penceOfSlot } = buckets;
   const penceByMonthBand = penceOfSlot && new Float64Array(12 * bands);
-  const sumOfDay = weights.reduce((sum, weight) => sum + weight, 0);
+  const sumOfDay = sumOf(weights);
   const byClock = ofMonths(dayShare, slots) ? clockOfBuckets(buckets, slots) : null;
   for (let month = 0; byClock && month < 12; month++) {
     const share = dayShare[byClock.firstDay[month]!]! / sumOfDay;
@@ -168,7 +170,7 @@ export function sharesOfSlots(kWh: Float64Array, slots: YearSlots, buckets: Rate
   if (penceByMonthBand)
     for (let slot = 0; slot < count; slot++)
       penceByMonthBand[month[slot]! * bands + bucketOfSlot[slot]!]! += kWh[slot]! * penceOfSlot[slot]!;
-  const total = byMonthBand.reduce((sum, one) => sum + one, 0);
+  const total = sumOf(byMonthBand);
   if (!(total > 0)) return null;
   const shared = (sums: Float64Array) => sums.map((sum) => sum / total);
   return gather(shared(byMonthBand), bands, penceByMonthBand && shared(penceByMonthBand));

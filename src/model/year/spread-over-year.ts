@@ -1,4 +1,5 @@
 /** Spreads yearly heat over the days and months of the typical year. */
+import { sumOf } from '../units/sums.ts';
 import type { TypicalYear } from './typical-year.ts';
 
 /** Share of yearly space heat of each day: its degrees below the base over the year's degree days; they sum to 1. */
@@ -28,7 +29,7 @@ export function byMonth(amount: number, shareByDay: Float64Array, monthDays: rea
 
 /** The months scaled so that they sum to the amount. */
 export function sumTo(amount: number, months: readonly number[]): number[] {
-  const sum = months.reduce((total, v) => total + v, 0);
+  const sum = sumOf(months);
   if (sum === 0) return months.map(() => amount / months.length);
   return months.map((v) => (v * amount) / sum);
 }

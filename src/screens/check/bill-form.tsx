@@ -8,6 +8,7 @@ import { civilDateOf } from '../../model/calendar/instant.ts';
 import { sumRegisters } from '../../model/evidence/sum-registers.ts';
 import type { BillCheckInput } from '../../model/shapes/bill-check.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
+import { sumOf } from '../../model/units/sums.ts';
 import { referenceOf } from '../../reference/index.ts';
 import { daysWorking } from '../../words/explained/record.ts';
 import {
@@ -358,7 +359,7 @@ function MetersShow({ form, series }: { readonly form: Form; readonly series: re
   const meters = listMeters(series);
   const shown = meters.flatMap((meter) => {
     const days = daysOf(meter, span.from, span.to);
-    return days ? [{ meter, kWh: days.reduce((sum, value) => sum + value, 0) }] : [];
+    return days ? [{ meter, kWh: sumOf(days) }] : [];
   });
   return (
     <>

@@ -1,7 +1,9 @@
 /** The twelve months behind a picture of a year, each a line that sums to the year. */
+
 import { WARNED } from '../../model/bill-gap/expected-range.ts';
 import type { Demand, SystemResult } from '../../model/shapes/appraisal.ts';
 import type { Grade } from '../../model/shapes/working.ts';
+import { sumOf } from '../../model/units/sums.ts';
 import { monthNames } from '../numbers.ts';
 import { inWords, type Said } from '../say-told.ts';
 import type { ShownInput, ShownWorking } from '../working.ts';
@@ -53,7 +55,7 @@ export function costByMonth({ monthly, cost }: Pick<SystemResult, 'monthly' | 'c
           grade,
           origin: inWords('kWh of the month at the prices below'),
         }),
-        result: { value: monthly.unitsPence.reduce((sum, pence) => sum + pence, 0), unit: 'p' },
+        result: { value: sumOf(monthly.unitsPence), unit: 'p' },
       },
       cost.working,
     ],

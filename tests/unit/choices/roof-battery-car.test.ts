@@ -1,13 +1,15 @@
 /** Roof, battery and car on each tariff, with each way of heating. */
+
 import { expect, test } from 'vitest';
 import { appraiseYears } from '../../../src/model/appraise.ts';
 import { heatAndMachine, hoursOn } from '../../../src/model/choices/best-hours.ts';
 import { compareTariffs } from '../../../src/model/choices/compare-tariffs.ts';
-import { layEquipment, sumOf } from '../../../src/model/choices/roof-battery-car.ts';
+import { layEquipment } from '../../../src/model/choices/roof-battery-car.ts';
 import { choosePrices } from '../../../src/model/comparison/prices-of.ts';
 import { heatOfHousehold } from '../../../src/model/heat-of-household.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';
 import type { Tariff } from '../../../src/model/shapes/tariff.ts';
+import { sumOf } from '../../../src/model/units/sums.ts';
 import { findRegion } from '../../../src/model/weather/region.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { exactPounds } from '../../../src/words/numbers.ts';

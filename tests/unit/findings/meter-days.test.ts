@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { addDays, toDayNumber } from '../../../src/model/calendar/civil.ts';
-import { meanOf } from '../../../src/model/chance/quantiles.ts';
 import type { EvenLoad } from '../../../src/model/findings/even-loads.ts';
 import {
   heatingDegrees,
@@ -12,6 +11,7 @@ import {
 import { typicalDay } from '../../../src/model/findings/typical-day.ts';
 import { withoutLoads, withoutMachine } from '../../../src/model/findings/without-loads.ts';
 import type { Finding } from '../../../src/model/shapes/finding.ts';
+import { meanOf } from '../../../src/model/units/sums.ts';
 import { daysOf, FIRST } from './made-days.ts';
 
 /** Days of readings that count up from 0, so that each sum is known. */

@@ -1,6 +1,8 @@
 /** Heat, electricity and factors of a machine's year, gathered from its half-hours by month. */
+
 import type { YearSlots } from '../../calendar/zone.ts';
 import { FAN_W_PER_KW } from '../../cycle/air-side.ts';
+import { sumOf } from '../../units/sums.ts';
 import { factorsAtBoundaries } from '../boundaries.ts';
 import type { Source } from './source.ts';
 import { type Balance, type BySlot, type ElectricUse, USES } from './year.ts';
@@ -34,7 +36,6 @@ export function balanceYear(
     ElectricUse,
     Months
   >;
-  const total = (months: Months) => months.reduce((sum, kWh) => sum + kWh, 0);
   const balance = (of: (months: Months) => number) =>
     balanceOf(
       of(heat.space),
@@ -43,7 +44,7 @@ export function balanceYear(
       fanPerHeat,
     );
   return {
-    year: balance(total),
+    year: balance(sumOf),
     monthly: Array.from({ length: 12 }, (_, month) => balance((months) => months[month]!)),
   };
 }

@@ -1,5 +1,5 @@
 /** What a machine does between the points of its data sheet: Carnot fraction and output over source and flow. */
-import { meanOf } from '../../chance/quantiles.ts';
+import { meanOf } from '../../units/sums.ts';
 import { carnotCop } from '../water-ratio.ts';
 
 /** No machine lifts by less inside, however near source and flow lie, K. A judgement. */

@@ -6,6 +6,7 @@ import type { Household } from '../../shapes/household.ts';
 import type { ClimateRegion, GroundFacts, Reference, Sourced, Value } from '../../shapes/reference.ts';
 import { type Told, tell, type Wording } from '../../shapes/told.ts';
 import type { WorkingInput } from '../../shapes/working.ts';
+import { sumOf } from '../../units/sums.ts';
 import { smoothDailyMeans } from '../../year/mean-preserving.ts';
 import type { TypicalYear } from '../../year/typical-year.ts';
 import { boreholeTemperature, type GroundYear, groundTemperature, perDay } from './ground-temperature.ts';
@@ -26,7 +27,7 @@ const LIKELY_DEPTH_M = { vertical: [15, 400], horizontal: [0.3, 15] } as const;
  */
 export function groundOfRegion(region: ClimateRegion, facts: GroundFacts): GroundYear {
   const { monthlyMeanC } = region;
-  const meanAirC = monthlyMeanC.reduce((sum, c) => sum + c, 0) / 12;
+  const meanAirC = sumOf(monthlyMeanC) / 12;
   const halfSwingK = (Math.max(...monthlyMeanC) - Math.min(...monthlyMeanC)) / 2;
   return {
     meanC: meanAirC + facts.meanAboveAirK.value,
