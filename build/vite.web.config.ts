@@ -2,12 +2,16 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { partOf } from './part-of.ts';
+import { pureShapes } from './pure-shapes.ts';
 
 /** The window: screens and charts, as static files that both hosts serve. */
 export default defineConfig({
   root: fileURLToPath(new URL('../src/screens', import.meta.url)),
   base: './',
-  plugins: [react()],
+  plugins: [react(), pureShapes()],
+  resolve: {
+    alias: [{ find: /^zod$/, replacement: fileURLToPath(new URL('../src/screens/jitless.ts', import.meta.url)) }],
+  },
   build: {
     outDir: fileURLToPath(new URL('./out/web', import.meta.url)),
     emptyOutDir: true,
@@ -17,8 +21,6 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     chunkSizeWarningLimit: 1500,
     rolldownOptions: {
-      // A schema that is made does nothing by itself: those that the window never asks are left out of it.
-      treeshake: { manualPureFunctions: ['z'] },
       output: {
         codeSplitting: {
           groups: [

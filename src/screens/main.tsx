@@ -1,5 +1,4 @@
 import { createRoot } from 'react-dom/client';
-import { config } from 'zod';
 import '../charts/look/fonts.css';
 import '../charts/look/tokens.css';
 import '../charts/look/base.css';
@@ -14,9 +13,6 @@ import { DESK } from './household-screen.tsx';
 import { keepFocus } from './keep-focus.ts';
 import { fetchListAhead } from './list/use-household-list.ts';
 import { parseRoute } from './routes.ts';
-
-// Under the content security policy nothing may build functions from text, so schemas are walked instead.
-config({ jitless: true });
 
 // All that a start shows comes at once, while the first of it is drawn. Hardly anybody stays at the list.
 const list = parseRoute(window.location.hash).screen === 'list' ? fetchListAhead() : undefined;
