@@ -16,7 +16,7 @@ import { priceByTariff } from './prefill-bill.ts';
 import { refuseQuestions } from './refuse-remarks.ts';
 import { heatPumpUnits, type KnownSince } from './run-check.ts';
 import { isSamePart } from './same-part.ts';
-import { intakeContext, namedByDays, takeIn } from './take-in.ts';
+import { contextOf, namedByDays, takeIn } from './take-in.ts';
 import { typeEvidence } from './typed-evidence.ts';
 
 export interface GatherInput {
@@ -60,7 +60,7 @@ export async function gatherInput(given: GatherInput): Promise<WholeHousehold> {
     const taken = await takeIn({
       file: await bundle([file, ...pages].map(named)),
       choices: choices ?? {},
-      context: intakeContext(household.zone, today),
+      context: contextOf(household, today),
       householdId: household.id,
       importedOn: now,
       newId,

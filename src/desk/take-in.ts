@@ -1,7 +1,9 @@
 /** A file on its way in: intake reads it, the desk gives the identifiers, and the same values go to the store as were shown. */
 import type { IntakeChoices, IntakeContext, IntakePreview, IntakeResult, IntervalDays } from '../intake/intake.ts';
 import { toCivilDate, toDayNumber } from '../model/calendar/civil.ts';
+import { currencyOf } from '../model/shapes/country.ts';
 import { type Evidence, isCutByClock } from '../model/shapes/evidence.ts';
+import type { Household } from '../model/shapes/household.ts';
 import { reference } from '../reference/index.ts';
 import { say } from '../words/say.ts';
 import { hashOf } from './hash.ts';
@@ -24,6 +26,16 @@ export function intakeContext(zone: string, today: string, onProgress?: (share: 
     ...(onProgress ? { onProgress } : {}),
   };
 }
+
+/** The same for a household, whose money a bill has to be in. */
+export const contextOf = (
+  { zone, country }: Pick<Household, 'zone' | 'country'>,
+  today: string,
+  onProgress?: (share: number) => void,
+): IntakeContext => ({
+  ...intakeContext(zone, today, onProgress),
+  money: currencyOf({ country }) === 'EUR' ? '€' : '£',
+});
 
 export interface TakenIn {
   readonly evidence: Evidence;

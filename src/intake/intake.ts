@@ -15,6 +15,7 @@ export {
   type UnpackHeic,
 } from './terms/paper-reading.ts';
 export { IntakePreview, type IntakeResult, type IntervalDays } from './terms/preview.ts';
+export { isUnitOf } from './terms/units.ts';
 
 /**
  * Ten years of half-hours are 5 to 14 MB. A file is held as bytes, as text and as the places of its cells, and some

@@ -139,7 +139,7 @@ export function readPages(
   const people = namesOn(corrected, rows);
   const { bills, doubt } = splitBills(rowsWithout(people, rows), said.bills, (some) => understand(some, how));
   const text = textOf(corrected);
-  const money = moneyOf(text);
+  const money = moneyOf(text) ?? context.money ?? '£';
   const foreign = otherMoneyOf(text);
   if (foreign !== undefined) {
     book.add('paper-other-money', 'refusal', { found: foreign });
@@ -174,9 +174,9 @@ export function readPages(
   });
   const sections = read.flatMap((one) => one.sections);
   const values = read.flatMap((one) => one.values);
-  if (money === '$' && how.monthFirst !== true && !said.money)
-    book.add('paper-money-asked', 'question', { found: money });
-  else if (money !== '£') book.add('paper-money', 'note', { found: money });
+  const isOther = context.money ? money !== context.money : money === '$' && how.monthFirst !== true;
+  if (isOther && !said.money) book.add('paper-money-asked', 'question', { found: money });
+  else if (money !== (context.money ?? '£')) book.add('paper-money', 'note', { found: money });
   if (sections.some(({ section: { lines } }) => sumQuantity(lines.filter(({ kind }) => kind === 'energy')) < 0)) {
     book.add('paper-given-back', 'refusal');
     return resultOf(fileName, choices, book);

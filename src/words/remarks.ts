@@ -345,6 +345,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'fill-left-open': phrase(
     '{file}: {count, plural, one {# missing reading} other {# missing readings}} could not be filled, since {expected}. They stay missing.',
   ),
+  'kept-already': phrase('{file} is saved already, and counts once. To read it otherwise, remove it first.'),
   'overlap-same': phrase(
     '{file} repeats {count, plural, one {# day} other {# days}} that {names} had, {days}, with the same values. They count once.',
   ),
@@ -519,7 +520,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     'The amounts on {file} are in another currency: it says {names}. Bills are read in pounds, euros or dollars.',
   ),
   'paper-money-asked': phrase(
-    'The amounts on {file} are in {names}. They would count as the money of the household. Type in what they come to, or save them as printed.',
+    'The amounts on {file} are in {names}. They would count as the money of the household. Set its country in “Heat needed”, type in what they come to, or save them as printed.',
   ),
   'paper-services-left-out': phrase(
     '{file} also charges for what is no energy: {names}. That was left out of the cost.',
@@ -556,7 +557,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     'The pages of {file} state different days: {names}. Say whether they are one bill or several.',
   ),
   'paper-money': phrase(
-    'The amounts on {file} are in {names}. They are saved as they are printed; choose the same currency in Settings.',
+    'The amounts on {file} are in {names}. They are saved as they are printed. The country in “Heat needed” settles the currency of a home.',
   ),
   'paper-fuel-asked': phrase('{file} does not say whether it is for electricity or for gas. Choose which.'),
   'paper-period-asked': phrase('We found no first and last day of the bill on {file}. Type them below.'),

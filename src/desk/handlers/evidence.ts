@@ -26,7 +26,7 @@ import { pointsOfDays, pointsOfIntervals, pointsOfJoined } from '../readings.ts'
 import { refuseQuestions } from '../refuse-remarks.ts';
 import { readRemembered, rememberLayout } from '../remembered-layout.ts';
 import { isSamePart } from '../same-part.ts';
-import { intakeContext, namedByDays, takeRead } from '../take-in.ts';
+import { contextOf, intakeContext, namedByDays, takeRead } from '../take-in.ts';
 import { typeEvidence } from '../typed-evidence.ts';
 import { forgetDamage } from '../upkeep.ts';
 
@@ -61,6 +61,9 @@ const asEvidence = ({ shape, series, ...coming }: Coming): Evidence => ({
   series: [...series],
   remarks: [],
 });
+
+/** Nothing is asked of a file that would count once anyway. */
+const ofKept = (file: string): Remark => ({ code: 'kept-already', weight: 'note', file });
 
 const MOST_POINTS = 2000;
 
@@ -104,7 +107,7 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
     readRemembered(store, ports.readEvidence, file, choices, context, signal);
 
   const contextFor = (householdId: string, work: Work) =>
-    intakeContext(findHousehold(store, householdId).household.zone, ports.today(), work.onProgress);
+    contextOf(findHousehold(store, householdId).household, ports.today(), work.onProgress);
 
   const keptPartOf = (evidence: Evidence): Evidence | undefined =>
     store.listEvidence(evidence.householdId).find((one) => one.id !== evidence.id && isSamePart(one, evidence));
@@ -145,16 +148,18 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       const coming = { householdId, fileName, sha256: hashOf(file.bytes), shape, series };
       const beside = besideStored(coming, intervals);
       const { rivals, records } = joinedWith(coming, beside);
-      return { ...preview, records, remarks: [...preview.remarks, ...overlapsOf(beside), ...rivals] };
+      const own = preview.part ? { ...asEvidence(coming), part: preview.part } : asEvidence(coming);
+      const of = keptPartOf(own) ? [ofKept(fileName)] : [...overlapsOf(beside), ...rivals];
+      return { ...preview, records, remarks: [...preview.remarks, ...of] };
     },
     async 'evidence.accept'({ fileId, householdId, choices }, work) {
-      const { zone } = findHousehold(store, householdId).household;
-      const context = intakeContext(zone, ports.today(), stageOf(work.onProgress, 0, READING_SHARE));
+      const { household } = findHousehold(store, householdId);
+      const context = contextOf(household, ports.today(), stageOf(work.onProgress, 0, READING_SHARE));
       const file = files.take(fileId);
       const { result, layout } = await readAnew(file, choices, context, work);
       // Others had their turn meanwhile: the household may be gone.
       findHousehold(store, householdId);
-      const own = { file, zone, householdId, importedOn: ports.now(), newId: ports.newId };
+      const own = { file, zone: household.zone, householdId, importedOn: ports.now(), newId: ports.newId };
       const { evidence, intervals, rawFile } = takeRead(result, own);
       const earlier = keptPartOf(evidence);
       if (earlier) {

@@ -7,14 +7,14 @@ const DOLLARS = /(?<!\p{L})(?:US ?)?\$|\bUSD\b|\bdollars?\b/gu;
 
 const countOf = (text: string, sign: RegExp): number => text.match(sign)?.length ?? 0;
 
-/** The sign that stands most often; pounds where none does. */
-export function moneyOf(text: string): '£' | '€' | '$' {
+/** The sign that stands most often. */
+export function moneyOf(text: string): '£' | '€' | '$' | undefined {
   const [euros, dollars, pounds] = [EUROS, DOLLARS, POUNDS].map((sign) => countOf(text, sign)) as [
     number,
     number,
     number,
   ];
-  return euros > Math.max(dollars, pounds) ? '€' : dollars > pounds ? '$' : '£';
+  return euros > Math.max(dollars, pounds) ? '€' : dollars > pounds ? '$' : pounds > 0 ? '£' : undefined;
 }
 
 /** Names and signs that are nothing else. */

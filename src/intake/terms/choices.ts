@@ -103,6 +103,8 @@ export const choicesFor = (choices: IntakeChoices, column: string): IntakeChoice
 export interface IntakeContext {
   /** IANA zone of the household. */
   readonly zone: string;
+  /** Money of the household; absent where a file is read by itself. */
+  readonly money?: '£' | '€';
   /** Latest day a reading may bear without a remark, "2026-11-25"; the caller's clock, since intake has none. */
   readonly today: string;
   readonly kWhPerUnit: Reference['kWhPerUnit'];

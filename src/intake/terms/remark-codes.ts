@@ -95,6 +95,7 @@ export const REMARK_CODES = [
   'filled',
   'fill-left-open',
   // Days that an earlier import had
+  'kept-already',
   'overlap-same',
   'overlap-different',
   'records-asked',

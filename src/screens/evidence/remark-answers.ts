@@ -1,6 +1,12 @@
 /** What can be answered to a question of intake: each answer is a choice with which the file is read again. */
 
-import type { ChoicesOfColumn, EnergyUnit, IntakeChoices, IntakePreview } from '../../intake/intake.ts';
+import {
+  type ChoicesOfColumn,
+  type EnergyUnit,
+  type IntakeChoices,
+  type IntakePreview,
+  isUnitOf,
+} from '../../intake/intake.ts';
 import type { Remark } from '../../model/shapes/evidence.ts';
 import { PRICED_CARRIERS, SALE_UNIT_IDS } from '../../model/shapes/heating.ts';
 import { isOfOneColumn } from '../../words/answers.ts';
@@ -31,9 +37,13 @@ const UNITS: readonly EnergyUnit[] = [
 ];
 
 const DEGREES: readonly EnergyUnit[] = ['°C', '°F', 'K'];
-/** Units that may be meant where one was taken. */
-const unitsLike = (taken: string | undefined): readonly EnergyUnit[] =>
-  DEGREES.some((unit) => unit === taken) ? DEGREES : UNITS;
+/** Units that may be meant where one was taken: those that the kind of energy has, and gas where its kind is asked too. */
+function unitsLike({ code, expected, carrier }: Remark, { remarks }: IntakePreview): readonly EnergyUnit[] {
+  if (DEGREES.some((unit) => unit === expected)) return DEGREES;
+  if (carrier === undefined || code === 'unit-not-of-carrier') return UNITS;
+  const isGuessed = remarks.some((one) => one.code === 'carrier-guessed');
+  return UNITS.filter((unit) => isUnitOf(carrier, unit) || (isGuessed && isUnitOf('gas', unit)));
+}
 
 /** An answer that leaves what was said before about the paper as it is. */
 const ofPaper = ({ paper }: IntakeChoices, part: NonNullable<IntakeChoices['paper']>): Omit<Answer, 'label'> => ({
@@ -101,7 +111,7 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
     case 'unit-doubtful':
     case 'unit-not-of-carrier':
     case 'espi-type-missing':
-      return unitsLike(remark.expected).map((unit) => ({
+      return unitsLike(remark, preview).map((unit) => ({
         label: sayTold(unit),
         choice: { unit },
         holds: choices.unit === unit,

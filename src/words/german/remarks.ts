@@ -198,6 +198,8 @@ export const REMARKS: Catalogue = {
     '{file}: {count, plural, one {# fehlender Messwert} other {# fehlende Messwerte}} vom {from} bis {to} mit dem Mittel desselben Wochentags gefüllt, zusammen {energy}. Das gilt als geschätzt.',
   '{file}: {count, plural, one {# missing reading} other {# missing readings}} could not be filled, since {expected}. They stay missing.':
     '{file}: {count, plural, one {# fehlender Messwert ließ} other {# fehlende Messwerte ließen}} sich nicht füllen. Der Grund: {expected}. Sie fehlen weiter.',
+  '{file} is saved already, and counts once. To read it otherwise, remove it first.':
+    '{file} ist schon gespeichert und zählt einmal. Um sie anders zu lesen, entfernen Sie sie zuerst.',
   '{file} repeats {count, plural, one {# day} other {# days}} that {names} had, {days}, with the same values. They count once.':
     '{file} wiederholt {count, plural, one {# Tag} other {# Tage}} aus {names}, {days}, mit denselben Werten. Sie zählen einmal.',
   '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. The newer import counts. Remove it if the older is right.':
@@ -430,8 +432,8 @@ export const REMARKS: Catalogue = {
     '{file} enthält {count} Rechnungen über verschiedene Tage. Jede wird mit ihren eigenen Tagen gespeichert.',
   'The pages of {file} state different days: {names}. Say whether they are one bill or several.':
     'Die Seiten von {file} nennen verschiedene Tage: {names}. Sagen Sie, ob sie eine Rechnung sind oder mehrere.',
-  'The amounts on {file} are in {names}. They are saved as they are printed; choose the same currency in Settings.':
-    'Die Beträge auf {file} sind in {names}. Sie werden wie gedruckt gespeichert; wählen Sie dasselbe Geld in den Einstellungen.',
+  'The amounts on {file} are in {names}. They are saved as they are printed. The country in “Heat needed” settles the currency of a home.':
+    'Die Beträge auf {file} sind in {names}. Sie werden wie gedruckt gespeichert. Die Währung eines Hauses folgt seinem Land unter „Wärmebedarf“.',
   'No sum on {file} confirms that its charges are all here: {names}. A charge or the page with the total may be missing. Compare with the paper.':
     'Keine Summe auf {file} bestätigt, dass alle Beträge da sind: {names}. Ein Betrag oder die Seite mit der Summe kann fehlen. Vergleichen Sie mit dem Papier.',
   '{file} is locked with a password. Open it with the password, print it to a new PDF without one, and choose that.':
@@ -468,10 +470,10 @@ export const REMARKS: Catalogue = {
     '{file} ist wohl für etwas anderes, denn dort steht: {names}. Gelesen werden hier nur Rechnungen für Strom oder Gas; eine Lieferung von Brennstoff lässt sich eintippen.',
   'The amounts on {file} are in another currency: it says {names}. Bills are read in pounds, euros or dollars.':
     'Die Beträge auf {file} haben eine andere Währung, denn dort steht: {names}. Gelesen werden Rechnungen in Pfund, Euro oder Dollar.',
-  'The amounts on {file} are in {names}. They would count as the money of the household. Type in what they come to, or save them as printed.':
-    'Die Beträge auf {file} sind in {names}. Sie würden als Geld des Haushalts zählen. Geben Sie ein, was sie umgerechnet ergeben, oder speichern Sie sie wie gedruckt.',
   '{file} lays {names} on both fuels together. Each fuel bears its part, by what it was charged.':
     '{file} legt {names} auf beide Energien zusammen. Jede trägt ihren Teil, nach dem, was für sie berechnet wurde.',
+  'The amounts on {file} are in {names}. They would count as the money of the household. Set its country in “Heat needed”, type in what they come to, or save them as printed.':
+    'Die Beträge auf {file} sind in {names}. Sie würden als Geld des Haushalts zählen. Wählen Sie sein Land unter „Wärmebedarf“, geben Sie ein, was sie umgerechnet ergeben, oder speichern Sie sie wie gedruckt.',
   '{file} also charges for what is no energy: {names}. That was left out of the cost.':
     '{file} berechnet auch, was keine Energie ist: {names}. Das zählt nicht zu den Kosten.',
   '{file} holds two bills for the same days ({names}) with different use. Choose only the one that stands.':

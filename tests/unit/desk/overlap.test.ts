@@ -112,6 +112,24 @@ describe('which import counts', () => {
     expect((await home.open()).evidence).toHaveLength(1);
   });
 
+  test('of the same file again the preview says so, and asks nothing of what it repeats', async () => {
+    const home = openHome();
+    const householdId = await home.create();
+    const offer = async (text: string) => {
+      const { fileId } = await home.call<{ fileId: string }>('file.offer', { fileName: 'a.csv', bytes: bytesOf(text) });
+      return home.call<Evidence>('evidence.preview', { fileId, householdId, choices: {} });
+    };
+    const text = fileOf(0, 48 * 4);
+    expect(codes(await offer(text))).not.toContain('kept-already');
+    const { id } = await home.bring('a.csv', text);
+    const again = await offer(text);
+    expect(again.remarks.filter(({ code }) => /kept|overlap|records/.test(code))).toEqual([
+      { code: 'kept-already', weight: 'note', file: 'a.csv' },
+    ]);
+    await home.call('evidence.undo', { evidenceId: id });
+    expect(codes(await offer(text))).not.toContain('kept-already');
+  });
+
   test('the preview says it before anything is kept, and nothing is said once the older is gone', async () => {
     const home = openHome();
     const householdId = await home.create();

@@ -381,6 +381,22 @@ describe('paper that is no bill, or none that can be read', () => {
     expect(codesOf(preview, 'refusal')).toEqual(['paper-other-money']);
     expect(preview.remarks.find(({ weight }) => weight === 'refusal')!.found).toBe(money);
   });
+  test.each([
+    ['£', '£', []],
+    ['£', '€', ['paper-money-asked']],
+    ['€', '€', []],
+    ['€', '£', ['paper-money-asked']],
+    ['€', 'CHF ', []],
+    ['£', '$', ['paper-money-asked']],
+  ] as const)('a household that pays in %s is asked about a bill in %s', async (own, money, asked) => {
+    const read = async (choices: IntakeChoices) => {
+      const bytes = writePdf([setLines(inMoney((amount) => money + amount))]);
+      const { preview } = await readPaper('bill.pdf', bytes, choices, { ...context, money: own });
+      return preview.remarks.filter(({ code, weight }) => weight === 'question' && code.startsWith('paper-money'));
+    };
+    expect((await read({})).map(({ code }) => code)).toEqual(asked);
+    expect(await read({ paper: { money: true } })).toEqual([]);
+  });
   test.each(['$', 'US$', 'USD '])('dollars are asked about where nobody pays in them: %s', async (money) => {
     const lines = inMoney((amount) => money + amount);
     const preview = await readLines(lines);

@@ -53,6 +53,26 @@ describe('every question of the corpus can be answered', () => {
     ).toEqual([]);
   });
 
+  test('of a unit only those that the kind of energy has are offered', () => {
+    const labels = (file: string, text: string) => {
+      const preview = readFile(file, new TextEncoder().encode(text), {}, context).preview;
+      const remark = preview.remarks.find(({ code }) => code === 'unit-guessed')!;
+      return answersTo(remark, preview).map(({ label }) => label);
+    };
+    const days = (heading: string) =>
+      [
+        `Date,${heading}`,
+        ...Array.from({ length: 30 }, (_, i) => `2026-01-${String(i + 1).padStart(2, '0')},${9 + (i % 4)}`),
+      ].join('\n');
+    expect(labels('a.csv', days('Electricity'))).toEqual(['kWh', 'Wh', 'MWh', 'kW', 'W', 'MJ', 'therm']);
+    expect(labels('a.csv', days('Gas used'))).toEqual(
+      expect.arrayContaining(['kWh', 'm³', 'ft³', 'hundred ft³', 'therm']),
+    );
+    // What was metered is asked too, so that gas by volume is among them.
+    expect(labels('a.csv', days('Used'))).toContain('m³');
+    expect(labels('a.csv', days('Used'))).not.toContain('litre');
+  });
+
   test('a column that never changes is amounts, if that is chosen', () => {
     const still = read('counter-still.csv');
     const [, amounts] = answersTo(still.remarks.find((r) => r.code === 'register-still')!, still);
