@@ -17,6 +17,7 @@ const Layout = IntakeChoices.omit({
   calorificMJPerM3: true,
   pulsesPerKWh: true,
   beside: true,
+  besideOf: true,
   weatherMeasured: true,
   anew: true,
 });

@@ -109,6 +109,7 @@ export function readFile(
         ...(given.ownUse ? { ownUse: given.ownUse } : {}),
         ...(given.ofColumns ? { ofColumns: given.ofColumns } : {}),
         ...(given.beside ? { beside: given.beside } : {}),
+        ...(given.besideOf ? { besideOf: given.besideOf } : {}),
       },
       ...(sheet.workbook ? { sheets: [...sheet.workbook.sheets] } : {}),
       columns: sheet.columns.map((c) => columnName(sheet, c.index)),
@@ -132,9 +133,9 @@ export function readFile(
       series: refused
         ? []
         : recordsWithoutPeople(
-            reading.series.map((one) => standing(ofSheet(one, sheet), choices)),
+            reading.series.map((one) => ofSheet(one, sheet)),
             people,
-          ),
+          ).map((one) => standing(one, choices)),
       firstDays: refused ? [] : [...reading.firstDays],
       remarks: book.list(),
     },
@@ -189,7 +190,9 @@ function ofArchive(fileName: string, packed: Packed, given: IntakeChoices, conte
   const { sheet: _, ...choices } = given;
   const own = readFile(packed.name.split('/').at(-1)!, packed.bytes, choices, context);
   const isAlone = packed.all.length === 1;
-  const series = own.preview.series.map((one) => (isAlone ? one : { ...one, name: `${packed.name}: ${one.name}` }));
+  const series = own.preview.series.map((one) =>
+    isAlone ? one : standing({ ...one, name: `${packed.name}: ${one.name}` }, given),
+  );
   const remarks = own.preview.remarks.map((remark) => ({ ...remark, file: fileName }));
   return {
     ...own,
@@ -205,8 +208,10 @@ function ofArchive(fileName: string, packed: Packed, given: IntakeChoices, conte
 }
 
 /** What a record of use is beside others of its kind, where the installer said it. */
-export const standing = (series: Series, { beside }: IntakeChoices): Series =>
-  beside !== undefined && isUse(series) ? { ...series, beside } : series;
+export function standing(series: Series, choices: IntakeChoices): Series {
+  const beside = choices.besideOf?.[series.name] ?? choices.beside;
+  return beside !== undefined && isUse(series) ? { ...series, beside } : series;
+}
 
 /** Every sheet but the one that is taken by itself names its records, so that no two sheets' are one. */
 function ofSheet(series: Series, { workbook }: Sheet): Series {
@@ -237,11 +242,12 @@ function readWhole(
         ...reading.choices,
         ...(choices.fill ? { fill: choices.fill } : {}),
         ...(choices.beside ? { beside: choices.beside } : {}),
+        ...(choices.besideOf ? { besideOf: choices.besideOf } : {}),
       },
       columns: [...columns],
       rows,
       dataRows,
-      series: refused ? [] : recordsWithoutPeople(reading.series.map((series) => standing(series, choices))),
+      series: refused ? [] : recordsWithoutPeople(reading.series).map((one) => standing(one, choices)),
       firstDays: refused ? [] : [...reading.firstDays],
       remarks: book.list(),
     },

@@ -95,8 +95,17 @@ export function answerSentence(remark: Remark, preview: Pick<IntakePreview, 'cho
   // One file by itself is never asked what it is beside others.
   if (key === 'beside')
     return say(
-      'Answer with “choices”: {open} "beside": {json} {close} at this file in the household file (possible: {others}).',
-      { open: '{', close: '}', json: JSON.stringify(value), others },
+      'Answer with “choices”: {open} "beside": {json} {close} at this file in the household file (possible: {others}). If it has several records: "besideOf": {own}.',
+      {
+        open: '{',
+        close: '}',
+        json: JSON.stringify(value),
+        others,
+        // Registers that are added bear the names of all.
+        own: JSON.stringify(
+          Object.fromEntries((remark.column ?? remark.carrier ?? '').split(' + ').map((name) => [name, value])),
+        ),
+      },
     );
   const [name, json] = key === undefined ? ['columns', JSON.stringify({ value })] : [key, JSON.stringify(value)];
   const option = key === undefined ? `columns.value=${value ?? 1}` : `${key}=${String(value)}`;

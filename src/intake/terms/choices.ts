@@ -79,6 +79,8 @@ export const IntakeChoices = z.object({
   paper: PaperChoices.optional(),
   /** What its records of use are beside others of their kind. */
   beside: Beside.optional(),
+  /** The same of single records of a file that has several, by their names in the preview. */
+  besideOf: z.record(z.string().max(200), Beside).optional(),
   /** Pulses that stand for one kWh, as printed on the meter. */
   pulsesPerKWh: z.number().positive().max(1_000_000).optional(),
   /** Whether readings below nought are what was sent out, so that the record is use less export. */

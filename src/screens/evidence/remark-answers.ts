@@ -7,7 +7,7 @@ import {
   type IntakePreview,
   isUnitOf,
 } from '../../intake/intake.ts';
-import type { Remark } from '../../model/shapes/evidence.ts';
+import { isUse, type Remark } from '../../model/shapes/evidence.ts';
 import { PRICED_CARRIERS, SALE_UNIT_IDS } from '../../model/shapes/heating.ts';
 import { isOfOneColumn } from '../../words/answers.ts';
 import { say } from '../../words/say.ts';
@@ -138,8 +138,8 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
       return [{ label: say('Measured on these days'), choice: { weatherMeasured: true }, holds: false }];
     case 'records-asked':
       return [
-        { label: say('Add it, a further meter'), choice: { beside: 'added' }, holds: false },
-        { label: say('Do not use it'), choice: { beside: 'aside' }, holds: false },
+        { label: say('Add it, a further meter'), choice: besideOf(remark, preview, 'added'), holds: false },
+        { label: say('Do not use it'), choice: besideOf(remark, preview, 'aside'), holds: false },
       ];
     case 'own-use-asked':
       return [
@@ -172,6 +172,17 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
     default:
       return paperAnswersOf(remark, choices);
   }
+}
+
+/** Of one record of several the answer leaves the others as they are: a bill may be for two kinds of energy. */
+function besideOf({ column, carrier }: Remark, preview: IntakePreview, beside: 'added' | 'aside'): IntakeChoices {
+  const used = preview.series.filter(isUse);
+  // Registers that are added bear the names of all.
+  const names = column === undefined ? [] : [column, ...column.split(' + ')];
+  const own = used.filter((one) => (column === undefined ? one.carrier === carrier : names.includes(one.name)));
+  if (own.length === 0 || own.length === used.length) return { beside };
+  const answered = Object.fromEntries(own.map(({ name }) => [name, beside]));
+  return { besideOf: { ...preview.choices.besideOf, ...answered } };
 }
 
 /** What is asked of a bill on paper. */

@@ -1,6 +1,8 @@
 /** What is asked about a file has to be answered before the desk keeps it, whoever asks. */
 import { expect, test } from 'vitest';
-import type { IntakePreview } from '../../../src/intake/intake.ts';
+import type { IntakeChoices, IntakePreview } from '../../../src/intake/intake.ts';
+import type { Evidence } from '../../../src/model/shapes/evidence.ts';
+import { answersTo } from '../../../src/screens/evidence/remark-answers.ts';
 import { openHome } from './open-home.ts';
 
 const hours = (heading: string, kWh = 1) =>
@@ -32,11 +34,41 @@ test('two meters on the same days are asked about by the desk too', async () => 
   const other = hours('Night electricity of the annexe (kWh)', 3).replaceAll('Night ', '');
   await expect(home.bring('two.csv', other)).rejects.toMatchObject({
     code: 'records-asked',
-    remedy: 'Answer with “choices”: { "beside": "added" } at this file in the household file (possible: added, aside).',
+    remedy:
+      'Answer with “choices”: { "beside": "added" } at this file in the household file (possible: added, aside). If it has several records: "besideOf": {"electricity of the annexe (kWh)":"added"}.',
   });
   expect((await home.open()).evidence).toHaveLength(1);
   const { beside } = (await home.bring('two.csv', other, { beside: 'aside' })).series[0]!;
   expect(beside).toBe('aside');
+});
+
+test('of a file with two kinds of energy the answer about one leaves the other as it is', async () => {
+  const home = openHome();
+  const householdId = await home.create();
+  await home.bring('one.csv', hours('Electricity used (kWh)'));
+  const both = hours('Electricity used (kWh)', 3)
+    .split('\n')
+    .map((line, i) => (i === 0 ? `${line},Gas used (kWh)` : `${line},2`))
+    .join('\n');
+  const bytes = new TextEncoder().encode(both);
+  const { fileId } = await home.call<{ fileId: string }>('file.offer', { fileName: 'both.csv', bytes });
+  const look = (choices: IntakeChoices) =>
+    home.call<IntakePreview>('evidence.preview', { fileId, householdId, choices });
+  const asked = await look({});
+  const [question] = asked.remarks.filter(({ weight }) => weight === 'question');
+  const [, aside] = answersTo(question!, asked);
+  expect(aside!.choice).toEqual({ besideOf: { 'Electricity used (kWh)': 'aside' } });
+  const answered = await look(aside!.choice);
+  expect(answered.remarks.filter(({ weight }) => weight === 'question')).toEqual([]);
+  const { evidence } = await home.call<{ evidence: Evidence }>('evidence.accept', {
+    fileId,
+    householdId,
+    choices: aside!.choice,
+  });
+  expect(evidence.series.map(({ carrier, beside }) => [carrier, beside])).toEqual([
+    ['electricity', 'aside'],
+    ['gas', undefined],
+  ]);
 });
 
 test('what is said of one home does not hold for the next file with the same headings', async () => {
