@@ -1,7 +1,8 @@
 /** From bytes to a sheet, or to a refusal that says what kind of file it is and what to do with it. */
 import { tell } from '../model/shapes/told.ts';
 import { type IntakeChoices, type IntakeContext, LARGEST_EVIDENCE_BYTES } from './intake.ts';
-import { layOutSheet, type Sheet } from './layout/sheet.ts';
+import { chooseSheet } from './layout/choose-sheet.ts';
+import type { Sheet } from './layout/sheet.ts';
 import { stageOf } from './terms/progress.ts';
 import type { RemarkBook } from './terms/remark-book.ts';
 import { tabsForGaps, tabsForSpaces } from './text/align.ts';
@@ -60,7 +61,7 @@ export function openSheet(
     book.add('file-too-many-cells', 'refusal');
     return undefined;
   }
-  const sheet = layOutSheet(fileName, table);
+  const sheet = chooseSheet(fileName, [{ name: '', table, hasNumbers: false }], choices.sheet, book);
   if (commaInsideNumbers(sheet)) {
     book.add('comma-inside-numbers', 'refusal', {
       row: table.lineOfRow[sheet.firstRow]!,

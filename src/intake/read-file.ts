@@ -18,7 +18,6 @@ import { isOtherFuel, plainWords } from './layout/headings.ts';
 import { peopleOf } from './layout/people-of-sheet.ts';
 import { splitByRegister } from './layout/register-rows.ts';
 import type { Sheet } from './layout/sheet.ts';
-import { hasTableBeside } from './layout/tables-beside.ts';
 import { hasWeekdaysAcross } from './layout/unfold-across.ts';
 import { columnName } from './layout/value-cells.ts';
 import { DEGREE_DAYS } from './layout/vocabulary.ts';
@@ -64,7 +63,6 @@ export function readFile(
   const wanted = choices.shape ?? (best && best.fit >= LEAST_FIT ? best.shape : undefined);
   const shape = SHAPES.find((s) => s.name === wanted);
   remarkPreamble(sheet, book);
-  if (choices.columns?.stamp === undefined && hasTableBeside(sheet)) book.add('tables-beside', 'refusal');
   const isOfWeekdays = hasWeekdaysAcross(sheet.table);
   if (isOfWeekdays) book.add('weekdays-across', 'refusal');
   if (sheet.dateForm === 'serial') book.add('dates-are-serials', 'note');

@@ -142,9 +142,6 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'rows-undated': phrase(
     '{count} rows of {file} have numbers but no date, too many to leave out. Give each row its own date.',
   ),
-  'tables-beside': phrase(
-    '{file} has two tables side by side, each with its own dates. Save each table as a file of its own.',
-  ),
   'weekdays-across': phrase(
     '{file} has a column for each day of the week, and no dates that say which week. Write the date of its first day before each week, or give each day a row.',
   ),
@@ -470,6 +467,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'workbook-empty': phrase('{file} has no sheet with rows in it. Save the data as CSV, or choose another file.'),
   'sheet-asked': phrase(
     '{file} has {count, plural, one {# sheet} other {# sheets}} with data ({names}). We read "{expectedNames}". Choose another if that is wrong.',
+  ),
+  'sheet-tables-asked': phrase(
+    '{file} has {count, plural, one {# table} other {# tables}} with data ({names}). We read "{expectedNames}". Choose another if that is wrong; add {file} again for each of them.',
   ),
   'sheet-packed-asked': phrase(
     '{file} packs {count, plural, one {# file} other {# files}} with data ({names}). We read "{expectedNames}". Choose another if that is wrong; add {file} again for each of them.',

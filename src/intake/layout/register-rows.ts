@@ -2,7 +2,8 @@
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
 import { countAsNumber, readAwkwardNumber } from '../numbers/read-number.ts';
-import { cellText, type Table } from '../text/table.ts';
+import { pickRows } from '../text/rewrite-cells.ts';
+import { cellText } from '../text/table.ts';
 import { type ColumnFacts, isDateColumn, isMarkColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
 import { unitBeside } from './energy-columns.ts';
 import { carrierOfWords, type Energy, meaningOf, plainWords, slotOfHeading, unitOfWords } from './headings.ts';
@@ -209,27 +210,4 @@ function sheetOf(
     ...(sheet.workbook ? { workbook: sheet.workbook } : {}),
     ...(sheet.dayFirst === undefined ? {} : { dayFirst: sheet.dayFirst }),
   };
-}
-
-/** The same text, with only some of its rows. */
-function pickRows(table: Table, rows: readonly number[]): Table {
-  let cells = 0;
-  for (const row of rows) cells += table.rowStart[row + 1]! - table.rowStart[row]!;
-  const rowStart = new Uint32Array(rows.length + 1);
-  const lineOfRow = new Uint32Array(rows.length);
-  const cellFrom = new Uint32Array(cells);
-  const cellTo = new Uint32Array(cells);
-  const escaped = new Set<number>();
-  let at = 0;
-  rows.forEach((row, i) => {
-    rowStart[i] = at;
-    lineOfRow[i] = table.lineOfRow[row]!;
-    for (let cell = table.rowStart[row]!; cell < table.rowStart[row + 1]!; cell++) {
-      if (table.escaped.has(cell)) escaped.add(at);
-      cellFrom[at] = table.cellFrom[cell]!;
-      cellTo[at++] = table.cellTo[cell]!;
-    }
-  });
-  rowStart[rows.length] = at;
-  return { ...table, rowCount: rows.length, rowStart, lineOfRow, cellFrom, cellTo, escaped };
 }

@@ -6,7 +6,8 @@ import { isClock } from '../dates/read-clock.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, READ } from '../dates/stamp-reader.ts';
 import { isMissing } from '../numbers/read-number.ts';
-import { cellCount, cellText, rowTexts, splitTable, type Table } from '../text/table.ts';
+import { tableOfRows } from '../text/rewrite-cells.ts';
+import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { plainWords, slotOfHeading, unitOfWords } from './headings.ts';
 import { TOTALS, WEEK } from './vocabulary.ts';
 
@@ -300,12 +301,8 @@ function stampOf({ date, year, quarter, month, day, week, weekday, first }: When
 
 function unfold(table: Table, headingRow: number, heads: readonly string[], across: Across): Table | undefined {
   const { columns, above, leftColumn, down, names, title } = across;
-  const lines: string[] = [];
-  const lineOfRow: number[] = [];
-  const put = (row: number, cells: readonly string[]) => {
-    lines.push(cells.map((cell) => cell.replaceAll(/[\t\r\n"]/g, ' ')).join('\t'));
-    lineOfRow.push(table.lineOfRow[row]!);
-  };
+  const made: { line: number; cells: readonly string[] }[] = [];
+  const put = (row: number, cells: readonly string[]) => made.push({ line: table.lineOfRow[row]!, cells });
   for (let row = 0; row < headingRow; row++) put(row, rowTexts(table, row));
   const corner = cellText(table, headingRow, 0);
   const ofs = new Set(above.map((one) => one.of ?? ''));
@@ -339,6 +336,5 @@ function unfold(table: Table, headingRow: number, heads: readonly string[], acro
     ? rows.flatMap((row) => columns.map((_, i) => [row, i] as const))
     : columns.flatMap((_, i) => rows.map((row) => [row, i] as const));
   if (!places.every(([row, i]) => putCell(row, i))) return undefined;
-  const unfolded = splitTable(`${lines.join('\n')}\n`, '\t', 0);
-  return unfolded && { ...unfolded, lineOfRow: Uint32Array.from(lineOfRow.slice(0, unfolded.rowCount)) };
+  return tableOfRows(made);
 }

@@ -1,20 +1,11 @@
-/** A workbook to the sheet that holds the data: the first with dates, unless the installer names another. */
+/** A workbook to the sheet that holds the data. */
 import { tell } from '../../model/shapes/told.ts';
-import { isNumberColumn } from '../layout/column-facts.ts';
-import { layOutSheet, type Sheet } from '../layout/sheet.ts';
-import { namesWithoutPeople } from '../layout/without-people.ts';
+import { chooseSheet, type Written } from '../layout/choose-sheet.ts';
+import type { Sheet } from '../layout/sheet.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { readParts } from './parts.ts';
 import { readSheetTable, type SheetTable } from './sheet-table.ts';
 import { MAX_UNPACKED_BYTES, unpack } from './unpack.ts';
-
-interface Opened {
-  /** As it is kept. */
-  readonly name: string;
-  readonly written: string;
-  readonly sheet: Sheet;
-  readonly numbers: number;
-}
 
 /** Whether the archive has the record that ends one ("PK" 5 6), which may be followed by a comment of up to 64 kB. */
 function hasEnd(bytes: Uint8Array): boolean {
@@ -47,39 +38,16 @@ export function openWorkbook(
     else book.add(parts.fault === '' ? 'workbook-locked' : 'workbook-broken', 'refusal', { found: parts.fault });
     return undefined;
   }
-  const opened: Opened[] = [];
+  const written: Written[] = [];
   let damaged = 0;
-  const kept = namesWithoutPeople(parts.sheets.map(({ name }) => name));
-  for (const [at, { name: written, part }] of parts.sheets.entries()) {
-    const name = kept[at]!;
+  for (const { name, part } of parts.sheets) {
     const own = unpacked.parts.get(part);
     const read: SheetTable | undefined = own && readSheetTable(own, parts);
     if (!read) damaged++;
-    else if (read.table.rowCount > 1)
-      opened.push({ name, written, sheet: layOutSheet(fileName, read.table), numbers: read.numbers });
+    else if (read.table.rowCount > 1) written.push({ name, table: read.table, hasNumbers: read.numbers > 0 });
   }
-  if (opened.length === 0) {
-    if (damaged > 0) book.add('workbook-broken', 'refusal', { found: 'its sheet cannot be read' });
-    else book.add('workbook-empty', 'refusal');
-    return undefined;
-  }
-  // A page of notes may have dates, but no amounts.
-  const dated = opened.filter(
-    ({ sheet: { dateColumn, columns } }) =>
-      dateColumn >= 0 && columns.some((c) => c.index !== dateColumn && isNumberColumn(c)),
-  );
-  const first = dated[0] ?? opened[0]!;
-  const taken = opened.find((o) => o.name === wanted || o.written === wanted) ?? first;
-  const names = opened.map((o) => o.name);
-  if (taken.name !== wanted && taken.written !== wanted && opened.length > 1)
-    book.add(dated.length > 1 ? 'sheet-asked' : 'sheet-taken', dated.length > 1 ? 'question' : 'note', {
-      count: dated.length,
-      found: dated
-        .map((o) => o.name)
-        .join(', ')
-        .slice(0, 120),
-      expected: taken.name,
-    });
-  const workbook = { sheets: names, sheet: taken.name, isFirst: taken === first, hasNumbers: taken.numbers > 0 };
-  return { ...taken.sheet, workbook };
+  if (written.length > 0) return chooseSheet(fileName, written, wanted, book);
+  if (damaged > 0) book.add('workbook-broken', 'refusal', { found: 'its sheet cannot be read' });
+  else book.add('workbook-empty', 'refusal');
+  return undefined;
 }

@@ -67,7 +67,7 @@ export function ChoicesForm(props: {
         />
         {preview.sheets === undefined || preview.sheets.length < 2 ? null : (
           <ChoiceField
-            label={say('Sheet of the workbook')}
+            label={say('Sheet or table')}
             value={choices.sheet}
             choices={preview.sheets.map((value) => ({ value, label: value }))}
             onChange={(sheet) => sheet !== undefined && onChoose(sheetChoice(sheet))}

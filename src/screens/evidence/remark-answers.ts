@@ -167,6 +167,7 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
         { label: say('Amounts used'), choice: { shape: preview.shape ?? undefined }, holds: true },
       ];
     case 'sheet-asked':
+    case 'sheet-tables-asked':
     case 'sheet-packed-asked':
       return sheetChoices(preview);
     default:

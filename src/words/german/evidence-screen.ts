@@ -15,7 +15,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'What we took it for': 'Wofür wir es hielten',
   'Type of file': 'Art der Datei',
   'none fits': 'keiner passt',
-  'Sheet of the workbook': 'Blatt der Arbeitsmappe',
+  'Sheet or table': 'Blatt oder Tabelle',
   'It is': 'Es ist',
   'Measured for': 'Gemessen für',
   Unit: 'Einheit',

@@ -76,8 +76,8 @@ export const REMARKS: Catalogue = {
     '{count} Zeilen von {file} haben Zahlen, aber kein Datum; das sind zu viele zum Weglassen. Geben Sie jeder Zeile ihr eigenes Datum.',
   '{file} has a column for each day of the week, and no dates that say which week. Write the date of its first day before each week, or give each day a row.':
     '{file} hat für jeden Wochentag eine Spalte, aber kein Datum, das die Woche nennt. Schreiben Sie vor jede Woche das Datum ihres ersten Tages, oder geben Sie jedem Tag eine Zeile.',
-  '{file} has two tables side by side, each with its own dates. Save each table as a file of its own.':
-    '{file} hat zwei Tabellen nebeneinander, jede mit eigenen Daten. Speichern Sie jede Tabelle als eigene Datei.',
+  '{file} has {count, plural, one {# table} other {# tables}} with data ({names}). We read "{expectedNames}". Choose another if that is wrong; add {file} again for each of them.':
+    '{file} hat {count, plural, one {# Tabelle} other {# Tabellen}} mit Daten ({names}). Wir lesen „{expectedNames}“. Wählen Sie eine andere, falls das falsch ist; fügen Sie {file} für jede davon noch einmal hinzu.',
   '{at} reads {found}: a comma separates both the columns and the decimals. Export the file with semicolons, or with decimal points.':
     '{at} lautet {found}: Ein Komma trennt sowohl die Spalten als auch die Dezimalen. Exportieren Sie mit Strichpunkten oder mit Dezimalpunkten.',
   '{file} is not in UTF-8. It was read as Latin-1; check any accents and signs.':

@@ -181,9 +181,57 @@ describe('a counter beside what it rose by', () => {
 });
 
 describe('several tables', () => {
-  test('side by side with days of their own are refused, with the remedy', () => {
-    const rows = days(40).map((d, i) => `${d},${8 + (i % 3)},,${i < 6 ? `2025-${two(i + 1)}-01,${kWh(i)}` : ','}`);
-    expect(read(`Date,Electricity kWh,,Month,Gas kWh\n${rows.join('\n')}`).asked).toContain('tables-beside');
+  const rows = (from: number, count: number, of: (i: number) => number) =>
+    Array.from({ length: count }, (_, i) => [new Date(Date.UTC(2025, 0, from + i)).toISOString().slice(0, 10), of(i)]);
+  const [spring, summer] = [rows(1, 60, () => 8), rows(91, 60, (i) => 20 + (i % 3))];
+  const beside = (head: string, left: typeof spring, right: typeof spring) =>
+    [head, ...left.map((row, i) => [...row, '', ...(right[i] ?? ['', ''])].join(','))].join('\n');
+  const below = (first: string, second: string) =>
+    [first, ...spring.map(String), '', second, ...summer.map(String)].join('\n');
+  const [ofHeads, ofTitles] = [
+    ['Electricity kWh', 'Gas kWh'],
+    ['Electricity', 'Gas'],
+  ] as const;
+  test.each([
+    ['side by side', ofHeads, beside('Date,Electricity kWh,,Month,Gas kWh', spring, summer)],
+    ['side by side under titles', ofTitles, beside('Electricity,,,Gas,\nDate,kWh,,Date,kWh', spring, summer)],
+    [
+      'side by side without a gap',
+      ofHeads,
+      beside('Date,Electricity kWh,,Date,Gas kWh', spring, summer).replaceAll(',,', ','),
+    ],
+    ['one below the other', ofHeads, below('Date,Electricity kWh', 'Date,Gas kWh')],
+    ['one below the other under titles', ofTitles, below('Electricity\nDate,kWh', 'Gas\nDate,kWh')],
+  ])('two tables %s are asked about, and each is read by its name', (_, names, text) => {
+    expect(read(text).asked).toEqual(['sheet-tables-asked']);
+    const series = names.map((sheet) => read(text, 'Europe/Berlin', { sheet }));
+    expect(series.map((one) => [...one.asked, ...one.series])).toEqual([
+      ['electricity import 2025-01-01 2025-03-02 480.00'],
+      ['gas import 2025-04-01 2025-05-31 1260.00'],
+    ]);
+  });
+  test('a table that goes on beside itself, or is of the same days, is one', () => {
+    const next = beside('Date,Electricity kWh,,Date,Electricity kWh', spring, summer);
+    expect(read(next)).toMatchObject({ series: ['electricity import 2025-01-01 2025-05-31 1740.00'], asked: [] });
+    const same = beside('Electricity,,,Gas,\nDate,kWh,,Date,kWh', spring, spring);
+    expect(read(same).series).toHaveLength(2);
+    const again = below('Date,Electricity kWh', 'Date,Electricity kWh');
+    expect(read(again)).toMatchObject({ series: ['electricity import 2025-01-01 2025-05-31 1740.00'], asked: [] });
+  });
+  test('the last reading of a bill beside the next one is no table of its own', () => {
+    const bills = Array.from(
+      { length: 6 },
+      (_, i) => `${two(i + 1)}.2025;${1000 + 200 * i};${two(i + 2)}.2025;${1200 + 200 * i};200`,
+    );
+    expect(
+      read(
+        [
+          'alt;;neu;;',
+          'Datum;Stand;Datum;Stand;Strom kWh',
+          ...bills.map((row) => row.replaceAll(/(\d\d)\.2025/g, '01.$1.2025')),
+        ].join('\n'),
+      ).asked,
+    ).not.toContain('sheet-tables-asked');
   });
 
   test('rows of kinds across the months', () => {
