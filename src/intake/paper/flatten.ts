@@ -264,3 +264,33 @@ function levelled(page: Grey, top: number, bottom: number): Grey {
     into[1] = u * sin + left * cos + height / 2;
   });
 }
+
+/** Lighter than that is paper, darker may be the soft edge of a rule. */
+const PALE = 180;
+/** Points of the page that is recognised: no stroke of a letter is so long, no rule so thick. */
+const [SHORTEST_RULE, THICKEST_RULE] = [100, 8];
+/** The rules of a table made white: words in frames are taken for parts of a picture, and lost. */
+export function withoutRules({ width, height, points }: Grey): Grey {
+  const bare = points.slice();
+  const erase = (lines: number, length: number, across: number, along: number) => {
+    const isThin = (at: number, line: number): boolean => {
+      let [up, down] = [0, 0];
+      while (up < line && up <= THICKEST_RULE && points[at - (up + 1) * across]! < PALE) up++;
+      while (line + down + 1 < lines && up + down <= THICKEST_RULE && points[at + (down + 1) * across]! < PALE) down++;
+      return up + down < THICKEST_RULE;
+    };
+    for (let line = 0; line < lines; line++) {
+      for (let i = 0, from = 0; i <= length; i++) {
+        if (i < length && points[line * across + i * along]! < PALE) continue;
+        if (i - from >= SHORTEST_RULE) {
+          for (let at = line * across + from * along; at < line * across + i * along; at += along)
+            if (isThin(at, line)) bare[at] = 255;
+        }
+        from = i + 1;
+      }
+    }
+  };
+  erase(height, width, width, 1);
+  erase(width, height, 1, width);
+  return { width, height, points: bare };
+}

@@ -2,6 +2,7 @@
 import type { Grey, Page, PageMode, Recognise, SeenWord, Word } from '../terms/paper-reading.ts';
 import { type Progress, stageOf } from '../terms/progress.ts';
 import type { Box } from './figures.ts';
+import { withoutRules } from './flatten.ts';
 import type { Sheet } from './gather-sheets.ts';
 import { shrink, turnQuarters } from './grey.ts';
 import { pageOfWords, pointsOf } from './picture-words.ts';
@@ -81,10 +82,10 @@ export function lookAtSheets(sheets: readonly Sheet[], recognise: Recognise, zon
       return settled.some((box) => isWithin(across - box.x, box.width) && isWithin(down - box.y, box.height));
     };
     const sure = mode === 'sparse' ? sureLines(seenBefore[at] ?? [], isSettled) : [];
-    let seen = await recognise(whitened(flat, sure), { mode, language }, tell);
+    let seen = await recognise(whitened(withoutRules(flat), sure), { mode, language }, tell);
     if (first && surenessOf(seen) < UPRIGHT && countOf([seen], ENGLISH) + countOf([seen], GERMAN) < COMMON_WORDS) {
       const turned = turnQuarters(flat, 2);
-      const others = await recognise(turned, { mode, language }, tell);
+      const others = await recognise(withoutRules(turned), { mode, language }, tell);
       if (surenessOf(others) > surenessOf(seen)) {
         [upright, seen] = [turned, others];
         flats[at] = turned;

@@ -5,7 +5,7 @@ import { makeHeicUnpacker } from '../../../src/host/heic.ts';
 import { makeRecogniser } from '../../../src/host/recogniser.ts';
 import { bundle, type IntakePreview, type Recognise } from '../../../src/intake/intake.ts';
 import { findSheets } from '../../../src/intake/paper/find-sheet.ts';
-import { flatten } from '../../../src/intake/paper/flatten.ts';
+import { flatten, withoutRules } from '../../../src/intake/paper/flatten.ts';
 import { lookAtSheets } from '../../../src/intake/paper/look-at-sheets.ts';
 import { decodePicture } from '../../../src/intake/paper/picture.ts';
 import { encodePng } from '../../../src/intake/paper/png.ts';
@@ -159,6 +159,28 @@ test('bands of colour and bars on a page do not lay it on its side', async () =>
   }
   const [page] = flatten({ ...scan, points });
   expect(page!.height).toBeGreaterThan(page!.width);
+});
+
+test('the rules of a table are taken out, letters and bars stay', () => {
+  const [width, height] = [400, 200];
+  const points = new Uint8Array(width * height).fill(255);
+  const ink = (left: number, top: number, across: number, down: number) => {
+    for (let y = top; y < top + down; y++) points.fill(20, y * width + left, y * width + left + across);
+  };
+  const rules: Parameters<typeof ink>[] = [
+    [20, 50, 360, 3],
+    [20, 100, 360, 3],
+    [200, 20, 3, 160],
+  ];
+  for (const rule of rules) ink(...rule);
+  // A stem of a letter, one that stands on a rule, and a bar of a chart.
+  ink(60, 60, 4, 30);
+  ink(100, 70, 4, 30);
+  ink(40, 130, 300, 20);
+  const bare = withoutRules({ width, height, points }).points;
+  const at = (x: number, y: number) => bare[y * width + x];
+  expect([at(30, 51), at(300, 101), at(201, 30), at(201, 80)]).toEqual([255, 255, 255, 255]);
+  expect([at(61, 75), at(102, 80), at(60, 140)]).toEqual([20, 20, 20]);
 });
 
 describe('sheets on a table', () => {
