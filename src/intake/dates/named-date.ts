@@ -6,6 +6,7 @@ import { readTail } from './read-clock.ts';
 import {
   civilDay,
   EARLIEST_YEAR,
+  fullYear,
   IMPOSSIBLE,
   LATEST_YEAR,
   READ,
@@ -80,8 +81,6 @@ export function readNamedDate(text: string, out: StampReader): StampStatus {
   if (status !== READ || match[0].length === text.length) return status;
   return readTail(text, match[0].length, text.length, out);
 }
-
-const fullYear = (digits: string): number => (digits.length === 2 ? 2000 + Number(digits) : Number(digits));
 
 function settle(year: number, month: number, day: number, kind: StampReader['kind'], out: StampReader): StampStatus {
   if (year < EARLIEST_YEAR || year > LATEST_YEAR || day < 1 || day > daysInMonth(year, month)) return IMPOSSIBLE;

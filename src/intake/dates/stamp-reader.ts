@@ -29,6 +29,8 @@ export const createStampReader = (): StampReader => ({
 /** Years outside these are slips of the pen, not meter readings. */
 export const EARLIEST_YEAR = 1990;
 export const LATEST_YEAR = 2100;
+/** Two digits are of this century. */
+export const fullYear = (digits: string): number => (digits.length === 2 ? 2000 + Number(digits) : Number(digits));
 
 /** Days since 1970-01-01 of a civil date; exact integer arithmetic on the 400-year cycle. */
 export function civilDay(year: number, month: number, day: number): number {

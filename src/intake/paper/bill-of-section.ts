@@ -12,7 +12,7 @@ import {
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { PaperChoices } from '../terms/paper-reading.ts';
 import type { Figure, RowFacts } from './figures.ts';
-import { type DatePair, type Extra, isAround, type PaperLine, registerNamed } from './lines.ts';
+import { type DatePair, type Extra, isAround, type PaperLine, registerNamed, signedPence } from './lines.ts';
 import { type Difference, penceOf } from './relations.ts';
 import type { Totals } from './totals.ts';
 import { registersOf, type Section, sumPence, sumQuantity } from './understand.ts';
@@ -53,7 +53,6 @@ export const meterName = (line: PaperLine, fuel: 'electricity' | 'gas'): string 
 const kWhPerUnit = ({ quantity, price, product }: PaperLine): number =>
   quantity?.kWh ?? (product?.isByKWh ? 1 : price?.kWh) ?? 1;
 const exact = (value: number): number => Number(value.toFixed(9));
-const signed = ({ amount }: PaperLine): number => (amount.negative ? -penceOf(amount) : penceOf(amount));
 
 /** Undefined where the numbers make no bill, such as a price below nought. */
 export function billOfSection(input: SectionInput): SectionBill | undefined {
@@ -124,7 +123,7 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
           ? { kWh: exact((line.amount.negative ? -1 : 1) * line.quantity.value * kWhPerUnit(line)) }
           : {}),
         ...(line.pence === undefined ? {} : { pencePerKWh: exact(line.pence / kWhPerUnit(line)) }),
-        pence: signed(line),
+        pence: signedPence(line),
       }),
     ),
     standing: standingOf(input),
@@ -231,7 +230,7 @@ function standingOf(input: SectionInput): BillStanding[] {
       ...span,
       ...(days === undefined ? {} : { days }),
       ...(line.pence === undefined || days === undefined ? {} : { pencePerDay: line.pence }),
-      pence: signed(line),
+      pence: signedPence(line),
     };
   });
 }

@@ -1,7 +1,8 @@
 /** Numbers and dates of a page, each with its place, its unit and the words about it. */
 
+import { isCivilDay, toCivilDate, yearOf } from '../../model/calendar/civil.ts';
 import { monthOfName } from '../dates/month-names.ts';
-import { civilDay } from '../dates/stamp-reader.ts';
+import { civilDay, EARLIEST_YEAR, fullYear, LATEST_YEAR } from '../dates/stamp-reader.ts';
 import { readNumber } from '../numbers/read-number.ts';
 import type { Word } from '../terms/paper-reading.ts';
 import { KWH_PER_THERM } from '../terms/units.ts';
@@ -296,7 +297,6 @@ function dayOfNumbers([, one, mark, three, four = '']: RegExpMatchArray): FoundD
   return other === undefined ? undefined : { day: other };
 }
 
-const fullYear = (digits: string): number => (digits.length === 2 ? 2000 + Number(digits) : Number(digits));
 /** Below every real day, so that whoever pairs dates can tell. */
 const yearlessDay = (month: number, day: number): FoundDay | undefined =>
   month > 0 && month <= 12 && day > 0 && day <= 31 ? { day: -(month * 100 + day) - 1_000_000 } : undefined;
@@ -304,16 +304,14 @@ export const isYearless = (day: number): boolean => day < -1_000_000;
 /** The yearless date in the last year that is not after another day. */
 export function yearBefore(day: number, other: number): number {
   const [month, date] = [Math.floor((-day - 1_000_000) / 100), (-day - 1_000_000) % 100];
-  const year = new Date(other * 86_400_000).getUTCFullYear();
+  const year = yearOf(toCivilDate(other));
   const same = realDay(year, month, date)?.day ?? Number.NaN;
   return same <= other ? same : (realDay(year - 1, month, date)?.day ?? Number.NaN);
 }
 
 function realDay(year: number, month: number, day: number): { day: number } | undefined {
-  if (year < 1990 || year > 2100 || month < 1 || month > 12 || day < 1) return undefined;
-  const found = civilDay(year, month, day);
-  const date = new Date(found * 86_400_000);
-  return date.getUTCMonth() + 1 === month && date.getUTCDate() === day ? { day: found } : undefined;
+  const isReal = year >= EARLIEST_YEAR && year <= LATEST_YEAR && isCivilDay(year, month, day);
+  return isReal ? { day: civilDay(year, month, day) } : undefined;
 }
 
 /** In a narrow column the unit of a number stands under it. */

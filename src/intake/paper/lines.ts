@@ -46,6 +46,9 @@ export interface PaperLine {
   readonly dates?: DatePair;
 }
 
+/** What it is charged at, below nought where it is taken off [hundredths]. */
+export const signedPence = ({ amount }: PaperLine): number => (amount.negative ? -penceOf(amount) : penceOf(amount));
+
 export interface DatePair {
   readonly from: DateMark;
   readonly to: DateMark;

@@ -54,6 +54,8 @@ export const penceOf = ({ value }: Figure): number => Math.round(value * 100);
 /** A reckoned sum of money [hundredths] with the decimal sign of a printed one. */
 export const printedAs = (pence: number, { text }: Figure): string =>
   (pence / 100).toFixed(2).replace('.', /,\d\d(?!\d)/.test(text) ? ',' : '.');
+/** As printed, without a sign before it. */
+export const unsigned = ({ text }: Figure): string => text.replace(/^[-−–]\s?/, '');
 export const isMoney = ({ kind, decimals }: Figure): boolean =>
   kind === 'money' || (kind === 'plain' && decimals === 2);
 const log2 = (value: number): number => Math.log2(Math.max(1, value));

@@ -2,7 +2,7 @@
 import { sumOf } from '../../model/units/sums.ts';
 import type { RowFacts } from './figures.ts';
 import { type ChargeGroup, grandTotal } from './groups.ts';
-import type { Extra, PaperLine } from './lines.ts';
+import { type Extra, type PaperLine, signedPence } from './lines.ts';
 import { isMoney, type Proof, penceOf, printedAs } from './relations.ts';
 import { extrasAbout, subsetsOf, type Totals, type TotalsInput, type VatFound, vatRows } from './totals.ts';
 import { TOTAL, VAT } from './vocabulary.ts';
@@ -14,7 +14,6 @@ interface TaxOnPart extends VatFound {
 
 /** Parts of that many charges are tried as what a tax is on. */
 const MOST_LINES = 9;
-const signedPence = ({ amount }: PaperLine): number => (amount.negative ? -penceOf(amount) : penceOf(amount));
 
 /** Each tax on a part of the charges, the parts together all of them, charges and taxes together a printed total. */
 export function findSeveralTaxes({ rows, lines, taken }: TotalsInput): Totals | undefined {

@@ -1,9 +1,9 @@
 /** From the charges to the total: discounts, VAT on the sum or inside it, what was carried over and what is due. */
 import { sumOf } from '../../model/units/sums.ts';
 import type { Figure, RowFacts } from './figures.ts';
-import { type Extra, extrasBetween, type PaperLine } from './lines.ts';
+import { type Extra, extrasBetween, type PaperLine, signedPence } from './lines.ts';
 import type { Row } from './page.ts';
-import { isMoney, LEAST_BITS, type Proof, penceOf, printedAs } from './relations.ts';
+import { isMoney, LEAST_BITS, type Proof, penceOf, printedAs, unsigned } from './relations.ts';
 import { ADDED, BALANCE, DUE, GIVEN_BACK, INCLUDES_VAT, NET, NEXT_PAYMENT, PAYMENT, TOTAL, VAT } from './vocabulary.ts';
 
 export interface VatFound {
@@ -38,7 +38,7 @@ export interface TotalsInput {
 /** Below this VAT on the sum and VAT inside it come to the same penny. */
 const LEAST_TAX = 5;
 
-const signedPence = ({ amount }: PaperLine): number => (amount.negative ? -penceOf(amount) : penceOf(amount));
+const withSign = (figure: Figure, pence: number): string => `${pence < 0 ? '−' : '+'} ${unsigned(figure)}`;
 /** Below the last charge the total stands within this many rows. */
 const REACH = 30;
 const MOST_EXTRAS = 14;
@@ -212,7 +212,7 @@ function settleNet(input: NetInput): Totals | undefined {
   const sumBits = Math.log2(netPence) - Math.log2(Math.max(1, printed.length * tried)) + 4;
   const isSure = sumBits >= LEAST_BITS;
   const signed = (one: Figure) =>
-    `${one.negative || before.some(({ figure, pence }) => figure === one && pence < 0) ? '− ' : '+ '}${one.text.replace(/^[-−–]\s?/, '')}`;
+    `${one.negative || before.some(({ figure, pence }) => figure === one && pence < 0) ? '− ' : '+ '}${unsigned(one)}`;
   const sum = parts.map(signed).join(' ').replace(/^\+ /, '');
   if (whole && isSure) proofs.push({ figures: [...parts, whole], sum: `${sum} = ${whole.text}`, bits: sumBits });
   const grossPence = netPence + (vat && !vat.included ? penceOf(vat.tax) : 0);
@@ -254,7 +254,7 @@ function settleNet(input: NetInput): Totals | undefined {
   if (later)
     usable.push({
       figures: [...(total ? [total] : vat ? [vat.tax] : []), ...later.after.map(({ figure }) => figure), later.total],
-      sum: `${total?.text ?? printedAs(grossPence, later.total)} ${later.after.map(({ figure, pence }) => `${pence < 0 ? '−' : '+'} ${figure.text.replace(/^[-−–]\s?/, '')}`).join(' ')} = ${later.total.text}`,
+      sum: `${total?.text ?? printedAs(grossPence, later.total)} ${later.after.map(({ figure, pence }) => withSign(figure, pence)).join(' ')} = ${later.total.text}`,
       bits: Math.log2(Math.max(1, penceOf(later.total))) - Math.log2(printed.length * tried) + 4,
     });
   const shownTotal = later?.total ?? total;
@@ -328,16 +328,14 @@ export function findSettling(rows: readonly RowFacts[], totalPence: number, take
       if (kept.length === 0 || Math.abs(reckoned) !== penceOf(due)) continue;
       const bits = Math.log2(penceOf(due)) - Math.log2(3 ** moved.length * dues.length) + 4;
       if (bits < LEAST_BITS) continue;
-      const sum = kept
-        .map(({ figure, pence }) => `${pence < 0 ? '−' : '+'} ${figure.text.replace(/^[-−–]\s?/, '')}`)
-        .join(' ');
+      const sum = kept.map(({ figure, pence }) => withSign(figure, pence)).join(' ');
       return {
         due,
         kept,
         ...nextOf,
         proof: {
           figures: [...kept.map(({ figure }) => figure), due],
-          sum: `${printedAs(totalPence, due)} ${sum} = ${reckoned < 0 ? '−' : ''}${due.text.replace(/^[-−–]\s?/, '')}`,
+          sum: `${printedAs(totalPence, due)} ${sum} = ${reckoned < 0 ? '−' : ''}${unsigned(due)}`,
           bits,
         },
       };

@@ -1,5 +1,7 @@
 /** Words with places to an understanding of the bill: its numbers proved as far as they prove each other, and what they mean. */
 
+import { monthOf, toCivilDate, yearOf } from '../../model/calendar/civil.ts';
+import { sumOf } from '../../model/units/sums.ts';
 import type { Figure, RowFacts } from './figures.ts';
 import { readRows } from './figures.ts';
 import { areApart, type ChargeGroup, earlierWords, groupCharges } from './groups.ts';
@@ -17,6 +19,7 @@ import {
   type PaperLine,
   pairDates,
   pricelessLines,
+  signedPence,
   swapDayAndMonth,
 } from './lines.ts';
 import type { Row } from './page.ts';
@@ -339,8 +342,7 @@ function beforeVat(totals: Totals | undefined): Totals | undefined {
 
 export const sumQuantity = (lines: readonly PaperLine[]): number =>
   lines.reduce((sum, { quantity, amount }) => sum + (amount.negative ? -1 : 1) * (quantity?.value ?? 0), 0);
-export const sumPence = (lines: readonly PaperLine[]): number =>
-  lines.reduce((sum, { amount }) => sum + (amount.negative ? -1 : 1) * Math.round(amount.value * 100), 0);
+export const sumPence = (lines: readonly PaperLine[]): number => sumOf(lines.map(signedPence));
 
 /** A difference of readings belongs to the register whose charges, or whose gas, come to what it says was used. */
 function belongs({ used }: Difference, energies: readonly PaperLine[], gas: readonly GasSum[]): boolean {
@@ -412,8 +414,7 @@ function periodOf(
   const named = own.filter(({ from, to }) => PERIOD.test(`${rows[from.row]!.words} ${rows[to.row]!.words}`));
   const [longest] = (named.length > 0 ? named : own).toSorted((a, b) => b.days - a.days);
   // From the first of a month to the last of one, both belong to it.
-  const isWhole =
-    longest && new Date(longest.from.day * 86_400_000).getUTCDate() === 1 && spansMonths(longest, true) > 0;
+  const isWhole = longest && toCivilDate(longest.from.day).endsWith('-01') && spansMonths(longest, true) > 0;
   return longest && { pair: longest, inclusive: isWhole ? true : undefined };
 }
 
@@ -431,8 +432,7 @@ function holds(outer: DatePair, inner: DatePair, rows: readonly RowFacts[]): boo
 
 /** Whole calendar months between two days; NaN where they are none. */
 function spansMonths({ from, to }: DatePair, inclusive: boolean): number {
-  const first = new Date(from.day * 86_400_000);
-  const last = new Date((to.day + (inclusive ? 1 : 0)) * 86_400_000);
-  if (first.getUTCDate() !== last.getUTCDate()) return Number.NaN;
-  return (last.getUTCFullYear() - first.getUTCFullYear()) * 12 + last.getUTCMonth() - first.getUTCMonth();
+  const [first, last] = [toCivilDate(from.day), toCivilDate(to.day + (inclusive ? 1 : 0))];
+  if (first.slice(8) !== last.slice(8)) return Number.NaN;
+  return (yearOf(last) - yearOf(first)) * 12 + monthOf(last) - monthOf(first);
 }
