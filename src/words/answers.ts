@@ -77,7 +77,8 @@ export function answerSentence(remark: Remark, preview: Pick<IntakePreview, 'cho
     return say('Answer with “zone”: "{zone}" in the household file, or with --zone {zone}.', { zone });
   }
   const key = KEYS.find(([code]) => code.test(remark.code))?.[1];
-  const possible = key === 'unit' ? unitsFor(remark, preview) : key && OTHER_VALUES[key];
+  const ofKey = key === 'unit' ? unitsFor(remark, preview) : key && OTHER_VALUES[key];
+  const possible = remark.code === 'column-asked' ? ['every=true'] : ofKey;
   const others = possible?.join(', ') ?? 'none';
   const value = key === undefined ? choices.columns?.value : taken(key, remark, choices);
   if (key !== undefined && remark.column !== undefined && isOfOneColumn(remark, preview)) {

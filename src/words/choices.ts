@@ -18,7 +18,8 @@ export const roleName = (role: SeriesRole): string => say(ROLES[role]);
 const CLOCKS = { local: phrase('local time'), utc: phrase('UTC'), standard: phrase('winter time all year') } as const;
 
 export function choicesInWords(choices: IntakeChoices): string {
-  const { shape, carrier, role, unit, dayFirst, decimal, clock, stamp, toInclusive, columns, ofColumns } = choices;
+  const { shape, carrier, role, unit, dayFirst, decimal, clock, stamp, toInclusive, columns, every, ofColumns } =
+    choices;
   return [
     ...(shape === undefined ? [] : [say('type {shape}', { shape })]),
     ...(carrier === undefined ? [] : [carrierName(carrier)]),
@@ -32,6 +33,7 @@ export function choicesInWords(choices: IntakeChoices): string {
       ? []
       : [say(toInclusive ? 'the last day belongs to the bill' : 'the last day begins the next bill')]),
     ...(columns === undefined ? [] : [say('your columns')]),
+    ...(every ? [say('all columns of one kind')] : []),
     ...(ofColumns === undefined ? [] : [say('what you said of single columns')]),
   ].join(', ');
 }

@@ -1,18 +1,18 @@
 /** Month names of the languages that meter files come in, known by their first letters, accents left off. */
 
 const STEMS = [
-  'jan|gen|ene|sty(?:cz|$)|ion|leden|ledna',
-  'feb|fev|luty|luteg|lut$|chwe|unor',
-  'mar|maa|mrt|mrz|mae|maw|brez',
-  'apr|avr|abr|kwi|ebr|duben|dubna',
-  'may|mai|mei|mag|maj|kvet',
-  'jun|juin|giu|cze|meh|cerv(?:en$|na)',
-  'jul|juil|lug|lip|gor|cerven[ec]',
-  'aug|aou|ago|sie(?:r|$)|aws|srpen|srpna',
-  'sep|set|wrz|med|zari',
-  'oct|okt|ott|out|paz|hyd|rijen|rijna',
-  'nov|lis|tach',
-  'dec|dez|dic|gru|rha|prosin',
+  'jan|tammi|gen|ene|sty(?:cz|$)|ion|leden|ledna',
+  'feb|helmi|fev|luty|luteg|lut$|chwe|unor',
+  'mar(?!ras)|maa|mrt|mrz|mae|maw|brez',
+  'apr|avr|abr|kwi|huhti|ebr|duben|dubna',
+  'may|mai|mei|mag|maj|touko|kvet',
+  'jun|juin|giu|cze|kesa|meh|cerv(?:en$|na)',
+  'jul|juil|lug|lip|heina|gor|cerven[ec]',
+  'aug|aou|ago|elo(?:k|$)|sie(?:r|$)|aws|srpen|srpna',
+  'sep|syys|set|wrz|med|zari',
+  'oct|okt|loka|ott|out|paz|hyd|rijen|rijna',
+  'nov|marras|lis|tach',
+  'dec|dez|joulu|dic|gru|rha|prosin',
 ];
 /** One search for all twelve: most words are no month. */
 const MONTHS = new RegExp(`^(?:${STEMS.map((stem) => `(${stem})`).join('|')})`);

@@ -21,9 +21,10 @@ const QUARTER = new RegExp(
   'i',
 );
 /** Day, month, year, then the rest. */
-const DAY_FIRST = /^(\d{1,2})(?:st|nd|rd|th|er|\.)?[ \-/.]*(?:of )?(\p{L}{3,12})\.?,?[ \-/.]*(\d{4}|\d{2})(?![\d:])/iu;
+const DAY_FIRST =
+  /^(\d{1,2})(?:st|nd|rd|th|er|[.°º])?[ \-/.]*(?:of |de |d')?(\p{L}{3,12})\.?,?[ \-/.]*(?:del? )?(\d{4}|\d{2})(?![\d:])/iu;
 const MONTH_FIRST = /^(\p{L}{3,12})\.?[ \-/.]*(\d{1,2})(?:st|nd|rd|th)?,?[ \-/.]+(\d{4}|\d{2})(?![\d:])/iu;
-const MONTH_ONLY = /^(\p{L}{3,12})\.?[ ,\-/.']*(\d{4}|\d{2})$/iu;
+const MONTH_ONLY = /^(\p{L}{3,12})\.?[ ,\-/.']*(?:del? )?(\d{4}|\d{2})$/iu;
 const YEAR_MONTH = /^(\d{4})[ \-/.]*(\p{L}{3,12})\.?(?:[ \-/.]+(\d{1,2}))?$/iu;
 
 const WEEK_WORD =

@@ -101,7 +101,8 @@ export function seriesColumns(
   book: RemarkBook,
 ): ColumnFacts[] {
   const chosen = choices.columns?.value;
-  if (chosen !== undefined) {
+  const { every = false } = choices;
+  if (chosen !== undefined && !every) {
     const column = sheet.columns[chosen];
     return column ? [column] : [];
   }
@@ -119,14 +120,15 @@ export function seriesColumns(
     return log;
   }
   const kinds = named.length === 0 ? [best] : ofEachKind(found);
-  const columns = joinPhases(kinds, found).map((c) => withoutOwnUse(sheet, c, all, choices, book));
-  remarkPhases(sheet, columns, book);
-  const read = indicesOf(columns);
+  const chief = joinPhases(kinds, found).map((c) => withoutOwnUse(sheet, c, all, choices, book));
+  remarkPhases(sheet, chief, book);
   const rivals = found.filter(
     (c) =>
-      !read.includes(c.index) &&
-      (isRival(c, columns) || isOtherUse(sheet, c, columns[0]!) || isOfUnknownWords(c, columns[0]!)),
+      !indicesOf(chief).includes(c.index) &&
+      (isRival(c, chief) || isOtherUse(sheet, c, chief[0]!) || isOfUnknownWords(c, chief[0]!)),
   );
+  const columns = every && chief.length === 1 ? [...chief, ...rivals] : chief;
+  const read = indicesOf(columns);
   if (rivals.length > 0 && columns.length === 1)
     book.add('column-asked', 'question', {
       column: columnName(sheet, columns[0]!.index),
@@ -529,6 +531,7 @@ export function statedCarrier(sheet: Sheet, column: ColumnFacts): Energy | undef
   // The weather beside an amount says nothing of it.
   const isAside = (words: string) => isAmount && carrierOfWords(words)?.carrier === 'outdoor-temperature';
   const named = sheet.columns
+    .filter((c) => c.meaning.role !== 'calorific')
     .filter((c) => c === column || !isNumberColumn(c) || !isOtherUse(sheet, column, c))
     .map((c) => plainWords(c.heading))
     .filter((words) => !isAside(words));

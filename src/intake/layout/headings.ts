@@ -196,7 +196,11 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   if (words === '' || /^(index|idx|#|no\.?|nr\.?|row|id|line|zeile|fila|riga|rij|ligne)$/.test(words)) return 'index';
   if (unit === undefined && IDENTIFIER.test(bare)) return 'index';
   if (GAS_FACTOR.test(words) || /(kwh|mj) ?\/ ?(n?m3|n?m³|smc|sm3)/.test(words)) return 'calorific';
-  if (/calorific|\bcv\b|brennwert|heizwert|\bpcs\b|pouvoir calorifique|poder calorifico|potere calorifico/.test(words))
+  if (
+    /calorific|\bcv\b|brennwert|heizwert|\bpcs\b|pouvoir calorifique|poder calorifico|potere calorifico|spalne teplo|vyhrevnost|cieplo spalania|wartosc opalowa|branvarde|braendvaerdi|lampoarvo|verbrandingswaarde|zustandszahl/.test(
+      words,
+    )
+  )
     return 'calorific';
   if (isOfDegrees(words) && INDOORS.test(words)) return 'beside';
   if (
@@ -219,6 +223,11 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
     return 'rate';
   // "Rate 1 (kWh)" is a register; "Rate" alone is a price.
   if (unit === undefined && /\brate\b(?! ?\d)|\btariff?\b(?! ?\d)/.test(words)) return 'rate';
+  if (
+    MONEY.test(words) &&
+    /(\/|\b(per|pro|par|je|por)) ?(100 ?)?(l|lit\w+|kg|t|to|srm|[ns]?m[3³]|smc|gj|sack|sac|bag)\b/.test(words)
+  )
+    return 'rate';
   if (unit === undefined && MONEY.test(words)) return 'cost';
   if (unit === undefined && MARKS.test(words)) return 'quality';
   const isMaximum = /\b(max|maximum|highest)\b|^t ?max\b|^txk?$|temp max/.test(bare);

@@ -74,8 +74,10 @@ function splitBeside(table: Table, headingRow: number, starts: readonly number[]
   }));
   const heads = all[headingRow]!.cells;
   const below = all.slice(headingRow + 1);
-  const own = (cells: readonly string[], block: number) =>
-    cells.slice(block === 0 ? 0 : starts[block], starts[block + 1]);
+  const own = (cells: readonly string[], block: number) => {
+    const next = starts[block + 1];
+    return cells.slice(block === 0 ? 0 : starts[block], next !== undefined && heads[next - 1] === '' ? next - 1 : next);
+  };
   const filled = (cells: readonly string[]) => cells.filter((cell) => cell !== '');
   const over = headingRow === 0 ? [] : all[headingRow - 1]!.cells;
   const titles = starts.map((_, block) => filled(own(over, block))[0] ?? '');

@@ -6,7 +6,7 @@ import { rewriteCells } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { carryDates } from './carry-dates.ts';
 import { plainTemperatures } from './coded-temperatures.ts';
-import { type ColumnFacts, columnFacts, isDateColumn, isNumberColumn } from './column-facts.ts';
+import { type ColumnFacts, columnFacts, isDateColumn, isNumberColumn, numberEitherWay } from './column-facts.ts';
 import { joinDateParts, joinYearAbove } from './date-parts.ts';
 import { plainWords, unitOfWords } from './headings.ts';
 import { nameByPartner, nameLogColumns } from './log-headings.ts';
@@ -210,6 +210,9 @@ function findHeadingRow(table: Table, firstRow: number): number {
     const cells = rowTexts(table, row).filter((cell) => cell !== '');
     if (cells.length < 2 || isSum(cells)) continue;
     const above = row > 0 ? rowTexts(table, row - 1) : [];
+    // A row of numbers below words has a date that cannot be read.
+    if (cells.slice(1).some(isAmount) && above.filter((cell) => cell !== '').length > 1 && !above.some(isAmount))
+      continue;
     const isUnitRow =
       (cellText(table, row, 0) === '' || areUnits(rowTexts(table, row))) &&
       above.length === cellCount(table, row) &&
@@ -233,6 +236,9 @@ function areUnits(cells: readonly string[]): boolean {
   return filled.length > 0 && filled.every(isUnit);
 }
 
+/** A number that names no year. */
+const isAmount = (cell: string): boolean => !Number.isNaN(numberEitherWay(cell)) && !/^(19|20)\d\d$/.test(cell);
+
 /** Sums may stand above the data. */
 const isSum = (cells: readonly string[]): boolean =>
   TOTALS.test(cells[0]!) &&
@@ -250,7 +256,7 @@ function widthOf(table: Table, firstRow: number, headingRow: number): number {
 function joinHeadings(table: Table, headingRow: number, firstRow: number, width: number): string[] {
   if (headingRow < 0) return Array.from({ length: width }, () => '');
   const rows = Array.from({ length: firstRow - headingRow }, (_, i) => rowTexts(table, headingRow + i)).filter(
-    (cells) => !isSum(cells.filter((cell) => cell !== '')),
+    (cells, i) => !isSum(cells.filter((cell) => cell !== '')) && (i === 0 || !cells.some(isAmount)),
   );
   const over = headingsOver(table, headingRow, width);
   return Array.from({ length: width }, (_, column) =>

@@ -1,5 +1,5 @@
 /**
- * Words of meter files in English, German, French, Spanish, Italian, Dutch, Danish, Swedish, Norwegian, Portuguese, Polish
+ * Words of meter files in English, German, French, Spanish, Italian, Dutch, Danish, Swedish, Norwegian, Portuguese, Polish, Finnish
  * and Czech, in small letters without accents
  * ("ø" as "o", "ß" as "ss"). How network companies and households write; from public descriptions of files and from memory.
  * The order of asking is that of the callers: words propose, cells confirm.
@@ -63,7 +63,7 @@ export const GAS_FACTOR = words(
 export const OTHER_FUEL = words(
   '(?<![a-z])(coal|anthracite|lignite|charcoal|fire ?wood|wood ?logs|^logs|wood ?(?!pellet)|peat|turf|petrol|gasoline|diesel|hydrogen)(?![a-z])',
   'kohle(?!n?(dioxid|stoff|ndi))|brikett|(?<![a-z])koks|brennholz|scheitholz|stuckholz|hackschnitzel|hackgut|torf(?![a-z])|benzin',
-  'charbon|houille|anthrazit|(?<![a-z])bois(?! ?pellet)|buches?(?![a-z])|granules de bois|(?<![a-z])lena(?![a-z])|legna|legname|steenkool|kolen(?![a-z])|brandhout|braende',
+  'charbon|houille|anthrazit|(?<![a-z])bois(?! ?pellet)(?<!granules de bois)|buches?(?![a-z])|(?<![a-z])lena(?![a-z])|legna|legname|steenkool|kolen(?![a-z])|brandhout|braende|klapi|polttopuu|drewno|palivove|(?<![a-z])steres?(?![a-z])|^ved(?![a-z])',
 );
 
 /** Reactive and apparent: no energy that is bought. */
@@ -75,7 +75,9 @@ export const NOT_ACTIVE = any(
 );
 
 /** What a home uses of its own making: neither bought nor sent out. */
-export const OWN_USE = words('self.?consum|eigenverbrauch|autocons|eigen ?verbruik|egetforbrug|egenforbrug|own use');
+export const OWN_USE = words(
+  'self.?consum|eigenverbrauch|autocons|eigen ?verbruik|egetforbrug|egenforbrug|own use|eigendeckung',
+);
 
 /** Sent out into the grid. */
 export const SENT_OUT = any(
@@ -107,7 +109,7 @@ export const MADE_HERE = any(
 );
 /** Words for making that heat pumps use of their heat as well. */
 export const MADE = words(
-  '\\byield|produkcj|wytworz|vyrob|produc|produkt|produit|prodott|produz|produced|ertrag|erzeugt|opbrengst',
+  '\\byield|produkcj|tuotanto|wytworz|vyrob|produc|produkt|produit|prodott|produz|produced|ertrag|erzeugt|opbrengst',
 );
 
 /** Drawn from the grid. */
@@ -134,6 +136,7 @@ export const PARTNER_CODES: readonly (readonly [drawn: string, sentOut: string])
   ['in', 'out'],
   ['entrante', 'saliente'],
   ['lvr', 'tlv'],
+  ['odber', 'dodavka'],
 ];
 
 /** A column that says which way each reading went. */
@@ -147,10 +150,10 @@ export const ELECTRIC = any(
     '(energie|puissance|energia|potenza|potencia) (active|activa|attiva|ativa)|energia czynna|cinna energie|active (energy|power)|wirk(arbeit|leistung|energie)',
   ),
   words(
-    'elforbrukning|elanvandning|stromforbruk|elektry|eletric|(?<!bio)elektrick|elmatare|elektromer',
+    'sahko|elforbrukning|elanvandning|stromforbruk|elektry|eletric|(?<!bio)elektrick|elmatare|elektromer',
     'wirkverbrauch|wirkbezug|leistungsaufnahme|aufnahmeleistung|electri|elektri|elettric|strom(verbrauch|bezug|zahler|preis|ver|menge)?|stroom|elforbrug|elmaler',
   ),
-  whole('elec|el|strom|power supply|eas|eait?'),
+  whole('elec|el|strom|power supply|eas|eait?|p ?el'),
 );
 
 export const HEAT = any(
@@ -159,8 +162,8 @@ export const HEAT = any(
     'warmemenge|warmeleistung|heizleistung|warmeenergie|fernwarme|warmezahler|warmeverbrauch|nahwarme|chaleur|warmteverbruik',
   ),
   words('stadswarmte|varmeforbrug|fjernvarme|varmeenergi|warmtemeter|district heat'),
-  words('fjarrvarme|varmeenergi|cieplo|cieplna|(?<![a-z])cie?pla(?![a-z])|tepelna'),
-  whole('warme|calor(?! ?gas)|calore|warmte|varme|teplo|tepla'),
+  words('stadsverwarming|kaukolam|lampoenerg|fjarrvarme|varmeenergi|cieplo|cieplna|(?<![a-z])cie?pla(?![a-z])|tepelna'),
+  whole('warme|calor(?! ?gas)|calore|warmte|varme|teplo|tepla|q ?th'),
   words('\\bheat(?= ?(\\(|\\[|[mk]?wh\\b|[gm]j\\b|$))'),
 );
 
@@ -231,6 +234,8 @@ export const TO_COMPARE = any(
     'foyers? similaires?|ano (anterior|pasado)|prevision|anno precedente|previsto|vorig jaar|verwacht|sidste ar|forventet',
   ),
   whole('target|budget|ziel|objectif|objetivo|obiettivo'),
+  // What is ascribed to a home of what its neighbours make.
+  words('anteil gemeinschaft'),
   // How long something ran, and what is left in a tank or a store.
   words('(burner|operating|running|run) hours|betriebsstunden|laufzeit|driftstimer|heures de fonct|draaiuren'),
   words('in (the )?(tank|store)|tank (level|content)|fullstand|tankinhalt|restmenge|remaining|niveau (de )?cuve'),
@@ -245,7 +250,7 @@ export const A_DAY = any(
 
 export const CLOCK_TIME = any(
   only('klockslag|godzina|godz\\.?|cas'),
-  only('time|clock( time)?|local time|time of day|uhrzeit|zeit|heure( locale)?|hora( local)?'),
+  only('klo|time|clock( time)?|local time|time of day|uhrzeit|zeit|heure( locale)?|hora( local)?'),
   only('ora|orario|tijd|kloktijd|tid|klokken|klokkeslaet|kl\\.?'),
   words('^(time|clock|uhrzeit|klokkeslaet|orario)\\b'),
 );
@@ -253,7 +258,7 @@ export const CLOCK_TIME = any(
 export const HOUR_NUMBER = any(
   words(
     '^(viertelstunden?|halbstunden?|quart d.?heure|cuarto|quarto|kwartier|kvarter|half.?hour|hh|sp)( ?(nr|no|nummer|number))?\\b',
-    '^(hour|hr|he|stunde|std|heure|hora|ora|uur|time|timenummer|uurnummer|period|periode|periodo|interval|intervall|timme|godz(ina)?|hodina)\\b',
+    '^(tunti|hour|hr|he|stunde|std|heure|hora|ora|uur|time|timenummer|uurnummer|period|periode|periodo|interval|intervall|timme|godz(ina)?|hodina)\\b',
   ),
   words(
     '^(n[°ºo.]{1,2}|nr|numero|number|num)[ .]*(de |di |of )?(heure|hora|ora|hour|stunde|uur|period)',
@@ -276,7 +281,7 @@ export const PERIOD_END = any(
 export const STAMP = any(
   words('date|time|datum|zeit|month|quarter|period|interval|stamp|horodat|tijdstip|tidspunkt'),
   whole(
-    'dygn|manad|kvartal|vecka|ar|dzien|doba|miesiac|kwartal|tydzien|rok|okres|den|mesic|ctvrtleti|tyden|obdobi|semana',
+    'aika(leima)?|alkuaika|paivamaara|pvm|kuukausi|viikko|vuosi|dygn|manad|kvartal|vecka|ar|dzien|doba|miesiac|kwartal|tydzien|rok|okres|den|mesic|ctvrtleti|tyden|obdobi|semana',
   ),
   words('delivered on|fecha|instant|meetmoment|marca de tiempo|istante|dato\\b|monat|trimest'),
   whole('day|when|tag|jour|dia|giorno|dag|mes|mois|mese|maand|maned|jahr|year|moment'),
@@ -300,7 +305,7 @@ export const MARKS = any(
 export const COUNTER = any(
   whole('reading|register|cumulative|meter read|index|counter|stand|releve|relevee|lectura|lettura'),
   words('zahlerstand|meterstand|tellerstand|malerstand|taellerstand|aflaesning|ablesung|acumulad|cumulat'),
-  words('matarstallning|malerstand|avlasning|stan (licznika|gazomierza)|odczyt|wskazani|leitura|odecet'),
+  words('lukema|matarstallning|malerstand|avlasning|stan (licznika|gazomierza)|odczyt|wskazani|leitura|odecet'),
   words('stav (elektro|plyno|mer|vodo)|kumul|^reads?$|odometer'),
 );
 
@@ -311,7 +316,7 @@ export const METER = words(
 
 export const AMOUNT = any(
   words('usage|consum|used|energ|volume|verbrauch|quantity|amount|delivered|import|export|units'),
-  words('forbrukning|anvandning|forbruk(?![a-z])|zuzyci|spotreb'),
+  words('forbrukning|anvandning|forbruk(?![a-z])|zuzyci|spotreb|kulutus'),
   words('consommation|bezug|verbruik|afname|levering|forbrug|maengde|\\bmenge|quantite|cantidad'),
   words('quantita|hoeveelheid|^kob|messwert|^valor|^valeur|^waarde|^wert'),
 );
@@ -321,6 +326,7 @@ export const RATE_REGISTER = any(
   whole('day|night|peak|off.?peak|low|normal|rate ?\\d|[rt]0?\\d|f[1-6]|p[1-6]|fascia ?\\d'),
   whole('tarif ?\\d|tariff ?\\d|tarief ?\\d|ht|nt|hc|hp|h[cp]j[brw]|hochtarif|niedertarif|tag|nacht'),
   whole('heures (pleines|creuses)|punta|llano|valle|dia|noche|fuori punta|hoog|laag|piek|dal|normaal'),
+  whole('vt|(haut|bas|plein) tarif|tarif (haut|bas|plein)|strefa \\w+|(alta|bassa) tariffa|paiva(sahko)?|yo(sahko)?'),
   whole('nat|dag|hoj|lav|spids|1[.:]8[.:][1-9]|2[.:]8[.:][1-9]|jour|nuit'),
   whole('reg(ister)? ?\\d|shoulder|anytime|controlled load|general (usage|supply)'),
 );
@@ -344,7 +350,7 @@ export const NOT_ENGLISH = any(
   words('forbrug|malepunkt|fjernvarme|aflaesning'),
   whole('klockslag|manad|varde|enhet|fran|till|matarstallning|miesiac|godzina|wartosc|jednostka|licznik[au]?|od|gazu'),
   words('forbrukning|anvandning|zuzyci|elektryczn|spotreb|plynomer|elektromer|eletricid|consumo|leitura'),
-  whole('mesic|cas|hodnota|jednotka|elektriny|plynu|stav|hodina|unidade'),
+  whole('aika|paivamaara|pvm|kuukausi|kulutus|sahko|mesic|cas|hodnota|jednotka|elektriny|plynu|stav|hodina|unidade'),
 );
 
 /** A title that says when a file was made rather than what its data are of. */

@@ -14,10 +14,12 @@ import {
   statedUnit,
 } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
+import { plainWords } from '../layout/headings.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { columnName, settleDecimals } from '../layout/value-cells.ts';
+import { AMOUNT } from '../layout/vocabulary.ts';
 import { isMissing } from '../numbers/read-number.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { isOfDegrees, isPower, MOST_KWH_A_DAY, ratioOf } from '../terms/units.ts';
@@ -62,18 +64,19 @@ export const register: IntakeShape = {
     const timeColumn = choices.columns?.time ?? stepOf(sheet).timeColumn;
     const dates = readDates(sheet, column, timeColumn, dayFirst, context.zone, context.onProgress);
     explainStrays(sheet, dates, book);
-    const chosen = choices.columns?.value;
+    const { every = false } = choices;
+    const chosen = every ? undefined : choices.columns?.value;
     const several = chosen === undefined ? counterColumns(sheet, choices.shape === register.name) : [];
     const one = chosen === undefined ? (several[0] ?? quantityColumns(sheet, [column])[0]) : sheet.columns[chosen];
-    const columns = several.length > 1 ? several : one ? [one] : [];
+    const rivals = chosen === undefined && several.length < 2 && one ? rivalsOf(sheet, one) : [];
+    const columns = several.length > 1 ? several : one ? [one, ...(every ? rivals : [])] : [];
     if (columns.length === 0 || dates.count < 2) {
       book.add(one ? 'register-alone' : 'no-numbers', 'refusal', { column: columnName(sheet, column) });
       return nothingRead(choices, dates.count);
     }
     if (columns.length > 1) remarkSeveral(sheet, columns, book);
     remarkPhases(sheet, columns, book);
-    const rivals = chosen === undefined && columns.length === 1 ? rivalsOf(sheet, columns[0]!) : [];
-    if (rivals.length > 0)
+    if (rivals.length > 0 && !every)
       book.add('column-asked', 'question', {
         column: columnName(sheet, columns[0]!.index),
         found: rivals
@@ -197,7 +200,12 @@ function counterColumns(sheet: Sheet, isChosen = false): ColumnFacts[] {
   );
   // Beside a column that must be one what goes up is a reading as well.
   const isSure = isChosen || named.length > 0 || columns.some((c) => isTooMuch(sheet, c));
-  const rising = columns.filter((c) =>
+  // "Verbrauch" beside a reading of the same unit is what it rose by, though it may rise as well.
+  const isRise = (c: ColumnFacts) =>
+    AMOUNT.test(plainWords(c.heading)) &&
+    named.some((n) => n.meaning.unit === c.meaning.unit && c.largest <= n.largest - n.smallest);
+  const others = columns.filter((c) => named.includes(c) || !isRise(c));
+  const rising = others.filter((c) =>
     isSure
       ? onlyRises(sheet, c) || movesLater(sheet, c)
       : c.numbers >= TELLING_ROWS && (isCounter(sheet, c) || movesLater(sheet, c)),

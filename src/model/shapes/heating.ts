@@ -11,13 +11,18 @@ interface SaleUnitRow {
   readonly said: RegExp;
 }
 
+/** How many of a kind, rather than what they weigh or hold. */
+const BAGS = String.raw`\b(bags?|sacks?|sacke|sacs?|sacos?|sacchi|zakken|saekke|sekker|sackar|worki|pytle)\b`;
+const bagOf = (kg: number): RegExp => new RegExp(String.raw`\b${kg} ?kg ${BAGS}|${BAGS}.*\b${kg} ?kg\b`);
+const notOfBags = (unit: string): RegExp => new RegExp(String.raw`^(?!.*(co2|carbon|emission|${BAGS})).*\b(?:${unit})`);
+
 /** Units in which fuel is delivered. */
 export const SALE_UNITS = {
-  litre: { count: 1, many: 'litres', said: /\blit(re|er)s?\b|\bltrs?\b|\bl\b(?!['’])/ },
+  litre: { count: 1, many: 'litres', said: notOfBags(String.raw`lit(?:re|er)s?\b|ltrs?\b|l\b(?!['’])`) },
   tonne: { count: 1000, many: 'tonnes', said: /^(?!.*(co2|carbon|emission)).*\btonnes?\b/ },
-  'bag of 15 kg': { count: 15, many: 'bags of 15 kg', said: /\b15 ?kg (bag|sack)s?\b|\b(bag|sack)s?\b.*\b15 ?kg\b/ },
-  'bag of 10 kg': { count: 10, many: 'bags of 10 kg', said: /\b10 ?kg (bag|sack)s?\b|\b(bag|sack)s?\b.*\b10 ?kg\b/ },
-  kg: { count: 1, many: 'kg', said: /^(?!.*(co2|carbon|emission)).*\bkgs?\b/ },
+  'bag of 15 kg': { count: 15, many: 'bags of 15 kg', said: bagOf(15) },
+  'bag of 10 kg': { count: 10, many: 'bags of 10 kg', said: bagOf(10) },
+  kg: { count: 1, many: 'kg', said: notOfBags(String.raw`kgs?\b`) },
 } as const satisfies Readonly<Record<string, SaleUnitRow>>;
 export type SaleUnit = keyof typeof SALE_UNITS;
 export const SALE_UNIT_IDS = Object.keys(SALE_UNITS) as SaleUnit[];
@@ -67,7 +72,7 @@ export const FUELS = {
   },
   pellets: {
     written: 'pellets',
-    said: /pellets?\b/,
+    said: /pellets?\b|granules?\b|pelet/,
     sold: 'by amount',
     price: 'by itself',
     unit: 'kg',

@@ -245,7 +245,10 @@ function columnAnswers({ choices, columns }: IntakePreview): readonly Answer[] {
   const value = choices.columns?.value;
   const name = value === undefined ? undefined : columns[value];
   if (value === undefined || name === undefined) return [];
-  return [{ label: say('{value} is right', { value: name }), choice: { columns: { value } }, holds: true }];
+  return [
+    { label: say('{value} is right', { value: name }), choice: { columns: { value } }, holds: true },
+    { label: say('All of them, each by itself'), choice: { every: true }, holds: false },
+  ];
 }
 
 /** Amounts are of the shape that fits best after the counter. */

@@ -15,6 +15,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'What we took it for': 'Wofür wir es hielten',
   'Type of file': 'Art der Datei',
   'none fits': 'keiner passt',
+  'All of them, each by itself': 'Alle, jede für sich',
   'Sheet or table': 'Blatt oder Tabelle',
   'It is': 'Es ist',
   'Measured for': 'Gemessen für',

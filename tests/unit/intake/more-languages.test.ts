@@ -1,4 +1,4 @@
-/** Swedish, Norwegian, Portuguese, Polish and Czech files, and what open data of meters and weather calls its columns. */
+/** Swedish, Norwegian, Portuguese, Polish, Czech and Finnish files, and what open data of meters and weather calls its columns. */
 import { expect, test } from 'vitest';
 import type { IntakeChoices } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
@@ -168,4 +168,93 @@ test.each([0, 1, 2, 3])('a row of the doubled hour that stands twice counts once
     'Europe/London',
   );
   expect(series).toEqual([`electricity import 2025-10-24 2025-10-28 ${sum(kWh).toFixed(2)}`]);
+});
+
+const HALF = sum(OF_DAYS) / 2;
+const split = (first: string, second: string, of = 'import', more = '') => [
+  `${first}${more};${second}${more}`,
+  (v: number) => `${comma(v / 2)};${comma(v / 2)}`,
+  [`electricity import`, `electricity ${of}`],
+];
+test.each([
+  split('VT (kWh)', 'NT (kWh)'),
+  split('Strefa dzienna (kWh)', 'Strefa nocna (kWh)'),
+  split('Haut tarif (kWh)', 'Bas tarif (kWh)'),
+  split('Odběr [kWh]', 'Dodávka [kWh]', 'export'),
+] as [string, (v: number) => string, string[]][])('two registers of a day, “%s”', (heads, cells, kinds) => {
+  const text = [`Datum;${heads}`, ...DAYS.map((day, i) => `${dotted(day)};${cells(OF_DAYS[i]!)}`)].join('\n');
+  const { series } = read(text, 'Europe/Prague', { carrier: 'electricity' });
+  expect(series.map((one) => one.split(' ').slice(0, 2).join(' '))).toEqual(kinds);
+  for (const one of series) expect(Math.abs(Number(one.split(' ').at(-1)) - HALF)).toBeLessThan(0.5);
+});
+
+test('columns that nothing tells apart are asked about, and may all be read', () => {
+  const text = [
+    'Datum;Zähler Anton (kWh);Zähler Berta (kWh)',
+    ...DAYS.map((day, i) => `${day};${OF_DAYS[i]};${OF_DAYS[i]! + 1}`),
+  ].join('\n');
+  expect(read(text, 'Europe/Berlin').asked).toContain('column-asked');
+  const { asked, series } = read(text, 'Europe/Berlin', { every: true, carrier: 'electricity' });
+  expect(asked).toEqual([]);
+  expect(series).toHaveLength(2);
+});
+
+test.each([
+  ['1° gennaio 2025', (d: number) => `${d}° gennaio 2025`],
+  ['1 de enero de 2025', (d: number) => `${d} de enero de 2025`],
+])('days written as %s', (_, day) => {
+  const rows = Array.from({ length: 31 }, (_, i) => `${day(i + 1)};8,5`);
+  expect(read(['Giorno;Energia prelevata (kWh)', ...rows].join('\n'), 'Europe/Rome').series).toEqual([
+    'electricity import 2025-01-01 2025-02-01 263.50',
+  ]);
+});
+
+test('a first day that cannot be read is left out aloud, and is no heading', () => {
+  const rows = ['1stes Jan 25;8,5', ...DAYS.map((day) => `${day};8,5`)];
+  const { series } = read(['Tag;Netzbezug (kWh)', ...rows].join('\n'), 'Europe/Berlin');
+  expect(series).toEqual(['electricity import 2025-01-10 2025-02-19 340.00']);
+});
+
+test('Finnish: the district heat of months, and a log of hours', () => {
+  const months = 'tammi helmi maalis huhti touko kesä heinä elo syys loka marras joulu'.split(' ');
+  const heat = [
+    'Kuukausi;Kaukolämpö (MWh)',
+    ...months.map((name, i) => `${name}kuu 2025;${comma(OF_MONTHS[i]! / 1000)}`),
+  ];
+  const [one] = read(heat.join('\n'), 'Europe/Helsinki', { unit: 'MWh' }).series;
+  expect(one).toMatch(/^heat heat-output 2025-01-01 2026-01-01/);
+  const log = DAYS.flatMap((day) => Array.from({ length: 24 }, (_, h) => `${dotted(day)};${h}:00;0,5`));
+  expect(read(['Päivämäärä;Tunti;Kulutus (kWh)', ...log].join('\n'), 'Europe/Helsinki').series).toEqual([
+    'electricity import 2025-01-10 2025-02-19 480.00',
+  ]);
+});
+
+test('gas beside its “spalné teplo” is no heat, and P_el beside Q_th is what the heat pump draws', () => {
+  const gas = [
+    'Datum;Spotřeba plynu (m3);Spalné teplo (kWh/m3);Spotřeba (kWh)',
+    ...DAYS.map((day) => `${day};1,5;10,60;15,9`),
+  ];
+  expect(read(gas.join('\n'), 'Europe/Prague').series).toEqual(['gas import 2025-01-10 2025-02-19 636.00']);
+  const log = [
+    'Zeit;P_el [kW];Q_th [kW]',
+    ...DAYS.flatMap((day) => Array.from({ length: 24 }, (_, h) => `${day} ${h}:00;1,0;3,5`)),
+  ];
+  expect(read(log.join('\n'), 'Europe/Vienna').series).toEqual([
+    'electricity heat-pump 2025-01-10 2025-02-19 960.00',
+    'heat heat-output 2025-01-10 2025-02-19 3360.00',
+  ]);
+});
+
+test('bags are counted by what they weigh, their price is no amount, and logs in bags are no oil', () => {
+  const rows = ['13.10.2023;72;228,00', '14.02.2024;66;240,00', '18.10.2024;72;250,00'];
+  for (const bags of ['Säcke Pellets 15 kg', 'Sacs de granulés (15 kg)', 'Sacchi pellet 15 kg'])
+    expect(read([`Datum;${bags};Preis €/100 kg`, ...rows].join('\n'), 'Europe/Berlin').series[0]).toMatch(
+      / (9936|10368)\.00$/,
+    );
+  expect(
+    read(['Datum;Pellets (Säcke à 8 kg)', ...rows.map((row) => row.slice(0, 13))].join('\n'), 'Europe/Berlin').asked,
+  ).toContain('unit-guessed');
+  expect(
+    read(['Dato;Ved (sekker 60 l)', ...rows.map((row) => row.slice(0, 13))].join('\n'), 'Europe/Oslo').asked,
+  ).toEqual(['other-fuel']);
 });
