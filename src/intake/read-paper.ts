@@ -11,7 +11,7 @@ import { isCompared } from './paper/groups.ts';
 import { findLeftOver, type LeftOver, saysNoBill, textOfLeft } from './paper/left-over.ts';
 import { isLeftOut, type PaperLine } from './paper/lines.ts';
 import { type Looks, lookAtSheets } from './paper/look-at-sheets.ts';
-import { moneyOf, otherMoneyOf } from './paper/money.ts';
+import { moneyOf } from './paper/money.ts';
 import { rowsOf } from './paper/page.ts';
 import { MOST_PAGES } from './paper/pdf-words.ts';
 import { namesOn, rowsWithout } from './paper/people.ts';
@@ -139,10 +139,9 @@ export function readPages(
   const people = namesOn(corrected, rows);
   const { bills, doubt } = splitBills(rowsWithout(people, rows), said.bills, (some) => understand(some, how));
   const text = textOf(corrected);
-  const money = moneyOf(text) ?? context.money ?? '£';
-  const foreign = otherMoneyOf(text);
-  if (foreign !== undefined) {
-    book.add('paper-other-money', 'refusal', { found: foreign });
+  const { money = context.money ?? '£', other } = moneyOf(text);
+  if (other !== undefined) {
+    book.add('paper-other-money', 'refusal', { found: other });
     return resultOf(fileName, choices, book);
   }
   const isWater = bills.some((one) => one.isWater);
@@ -152,8 +151,8 @@ export function readPages(
   const goods = isNamed ? undefined : DELIVERED_FUEL.exec(text)?.[0];
   if (goods !== undefined || bills.every(({ sections }) => sections.length === 0)) {
     const none = pages.some(({ picture }) => picture) ? 'picture-no-bill' : 'paper-no-bill';
-    const other = goods ?? OTHER_GOODS.exec(text)?.[0];
-    if (!isHeat && !isWater && other !== undefined) book.add('paper-other-bill', 'refusal', { found: other });
+    const delivered = goods ?? OTHER_GOODS.exec(text)?.[0];
+    if (!isHeat && !isWater && delivered !== undefined) book.add('paper-other-bill', 'refusal', { found: delivered });
     else book.add(isHeat ? 'paper-heat-only' : isWater ? 'paper-water-only' : none, 'refusal');
     return resultOf(fileName, choices, book);
   }
@@ -203,9 +202,10 @@ export function readPages(
   if (isHeat) book.add('paper-heat-left-out', 'note');
   if (bills.some(({ isExport }) => isExport)) book.add('paper-export-left-out', 'note');
   book.add('paper-names-left-out', 'note');
-  const isUnclear = book.list().some(({ code }) => OF_BAD_PICTURES.has(code));
-  if (isUnclear && pages.some(({ picture }) => picture)) book.add('picture-unclear', 'note');
-  const isOpen = book.list().some(({ weight }) => weight !== 'note');
+  const remarks = book.list();
+  if (pages.some(({ picture }) => picture) && remarks.some(({ code }) => OF_BAD_PICTURES.has(code)))
+    book.add('picture-unclear', 'note');
+  const isOpen = remarks.some(({ weight }) => weight !== 'note');
   const isWhole =
     !isOpen &&
     CONFIRMED.every((answer) => !said[answer]) &&
@@ -364,8 +364,8 @@ function ask(
   const hasVat =
     together?.vat !== undefined || sections.every(({ section }) => section.totals?.vat ?? section.totals?.taxes);
   // Where money is dollars, energy bears no VAT.
-  const isDollars = book.list().some(({ code, found }) => code.startsWith('paper-money') && found === '$');
-  if (!hasVat && !isDollars && said.vat === undefined) {
+  const isDollars = () => book.list().some(({ code, found }) => code.startsWith('paper-money') && found === '$');
+  if (!hasVat && said.vat === undefined && !isDollars()) {
     const isSaid = rows.some(({ text }) => INCLUDES_VAT.test(text));
     book.add('paper-vat-asked', 'question', isSaid ? { found: 'included' } : {});
   }

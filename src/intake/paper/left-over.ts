@@ -3,7 +3,7 @@ import { sumOf } from '../../model/units/sums.ts';
 import type { PaperValue } from '../terms/paper-reading.ts';
 import type { Box, Figure, RowFacts } from './figures.ts';
 import { earlierWords, isCompared } from './groups.ts';
-import { fuelsIn, isAside, isLeftOut, nameOf, type PaperFuel } from './lines.ts';
+import { fuelsIn, fuelsOn, isAside, isLeftOut, nameOf, type PaperFuel } from './lines.ts';
 import { isMoney, penceOf, printedAs } from './relations.ts';
 import { sumPence, sumQuantity, type Understanding } from './understand.ts';
 import {
@@ -47,13 +47,14 @@ export function findLeftOver(
   const isSettled = ({ row }: Figure) => SETTLED.some((words) => words.test(rows[row]!.words));
   const isElsewhere = (one: Figure) => isCompared([{ amount: one }], rows);
   const money = free.filter((one) => isMoney(one) && one.kind !== 'price' && !isSettled(one));
-  const ofOtherFuel = all.filter((one) => {
-    if (fuels.has(undefined) || (!isMoney(one) && one.kind !== 'energy') || isAside(rows[one.row]!.text)) return false;
-    const named = fuelsIn(rows[one.row]!.words);
-    const isMissing = (fuel: PaperFuel) => !isLeftOut(fuel) && !fuels.has(fuel);
+  const isMissing = (fuel: PaperFuel) => !isLeftOut(fuel) && !fuels.has(fuel);
+  const ofOtherFuel = rows.flatMap(({ figures, words, row, text }) => {
+    const own = figures.filter((one) => one.value > 0 && (isMoney(one) || one.kind === 'energy'));
+    const named = fuels.has(undefined) || own.length === 0 ? [] : fuelsIn(words);
+    if (!named.some(isMissing) || isAside(text)) return [];
     // "Electricity and gas together £325.31".
-    const isBoth = named.length > 1 && free.includes(one) && rows[one.row]!.row.words.length <= FEW_WORDS;
-    return named.some(isMissing) && (named.length === 1 || isBoth) && !isElsewhere(one);
+    const isBoth = (one: Figure) => free.includes(one) && row.words.length <= FEW_WORDS;
+    return own.filter((one) => (named.length === 1 || isBoth(one)) && !isElsewhere(one));
   });
   const amongCharges = sections.flatMap(({ lines }) => {
     const at = lines.map(({ amount }) => amount.row);
@@ -117,12 +118,14 @@ const PART_ROWS = 20;
 const PART_WIDTH = 280;
 /** Use and money that nothing took, below a heading that is the name of another fuel. */
 function underOtherFuel(rows: readonly RowFacts[], free: readonly Figure[], fuels: ReadonlySet<PaperFuel | undefined>) {
-  if (fuels.has(undefined) || !free.some(({ kind }) => kind === 'energy')) return [];
+  const isMissing = (fuel: PaperFuel) => !isLeftOut(fuel) && !fuels.has(fuel);
+  if (fuels.has(undefined) || !free.some(({ kind }) => kind === 'energy') || ![...fuelsOn(rows).named].some(isMissing))
+    return [];
   const heads = rows.flatMap(({ row, text }, at) =>
     (fuelsIn(text).length > 0 ? row.words : []).flatMap((word) => {
       const [fuel] = fuelsIn(word.text);
       const isAlone = row.words.every((one) => one === word || Math.abs(one.x - word.x) > word.width + row.height);
-      return fuel && !isLeftOut(fuel) && !fuels.has(fuel) && isAlone ? [{ at, word, row }] : [];
+      return fuel && isMissing(fuel) && isAlone ? [{ at, word, row }] : [];
     }),
   );
   const under = free.filter(({ row, box }) =>
@@ -168,14 +171,17 @@ export function saysNoBill({ rows, sections, isExport }: Understanding): string 
     sections.flatMap(({ lines, totals }) => [...lines.map(({ amount }) => amount.row), totals?.total?.row]),
   );
   const isNamed = sections.every(({ fuel }) => fuel !== undefined);
-  const found = rows.flatMap(({ text, figures }, at) => [
-    // What was sent out and no use beside it; heat, and no fuel.
-    ...((at < TITLE && figures.length === 0 && !isExport && EXPORT.exec(text)) || []),
-    ...((!isNamed && HEAT.exec(text)) || []),
-    ...(CANCELLED.exec(text) ?? []),
-    ...((at < TITLE && figures.length === 0 && OFFER.exec(text)) || []),
-    ...((used.has(at) && (FORESEEN.exec(text) ?? WHOLE_HOUSE.exec(text))) || []),
-  ]);
+  for (const [at, { text, figures }] of rows.entries()) {
+    const isTitle = at < TITLE && figures.length === 0;
+    const found =
+      // What was sent out and no use beside it; heat, and no fuel.
+      (isTitle && !isExport && EXPORT.exec(text)) ||
+      (!isNamed && HEAT.exec(text)) ||
+      CANCELLED.exec(text) ||
+      (isTitle && OFFER.exec(text)) ||
+      (used.has(at) && (FORESEEN.exec(text) ?? WHOLE_HOUSE.exec(text)));
+    if (found) return found[0];
+  }
   const energies = sections.flatMap(({ lines }) => lines.filter(({ kind }) => kind === 'energy'));
-  return found[0] ?? energies.map(({ amount }) => earlierWords(amount, rows)).find((words) => words !== undefined);
+  return energies.map(({ amount }) => earlierWords(amount, rows)).find((words) => words !== undefined);
 }

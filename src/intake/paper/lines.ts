@@ -159,26 +159,33 @@ function isUnder({ box }: Figure, { x, end }: FuelMark): boolean {
   return [box.x - x, right - end, (box.x + right - x - end) / 2].some((off) => Math.abs(off) < IN_COLUMN);
 }
 
-type FuelOf = (figure: Figure) => PaperFuel | undefined;
-const finders = new WeakMap<readonly RowFacts[], FuelOf>();
+interface Fuels {
+  /** Which fuel a number belongs to: by its own row, else by the nearest heading above, of two beside each other the one on its side. */
+  readonly of: (figure: Figure) => PaperFuel | undefined;
+  /** Those that any row names. */
+  readonly named: ReadonlySet<PaperFuel>;
+}
+const foundFuels = new WeakMap<readonly RowFacts[], Fuels>();
 
-/** Which fuel a number belongs to: by its own row, else by the nearest heading above, of two beside each other the one on its side. */
-export function fuelFinder(rows: readonly RowFacts[]): FuelOf {
-  const known = finders.get(rows);
+export function fuelsOn(rows: readonly RowFacts[]): Fuels {
+  const known = foundFuels.get(rows);
   if (known) return known;
-  const made = makeFuelFinder(rows);
-  finders.set(rows, made);
+  const made = findFuels(rows);
+  foundFuels.set(rows, made);
   return made;
 }
 
-function makeFuelFinder(rows: readonly RowFacts[]): FuelOf {
+function findFuels(rows: readonly RowFacts[]): Fuels {
   const everywhere = new Set<PaperFuel>();
+  const inPassing = new Set<PaperFuel>();
   // Running text may tell of a boiler that burns gas for heat that is sold.
   let isSaid = false;
   const marks: FuelMark[] = rows.flatMap(({ text, row, words, figures, dates }, at) => {
     const named = fuelsIn(text);
-    if (named.length === 0 || isAside(text) || isShareOnly(figures, text)) return [];
-    for (const fuel of named) everywhere.add(fuel);
+    if (named.length === 0) return [];
+    const isPassing = isAside(text) || isShareOnly(figures, text);
+    for (const fuel of named) (isPassing ? inPassing : everywhere).add(fuel);
+    if (isPassing) return [];
     const isShort = words.split(/\s/).length <= HEADING_WORDS && !/^\p{Ll}|\.$/u.test(text);
     if (figures.length > 0 || dates.length > 0 || isShort) isSaid = true;
     let word = 0;
@@ -197,7 +204,9 @@ function makeFuelFinder(rows: readonly RowFacts[]): FuelOf {
     });
   });
   const [only] = everywhere;
-  return (figure) => {
+  return { of: fuelOf, named: new Set([...everywhere, ...inPassing]) };
+
+  function fuelOf(figure: Figure): PaperFuel | undefined {
     const own = fuelsIn(figure.before);
     if (own.length === 1) return own[0];
     const inRow = fuelsIn(rows[figure.row]!.words);
@@ -212,7 +221,7 @@ function makeFuelFinder(rows: readonly RowFacts[]): FuelOf {
       if (mine) return mine.fuel;
     }
     return everywhere.size === 1 && isSaid ? only : undefined;
-  };
+  }
 }
 
 /** The row above, if it has words only. */
@@ -220,8 +229,10 @@ const titleOf = (rows: readonly RowFacts[], at: number): RowFacts[] =>
   rows.slice(Math.max(0, at - 1), at).filter(({ figures, dates }) => figures.length + dates.length === 0);
 
 /** The known register that some words name. */
-export const registerNamed = (text: string): string | undefined =>
-  REGISTERS.find(([pattern]) => pattern.test(text.replaceAll(/\b(?:per|a|each|pro|je) (?:day|tag)\b/gi, '')))?.[1];
+export function registerNamed(text: string): string | undefined {
+  const named = text.replaceAll(/\b(?:per|a|each|pro|je) (?:day|tag)\b/gi, '');
+  return REGISTERS.find(([pattern]) => pattern.test(named))?.[1];
+}
 
 const CARD = 4;
 /** The register that the words of a charge name; in a card, whose numbers stand below each other, the words above it too. */
@@ -282,7 +293,7 @@ export function linesOf(
   products: readonly Product[],
   pairs: readonly DatePair[],
 ): PaperLine[] {
-  const fuelOf = fuelFinder(rows);
+  const fuelOf = fuelsOn(rows).of;
   const amounts = new Set(products.map(({ amount }) => amount.row));
   const proved = products.map((product): PaperLine => {
     const { quantity, price, amount, pence } = product;
@@ -361,8 +372,9 @@ export function contradictedLines(
   taken: ReadonlySet<Figure>,
   pairs: readonly DatePair[],
 ): PaperLine[] {
-  const fuelOf = fuelFinder(rows);
+  const fuelOf = fuelsOn(rows).of;
   return rows.flatMap(({ figures, words }) => {
+    if (figures.length < 3) return [];
     const free = figures.filter((one) => !taken.has(one));
     const amounts = free.filter((one) => isMoney(one) && one.decimals === 2);
     const prices = free.filter(({ kind }) => kind === 'price');
@@ -394,7 +406,7 @@ export function pricelessLines(
   taken: ReadonlySet<Figure>,
   pairs: readonly DatePair[],
 ): PaperLine[] {
-  const fuelOf = fuelFinder(rows);
+  const fuelOf = fuelsOn(rows).of;
   return rows.flatMap(({ figures, words }): PaperLine[] => {
     const amounts = figures.filter((one) => isMoney(one) && !taken.has(one) && one.value > 0);
     const uses = figures.filter(({ kind, value }) => kind === 'energy' && value > 0);
@@ -420,9 +432,11 @@ const wordsAbout = (figures: readonly Figure[], rows: readonly RowFacts[]): stri
 };
 
 function kindOfLine(quantity: Figure, price: Figure, about: string): LineKind {
-  if (STANDING.test(about) && quantity.kind !== 'energy') return 'standing';
-  if (SERVICE.test(about) && quantity.kind !== 'energy') return 'levy';
-  if (PAYMENT.test(about) && quantity.kind !== 'energy' && quantity.kind !== 'days') return 'payment';
+  if (quantity.kind !== 'energy') {
+    if (STANDING.test(about)) return 'standing';
+    if (SERVICE.test(about)) return 'levy';
+    if (quantity.kind !== 'days' && PAYMENT.test(about)) return 'payment';
+  }
   if (
     quantity.kind === 'days' ||
     quantity.kind === 'months' ||
@@ -500,7 +514,7 @@ export function extrasBetween(
       );
     const share = free.length === 2 && isShare(one!, two!) ? two : undefined;
     // Beside each other stand those of two fuels.
-    const fuelOf = free.length > 1 && fuel ? fuelFinder(rows) : undefined;
+    const fuelOf = free.length > 1 && fuel ? fuelsOn(rows).of : undefined;
     const own = share ? [share] : fuelOf ? free.filter((some) => fuelOf(some) === fuel) : free;
     if (own.length !== 1) return [];
     const [figure] = own;

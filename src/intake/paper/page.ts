@@ -93,5 +93,5 @@ export function textOfRow({ words }: Row): { readonly text: string; readonly sta
     end = word.x + word.width;
   }
   // Dots that lead from words to their number are no part of either.
-  return { text: text.replaceAll(/([._·…])\1{2,}/g, (dots) => '\t'.padStart(dots.length)), starts };
+  return { text: text.replaceAll(/\.{3,}|_{3,}|·{3,}|…{3,}/g, (dots) => '\t'.padStart(dots.length)), starts };
 }

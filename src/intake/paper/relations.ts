@@ -150,11 +150,17 @@ export function findFarProducts(
   return settle(more, ({ amount, price }) => [[amount], ...(listed.includes(price) ? [] : [[price] as const])]);
 }
 
-const near = (rows: readonly RowFacts[], at: number): Figure[] =>
-  rows
+function near(
+  rows: readonly RowFacts[],
+  at: number,
+  figuresOf: readonly (readonly Figure[])[] = rows.map(({ figures }) => figures),
+): Figure[] {
+  const isOfPage = (_: unknown, i: number) => rows[Math.max(0, at - BLOCK) + i]!.row.page === rows[at]!.row.page;
+  return figuresOf
     .slice(Math.max(0, at - BLOCK), at + BLOCK + 1)
-    .filter(({ row }) => row.page === rows[at]!.row.page)
-    .flatMap(({ figures }) => figures);
+    .filter(isOfPage)
+    .flat();
+}
 
 function productsOf(
   amount: Figure,
@@ -250,6 +256,7 @@ const [ONE, YEARS] = [[1], [365, 366]];
 
 export function findDifferences(rows: readonly RowFacts[]): Difference[] {
   const found: Difference[] = [];
+  const said = rows.map(({ figures }) => figures.filter((one) => isReading(one) && saysReading(one, rows)));
   rows.forEach(({ figures, words }, at) => {
     let about: readonly Figure[] | undefined;
     for (const used of figures) {
@@ -262,7 +269,7 @@ export function findDifferences(rows: readonly RowFacts[]): Difference[] {
         found.push(...differencesOf(used, inRow, IN_ROW + (hasWords ? 2 : 0)));
       }
       if (used.kind === 'plain') continue;
-      about ??= near(rows, at).filter((one) => isReading(one) && saysReading(one, rows));
+      about ??= near(rows, at, said);
       const others = about.filter((one) => one !== used);
       found.push(...differencesOf(used, others, 2));
     }
@@ -326,9 +333,10 @@ export function findGasSums(rows: readonly RowFacts[], differences: readonly Dif
         : one.value >= 34 && one.value <= 45 && (one.kind === 'heat' || CALORIFIC.test(about(one)))),
   );
   const energies = all.filter(({ kind }) => kind === 'energy');
+  const tried = volumes.length * Math.max(1, factors.length) * calorifics.length * energies.length;
+  if (tried === 0) return [];
   const namesFeet = rows.some(({ text }) => HUNDRED_CUBIC_FEET.test(text));
   const found: GasSum[] = [];
-  const tried = volumes.length * Math.max(1, factors.length) * calorifics.length * energies.length;
   for (const volume of volumes) {
     for (const factor of [...factors, undefined]) {
       for (const calorific of calorifics) {

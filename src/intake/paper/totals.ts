@@ -114,7 +114,9 @@ export function findTotals({ rows, lines, taken }: TotalsInput): Totals | undefi
   // The total of an earlier bill, where that bill is taken back.
   const withdrawn = new Set(
     rows.flatMap(({ words, figures }) =>
-      GIVEN_BACK.test(words) ? figures.filter((one) => one.negative && isMoney(one)).map(penceOf) : [],
+      figures.some(({ negative }) => negative) && GIVEN_BACK.test(words)
+        ? figures.filter((one) => one.negative && isMoney(one)).map(penceOf)
+        : [],
     ),
   );
   const printed = rows
@@ -124,10 +126,11 @@ export function findTotals({ rows, lines, taken }: TotalsInput): Totals | undefi
   const vats = vatRows(rows, taken);
   const extras = extrasAbout({ rows, lines, taken }, vats);
   let best: Totals | undefined;
-  for (const before of subsetsOf(extras)) {
+  const sets = subsetsOf(extras);
+  for (const before of sets) {
     const netPence = bare + sumOf(before.map(({ pence }) => pence));
     const rest = extras.filter((one) => !before.includes(one));
-    const found = settleNet({ rows, lines, printed, vats, netPence, before, rest, tried: subsetCount(extras) });
+    const found = settleNet({ rows, lines, printed, vats, netPence, before, rest, tried: sets.length });
     if (found && (!best || rankOf(found) > rankOf(best))) best = found;
   }
   return best;
@@ -175,7 +178,6 @@ export function subsetsOf(extras: readonly Extra[]): Extra[][] {
     return !seen.has(key) && seen.add(key);
   });
 }
-const subsetCount = (extras: readonly Extra[]) => subsetsOf(extras).length;
 
 interface NetInput {
   readonly rows: readonly RowFacts[];

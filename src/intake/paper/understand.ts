@@ -10,7 +10,7 @@ import {
   type DatePair,
   dropRepeats,
   type Extra,
-  fuelFinder,
+  fuelsOn,
   isLeftOut,
   isSupport,
   joinPriceParts,
@@ -37,7 +37,7 @@ import {
 } from './relations.ts';
 import { findSeveralTaxes, joinTotals } from './several-taxes.ts';
 import { findSettling, findTotals, type Settling, type Totals } from './totals.ts';
-import { COMPARED, EARLIER, ELECTRICITY, GAS, HEAT, PERIOD, READING, WATER } from './vocabulary.ts';
+import { COMPARED, EARLIER, PERIOD, READING } from './vocabulary.ts';
 
 export interface PaperPeriod {
   readonly pair: DatePair;
@@ -193,12 +193,13 @@ function sectionsOf(
   const all = [...priced, ...(hasUse ? [] : pricelessLines(rows, used, pairs))].toSorted(
     (a, b) => a.amount.row - b.amount.row,
   );
-  const names = (...some: readonly RegExp[]) => rows.some(({ text }) => some.some((word) => word.test(text)));
-  const fuelOf = fuelFinder(rows);
+  const { of: fuelOf, named } = fuelsOn(rows);
   // Water stands among what electricity is made of, too.
-  const isWaterCharged = rows.some(({ figures }) =>
-    figures.some((one) => (isMoney(one) || one.kind === 'volume') && fuelOf(one) === 'water'),
-  );
+  const isWaterCharged =
+    named.has('water') &&
+    rows.some(({ figures }) =>
+      figures.some((one) => (isMoney(one) || one.kind === 'volume') && fuelOf(one) === 'water'),
+    );
   // Where all charges are of another time, the person is asked.
   const earlier = new Set(all.filter(({ amount }) => earlierWords(amount, rows) !== undefined));
   const isNow = all.some((line) => line.kind === 'energy' && !earlier.has(line));
@@ -268,8 +269,9 @@ function sectionsOf(
         ),
       ),
     ),
-    isWater: isWaterCharged || (sections.length === 0 && names(WATER) && !names(ELECTRICITY, GAS)),
-    isHeat: all.some(({ fuel }) => fuel === 'heat') || names(HEAT),
+    isWater:
+      isWaterCharged || (sections.length === 0 && named.has('water') && !named.has('electricity') && !named.has('gas')),
+    isHeat: named.has('heat') || all.some(({ fuel }) => fuel === 'heat'),
     isExport: all.some(({ kind }) => kind === 'export'),
     // Of a fuel of which only the days were charged the use may be lost.
     leftOut: [...charges, ...(isNow ? earlier : [])].filter(
