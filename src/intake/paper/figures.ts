@@ -156,11 +156,18 @@ export function readRows(rows: readonly Row[], decimal: Decimal): RowFacts[] {
 function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
   const { text, starts } = textOfRow(row);
   if (!/\d/.test(text)) return { row, text, words: plainWords(text), figures: [], dates: [] };
-  const boxOf = (from: number, to: number): Box =>
-    boxAround(
-      row.words.filter(({ text: own }, i) => starts[i]! < to && starts[i]! + own.length > from),
-      row.page,
-    );
+  const boxOf = (from: number, to: number): Box => {
+    let [x, y, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+    for (let i = 0; i < starts.length && starts[i]! < to; i++) {
+      const word = row.words[i]!;
+      if (starts[i]! + word.text.length <= from) continue;
+      x = Math.min(x, word.x);
+      y = Math.min(y, word.y);
+      right = Math.max(right, word.x + word.width);
+      bottom = Math.max(bottom, word.y + word.height);
+    }
+    return { page: row.page, x, y, width: right - x, height: bottom - y };
+  };
   let left = text;
   const blank = (from: number, length: number) => {
     left = left.slice(0, from) + BLANK.repeat(length) + left.slice(from + length);
@@ -193,11 +200,13 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
     if (Number.isNaN(value) || value > 1e8) continue;
     const end = match.index + whole.length;
     const decimals = body.includes(decimal) ? body.length - 1 - body.lastIndexOf(decimal) : 0;
-    const behindIt = UNITS.exec(left.slice(end));
+    const rest = left.slice(end);
+    const behindIt = rest === '' ? null : UNITS.exec(rest);
     // What stands behind money in the next cell is no unit of it.
     const unit = money && !behindIt?.groups?.per ? null : behindIt;
     const unitEnd = end + (unit?.[0].length ?? 0);
-    const behind = /^\s?(?:CR\b|[-−](?=\s|$))/.exec(left.slice(unitEnd));
+    // Small and close behind a fraction it is a cent; else it may be the sign of a customer's reading.
+    const isCent = decimals > 0 && !money && !unit && /^c(?![\p{L}\d])/u.test(rest);
     const from = match.index + (whole.length - whole.trimStart().length);
     figures.push({
       row: number,
@@ -205,12 +214,10 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
       text: text.slice(from, unitEnd).replace(/^[(+]/, '').trim(),
       value,
       decimals,
-      negative: /[-−–(]/.test(open) || minus !== '' || behind !== null,
+      negative: /[-−–(]/.test(open) || minus !== '' || /^\s?(?:CR\b|[-−](?=\s|$))/.test(left.slice(unitEnd)),
       before: plainWords(left.slice(0, from)),
       heading: '',
-      ...kindOf(money, unit?.groups),
-      // Small and close behind a fraction it is a cent; else it may be the sign of a customer's reading.
-      ...(decimals > 0 && !money && !unit && /^c(?![\p{L}\d])/u.test(left.slice(end)) ? CENTS : {}),
+      ...(isCent ? CENTS : kindOf(money, unit?.groups)),
     });
     bare = bare.slice(0, match.index) + ' '.repeat(whole.length) + bare.slice(end);
   }
@@ -229,7 +236,7 @@ function everyMatch(text: string, pattern: RegExp): RegExpExecArray[] {
 
 /** "£182.50 × 91 ÷ 365": a price for a year, and days of it. */
 function byYear(figures: readonly Figure[], text: string): readonly Figure[] {
-  if (figures.length < 2) return figures;
+  if (figures.length < 2 || !/36[56]/.test(text)) return figures;
   const share = /(\d+)(?: ?\p{L}+)? ?[÷/:] ?36[56](?!\d)/u.exec(text);
   const at = share ? figures.findIndex((one) => one.value === Number(share[1]) && one.decimals === 0) : -1;
   const price = figures[at - 1];
@@ -245,17 +252,6 @@ function byYear(figures: readonly Figure[], text: string): readonly Figure[] {
 /** Stands in for what is no number; of one byte, so that texts with it are searched as quickly as those without. */
 const BLANK = '\u0080';
 const plainWords = (text: string): string => text.replaceAll(/\u0080+[\u0080 ]*| [\u0080 ]+/g, ' ').trim();
-
-function boxAround(words: readonly Word[], page: number): Box {
-  let [x, y, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const word of words) {
-    x = Math.min(x, word.x);
-    y = Math.min(y, word.y);
-    right = Math.max(right, word.x + word.width);
-    bottom = Math.max(bottom, word.y + word.height);
-  }
-  return { page, x, y, width: right - x, height: bottom - y };
-}
 
 type Kind = Pick<Figure, 'kind' | 'hundredths' | 'per' | 'kWh'>;
 
@@ -373,7 +369,7 @@ function withHeading(figure: Figure, rows: readonly RowFacts[], at: number): Fig
     found = i;
   }
   heading = heading.trim();
-  if (figure.kind !== 'plain') return { ...figure, heading };
+  if (figure.kind !== 'plain') return heading === '' ? figure : { ...figure, heading };
   const named = kindOfHeading(heading, figure);
   // Behind a count may stand its price and its sum.
   const isAlike = figure.decimals === rows[at]!.figures[0]!.decimals;

@@ -15,8 +15,8 @@ const MOST_UNPACKED_TOGETHER = 128 * 1024 * 1024;
 const MOST_PACKED = 1032;
 const PIECE = 64 * 1024;
 
-export const isPdf = (bytes: Uint8Array): boolean =>
-  new TextDecoder('latin1').decode(bytes.subarray(0, 1024)).includes('%PDF-');
+const LATIN1 = new TextDecoder('latin1');
+export const isPdf = (bytes: Uint8Array): boolean => LATIN1.decode(bytes.subarray(0, 1024)).includes('%PDF-');
 
 interface Item {
   readonly str: string;
@@ -109,7 +109,7 @@ async function loadReader() {
 
 /** Whether some packed part of the file grows beyond all that a page of text needs. Two packings in each other are none either. */
 function unpacksTooMuch(bytes: Uint8Array): boolean {
-  const text = new TextDecoder('latin1').decode(bytes);
+  const text = LATIN1.decode(bytes);
   if (/\/F(ilter)?\s*\[[^\]]*(FlateDecode|LZWDecode|\/Fl\b)[^\]]*(FlateDecode|LZWDecode|\/Fl\b)/.test(text))
     return true;
   const packed: Uint8Array[] = [];
@@ -169,15 +169,11 @@ function wordsOf({ str, transform, width }: Item, view: readonly number[]): Plac
     height: size,
     turns,
   });
-  if (!/\s/.test(str)) return [wordAt(str, 0)];
-  let end = 0;
-  return str.split(/\s+/).flatMap((text) => {
-    if (text === '') return [];
-    const from = str.indexOf(text, end);
-    end = from + text.length;
-    return [wordAt(text, from)];
-  });
+  const words: Placed[] = [];
+  for (let found = NO_GAP.exec(str); found; found = NO_GAP.exec(str)) words.push(wordAt(found[0], found.index));
+  return words;
 }
+const NO_GAP = /\S+/g;
 /** Which way writing runs after each number of quarter turns. */
 const ALONG = [
   [1, 0],

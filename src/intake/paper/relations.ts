@@ -206,8 +206,9 @@ const isForOne = ({ before }: Figure, { kind }: Figure): boolean => kind === 'mo
 /** Power that is kept ready × days × price for a kW a day: a standing charge. */
 function byPower(amount: Figure, others: readonly Figure[]): Product[] {
   const [power, ...more] = others.filter(({ kind }) => kind === 'other');
+  if (!power) return [];
   const [days, ...otherDays] = others.filter(({ kind }) => kind === 'days');
-  if (!power || !days || more.length + otherDays.length > 0 || !/kW|kVA/i.test(power.text)) return [];
+  if (!days || more.length + otherDays.length > 0 || !/kW|kVA/i.test(power.text)) return [];
   return others.flatMap((price): Product[] => {
     if (price === power || price === days || (price.decimals < 3 && price.hundredths !== 1)) return [];
     const pence = price.value * (price.hundredths ?? 100) * power.value;

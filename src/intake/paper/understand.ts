@@ -379,13 +379,13 @@ function periodOf(
   const fits = (pair: DatePair): PaperPeriod | undefined => {
     const inRow = rows[pair.to.row]!.figures.filter(({ kind }) => kind === 'days');
     const known = [
-      ...(counts.length > 1 ? [{ value: all, text: counts.map(({ text }) => text).join(' + '), figures: counts }] : []),
-      ...[...counts, ...inRow].map((one) => ({ value: one.value, text: one.text, figures: [one] })),
+      ...(counts.length > 1 ? [{ value: all, figures: counts }] : []),
+      ...[...counts, ...inRow].map((one) => ({ value: one.value, figures: [one] })),
     ];
-    for (const { value, text, figures } of known) {
+    for (const { value, figures } of known) {
       for (const inclusive of [false, true]) {
         if (pair.days + (inclusive ? 1 : 0) !== value) continue;
-        const sum = `${pair.from.text} – ${pair.to.text} = ${text}`;
+        const sum = `${pair.from.text} – ${pair.to.text} = ${figures.map(({ text }) => text).join(' + ')}`;
         return { pair, inclusive, proof: { figures, sum, bits: Math.log2(value) + 4 } };
       }
     }

@@ -38,7 +38,11 @@ function provingSums({ together, settling }: Understanding, sections: ValuesInpu
   ].filter(({ bits }) => bits >= LEAST_BITS);
   const sumsOf = new Map<Figure, string[]>();
   for (const { figures, sum } of proofs) {
-    for (const figure of figures) sumsOf.set(figure, [...(sumsOf.get(figure) ?? []), sum]);
+    for (const figure of figures) {
+      const known = sumsOf.get(figure);
+      if (known) known.push(sum);
+      else sumsOf.set(figure, [sum]);
+    }
   }
   return sumsOf;
 }
