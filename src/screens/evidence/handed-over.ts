@@ -9,7 +9,7 @@ const isTyping = (target: EventTarget | null): boolean =>
 const isTable = (text: string): boolean => text.split('\n').filter((line) => /\d/.test(line)).length > 1;
 
 /** Of copied cells a spreadsheet program lays a picture beside the text; the text holds the numbers. */
-function filesOf({ files, text }: { readonly files: readonly File[]; readonly text: string }): readonly File[] {
+export function filesOf({ files, text }: { readonly files: readonly File[]; readonly text: string }): readonly File[] {
   const isCells = isTable(text) && text.includes('\t');
   if (files.length > 0 && !isCells) return files;
   return isTable(text) ? [new File([text], `${say('pasted table')}.txt`, { type: 'text/plain' })] : [];
