@@ -45,6 +45,10 @@ describe('whom a text is of goes', () => {
 
 test.each([
   'Towel Rail',
+  'Ice Maker',
+  'Fire Alarm',
+  'Brand Melder',
+  'Brightwater Overview',
   'Milking Parlour',
   'Werkstatt Licht',
   'Koi Filter (kWh)',
