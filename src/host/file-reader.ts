@@ -56,7 +56,7 @@ async function answerHousehold({ fileName, bytes, own, speech }: HouseholdToRead
   }
 }
 
-/** Days are handed over as they are where each has its own memory; views of one are copied. */
+/** The memory of the days, several of which share a piece, is handed over and not copied. */
 function buffersOf(intervals: readonly IntervalDays[]): ArrayBuffer[] {
   const buffers = intervals.flatMap(({ days }) => days.map(({ values }) => values.buffer as ArrayBuffer));
   return [...new Set(buffers)];

@@ -16,6 +16,8 @@ export interface ZoneTable {
   dayStart(day: number): number;
   /** Local day of an instant. */
   dayOf(utcMinute: number): number;
+  /** Clock reading of an instant as "2025-03-30T02:00". */
+  stampAt(utcMinute: number): string;
 }
 
 const DAY = 1440;
@@ -63,6 +65,7 @@ export function zoneTable(zone: string, firstDay: number, lastDay: number): Zone
       const day = Math.floor((minute + offsetAt(minute)) / DAY);
       return minute < dayStart(day) ? day - 1 : day;
     },
+    stampAt: (minute) => new Date((minute + offsetAt(minute)) * 60_000).toISOString().slice(0, 16),
   };
 }
 

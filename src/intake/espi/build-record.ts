@@ -107,7 +107,7 @@ function buildIntervals(
   return {
     series,
     intervals: intervalDays(input.id, kept),
-    firstDays: firstDays(kept, zone, context.zone),
+    firstDays: firstDays(kept, zone),
     clock,
   };
 }

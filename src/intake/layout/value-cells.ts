@@ -2,7 +2,7 @@
 
 import type { Told } from '../../model/shapes/told.ts';
 import { type DecimalDecision, decideDecimal } from '../numbers/decide-decimal.ts';
-import { isMissing, markBeside, readNumber } from '../numbers/read-number.ts';
+import { isMissing, markBeside, readNumber, readPlainNumber } from '../numbers/read-number.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import { type Progress, ROWS_A_STEP } from '../terms/progress.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
@@ -116,16 +116,24 @@ export function readValues(
   onProgress?: Progress,
 ): Float64Array {
   const { table } = sheet;
+  const { codes, cellFrom, cellTo } = table;
   const values = new Float64Array(count);
   const facts = sheet.columns[column];
   const columnUnit = unitOfWords(facts?.suffix.toLowerCase() ?? '') ?? facts?.meaning.unit;
   for (let i = 0; i < count; i++) {
     if (i % ROWS_A_STEP === 0) onProgress?.(i / count);
     const cell = cellAt(table, rows[i]!, column);
-    const value = cell < 0 ? Number.NaN : readNumber(table.text, table.cellFrom[cell]!, table.cellTo[cell]!, decimal);
+    const from = cell < 0 ? 0 : cellFrom[cell]!;
+    const to = cell < 0 ? 0 : cellTo[cell]!;
+    const plain = readPlainNumber(codes, from, to, decimal);
+    if (!Number.isNaN(plain)) {
+      values[i] = plain;
+      continue;
+    }
+    const value = readNumber(table.text, from, to, decimal);
     values[i] = isSentinel(value) ? Number.NaN : value;
     if (!Number.isNaN(value)) {
-      if (table.text.charCodeAt(table.cellTo[cell]! - 1) <= DIGIT_NINE) continue;
+      if (table.text.charCodeAt(to - 1) <= DIGIT_NINE) continue;
       const unit = unitOfWords(/[^\d.,\s]+\d?$/.exec(cellText(table, rows[i]!, column))?.[0].toLowerCase() ?? '');
       if (unit === undefined || columnUnit === undefined || unit === columnUnit) continue;
       const ratio = ratioOf(unit, columnUnit);

@@ -1,5 +1,7 @@
 /** Numbers as people and machines write them, read straight from the text where they are plain. */
 
+import type { Codes } from '../text/table.ts';
+
 const POWERS = Array.from({ length: 23 }, (_, n) => 10 ** n);
 const MISSING = new Set([
   '',
@@ -48,6 +50,24 @@ export function readNumber(text: string, from: number, to: number, decimal: '.' 
   if (digits > 15) return readAwkwardNumber(text.slice(from, to), decimal);
   const value = afterPoint > 0 ? mantissa / POWERS[afterPoint]! : mantissa;
   return negative ? -value : value;
+}
+
+/** Digits with a decimal sign or without, as nearly all cells are: what `readNumber` says of them, in a third of its time; else NaN. */
+export function readPlainNumber(codes: Codes, from: number, to: number, decimal: '.' | ','): number {
+  const point = decimal === '.' ? 46 : 44;
+  let mantissa = 0;
+  let afterPoint = -1;
+  for (let at = from; at < to; at++) {
+    const code = codes[at]!;
+    if (code >= 48 && code <= 57) {
+      mantissa = (mantissa * 10 + code - 48) | 0;
+      if (afterPoint >= 0) afterPoint++;
+    } else if (code === point && afterPoint < 0) afterPoint = 0;
+    else return Number.NaN;
+  }
+  const digits = to - from - (afterPoint < 0 ? 0 : 1);
+  if (digits < 1 || digits > 9) return Number.NaN;
+  return afterPoint > 0 ? mantissa / POWERS[afterPoint]! : mantissa;
 }
 
 const MOST = 1e15;

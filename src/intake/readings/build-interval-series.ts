@@ -194,7 +194,7 @@ export function buildIntervalSeries(
   return {
     series,
     intervals: intervalDays(id, kept),
-    firstDays: firstDays(kept, clock.zone, context.zone),
+    firstDays: firstDays(kept, clock.zone),
     quantity,
   };
 }

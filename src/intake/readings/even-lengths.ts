@@ -54,8 +54,11 @@ function commonSteps(count: number, time: (i: number) => number): number[] {
   const times = new Map<number, number>();
   let last = Number.NaN;
   let run = 0;
+  let before = time(0);
   for (let i = 1; i <= count; i++) {
-    const step = i < count ? Math.abs(time(i) - time(i - 1)) : Number.NaN;
+    const now = i < count ? time(i) : Number.NaN;
+    const step = Math.abs(now - before);
+    before = now;
     if (step === last) {
       run++;
       continue;

@@ -73,38 +73,38 @@ export function remarkFrozen(
   likelyKWh = Number.NaN,
 ): void {
   const { intervalMinutes, days } = placed;
-  let value = Number.NaN;
-  let since = 0;
-  let until = 0;
-  /** What the run itself came to; for a run of noughts what was likely used and not counted. */
-  const effectOf = (count: number) =>
-    Number.isNaN(likelyKWh) ? {} : { effectKWh: round(count * (value === 0 ? likelyKWh : value)) };
-  const close = () => {
+  /** Handed what it needs: variables that it shared with the loop would cost memory at every reading. */
+  const close = (value: number, since: number, until: number) => {
     if (until - since < FROZEN_MINUTES) return;
     const code = value === 0 ? 'zero-run' : 'frozen';
     if (value === 0 && !zeroMatters) return;
+    const count = (until - since) / intervalMinutes;
     book.tally(code, 'note', {
       from: stampAt(zone, since),
       to: stampAt(zone, until),
       found: String(Number(value.toPrecision(6))),
-      count: (until - since) / intervalMinutes,
-      ...effectOf((until - since) / intervalMinutes),
+      count,
+      // What the run itself came to; for a run of noughts what was likely used and not counted.
+      ...(Number.isNaN(likelyKWh) ? {} : { effectKWh: round(count * (value === 0 ? likelyKWh : value)) }),
     });
   };
+  let value = Number.NaN;
+  let since = 0;
+  let until = 0;
   for (const { day, values } of days) {
     const dayStart = table.dayStart(day);
     for (let s = 0; s < values.length; s++) {
       const next = values[s]!;
       const at = dayStart + s * intervalMinutes;
       if (next !== value || at !== until) {
-        close();
+        close(value, since, until);
         value = next;
         since = at;
       }
       until = at + intervalMinutes;
     }
   }
-  close();
+  close(value, since, until);
 }
 
 const round = (kWh: number): number => Math.round(kWh * 10) / 10;

@@ -1,6 +1,5 @@
 /** Placed readings as the model's series: daily totals, the mean shape of a day by month, and how much of it is there. */
 import { monthOfDay, toCivilDate, weekdayIndex } from '../../model/calendar/civil.ts';
-import { localStamp } from '../../model/calendar/zone.ts';
 import { type Carrier, isTemperature, type SeriesRole } from '../../model/shapes/carrier.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
 import type { ZoneTable } from '../clock/zone-table.ts';
@@ -194,11 +193,11 @@ export function intervalDays(seriesId: string, placed: Placed): IntervalDays {
 }
 
 /** Readings of the first seven days, for the picture in the preview. */
-export function firstDays(placed: Placed, table: ZoneTable, zone: string): { at: string; value: number | null }[] {
+export function firstDays(placed: Placed, zone: ZoneTable): { at: string; value: number | null }[] {
   return placed.days.slice(0, 7).flatMap(({ day, values }) => {
-    const start = table.dayStart(day);
+    const start = zone.dayStart(day);
     return Array.from(values, (value, s) => ({
-      at: localStamp(zone, (start + s * placed.intervalMinutes) * 60_000),
+      at: zone.stampAt(start + s * placed.intervalMinutes),
       value: Number.isNaN(value) ? null : value,
     }));
   });

@@ -250,5 +250,5 @@ function buildStream(
   const likelyKWh = series.total / Math.max(1, placed.present);
   remarkGaps(placed, zone, context.zone, likelyKWh, book);
   remarkFrozen(placed, zone, context.zone, role === 'import', book, likelyKWh);
-  return { series, intervals: intervalDays(id, placed), firstDays: firstDays(placed, zone, context.zone) };
+  return { series, intervals: intervalDays(id, placed), firstDays: firstDays(placed, zone) };
 }

@@ -62,6 +62,7 @@ export function splitTable(
 ): Table | undefined {
   const end = codes.length;
   const between = separator.charCodeAt(0);
+  const highest = Math.max(between, RETURN);
   let cellFrom = new Uint32Array(Math.max(64, (end - start) >> 3));
   let cellTo = new Uint32Array(cellFrom.length);
   let rowStart = new Uint32Array(Math.max(16, (end - start) >> 5));
@@ -99,7 +100,7 @@ export function splitTable(
       }
       for (; at < end; at++) {
         const code = codes[at]!;
-        if (code === between || code === NEWLINE || code === RETURN) break;
+        if (code <= highest && (code === between || code === NEWLINE || code === RETURN)) break;
       }
       if (closing < 0) {
         to = at;

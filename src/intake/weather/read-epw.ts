@@ -92,7 +92,7 @@ function readEpw({ bytes, choices, context, book }: FormInput): FormReading | un
     choices: { shape: NAME, unit: '°C', carrier: 'outdoor-temperature', role: 'weather' },
     series: [series],
     intervals: [intervalDays('series-1', placed)],
-    firstDays: firstDays(placed, zone, context.zone),
+    firstDays: firstDays(placed, zone),
     dataRows: hours.start.length,
     columns: ['year', 'month', 'day', 'hour', 'dry bulb °C'],
     rows: hours.rows,

@@ -2,7 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readStamp } from '../../../src/intake/dates/read-stamp.ts';
 import { civilDay, createStampReader, IMPOSSIBLE, READ, UNREADABLE } from '../../../src/intake/dates/stamp-reader.ts';
-import { readNumber } from '../../../src/intake/numbers/read-number.ts';
+import { decideDecimal } from '../../../src/intake/numbers/decide-decimal.ts';
+import { readNumber, readPlainNumber } from '../../../src/intake/numbers/read-number.ts';
+import { codesOf, splitTable } from '../../../src/intake/text/table.ts';
 import { toCivilDate, toDayNumber } from '../../../src/model/calendar/civil.ts';
 
 describe('numbers', () => {
@@ -48,6 +50,53 @@ describe('numbers', () => {
         const text = value.toFixed(places);
         expect(readNumber(text, 0, text.length, '.')).toBe(Number(text));
       }),
+    );
+  });
+  test('the short way to a plain number says what the long one does, or nothing', () => {
+    const isRead = { yes: 0, no: 0 };
+    const cell = fc.oneof(
+      fc.stringMatching(/^[0-9.,e +-]{0,18}$/),
+      fc.tuple(fc.integer({ min: 0, max: 1e12 }), fc.nat({ max: 4 })).map(([n, places]) => (n / 1e5).toFixed(places)),
+    );
+    fc.assert(
+      fc.property(cell, fc.constantFrom('.' as const, ',' as const), (text, decimal) => {
+        const plain = readPlainNumber(codesOf(`;${text};`), 1, text.length + 1, decimal);
+        isRead[Number.isNaN(plain) ? 'no' : 'yes']++;
+        if (Number.isNaN(plain))
+          expect(text).not.toMatch(decimal === '.' ? /^\d{1,9}$|^\d{1,4}\.\d{1,5}$/ : /^\d{1,9}$/);
+        else expect(Object.is(plain, readNumber(text, 0, text.length, decimal))).toBe(true);
+      }),
+      { numRuns: 2000 },
+    );
+    expect(Math.min(isRead.yes, isRead.no)).toBeGreaterThan(200);
+  });
+  test('a column has the sign that its sure cells have, whatever stands between them', () => {
+    const kinds = {
+      point: ['0.5', '12.34', '0.123', '1,234.5', '1,234,567', '-0.25', '7.'],
+      comma: ['0,5', '12,34', '0,123', '1.234,5', '1.234.567', '-0,25'],
+      either: ['1.234', '12.345', '1,234', '123.456'],
+      neither: ['7', '456', 'n/a', '-', '100'],
+    };
+    const column = fc.array(
+      fc.oneof(
+        { weight: 4, arbitrary: fc.constantFrom(...kinds.point, '0.75', '2.5') },
+        { weight: 1, arbitrary: fc.constantFrom(...kinds.comma) },
+        { weight: 2, arbitrary: fc.constantFrom(...kinds.either) },
+        { weight: 2, arbitrary: fc.constantFrom(...kinds.neither) },
+      ),
+      { minLength: 1, maxLength: 9 },
+    );
+    fc.assert(
+      fc.property(column, (cells) => {
+        const comma = cells.filter((cell) => kinds.comma.includes(cell)).length;
+        const doubtful = cells.filter((cell) => kinds.either.includes(cell)).length;
+        const point = cells.length - comma - doubtful - cells.filter((cell) => kinds.neither.includes(cell)).length;
+        const { decimal, state } = decideDecimal(splitTable(['Use', ...cells].join('\n'), ';', 0)!, 0, 1, []);
+        const isSure = point > 0 || comma > 0;
+        expect(state).toBe(point > 0 && comma > 0 ? 'mixed' : isSure ? 'decided' : doubtful > 0 ? 'asked' : 'plain');
+        if (isSure) expect(decimal).toBe(point >= comma ? '.' : ',');
+      }),
+      { numRuns: 1000 },
     );
   });
 });
