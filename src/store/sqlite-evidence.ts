@@ -41,7 +41,7 @@ const rowsOf = (interval: IntervalDays | undefined): StoredDay[] =>
     .map(({ date, values }) => ({ day: toDayNumber(date), readings: toBlob(values) }))
     .sort((a, b) => a.day - b.day);
 
-/** Days stored between two looks at whether to go on. */
+/** Days stored by one statement, in half the time of one for each, and between two looks at whether to go on. */
 const DAYS_A_STEP = 256;
 /** The files as they were brought, packed, each under the hash of its bytes. */
 function openRawFiles(database: Database, names: Names) {
@@ -97,7 +97,11 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
   const addSeries = database.prepare(
     'INSERT INTO series (id, evidence_id, interval_minutes, sealed) VALUES (?, ?, ?, ?)',
   );
-  const addDay = database.prepare('INSERT INTO days (series_key, day, readings) VALUES (?, ?, ?)');
+  const insertDays = (count: number) =>
+    database.prepare(
+      `INSERT INTO days (series_key, day, readings) VALUES ${new Array(count).fill('(?, ?, ?)').join(', ')}`,
+    );
+  const insertStep = insertDays(DAYS_A_STEP);
   const list = database.prepare<[string, number], DocumentRow>(
     'SELECT id, document, sealed FROM evidence WHERE household_id = ? AND undone = ? ORDER BY place',
   );
@@ -119,6 +123,15 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
   const read = (row: DocumentRow) => readSealed<Evidence>(row, () => nameOf(row));
   const readAll = (rows: readonly DocumentRow[], onDamage: OnDamage | undefined) => readWhole(rows, read, onDamage);
 
+  function addDays(key: number | bigint, rows: readonly StoredDay[], onStep?: (days: number) => void): void {
+    for (let at = 0; at < rows.length; at += DAYS_A_STEP) {
+      const some = rows.slice(at, at + DAYS_A_STEP);
+      onStep?.(some.length);
+      const insert = some.length === DAYS_A_STEP ? insertStep : insertDays(some.length);
+      insert.run(some.flatMap(({ day, readings }) => [key, day, readings]));
+    }
+  }
+
   function add(
     evidence: Evidence,
     rawFile: Uint8Array | null,
@@ -127,6 +140,10 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
   ): void {
     const allDays = intervals.reduce((sum, { days }) => sum + days.length, 0);
     let stored = 0;
+    const tell = (days: number) => {
+      onProgress?.(PACKING_SHARE + ((1 - PACKING_SHARE) * stored) / allDays);
+      stored += days;
+    };
     onProgress?.(0);
     if (rawFile) rawFiles.keep(evidence.sha256, rawFile);
     const document = JSON.stringify(evidence);
@@ -141,10 +158,7 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
         interval?.intervalMinutes ?? null,
         sealDays(rows),
       ).lastInsertRowid;
-      for (const { day, readings } of rows) {
-        if (stored++ % DAYS_A_STEP === 0) onProgress?.(PACKING_SHARE + ((1 - PACKING_SHARE) * stored) / allDays);
-        addDay.run(key, day, readings);
-      }
+      addDays(key, rows, tell);
     }
   }
 
@@ -176,7 +190,7 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
       const rows = rowsOf(interval);
       if (!series || sealDays(rows) !== series.sealed) return false;
       dropDays.run(series.key);
-      for (const { day, readings } of rows) addDay.run(series.key, day, readings);
+      addDays(series.key, rows);
       return true;
     },
     undoEvidence(evidenceId) {
