@@ -129,15 +129,8 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
     standing: standingOf(input),
     adjustments: [
       ...lines
-        .filter(({ kind }) => kind === 'levy')
-        .map(
-          (line): BillAdjustment => ({
-            kind: 'charge',
-            name: levyName(line),
-            pence: penceOf(line.amount),
-            vat: 'before',
-          }),
-        ),
+        .filter((line) => line.kind === 'levy' || isGivenBack(line))
+        .map((line) => adjustment(levyName(line), signedPence(line), 'before')),
       ...taxes.map(({ rate: { text }, tax }) => adjustment(`VAT ${text}`, penceOf(tax), 'before')),
       ...[...(totals?.before ?? [])].map((extra) => adjustment(extra.name, extra.pence, 'before')),
       ...[...(totals?.after ?? [])].map((extra) => adjustment(extra.name, extra.pence, 'after')),
@@ -181,6 +174,9 @@ function joined(stretches: readonly Difference[], units: number): Readings | und
   return { earlier: first.earlier, later: last.later };
 }
 
+/** Days that are not charged for, such as those of a power cut. */
+const isGivenBack = ({ kind, amount }: PaperLine): boolean => kind === 'standing' && amount.negative;
+
 const levyName = ({ quantity, amount }: PaperLine): string =>
   (quantity ?? amount).before.replaceAll(/\s+/g, ' ').trim().slice(0, 60) || 'levy';
 
@@ -213,7 +209,7 @@ function daysOfLine(
 /** Standing charges that name no days follow each other from the first day on. */
 function standingOf(input: SectionInput): BillStanding[] {
   const { section, from, to } = input;
-  const lines = section.lines.filter(({ kind }) => kind === 'standing');
+  const lines = section.lines.filter((line) => line.kind === 'standing' && !isGivenBack(line));
   let next = toDayNumber(from);
   // Of two meters each has its charge for all days.
   const together = lines.reduce((sum, { quantity }) => sum + (quantity?.kind === 'days' ? quantity.value : 0), 0);

@@ -114,7 +114,10 @@ export function earlierWords({ heading, row: at }: Figure, rows: readonly RowFac
   const { row } = rows[at]!;
   // The head of several columns says of each its own, one beside the table nothing of it.
   const isTitle = ({ row: { page, words }, text, figures }: RowFacts) =>
-    page === row.page && figures.length === 0 && !text.includes('\t') && words[0]!.x < row.words[0]!.x + row.height * 3;
+    page === row.page &&
+    figures.length === 0 &&
+    !/\t|[.!?]$/.test(text) &&
+    words[0]!.x < row.words[0]!.x + row.height * 3;
   const title = rows.findLastIndex((one, i) => i < at && i >= at - TABLE_ROWS && isTitle(one));
   const above = rows.slice(Math.max(0, title + 1 - TITLE_ROWS), title + 1).filter(isTitle);
   return above.find(({ words }) => EARLIER.test(words) && words.split(' ').length <= TITLE_WORDS)?.text;

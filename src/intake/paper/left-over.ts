@@ -14,6 +14,7 @@ import {
   EXPORT,
   FORESEEN,
   HEAT,
+  NET,
   NEXT_PAYMENT,
   OFFER,
   PAYMENT,
@@ -69,6 +70,18 @@ export function findLeftOver(
     if (!TOTAL.test(words)) return false;
     return typed(box) || (!isWater && !isHeat && !isExport && value * 100 > leastTotal(sections));
   });
+  // So few pence hardly change the tax, which then proves a sum of wrong parts.
+  const reckoned = [...sections.map((one) => one.totals), together].flatMap((one) =>
+    one ? [one.netPence, one.totalPence] : [],
+  );
+  const isSettledOrRead = new Set(
+    values.flatMap(({ kind, state, boxes: own }) => (kind === 'due' && state === 'read' ? [] : own)),
+  );
+  const nearly = all.filter((one) => {
+    const isOpen = isMoney(one) && !isSettledOrRead.has(one.box) && !aside.has(one);
+    const away = Math.min(...reckoned.map((pence) => Math.abs(pence - penceOf(one))));
+    return isOpen && away > 0 && away <= NEARLY && SUM_WORDS.some((words) => words.test(rows[one.row]!.words));
+  });
   // Without a printed total nothing says that a fee is none of the bill's.
   const isTotalled = together?.total !== undefined || sections.every(({ totals: own }) => own?.total !== undefined);
   const last = Math.max(...sections.flatMap(({ lines }) => lines.map(({ amount }) => amount.row)));
@@ -88,11 +101,14 @@ export function findLeftOver(
       ...underOtherFuel(rows, free, fuels),
       ...amongCharges,
       ...fees.filter((one) => !isElsewhere(one)),
-      ...totals.filter((one) => !isElsewhere(one)),
+      ...[...totals, ...nearly].filter((one) => !isElsewhere(one)),
     ]),
   ];
-  const [figure] = totals.length === 1 && open.length === 1 ? open : [];
-  const wrongTotal = figure && totals.includes(figure) ? { figure, sum: sumAgainst(figure, understood) } : undefined;
+  const [figure] = open.length === 1 ? open : [];
+  const wrongTotal =
+    figure && (totals.includes(figure) || nearly.includes(figure))
+      ? { figure, sum: sumAgainst(figure, understood) }
+      : undefined;
   return { open, ...(wrongTotal ? { wrongTotal } : {}), money: money.filter((one) => !open.includes(one)) };
 }
 
@@ -109,6 +125,9 @@ function sumAgainst(figure: Figure, { sections, together }: Understanding): stri
   return `${parts.join(' + ')}${parts.length > 1 ? ` (${reckoned})` : ''} ≠ ${figure.text}`;
 }
 
+/** Pence. */
+const NEARLY = 25;
+const SUM_WORDS: readonly RegExp[] = [TOTAL, NET, DUE];
 /** Below the last charge. */
 const FEE_ROWS = 6;
 /** More of them are running text. */

@@ -1,7 +1,7 @@
 /** Several bills in one paper: pages that state other days begin another bill, if it has charges of its own. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import { readRows } from './figures.ts';
-import { type DatePair, pairDates } from './lines.ts';
+import { type DatePair, fuelsIn, pairDates } from './lines.ts';
 import type { Row } from './page.ts';
 import type { Understanding } from './understand.ts';
 import { PERIOD } from './vocabulary.ts';
@@ -54,13 +54,13 @@ export function splitBills(
 
 const spanText = ({ from, to }: DatePair): string => `${toCivilDate(from.day)} – ${toCivilDate(to.day)}`;
 
-/** The longest two dates of a page beside words for the days of a bill. */
+/** The longest two dates of a page beside words for the days of a bill, or for a fuel. */
 function statedSpan(own: readonly Row[]): DatePair | undefined {
   const rows = readRows(own, '.');
+  // "Jaarnota stroom 1 maart 2025 t/m 28 februari 2026".
+  const isStated = (words: string) => PERIOD.test(words) || fuelsIn(words).length > 0;
   return pairDates(rows)
-    .filter(
-      ({ from, to, days }) => days >= LEAST_DAYS && PERIOD.test(`${rows[from.row]!.words} ${rows[to.row]!.words}`),
-    )
+    .filter(({ from, to, days }) => days >= LEAST_DAYS && isStated(`${rows[from.row]!.words} ${rows[to.row]!.words}`))
     .toSorted((a, b) => b.days - a.days)[0];
 }
 

@@ -174,7 +174,12 @@ function sectionsOf(
 ) {
   const used = new Set(products.flatMap(({ price, amount }) => [price, amount]));
   const every = linesOf(rows, products, pairs);
-  const once = dropRepeats(every, rows);
+  const isEarlier = ({ amount }: PaperLine) => earlierWords(amount, rows) !== undefined;
+  // Of two that are alike this bill's stays.
+  const once = dropRepeats(
+    every.toSorted((a, b) => Number(isEarlier(a)) - Number(isEarlier(b))),
+    rows,
+  );
   // Charges of equal months repeat too: what the totals say counts.
   const confirmed = (lines: readonly PaperLine[]) => {
     const input = { rows, lines: lines.filter(({ kind }) => !NO_CHARGES.has(kind)), taken: used };
@@ -201,11 +206,9 @@ function sectionsOf(
       figures.some((one) => (isMoney(one) || one.kind === 'volume') && fuelOf(one) === 'water'),
     );
   // Where all charges are of another time, the person is asked.
-  const earlier = new Set(all.filter(({ amount }) => earlierWords(amount, rows) !== undefined));
-  const isNow = all.some((line) => line.kind === 'energy' && !earlier.has(line));
-  const charges = all.filter(
-    (line) => !isLeftOut(line.fuel) && !NO_CHARGES.has(line.kind) && (!isNow || !earlier.has(line)),
-  );
+  const isNow = all.some((line) => line.kind === 'energy' && !isEarlier(line));
+  const isLeft = (line: PaperLine) => isNow && isEarlier(line);
+  const charges = all.filter((line) => !isLeftOut(line.fuel) && !NO_CHARGES.has(line.kind) && !isLeft(line));
   const fuels = [...new Set(charges.filter(({ kind }) => kind === 'energy').map(({ fuel }) => fuel))];
   const taken = new Set<Figure>([
     ...used,
@@ -274,7 +277,7 @@ function sectionsOf(
     isHeat: named.has('heat') || all.some(({ fuel }) => fuel === 'heat'),
     isExport: all.some(({ kind }) => kind === 'export'),
     // Of a fuel of which only the days were charged the use may be lost.
-    leftOut: [...charges, ...(isNow ? earlier : [])].filter(
+    leftOut: [...charges, ...all.filter(isLeft)].filter(
       (line) => !kept.has(line) && !sections.some((section) => repeatsWithTax(line, section) || isSumOf(line, section)),
     ),
     strayUses: differences

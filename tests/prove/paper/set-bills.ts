@@ -2226,5 +2226,71 @@ To pay                                      ${gb(use + standing + vat + 5000)}
     bill(`Your projection. If you had been with us:\n${then}`),
   );
 }
+{
+  const [use, useThen, standing] = [times(412, 28.18), times(548, 28.18), times(89, 59.35)];
+  const [vat, vatThen] = [share(5, use + standing), share(5, useThen + standing)];
+  const table = (mark: string, units: number, charge: number, tax: number) => `
+${mark}Energy              ${units} kWh   28.18p   ${gb(charge)}
+${mark}Standing charge      89 days   59.35p    ${gb(standing)}
+${mark}VAT at 5%                               ${gb(tax)}
+${mark}Total                                  ${gb(charge + standing + tax)}`;
+  add(
+    'the same quarter of last year above this one, its standing charge alike',
+    UK,
+    `
+Wintersedge Power
+Electricity 1 February 2026 to 30 April 2026
+!Same quarter last year${table('!', 548, useThen, vatThen)}
+This quarter${table('', 412, use, vat)}
+`,
+    ['electricity', '2026-02-01', '2026-05-01', 412, use + standing + vat],
+  );
+}
+{
+  const [use, standing, back] = [times(402, 26.31), times(30, 44.35), times(3, 44.35)];
+  const vat = share(5, use + standing - back);
+  add(
+    'days given back after a power cut, under a word about last year',
+    UK,
+    `
+Pebblegate Supply
+Electricity 1 June 2026 to 30 June 2026
+You used less than last year.
+Energy                             402 kWh   26.31p   ${gb(use)}
+Standing charge                    30 days   44.35p    ${gb(standing)}
+Standing charge given back          3 days   44.35p    ${gb(-back)}
+Total before VAT                                      ${gb(use + standing - back)}
+VAT at 5%                                               ${gb(vat)}
+Total                                                 ${gb(use + standing - back + vat)}
+`,
+    ['electricity', '2026-06-01', '2026-07-01', 402, use + standing - back + vat],
+  );
+}
+{
+  const [use, standing, normal, low, fixed] = [times(521, 31.28), times(92, 52.97), 29_504, 15_829, 8092];
+  const vat = share(5, use + standing);
+  const all = normal + low + fixed;
+  add(
+    'two bills on two pages, in two languages with two decimal signs',
+    UK,
+    `
+Final electricity bill
+Supply from 23 May 2025 until 22 August 2025 (92 days)
+First rate: 521 kWh at 31.28 pence        ${gb(use)}
+Fixed charge: 92 days at 52.97 pence       ${gb(standing)}
+VAT at 5 per cent                          ${gb(vat)}
+Total of this final bill                  ${gb(use + standing + vat)}
+\f
+Jaarnota stroom 1 september 2025 t/m 31 augustus 2026
+Stroom normaaltarief     1.058 kWh    € 0,278867    € ${de(normal)}
+Stroom daltarief           739 kWh    € 0,214196    € ${de(low)}
+Vaste leveringskosten   365 dagen     € 0,221709     € ${de(fixed)}
+Totaal inclusief btw                                € ${de(all)}
+Waarvan btw 21%                                      € ${de(round((all * 21) / 121))}
+`,
+    ['electricity', '2025-05-23', '2025-08-23', 521, use + standing + vat],
+    ['electricity', '2025-09-01', '2026-09-01', 1797, all],
+  );
+}
 
 export const SET_BILLS: readonly SetBill[] = bills;
