@@ -2,6 +2,7 @@
 
 import { isUse, type Remark, type Series } from '../model/shapes/evidence.ts';
 import type { Wording } from '../model/shapes/told.ts';
+import { writesMonthFirst } from './dates/decide-day-first.ts';
 import { FORMS } from './forms/index.ts';
 import { nothingRead, type ShapeReading } from './importer/shape.ts';
 import {
@@ -51,7 +52,11 @@ export function readFile(
   const whole = readWhole(fileName, bytes, given, context, book);
   if (whole) return whole;
   const opened = openSheet(fileName, bytes, { onProgress: stageOf(context.onProgress, 0, 0.35) }, book, given);
-  const sheet = opened && given.dayFirst !== undefined ? { ...opened, dayFirst: given.dayFirst } : opened;
+  const sheet = opened && {
+    ...opened,
+    isMonthFirstHere: writesMonthFirst(context.zone),
+    ...(given.dayFirst === undefined ? {} : { dayFirst: given.dayFirst }),
+  };
   const choices = sheet?.workbook?.hasNumbers ? { decimal: '.' as const, ...given } : given;
   if (!sheet) return { preview: emptyPreview(fileName, choices, book), intervals: [] };
   const registers = splitByRegister(sheet);
@@ -65,6 +70,13 @@ export function readFile(
   remarkPreamble(sheet, book);
   const isOfWeekdays = hasWeekdaysAcross(sheet.table);
   if (isOfWeekdays) book.add('weekdays-across', 'refusal');
+  const { turned } = sheet;
+  if (turned)
+    book.add(turned.isCertain ? 'dates-turned' : 'dates-turned-maybe', turned.isCertain ? 'note' : 'refusal', {
+      row: turned.line,
+      found: turned.found,
+      count: turned.count,
+    });
   if (sheet.dateForm === 'serial') book.add('dates-are-serials', 'note');
   let reading: ShapeReading;
   if (isOfWeekdays) reading = nothingRead(choices, 0);

@@ -1,13 +1,18 @@
 /** Reads the registers of a file one after another with the same shape, and brings their series together. */
 
+import { isTemperature } from '../model/shapes/evidence.ts';
 import type { IntakeShape, ShapeReading } from './importer/shape.ts';
 import type { IntakeChoices, IntakeContext } from './intake.ts';
 import { isNumberColumn } from './layout/column-facts.ts';
+import { plainWords } from './layout/headings.ts';
 import type { RegisterSheets } from './layout/register-rows.ts';
 import type { Sheet } from './layout/sheet.ts';
 import { columnName } from './layout/value-cells.ts';
+import { POWER } from './layout/vocabulary.ts';
 import { decideDecimal } from './numbers/decide-decimal.ts';
+import { SHAPES } from './shapes/index.ts';
 import type { RemarkBook } from './terms/remark-book.ts';
+import { isOfDegrees, isPower } from './terms/units.ts';
 
 export function readRegisters(
   registers: RegisterSheets,
@@ -16,7 +21,10 @@ export function readRegisters(
   context: IntakeContext,
   book: RemarkBook,
 ): ShapeReading {
-  const { sheets, column, leftOut } = registers;
+  const { column } = registers;
+  const moments = registers.sheets.filter(({ sheet }) => isOfMoment(sheet, registers.sheets));
+  const sheets = registers.sheets.filter((one) => !moments.includes(one));
+  const leftOut = [...registers.leftOut, ...moments.map(({ register }) => register)];
   book.add('registers-by-column', 'note', {
     column: columnName(sheets[0]!.sheet, column),
     found: sheets
@@ -34,8 +42,10 @@ export function readRegisters(
     });
   let settled = choices;
   const readings: ShapeReading[] = [];
+  const kind = kindOf(sheets[0]!.sheet);
   for (const { sheet } of sheets) {
-    const reading = shape.parse({ sheet, choices: settled, context, book });
+    const own = kindOf(sheet) === kind ? shape : bestShape(sheet, shape);
+    const reading = own.parse({ sheet, choices: settled, context, book });
     // What the first register settled holds for the file, so that nothing is asked twice.
     settled = {
       ...settled,
@@ -63,6 +73,32 @@ export function readRegisters(
     ...(readings.every((r) => r.valueColumns) ? { valueColumns: readings.flatMap((r) => r.valueColumns ?? []) } : {}),
   };
 }
+
+/** A file may hold counters, powers and temperatures one below the other, each laid out in its own way. */
+function kindOf({ columns }: Sheet): 'degrees' | 'power' | 'amount' {
+  const kinds = columns.filter(isNumberColumn).map(({ heading, meaning: { unit, carrier, role } }) => {
+    if (isOfDegrees(unit) || (carrier !== undefined && isTemperature(carrier))) return 'degrees';
+    return isPower(unit) || (unit === undefined && role !== 'index' && POWER.test(plainWords(heading)))
+      ? 'power'
+      : 'amount';
+  });
+  return kinds.find((kind) => kind !== 'amount') ?? 'amount';
+}
+
+/** The power of what another register counts is the same use once more. */
+const isOfMoment = (sheet: Sheet, all: RegisterSheets['sheets']): boolean =>
+  kindOf(sheet) === 'power' &&
+  all.some((other) => kindOf(other.sheet) === 'amount' && energyOf(other.sheet) === energyOf(sheet));
+
+function energyOf({ columns }: Sheet): string | undefined {
+  const { carrier = 'electricity', seriesRole = 'import' } =
+    columns.find((c) => isNumberColumn(c) && (c.meaning.unit !== undefined || c.meaning.carrier !== undefined))
+      ?.meaning ?? {};
+  return `${carrier} ${seriesRole}`;
+}
+
+const bestShape = (sheet: Sheet, other: IntakeShape): IntakeShape =>
+  SHAPES.reduce((best, one) => (one.detect(sheet).fit > best.detect(sheet).fit ? one : best), other);
 
 /** A register of whole numbers says nothing of the decimal sign of the others. */
 const writesSign = ({ columns, table, firstRow }: Sheet): boolean =>

@@ -182,6 +182,12 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{at}: {found} does not fit the other dates in {column}, which are {expected}. {count, plural, one {# row} other {# rows}} of this kind. Correct the file or choose the order.',
   ),
   'dates-are-serials': phrase('{file} has dates as day numbers of a spreadsheet. They were turned into dates.'),
+  'dates-turned': phrase(
+    '{at}: a spreadsheet has changed day and month about in {count} dates, here to {found}. They were changed back, since the rows are in order so.',
+  ),
+  'dates-turned-maybe': phrase(
+    '{at}: a spreadsheet may have changed day and month about in {count} dates, as here in {found}. Download the file again, and import it before a spreadsheet opens it.',
+  ),
   'after-today': phrase(
     '{at}: {found} is later than today, {expected}. {count, plural, one {# row} other {# rows}} of this kind. Check the order of day and month.',
   ),
@@ -260,7 +266,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{foundCode, select, utc {{file} writes its times in UTC. They were turned into local time.} other {{file} writes the offset from UTC beside its times. It was used as written.}}',
   ),
   'clock-utc': phrase(
-    '{foundCode, select, heading {{file} says that its times are in UTC.} other {{file} does not change its clocks in March and October, so its times are UTC.}} They were turned into local time.',
+    '{foundCode, select, heading {{file} says that its times are in UTC.} other {{file} does not change its clocks in spring and autumn, so its times are UTC.}} They were turned into local time.',
   ),
   'clock-assumed': phrase(
     '{file} does not say whether its times are local or UTC, and no change of the clocks lies in it. We took local time. Choose UTC if the evening peak comes an hour early.',
@@ -281,7 +287,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} says that its times are in UTC, but it changes its clocks in spring and autumn as local time does. We took local time. Choose.',
   ),
   'clock-autumn-asked': phrase(
-    '{file} has the hour that October doubles only once. Its times may be UTC, or local with an hour lost. We took UTC. Choose local time if that is wrong.',
+    '{file} has the hour that autumn doubles only once. Its times may be UTC, or local with an hour lost. We took UTC. Choose local time if that is wrong.',
   ),
   'zone-asked': phrase(
     '{file} changes its clocks as in {expectedNames} and not as in {names}, which is taken for the clock of this home. Set the clock of the home, or choose the clock of the file.',
@@ -289,7 +295,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'spring-hour-filled': phrase(
     '{file} has readings in the hour that the clocks skip in March. They were left out, since that hour did not exist.',
   ),
-  'autumn-hour-once': phrase('{file} has the doubled hour of October only once. The second hour counts as missing.'),
+  'autumn-hour-once': phrase('{file} has the doubled hour of autumn only once. The second hour counts as missing.'),
   'stamp-side-asked': phrase(
     '{file} does not say whether {column} names the start or the end of each reading. We took the {expectedCode, select, end {end} other {start}}. Choose the other if that is wrong.',
   ),

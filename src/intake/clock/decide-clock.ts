@@ -44,7 +44,12 @@ export function weighClock(
     if (minute > last) last = minute;
   }
   const windows = zone.changes
-    .map((change) => ({ change, ...windowOf(change), rows: 0, again: 0, inside: 0, insideUse: 0, outsideUse: 0 }))
+    .map((change) => ({
+      change,
+      ...windowOf(change),
+      seen: new Map<number, number>(),
+      ...{ rows: 0, again: 0, inside: 0, insideUse: 0, outsideUse: 0 },
+    }))
     .filter((w) => w.from >= first && w.to <= last);
   evidence.changes = windows.length;
   if (windows.length === 0) return evidence;
@@ -53,10 +58,12 @@ export function weighClock(
     for (const w of windows) {
       if (minute < w.from || minute >= w.to) continue;
       // A row written twice counts once; in the doubled hour nothing tells such from two readings.
-      if (i > 0 && minute === civil[i - 1] && values[i] === values[i - 1] && (minute < w.low || minute >= w.high)) {
+      const isInside = minute >= w.low && (minute < w.high || (nameEnds && minute === w.high));
+      if (!isInside && w.seen.get(minute) === values[i]) {
         w.again++;
         continue;
       }
+      w.seen.set(minute, values[i]!);
       w.rows++;
       const use = Math.abs(values[i]!) || 0;
       if (minute >= w.low && minute < w.high) {

@@ -12,6 +12,7 @@ export interface Instants {
 
 interface Stamps {
   readonly civil: Float64Array;
+  readonly values: Float64Array;
   readonly offsets: Float64Array | null;
   readonly count: number;
   readonly intervalMinutes: number;
@@ -43,7 +44,7 @@ export function toInstants(stamps: Stamps, settled: ClockSettled, zone: ZoneTabl
     high: c.at + Math.max(c.before, c.after),
   }));
   let next = 0;
-  let last = -1;
+  const inDoubledHour: number[] = [];
   for (let n = 0; n < count; n++) {
     const i = stamps.newestFirst ? count - 1 - n : n;
     const minute = civil[i]! - backFirst;
@@ -57,25 +58,41 @@ export function toInstants(stamps: Stamps, settled: ClockSettled, zone: ZoneTabl
     } else if (change.after > change.before) {
       start[i] = Number.NaN;
       inSkippedHour++;
-    } else if (last >= 0 && civil[last] === civil[i] && stampsOf(civil, count, civil[i]!) === 3) {
-      // A row that stands twice, beside the two that the hour has.
-      start[i] = start[last]!;
     } else {
-      const times = seen.get(minute) ?? 0;
-      seen.set(minute, times + 1);
-      start[i] = minute - (times % 2 === 0 ? change.before : change.after) - backAfter;
+      inDoubledHour.push(i);
+      seen.set(minute, (seen.get(minute) ?? 0) + 1);
+      start[i] = minute - change.before - backAfter;
     }
-    last = i;
   }
+  for (const i of secondTimes(inDoubledHour, stamps)) start[i]! += HOUR;
   let onceInDoubledHour = 0;
   for (const times of seen.values()) if (times === 1) onceInDoubledHour++;
   return { start, inSkippedHour, onceInDoubledHour };
 }
 
-function stampsOf(civil: Float64Array, count: number, minute: number): number {
-  let stamps = 0;
-  for (let i = 0; i < count; i++) if (civil[i] === minute) stamps++;
-  return stamps;
+const HOUR = 60;
+
+/**
+ * Rows of the doubled hour that are of its second time. A row may stand there several times, as each row of a file may:
+ * what follows itself at once is one reading, unless nothing else of the hour stands between its two times.
+ * @param found indices of all rows of such hours, in order of time
+ */
+function secondTimes(found: readonly number[], { civil, values, intervalMinutes }: Stamps): number[] {
+  const halves = (run: readonly number[]) => {
+    const change = run.findIndex((i, n) => n > 0 && values[i] !== values[run[n - 1]!]);
+    return run.slice(run.length % 2 === 1 && change > 0 ? change : Math.ceil(run.length / 2));
+  };
+  return [...Map.groupBy(found, (i) => civil[i]!).values()].flatMap((all) => {
+    const runs: number[][] = [];
+    for (const i of all) {
+      const run = runs.at(-1);
+      if (run && Math.abs(i - run.at(-1)!) === 1) run.push(i);
+      else runs.push([i]);
+    }
+    const areWholeHours = intervalMinutes >= HOUR && runs.some((run) => run.length > 1);
+    if (runs.length === 1 || areWholeHours) return runs.flatMap(halves);
+    return runs.flatMap((run, n) => (n % 2 === 0 ? [] : run));
+  });
 }
 
 /**

@@ -22,7 +22,8 @@ export function readClock(text: string, from: number, to: number): number {
     const sign = text.charCodeAt(at);
     if (sign === 45 && isNextHour(text, at + 1, to, hour)) return hour * 60;
     const low = sign | 32;
-    if ((low === 32 || low === 97 || low === 112) && at < to) return readHour(text, at, to, hour);
+    if ((low === 32 || low === 97 || low === 112 || low === 0xa0 || low === 0x202f) && at < to)
+      return readHour(text, at, to, hour);
     // "13h", "13h30", "13.30"
     if (sign !== 58 && (at >= to || ((sign | 32) !== 104 && sign !== 46))) return -1;
     if ((sign | 32) === 104 && !isDigit(text.charCodeAt(at + 1))) {
@@ -48,7 +49,7 @@ export function readClock(text: string, from: number, to: number): number {
   }
   const next = at < to ? text.charCodeAt(at) | 32 : 0;
   // A space, or the a or p of am and pm.
-  if (next === 32 || next === 97 || next === 112) {
+  if (next === 32 || next === 97 || next === 112 || next === 0xa0 || next === 0x202f) {
     const half = HALF_OF_DAY.exec(text.slice(at, Math.min(to, at + 7)));
     if (half) {
       if (hour < 1 || hour > 12) return CLOCK_IMPOSSIBLE;

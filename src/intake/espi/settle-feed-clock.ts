@@ -43,6 +43,7 @@ export function moveToInstants(
   if (clock === 'utc') return readings;
   const stamps = {
     civil: Float64Array.from(readings, (r) => r.start / 60),
+    values: Float64Array.from(readings, (r) => r.value),
     offsets: null,
     count: readings.length,
     intervalMinutes: seconds / 60,

@@ -259,7 +259,17 @@ const namesAmount = ({ meaning }: ColumnFacts): boolean =>
   ['value', 'reading', 'stamp'].includes(meaning.role);
 
 /** Units in which one use may stand side by side, the one that is taken first. */
-const BEST_UNITS: readonly (EnergyUnit | undefined)[] = ['kWh', 'Wh', 'MWh', 'MJ', 'GJ', 'Gcal', 'therm', 'BTU'];
+const BEST_UNITS: readonly (EnergyUnit | undefined)[] = [
+  'kWh',
+  'Wh',
+  'MWh',
+  'MJ',
+  'GJ',
+  'Gcal',
+  'therm',
+  'MMBTU',
+  'BTU',
+];
 const unitRank = ({ meaning: { unit } }: ColumnFacts): number => {
   const rank = BEST_UNITS.indexOf(unit);
   return rank >= 0 ? rank : isPower(unit) ? BEST_UNITS.length : unit === undefined ? 99 : BEST_UNITS.length + 1;

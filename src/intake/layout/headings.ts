@@ -102,14 +102,21 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
   if (/\bmj\b(?! ?\/)|megajoule/.test(words)) return 'MJ';
   if (/\bkw\b|kilowatts?\b|\bk w\b/.test(words)) return 'kW';
   if (/(?<![a-z])(w|watts?)(?![a-z]| ?\/ ?m)/.test(words)) return 'W';
-  if (/\bbtus?\b/.test(words)) return 'BTU';
+  if (/\bbtus?( ?\/ ?h| per hour|h\b)|\bbtuh\b/.test(words)) return 'BTU/h';
+  // A dekatherm is a million BTU.
+  if (/\bmm ?btus?\b|\bdth\b|\bde[ck]atherms?\b|million btus?/.test(words)) return 'MMBTU';
+  if (/\b(k ?)?btus?\b/.test(words)) return 'BTU';
   if (
     /m³|\b[ns]?m3\b|\bs?mc\b|\bm\^3|cubic met|kubikmeter|metres? cubes?|metros? cubicos?|metri cubi|kubieke/.test(words)
   )
     return 'm³';
-  if (/\b[hc]cf\b|\b100'?s? ?(of )?(cu|ft|cf)|hundred(s of)? cu|ft³ ?[x×] ?100|cubic feet ?[x×] ?100/.test(words))
+  if (
+    /\b[hc]cf\b|\b100'?s? ?(of )?(cu|ft|cf)|hundred(s of)? cu|(ft³|ft3|cf|cu\.? ?ft|cubic feet)[)\]]? ?[x×*] ?100\b|\b100 ?[x×*] ?(ft|cf|cu)/.test(
+      words,
+    )
+  )
     return 'hundred ft³';
-  if (/ft³|\bft3\b|\bcu\.? ?ft\b|\bcf\b|cubic f/.test(words)) return 'ft³';
+  if (/ft³|\bft3\b|\bcu\.? ?ft\b|\bm?cf\b|cubic f/.test(words)) return 'ft³';
   if (/\b(imp(erial)?|uk)\.? ?gal(lons?)?\b|\bgal(lons?)? ?\(?(imp|uk)/.test(words)) return 'imperial gallon';
   if (/\b(us )?gal(lons?)?\b/.test(words)) return 'US gallon';
   if (/\btherms?\b/.test(words)) return 'therm';
@@ -117,13 +124,27 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
   const sold = SALE_UNIT_IDS.find((unit) => SALE_UNITS[unit].said.test(words));
   if (sold) return sold;
   if (/[([ ]k(elvin)?[)\]]|kelvin/.test(words)) return 'K';
-  if (/°c|\bdeg\.? ?c\b|celsius|\btemp\w* c\b|bulb ?[([]c[)\]]|temp\w* ?[([]c[)\]]|º ?c(?![a-z])/.test(words))
+  if (
+    /°c|\bdeg\.? ?c\b|celsius|\btemp\w* c\b|bulb ?[([]c[)\]]|\b(temp\w*|t ?(air|mean|avg|max|min)?) ?[([]c[)\]]|º ?c(?![a-z])/.test(
+      words,
+    )
+  )
     return '°C';
   if (
-    /°f|\bdeg\.? ?f\b|fahrenheit|\btemp\w* f\b|bulb ?[([]f[)\]]|temp\w* ?[([]f[)\]]|º ?f(?![a-z])|\btmpf\b/.test(words)
+    /°f|\bdeg\.? ?f\b|fahrenheit|\b(temp\w*|oat|[el]wt) f\b|bulb ?[([]f[)\]]|\b(temp\w*|t ?(air|mean|avg|max|min)?) ?[([]f[)\]]|º ?f(?![a-z])|\btmpf\b/.test(
+      words,
+    )
   )
     return '°F';
   return undefined;
+}
+
+/** How often a number counts what is written: 10 in "kWh x10", 1,000 in thousand cubic feet; 1 where nothing says so. */
+export function timesOfWords(words: string): number {
+  if (unitOfWords(words) === 'hundred ft³') return 1;
+  if (/\bmcf\b|\bk ?btus?\b/.test(words)) return 1000;
+  const [, behind, before] = /[x×*] ?(10+|0[.,]0*1)(?![\d.,])|(?<![\d.,])(10+|0[.,]0*1) ?[x×*](?!\w)/.exec(words) ?? [];
+  return Number((behind ?? before ?? '1').replace(',', '.'));
 }
 
 export interface Energy {
@@ -135,7 +156,7 @@ export interface Energy {
 const HOT_WATER = /warmwasser|hot water|eau chaude|agua caliente|acqua calda|warm water|brugsvand/;
 
 export function carrierOfWords(words: string): Energy | undefined {
-  if (HEAT.test(words)) return { carrier: 'heat', seriesRole: 'heat-output' };
+  if (HEAT.test(words) || unitOfWords(words) === 'BTU/h') return { carrier: 'heat', seriesRole: 'heat-output' };
   if (OUTDOOR.test(words)) return { carrier: 'outdoor-temperature', seriesRole: 'weather' };
   if (
     /heat ?pump|varmepump|pompa ciepla|tepelne cerpadlo|warmepumpe|pompe a chaleur|bomba de calor|pompa di calore|warmtepomp|varmepumpe/.test(
@@ -165,8 +186,11 @@ const NOT_OF_MACHINE =
   /\b(tank|cylinder|dhw|hot water|room|indoor|inside|set ?point|target|refrigerant|raum|innen|soll\w*|speicher)\b/;
 
 /** What a machine's log says of its water and its source; in a log these columns are kept beside the energy. */
-function machineTemperature(words: string): { unit: EnergyUnit; carrier: Carrier; seriesRole: SeriesRole } | undefined {
-  const of = (carrier: Carrier) => ({ unit: '°C' as const, carrier, seriesRole: 'machine' as const });
+function machineTemperature(
+  words: string,
+): { unit: '°C' | '°F'; carrier: Carrier; seriesRole: SeriesRole } | undefined {
+  const unit = unitOfWords(words) === '°F' ? ('°F' as const) : ('°C' as const);
+  const of = (carrier: Carrier) => ({ unit, carrier, seriesRole: 'machine' as const });
   if (NOT_OF_MACHINE.test(words) || !isOfDegrees(words)) return undefined;
   if (/\b(source|brine|ground|borehole|sole)\b/.test(words)) return of('source-temperature');
   if (/\b(return|entering|ewt|retour|retorno|ritorno|retur)\b|rucklauf|returlob|returtemp/.test(words))
@@ -293,7 +317,7 @@ export function slotOfHeading(heading: string): { clock: number } | { ordinal: n
   const four = /^(?:([01]\d|2[0-3])(00|15|30|45)|2400)$/.exec(words);
   if (four) return { clock: Number(four[1] ?? 24) * 60 + Number(four[2] ?? 0) };
   const ordinal =
-    /^(?:hh|he|h|p|q|period|slot|sp|k?wh|int|interval|hour|stunde|heure|hora|ora|uur|time|v|e|ea|val(?:ue)?|mw|reading|kwartier|viertelstunde|quarter|godz\.?|hod\.?|kl\.?)?[ _-]*(\d{1,3})\.?(?:[ _-]*(?:kwh|hodina|stunde|std\.?|hour|heure|hora|ora|uur|time|timme|godzina|tunti|h))?$/.exec(
+    /^(?:hh|he|h|p|q|(?:trading )?period|slot|[st]p|k?wh|int|interval|hour|stunde|heure|hora|ora|uur|time|v|e|ea|val(?:ue)?|mw|reading|kwartier|viertelstunde|quarter|godz\.?|hod\.?|kl\.?)?[ _-]*(\d{1,3})\.?(?:[ _-]*(?:kwh|hodina|stunde|std\.?|hour|heure|hora|ora|uur|time|timme|godzina|tunti|h))?$/.exec(
       words,
     );
   if (!ordinal) return undefined;

@@ -1,8 +1,9 @@
 /** In a log of a heat pump short words mean more than elsewhere: "in" and "out" are its electricity and its heat. */
 import { isFuel, isSaleUnit } from '../../model/shapes/heating.ts';
+import { isPower } from '../terms/units.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
 import { type Energy, plainWords } from './headings.ts';
-import { MADE_HERE, PARTNER_CODES, VOLUME, withoutBrackets } from './vocabulary.ts';
+import { MADE_HERE, PARTNER_CODES, POWER, VOLUME, withoutBrackets } from './vocabulary.ts';
 
 const ENERGY = new Set(['Wh', 'kWh', 'MWh', 'MJ', 'GJ', 'Gcal']);
 const HEAT = /\bheat(ing)?\b(?! ?pump)|thermal|\bout(put)?\b|produced|\byield\b|\bdelivered\b/;
@@ -11,7 +12,8 @@ const ELECTRIC = /electric|\belec\b|\bin(put)?\b|consum|absorbed|\bused\b|drawn/
 const OF_A_LOG = /heat|thermal|\bs?cop\b|\bspf\b|\bflow\b|brine/;
 
 /** Gives the columns of a log their carrier; other tables come back as they are. */
-export function nameLogColumns(columns: readonly ColumnFacts[]): ColumnFacts[] {
+export function nameLogColumns(given: readonly ColumnFacts[]): ColumnFacts[] {
+  const columns = namePower(given);
   const words = columns.map((c) => plainWords(c.heading));
   const isEnergy = (c: ColumnFacts) => isNumberColumn(c) && ENERGY.has(c.meaning.unit ?? '');
   const isOther = (c: ColumnFacts, i: number) =>
@@ -36,6 +38,14 @@ export function nameLogColumns(columns: readonly ColumnFacts[]): ColumnFacts[] {
     const isPower = c.meaning.unit === 'W' || c.meaning.unit === 'kW' || isSaleUnit(c.meaning.unit);
     return isNumberColumn(c) && (isWater || isPower) ? { ...c, meaning: { role: 'beside' } } : c;
   });
+}
+
+/** Power beside the power of heat is what the heat was made with. */
+function namePower(columns: readonly ColumnFacts[]): readonly ColumnFacts[] {
+  const ofPower = columns.filter((c) => isPower(c.meaning.unit) && isNumberColumn(c));
+  const bare = ofPower.filter((c) => c.meaning.carrier === undefined && POWER.test(plainWords(c.heading)));
+  if (bare.length !== 1 || !ofPower.some((c) => c.meaning.carrier === 'heat')) return columns;
+  return columns.map((c) => (c === bare[0] ? { ...c, meaning: { ...c.meaning, carrier: 'electricity' } } : c));
 }
 
 /** What short codes mean beside each other: the way drawn and the way sent out. */

@@ -88,7 +88,7 @@ export function orderBeside({ table, columns, firstRow }: Sheet, column: number)
 }
 
 /** The order in which no period ends before it begins, where the other one makes some that do. */
-function orderByEnds(sheet: Sheet, column: number): boolean | undefined {
+export function orderByEnds(sheet: Sheet, column: number): boolean | undefined {
   const { table, columns, firstRow } = sheet;
   const ends = columns.find((c) => c.index !== column && c.meaning.role === 'to' && isDateColumn(c));
   if (!ends || columns[column]?.meaning.role !== 'from') return undefined;

@@ -3,14 +3,14 @@ import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
 import { countAsNumber, readAwkwardNumber } from '../numbers/read-number.ts';
 import { pickRows } from '../text/rewrite-cells.ts';
-import { cellText } from '../text/table.ts';
+import { cellText, rowTexts } from '../text/table.ts';
 import { type ColumnFacts, isDateColumn, isMarkColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
 import { unitBeside } from './energy-columns.ts';
 import { carrierOfWords, type Energy, meaningOf, plainWords, slotOfHeading, unitOfWords } from './headings.ts';
 import { energiesByPartner } from './log-headings.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
-import { AMOUNT, HIGHEST, RATE_REGISTER, TOTALS, WAY } from './vocabulary.ts';
+import { AMOUNT, HIGHEST, POWER, RATE_REGISTER, TOTALS, WAY } from './vocabulary.ts';
 
 export interface RegisterSheet {
   /** As written in the column. */
@@ -29,7 +29,7 @@ const MOST_REGISTERS = 8;
 /** Rows looked at to see whether stamps repeat. */
 const SAMPLE_ROWS = 4000;
 const CODE_HEADING =
-  /register|channel|\brate\b|\bmeter\b|kanal|zahler|obis|\btarif|contador|compteur|contatore|teller|maler/;
+  /register|channel|mpan|mprn|\bnmi\b|\bicp\b|esi ?id|\brate\b|\bmeter\b|kanal|zahler|obis|\btarif|contador|compteur|contatore|teller|maler/;
 const DRAWN_FROM_GRID: Energy = { carrier: 'electricity' };
 
 /** "A+" is drawn and "A-" sent out, as meters show it. */
@@ -77,9 +77,11 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
 /** "RI" and "RE" stand for reactive energy beside "AI" and "AE". */
 function isOfNoUse(register: string, all: readonly string[]): boolean {
   const isReactive = /^r[ei]$/i.test(register) && all.some((other) => /^a[ei]$/i.test(other));
-  return (
-    isReactive || HIGHEST.test(plainWords(register)) || ['beside', 'cost', 'rate'].includes(meaningOf(register).role)
-  );
+  const isCoded = /^[qk]\d$/i.test(register) && all.some((other) => /^[eb]\d$/i.test(other));
+  const words = plainWords(register);
+  // "Peak" is a register of the dear hours too.
+  const isHighest = HIGHEST.test(words) && !(RATE_REGISTER.test(words) && !POWER.test(words));
+  return isReactive || isCoded || isHighest || ['beside', 'cost', 'rate'].includes(meaningOf(register).role);
 }
 
 /** Registers of one way of which each moment stands in one only, as a dear and a cheap one do: one record of both. */
@@ -161,10 +163,13 @@ function standsOnce(sheet: Sheet, groups: ReadonlyMap<string, readonly number[]>
   const clock = clockColumnOf(sheet);
   for (const rows of groups.values()) {
     const moments = new Set<string>();
-    const looked = rows.slice(0, SAMPLE_ROWS);
-    for (const row of looked) moments.add(momentAt(sheet, row, clock));
-    // The doubled hour of autumn, and a row written twice, are no second kind.
-    if (moments.size < looked.length * 0.9) return false;
+    // A row that is written again is no second kind, nor is the doubled hour of autumn.
+    const texts = new Set<string>();
+    for (const row of rows.slice(0, SAMPLE_ROWS)) {
+      moments.add(momentAt(sheet, row, clock));
+      texts.add(rowTexts(sheet.table, row).join('\t'));
+    }
+    if (moments.size < texts.size * 0.9) return false;
   }
   return true;
 }
@@ -209,5 +214,6 @@ function sheetOf(
     }),
     ...(sheet.workbook ? { workbook: sheet.workbook } : {}),
     ...(sheet.dayFirst === undefined ? {} : { dayFirst: sheet.dayFirst }),
+    ...(sheet.isMonthFirstHere ? { isMonthFirstHere: true } : {}),
   };
 }

@@ -26,7 +26,7 @@ import {
 import { type ColumnFacts, isWordColumn } from './column-facts.ts';
 import { isRegisterName, namesItself, statedCarrier, statedUnit, unitsByRow } from './energy-columns.ts';
 import { meanGasFactor } from './gas-factors.ts';
-import { plainWords } from './headings.ts';
+import { plainWords, timesOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { pulsesSaid, saysTenths } from './titles.ts';
 import { columnName } from './value-cells.ts';
@@ -123,7 +123,11 @@ export function settleUnit(
   const usual = kWhPerUnit(settled, settledCarrier, context, { ...choices, pulsesPerKWh });
   // Tenths of a degree are written without a sign.
   const tenths = isOfDegrees(settled) && saysTenths(sheet, column) ? 0.1 : 1;
-  const factor = (byColumns ?? usual * tenths) * (isPower(settled) ? (hours ?? 24) : 1);
+  const times =
+    choices.unit === undefined || choices.unit === statedUnit(sheet, column)
+      ? timesOfWords(plainWords(column.heading))
+      : 1;
+  const factor = (byColumns ?? usual * tenths) * times * (isPower(settled) ? (hours ?? 24) : 1);
   if (isPower(settled)) book.tally('espi-power', 'note', { column: name });
   if (settled === 'pulse' && pulsesPerKWh === undefined)
     book.add('pulses-asked', 'question', { column: name, expected: String(Math.round(1 / factor)) });
@@ -299,8 +303,7 @@ function doubtUnit(
   book: RemarkBook,
 ): void {
   // What a roof sends out in winter may be next to nothing.
-  const isSmall =
-    ['Wh', 'kWh', 'W', 'kW', 'MJ'].includes(settled.expected) && role !== 'export' && role !== 'generation';
+  const isSmall = !isSaleUnit(settled.expected) && role !== 'export' && role !== 'generation';
   const isOdd = kWhPerDay > MOST_KWH_A_DAY || (isSmall && kWhPerDay > 0 && kWhPerDay < LEAST_KWH_A_DAY);
   if (isOdd)
     book.add('unit-doubtful', 'question', {

@@ -7,7 +7,7 @@ import { countAsNumber } from '../numbers/read-number.ts';
 import { cellText } from '../text/table.ts';
 import { isClockColumn, isDateColumn } from './column-facts.ts';
 import { clockAt, dayPartsOf } from './day-parts.ts';
-import { orderBeside } from './read-dates.ts';
+import { orderBeside, orderByEnds } from './read-dates.ts';
 import type { Sheet } from './sheet.ts';
 
 export interface SheetStep {
@@ -29,13 +29,13 @@ export interface SheetStep {
 const SAMPLE_ROWS = 500;
 const MINUTES_A_DAY = 1440;
 
-/** Order of day and month as far as the dates tell before anybody is asked: the day first where nothing does. */
+/** Order of day and month as far as the dates tell before anybody is asked, else that of the home. */
 function isDayFirst(sheet: Sheet): boolean {
   const { table, dateColumn, firstRow, dayFirst } = sheet;
   if (dayFirst !== undefined || dateColumn < 0) return dayFirst ?? true;
   const told = weighDayFirst(table, dateColumn, firstRow, Math.min(table.rowCount, firstRow + SAMPLE_ROWS));
   if (told.dayFirst + told.monthFirst > 0) return told.monthFirst <= told.dayFirst;
-  return orderBeside(sheet, dateColumn) ?? true;
+  return orderBeside(sheet, dateColumn) ?? orderByEnds(sheet, dateColumn) ?? !sheet.isMonthFirstHere;
 }
 
 /** Whether the second date of most rows leads on to the first of the next row, so that both name one period. */

@@ -5,12 +5,14 @@ import { countAsNumber, isMissing, readAwkwardNumber } from '../numbers/read-num
 import { rewriteCells } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { carryDates } from './carry-dates.ts';
+import { plainClocks } from './clock-fractions.ts';
 import { plainTemperatures } from './coded-temperatures.ts';
 import { type ColumnFacts, columnFacts, isDateColumn, isNumberColumn, numberEitherWay } from './column-facts.ts';
 import { joinDateParts, joinYearAbove } from './date-parts.ts';
 import { plainWords, unitOfWords } from './headings.ts';
 import { nameByPartner, nameLogColumns } from './log-headings.ts';
 import { splitSpans, splitYears } from './spans.ts';
+import { type TurnedDates, turnBackDates } from './turned-dates.ts';
 import { unfoldAcross } from './unfold-across.ts';
 import { AMOUNT, METER, TOTALS } from './vocabulary.ts';
 
@@ -27,6 +29,10 @@ export interface Sheet {
   readonly dateForm: 'calendar' | 'serial' | 'seconds' | 'milliseconds';
   /** Order of day and month, where the installer said it. */
   readonly dayFirst?: boolean;
+  /** Dates of which a spreadsheet turned day and month. */
+  readonly turned?: TurnedDates;
+  /** Whether people where the home is write the month first. */
+  readonly isMonthFirstHere?: boolean;
   /** Column of the dates, -1 where none was found. */
   readonly dateColumn: number;
   /** Where the sheet comes from a workbook: all its sheets with rows, and which of them this is. */
@@ -46,18 +52,23 @@ const SEARCHED_COLUMNS = 40;
 const SEARCHED_ROWS = 20_000;
 
 export function layOutSheet(fileName: string, written: Table): Sheet {
-  const unfolded = unfoldAcross(written, fileName) ?? plainTemperatures(written) ?? written;
+  const turned = turnBackDates(written);
+  return turned ? { ...layOut(fileName, turned.table), turned } : layOut(fileName, written);
+}
+
+function layOut(fileName: string, written: Table): Sheet {
+  const unfolded = unfoldAcross(written, fileName) ?? plainTemperatures(written) ?? plainClocks(written) ?? written;
   const table = splitSpans(unfolded) ?? unfolded;
   const sample = Math.min(table.rowCount, SAMPLE_ROWS);
   const dateColumn = findDateColumn(table, sample);
   if (dateColumn >= 0) {
     const carried = carryDates(table, dateColumn, isDateCell);
-    return carried ? layOutSheet(fileName, carried) : finishSheet(fileName, table, dateColumn, 'calendar');
+    return carried ? layOut(fileName, carried) : finishSheet(fileName, table, dateColumn, 'calendar');
   }
   const joined = joinDateParts(table) ?? joinYearAbove(table) ?? splitYears(table);
-  if (joined) return layOutSheet(fileName, joined);
+  if (joined) return layOut(fileName, joined);
   const coarse = coarserStamps(table, sample);
-  if (coarse) return layOutSheet(fileName, coarse);
+  if (coarse) return layOut(fileName, coarse);
   const numeric = findNumericDateColumn(table, sample);
   if (numeric) return finishSheet(fileName, table, numeric.column, numeric.form);
   return finishSheet(fileName, table, -1, 'calendar');
@@ -153,8 +164,9 @@ function describeSheet(
   table: Table,
   dateColumn: number,
   dateForm: Sheet['dateForm'],
-  firstRow: number,
+  dated: number,
 ): Sheet {
+  const firstRow = dated - undatedAbove(table, dated);
   const headingRow = findHeadingRow(table, firstRow);
   const width = widthOf(table, firstRow, headingRow);
   const headings = joinHeadings(table, headingRow, firstRow, width);
@@ -166,7 +178,9 @@ function describeSheet(
   );
   // What lies between two dates is an amount.
   const hasEnds = facts.some((c) => c.meaning.role === 'to' && isDateColumn(c));
-  const columns = pairLastReadings(nameByPartner(nameLogColumns(hasEnds ? facts : facts.map(nameMeter))));
+  const columns = pairLastReadings(
+    nameByPartner(nameLogColumns(hasEnds ? facts : facts.map((c) => nameMeter(c, facts.some(isOfReadings))))),
+  );
   const preamble = titleLines(table, Math.max(0, headingRow < 0 ? firstRow : headingRow));
   const best = dateForm === 'calendar' ? preferredDate(columns, dateColumn) : dateColumn;
   return { fileName, table, columns, headingRow, firstRow, preamble, dateForm, dateColumn: best };
@@ -202,6 +216,25 @@ function hasValue(table: Table, row: number, dateColumn: number): boolean {
     if (!Number.isNaN(readAwkwardNumber(cell, '.')) || !Number.isNaN(readAwkwardNumber(cell, ','))) return true;
   }
   return false;
+}
+
+/**
+ * Rows directly above the first one with a date that hold its numbers under a heading of their own, such as "Jan (from the
+ * 14th)": data whose dates cannot be read, and no headings.
+ */
+function undatedAbove(table: Table, dated: number): number {
+  const isNumber = (cell: string) => !Number.isNaN(readAwkwardNumber(cell, '.')) && !/^(19|20)\d\d$/.test(cell);
+  const data = rowTexts(table, dated);
+  for (let rows = 1; rows <= 3 && rows < dated; rows++) {
+    const cells = rowTexts(table, dated - rows);
+    const above = rowTexts(table, dated - rows - 1);
+    const hasNumbers = cells.length === data.length && cells.some((cell, i) => isNumber(cell) && isNumber(data[i]!));
+    if (!hasNumbers || isSum(cells)) return 0;
+    const isHeading =
+      above.length === cells.length && above.every((cell) => cell !== '' && !/^[-+]?[\d.,]+$/.test(cell));
+    if (isHeading) return rows;
+  }
+  return 0;
 }
 
 /** The row above the data with at least two words in it; a row of units between may stand below it. */
@@ -307,10 +340,16 @@ function preferredDate(columns: readonly ColumnFacts[], dateColumn: number): num
 /** Amounts hardly change so little from row to row as a counter does that has run for years. A judgement. */
 const RUN_FOR_YEARS = 10;
 
+/** "Date read": the rows are readings of the meters. */
+const isOfReadings = (c: ColumnFacts): boolean =>
+  isDateColumn(c) &&
+  /\b(date (of )?(meter )?read(ing)?|(meter )?read(ing)? (date|taken))\b/.test(plainWords(c.heading));
+
 /** "Gas meter" above numbers that go up, as those of a counter do, shows readings; an exchange begins near nought. */
-function nameMeter(c: ColumnFacts): ColumnFacts {
+function nameMeter(c: ColumnFacts, isListOfReadings: boolean): ColumnFacts {
   const words = plainWords(c.heading);
-  const isMeter = METER.test(words) && !AMOUNT.test(words) && ['value', 'unknown'].includes(c.meaning.role);
+  const isMeter =
+    (METER.test(words) || isListOfReadings) && !AMOUNT.test(words) && ['value', 'unknown'].includes(c.meaning.role);
   const goesOn = c.numbers - 1 - c.falls;
   if (!isMeter || !isNumberColumn(c) || c.falls > 1 || goesOn < 2 || goesOn <= 2 * c.falls || c.rises === 0) return c;
   const beganAnew = (c.falls === 1 || goesOn > c.rises) && c.smallest < c.largest / 5;

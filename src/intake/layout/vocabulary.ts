@@ -39,7 +39,7 @@ export const OTHER_WEATHER = any(
   words('solskin|radiation|irradi|strahlung|rayonnement|radiaci|radiazion|straling|straling'),
   words('humid|feuchte|humedad|umidita|vochtig|fugtig|niederschlag|precip|rainfall|neerslag'),
   words('nedbor|lluvia|pioggia|wind ?(speed|gust|dir)|windgesch|windricht|windsnelh|vindhast'),
-  words('feels like|apparent temp|wind ?chill|gefuhlte|ressentie|heat index|wet.?bulb|soil temp|bodentemp'),
+  words('feels like|apparent temp|wind ?chill|gefuhlte|ressentie|heat index|wet.?b|soil temp|bodentemp'),
   words('cloud|bewolk|nuage|taupunkt|dew ?point|luftdruck|air pressure|barometr|snow|schneeh'),
   words('w ?\\/ ?m|visibil'),
   only(
@@ -109,7 +109,7 @@ export const MADE_HERE = any(
 );
 /** Words for making that heat pumps use of their heat as well. */
 export const MADE = words(
-  '\\byield|produkcj|tuotanto|wytworz|vyrob|produc|produkt|produit|prodott|produz|produced|ertrag|erzeugt|opbrengst',
+  '\\bmade\\b|\\byield|produkcj|tuotanto|wytworz|vyrob|produc|produkt|produit|prodott|produz|produced|ertrag|erzeugt|opbrengst',
 );
 
 /** Drawn from the grid. */
@@ -134,6 +134,11 @@ export const PARTNER_CODES: readonly (readonly [drawn: string, sentOut: string])
   ['x', 'i'],
   ['imp', 'exp'],
   ['in', 'out'],
+  ['inflow', 'outflow'],
+  ['bought', 'sold'],
+  ['buy', 'sell'],
+  // Registers of the open market format: drawn, and sent back.
+  ['e1', 'b1'],
   ['entrante', 'saliente'],
   ['lvr', 'tlv'],
   ['odber', 'dodavka'],
@@ -186,6 +191,7 @@ export const OUTDOOR = any(
   // Signs of weather services: air at 2 m, mean of the day, of the hour.
   only(
     't2m?',
+    't ?air',
     'tmp[cf]?',
     't ?(out(door|side)?|ext|aussen|amb(ient)?|buiten|est|ude)',
     'tavg',
@@ -238,6 +244,8 @@ export const TO_COMPARE = any(
   words('anteil gemeinschaft'),
   // How long something ran, and what is left in a tank or a store.
   words('(burner|operating|running|run) hours|betriebsstunden|laufzeit|driftstimer|heures de fonct|draaiuren'),
+  // What is still paid for.
+  words('balance (on|left|of|at)|(meter|prepaid|credit) balance|(units|k?wh|credit) left|left on (the )?meter'),
   words('in (the )?(tank|store)|tank (level|content)|fullstand|tankinhalt|restmenge|remaining|niveau (de )?cuve'),
 );
 

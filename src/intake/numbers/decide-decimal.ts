@@ -103,7 +103,9 @@ function judge(codes: Codes, from: number, to: number, last: number, points: num
   let after = 0;
   for (let i = last + 1; i < to && isDigit(codes[i]!); i++) after++;
   if (before + after === 0) return 'none';
-  const grouped = after === 3 && before >= 1 && before <= 3 && !nought;
+  // Nobody groups what an exponent follows.
+  const hasExponent = ((codes[last + after + 1] ?? 0) | 32) === 101 && last + after + 1 < to;
+  const grouped = after === 3 && before >= 1 && before <= 3 && !nought && !hasExponent;
   if (points === 1) return grouped ? 'either point' : 'point';
   return grouped ? 'either comma' : 'comma';
 }

@@ -18,6 +18,9 @@ export interface RegisterPlaces {
   readonly dayOf: (index: number) => string;
   /** Any measure of time: two readings of one moment are the old meter's last and the new one's first. */
   readonly timeOf: (index: number) => number;
+  /** Whether a reading was estimated, and whether a note beside it tells of a new meter. */
+  readonly isEstimated?: (index: number) => boolean;
+  readonly tellsOfExchange?: (index: number) => boolean;
   readonly onStep?: () => void;
 }
 
@@ -25,7 +28,7 @@ export interface RegisterPlaces {
 export function registerSteps(
   order: readonly number[],
   readings: Float64Array,
-  { lineOf, dayOf, timeOf, onStep }: RegisterPlaces,
+  { lineOf, dayOf, timeOf, isEstimated, tellsOfExchange, onStep }: RegisterPlaces,
   book: RemarkBook,
 ): RegisterStep[] {
   const steps: RegisterStep[] = [];
@@ -37,10 +40,27 @@ export function registerSteps(
       book.tally('counter-noughts', 'note', { row: lineOf(after), from: dayOf(after) });
       continue;
     }
+    // An estimate above the reading that follows was too high: the use is that of both times together.
+    while (before !== undefined && readings[after]! < readings[before]! && isEstimated?.(before) && isAbove(after)) {
+      const last = steps.pop()!;
+      book.tally('estimated-merged', 'note', {
+        row: lineOf(before),
+        from: dayOf(last.before),
+        to: dayOf(after),
+        effectKWh: readings[after]! - readings[last.before]!,
+      });
+      before = last.before;
+    }
     if (before !== undefined) steps.push({ before, after, used: difference(before, after) });
     before = after;
   }
   return steps;
+
+  /** Whether the reading before the last one is below this one. */
+  function isAbove(after: number): boolean {
+    const last = steps.at(-1);
+    return last !== undefined && readings[last.before]! <= readings[after]!;
+  }
 
   /** Nought after which the counter goes on from where it was: the reading failed, the meter did not begin anew. */
   function isLapse(place: number, last: number): boolean {
@@ -64,7 +84,7 @@ export function registerSteps(
       return Number.NaN;
     }
     // A register turns over from just below a power of ten to just above nought; any other fall is another meter.
-    if (turnsOver(low, high)) {
+    if (turnsOver(low, high) && !tellsOfExchange?.(from) && !tellsOfExchange?.(to)) {
       const range = rangeOf(low);
       book.tally('register-rollover', 'note', { ...where, expected: String(range), effectKWh: high + range - low });
       return high + range - low;

@@ -79,7 +79,7 @@ export function placeClock(
   }
   const zone = zoneTable(context.zone, Math.floor(first / 1440), Math.floor(last / 1440));
   const settled = settleClock({ ...raw, values }, choices, zone, book);
-  const { start, inSkippedHour, onceInDoubledHour } = toInstants(raw, settled, zone);
+  const { start, inSkippedHour, onceInDoubledHour } = toInstants({ ...raw, values }, settled, zone);
   if (inSkippedHour > 0 && !book.has('spring-hour-filled'))
     book.add('spring-hour-filled', 'note', { count: inSkippedHour });
   if (onceInDoubledHour > 0) book.add('autumn-hour-once', 'note', { count: onceInDoubledHour });

@@ -23,6 +23,7 @@ import { type RowPeriods, rowPeriods } from '../periods/row-periods.ts';
 import { remarkAfterToday } from '../readings/remark-order.ts';
 import { isSentBelowNought, splitNet } from '../readings/split-net.ts';
 import { isVolumeOfGas } from '../terms/units.ts';
+import { cellText } from '../text/table.ts';
 import { asTemperature, findExtremes } from './daily.ts';
 import { findQualityColumn } from './long-interval.ts';
 
@@ -166,12 +167,21 @@ function timesDays(
 /** Amounts of so many months rise and fall with the season. A judgement. */
 const LEAST_RISING = 8;
 
+/** So little of itself a counter rises that has run for a while. A judgement. */
+const HARDLY_MOVES = 3;
+/** Of the digits that a counter has. */
+const LEADING_NOUGHT = /^0\d{3}/;
+
 /** Asks where each row has more than the one before: it may be the counter rather than what was used. */
 function remarkRising({ choices, book, sheet }: ShapeInput, columns: readonly ColumnFacts[]): void {
   const { isNewestFirst, toColumn } = stepOf(sheet);
   // Two readings of what is called a meter may be its counter already.
-  const isMeter = ({ heading }: ColumnFacts) =>
-    toColumn === undefined && METER.test(plainWords(heading)) && !AMOUNT.test(plainWords(heading));
+  const isMeter = ({ heading, index, smallest, largest }: ColumnFacts) =>
+    toColumn === undefined &&
+    !AMOUNT.test(plainWords(heading)) &&
+    (METER.test(plainWords(heading)) ||
+      smallest > HARDLY_MOVES * (largest - smallest) ||
+      LEADING_NOUGHT.test(cellText(sheet.table, sheet.firstRow, index)));
   const rising = columns.find(
     (c) =>
       (isNewestFirst ? c.rises : c.falls) === 0 &&

@@ -7,6 +7,7 @@ import { zoneTable } from '../clock/zone-table.ts';
 import { commonestStep, isIntervalLength } from '../dates/interval.ts';
 import type { ShapeInput } from '../importer/shape.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
+import { plainWords } from '../layout/headings.ts';
 import type { Dates } from '../layout/read-dates.ts';
 import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
@@ -19,6 +20,7 @@ import { buildIntervalSeries, placeClock, type RawReadings } from '../readings/b
 import type { IntakeChoices } from '../terms/choices.ts';
 import type { IntervalDays } from '../terms/preview.ts';
 import { stageOf } from '../terms/progress.ts';
+import { cellText } from '../text/table.ts';
 
 export interface CounterInput {
   readonly facts: ColumnFacts;
@@ -38,6 +40,10 @@ export interface CounterSeries {
   readonly clock?: NonNullable<IntakeChoices['clock']>;
 }
 
+/** What people write beside a reading when a meter was changed. */
+const NEW_METER =
+  /(new|smart|other|different) (\w+ )?meter|meter (was )?(changed?|exchanged?|replaced|swapped|fitted|installed|removed)|old meter|replac|exchang|(neue[rn]?|alte[rn]?) zahler|zahlerwechsel|nouveau compteur/;
+
 export function readCounter(counter: CounterInput, input: ShapeInput): CounterSeries | undefined {
   const { sheet, choices, context, book } = input;
   const { facts, dates, inOrder, decimal } = counter;
@@ -54,7 +60,16 @@ export function readCounter(counter: CounterInput, input: ShapeInput): CounterSe
   const lineOf = (i: number) => sheet.table.lineOfRow[dates.rows[i]!]!;
   const dayOf = (i: number) => toCivilDate(Math.floor(dates.civilMinute[i]! / 1440));
   const timeOf = (i: number) => dates.civilMinute[i]!;
-  const places = { lineOf, dayOf, timeOf, onStep: () => context.onProgress?.(0.65) };
+  const { quality } = counter;
+  const isEstimated = (i: number) =>
+    quality !== undefined && readQuality(sheet, quality, dates.rows[i]!) === 'estimated';
+  const notes = sheet.columns.filter((c) => c.words > 0 && c.numbers === 0);
+  const tellsOfExchange = (i: number) =>
+    notes.some((c) => NEW_METER.test(plainWords(cellText(sheet.table, dates.rows[i]!, c.index))));
+  const places = {
+    ...{ lineOf, dayOf, timeOf, isEstimated, tellsOfExchange },
+    onStep: () => context.onProgress?.(0.65),
+  };
   const steps = registerSteps(inOrder, readings, places, book);
   context.onProgress?.(0.7);
   const stepMinutes = commonestStep(dates.civilMinute, dates.count);

@@ -44,7 +44,7 @@ export const daily: IntakeShape = {
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
     const dates = readDates(sheet, column, undefined, dayFirst, context.zone, context.onProgress);
     explainStrays(sheet, dates, book);
-    const extremes = choices.columns?.value === undefined ? findExtremes(sheet) : undefined;
+    const extremes = choices.columns?.value === undefined && !hasEnergy(sheet) ? findExtremes(sheet) : undefined;
     const columns = extremes
       ? [extremes.maximum]
       : seriesColumns(sheet, choices, [column, stepOf(sheet).toColumn], book);
@@ -140,6 +140,12 @@ const MEAN =
   /\b(mean|average|avg|mittel(wert)?|moy(enne)?|media|gemiddelde?|middel|tmk?|tg|tavg|tmed|t ?mean|tas)\b|mitteltemp|^temp(erature?|eratura|eratuur|eratur)?$/;
 
 /** Highest and lowest temperature of the day in two columns, without a mean; theirs stands for the day's. */
+/** Beside what was used the weather is passed over. */
+const hasEnergy = (sheet: Sheet): boolean =>
+  quantityColumns(sheet, [sheet.dateColumn]).some(
+    ({ meaning: { unit, role } }) => unit !== undefined && role === 'value' && !isOfDegrees(unit),
+  );
+
 export function findExtremes(sheet: Sheet): { maximum: ColumnFacts; minimum: ColumnFacts } | undefined {
   const maximum = sheet.columns.find((c) => c.meaning.role === 'maximum' && isNumberColumn(c));
   const minimum = sheet.columns.find((c) => c.meaning.role === 'minimum' && isNumberColumn(c));

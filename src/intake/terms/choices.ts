@@ -14,6 +14,8 @@ export const EnergyUnit = z.enum([
   'GJ',
   'Gcal',
   'BTU',
+  'MMBTU',
+  'BTU/h',
   'W',
   'kW',
   'm³',

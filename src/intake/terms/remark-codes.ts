@@ -32,6 +32,8 @@ export const REMARK_CODES = [
   'date-order-asked',
   'date-order-mixed',
   'dates-are-serials',
+  'dates-turned',
+  'dates-turned-maybe',
   'after-today',
   // Numbers
   'number-unreadable',

@@ -62,7 +62,10 @@ export function kWhPerUnit(
     case 'Gcal':
       return KWH_PER_GCAL;
     case 'BTU':
+    case 'BTU/h':
       return KWH_PER_BTU;
+    case 'MMBTU':
+      return KWH_PER_BTU * 1_000_000;
     case 'pulse':
       return 1 / pulsesPerKWh;
     case 'm³':
@@ -120,7 +123,7 @@ export function isUnitOf(carrier: Carrier, unit: EnergyUnit): boolean {
 }
 
 export const isOfDegrees = (unit: EnergyUnit | undefined): boolean => unit === '°C' || unit === '°F' || unit === 'K';
-export const isPower = (unit: EnergyUnit | undefined): boolean => unit === 'W' || unit === 'kW';
+export const isPower = (unit: EnergyUnit | undefined): boolean => unit === 'W' || unit === 'kW' || unit === 'BTU/h';
 
 export const isGallon = (unit: EnergyUnit | undefined): boolean => unit === 'US gallon' || unit === 'imperial gallon';
 

@@ -110,6 +110,10 @@ export const REMARKS: Catalogue = {
     '{at}: {found} passt nicht zu den anderen Daten ({column}), sonst gilt: {expected}. {count, plural, one {# Zeile} other {# Zeilen}} dieser Art. Berichtigen Sie die Datei, oder wählen Sie die Reihenfolge.',
   '{file} has dates as day numbers of a spreadsheet. They were turned into dates.':
     '{file} hat Daten als Tagesnummern einer Tabelle. Sie wurden in Daten umgerechnet.',
+  '{at}: a spreadsheet has changed day and month about in {count} dates, here to {found}. They were changed back, since the rows are in order so.':
+    '{at}: Eine Tabellenkalkulation hat in {count} Daten Tag und Monat vertauscht, hier zu {found}. Sie wurden zurückgetauscht, denn so stehen die Zeilen in der Reihe.',
+  '{at}: a spreadsheet may have changed day and month about in {count} dates, as here in {found}. Download the file again, and import it before a spreadsheet opens it.':
+    '{at}: Eine Tabellenkalkulation hat vielleicht in {count} Daten Tag und Monat vertauscht, so hier in {found}. Laden Sie die Datei noch einmal herunter und lesen Sie sie ein, bevor eine Tabellenkalkulation sie öffnet.',
   '{at}: {found} is later than today, {expected}. {count, plural, one {# row} other {# rows}} of this kind. Check the order of day and month.':
     '{at}: {found} liegt nach dem heutigen Tag, {expected}. {count, plural, one {# Zeile} other {# Zeilen}} dieser Art. Prüfen Sie die Reihenfolge von Tag und Monat.',
   '{at}: the reading is {number}; {expected} is expected. It counts as missing. Correct the file or leave the row out.{alike}':
@@ -150,7 +154,7 @@ export const REMARKS: Catalogue = {
     '{file} nennt Gas nach Volumen ohne Brennwert. Wir nehmen {expected} MJ je m³. Geben Sie den Wert auf der Rechnung an.',
   '{foundCode, select, utc {{file} writes its times in UTC. They were turned into local time.} other {{file} writes the offset from UTC beside its times. It was used as written.}}':
     '{foundCode, select, utc {{file} schreibt die Zeiten in UTC. Sie wurden in Ortszeit umgerechnet.} other {{file} schreibt den Abstand zu UTC neben die Zeiten. Er wurde so übernommen.}}',
-  '{foundCode, select, heading {{file} says that its times are in UTC.} other {{file} does not change its clocks in March and October, so its times are UTC.}} They were turned into local time.':
+  '{foundCode, select, heading {{file} says that its times are in UTC.} other {{file} does not change its clocks in spring and autumn, so its times are UTC.}} They were turned into local time.':
     '{foundCode, select, heading {{file} sagt, dass die Zeiten in UTC sind.} other {{file} stellt die Uhr im März und Oktober nicht um, also sind die Zeiten UTC.}} Sie wurden in Ortszeit umgerechnet.',
   '{file} does not say whether its times are local or UTC, and no change of the clocks lies in it. We took local time. Choose UTC if the evening peak comes an hour early.':
     '{file} sagt nicht, ob die Zeiten Ortszeit oder UTC sind, und keine Zeitumstellung liegt darin. Wir nehmen Ortszeit. Wählen Sie UTC, wenn die Abendspitze eine Stunde zu früh kommt.',
@@ -158,11 +162,11 @@ export const REMARKS: Catalogue = {
     '{file} stellt die Uhr im Frühling und Herbst nicht um. Es kann Winterzeit oder UTC sein; wir nehmen Winterzeit. Wählen Sie das andere, wenn das falsch ist.',
   '{file} changes its clocks on some of the {count} change days and not on others. We took {expectedCode, select, local {local time} other {UTC}}. Look at those days and choose.':
     '{file} stellt die Uhr nur an einigen der {count} Umstellungstage um. Wir nehmen {expectedCode, select, local {Ortszeit} other {UTC}}. Sehen Sie diese Tage an und wählen Sie.',
-  '{file} has the hour that October doubles only once. Its times may be UTC, or local with an hour lost. We took UTC. Choose local time if that is wrong.':
+  '{file} has the hour that autumn doubles only once. Its times may be UTC, or local with an hour lost. We took UTC. Choose local time if that is wrong.':
     '{file} hat die doppelte Stunde im Oktober nur einmal. Die Zeiten können UTC sein oder Ortszeit, der eine Stunde fehlt. Wir nehmen UTC. Wählen Sie Ortszeit, wenn das falsch ist.',
   '{file} has readings in the hour that the clocks skip in March. They were left out, since that hour did not exist.':
     '{file} hat Messwerte in der Stunde, die im März übersprungen wird. Sie wurden weggelassen, denn diese Stunde gab es nicht.',
-  '{file} has the doubled hour of October only once. The second hour counts as missing.':
+  '{file} has the doubled hour of autumn only once. The second hour counts as missing.':
     '{file} hat die doppelte Stunde im Oktober nur einmal. Die zweite gilt als fehlend.',
   '{file} does not say whether {column} names the start or the end of each reading. We took the {expectedCode, select, end {end} other {start}}. Choose the other if that is wrong.':
     '{file} sagt nicht, ob {column} den Beginn oder das Ende jedes Messwerts nennt. Wir nehmen {expectedCode, select, end {das Ende} other {den Beginn}}. Wählen Sie das andere, wenn das falsch ist.',

@@ -1,0 +1,79 @@
+/**
+ * A spreadsheet of another country takes 03/04 for a date of its own order and leaves 23/04 as text: what is a date then
+ * has day and month changed about, and never a day after the twelfth.
+ */
+import { civilDay } from '../dates/stamp-reader.ts';
+import { rewriteCells } from '../text/rewrite-cells.ts';
+import { cellText, type Table } from '../text/table.ts';
+
+export interface TurnedDates {
+  /** With the dates turned back where that puts the rows in order. */
+  readonly table: Table;
+  readonly isCertain: boolean;
+  readonly count: number;
+  /** Of the first such date. */
+  readonly line: number;
+  readonly found: string;
+}
+
+const SEARCHED_COLUMNS = 6;
+/** Fewer of either kind may be chance. A judgement. */
+const LEAST = 6;
+const DATE = /^(\d{4})-(\d\d)-(\d\d)(?=$|[T ])/;
+const TEXT = /^(\d{1,2})[/.-](\d{1,2})[/.-](\d{4}|\d{2})(?=$|[, ])/;
+
+/** Undefined where no column has such dates. */
+export function turnBackDates(table: Table): TurnedDates | undefined {
+  for (let column = 0; column < SEARCHED_COLUMNS; column++) {
+    const dates: number[] = [];
+    const asWritten: number[] = [];
+    const turned: number[] = [];
+    let texts = 0;
+    let isClear = true;
+    for (let row = 0; row < table.rowCount && isClear; row++) {
+      const cell = cellText(table, row, column);
+      const [, year, month, day] = (DATE.exec(cell) ?? []).map(Number);
+      const [, first, second, written] = (TEXT.exec(cell) ?? []).map(Number);
+      if (year !== undefined) {
+        isClear = day! <= 12;
+        dates.push(row);
+        asWritten.push(civilDay(year, month!, day!));
+        turned.push(civilDay(year, day!, month!));
+      } else if (first !== undefined) {
+        isClear = first > 12 !== second! > 12;
+        texts++;
+        const at = civilDay(2000 + (written! % 100), Math.min(first, second!), Math.max(first, second!));
+        asWritten.push(at);
+        turned.push(at);
+      }
+    }
+    if (!isClear || dates.length < LEAST || texts < LEAST) continue;
+    const isCertain = stepsBack(turned) <= turned.length * 0.01 && wayOf(turned) < wayOf(asWritten) / 2;
+    const turn = (row: number, at: number) => {
+      const cell = at === column ? cellText(table, row, at) : '';
+      return DATE.test(cell) ? [cell.replace(DATE, '$1-$3-$2')] : undefined;
+    };
+    return {
+      table: isCertain ? rewriteCells(table, turn) : table,
+      isCertain,
+      count: dates.length,
+      line: table.lineOfRow[dates[0]!]!,
+      found: cellText(table, dates[0]!, column),
+    };
+  }
+  return undefined;
+}
+
+/** How often the rows step back in time, written from the oldest or from the newest. */
+function stepsBack(days: readonly number[]): number {
+  let [down, up] = [0, 0];
+  for (let i = 1; i < days.length; i++) {
+    if (days[i]! < days[i - 1]!) down++;
+    if (days[i]! > days[i - 1]!) up++;
+  }
+  return Math.min(down, up);
+}
+
+/** Days gone through from row to row. */
+const wayOf = (days: readonly number[]): number =>
+  days.reduce((way, day, i) => way + (i === 0 ? 0 : Math.abs(day - days[i - 1]!)), 0);

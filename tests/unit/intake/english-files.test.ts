@@ -1,0 +1,195 @@
+/** What files of Britain, Ireland, America, Australia and New Zealand say in shapes of their own, spreadsheets between. */
+import { expect, test } from 'vitest';
+import type { IntakeChoices } from '../../../src/intake/intake.ts';
+import { readFile } from '../../../src/intake/read-file.ts';
+import { kWhPerUnit } from '../../../src/reference/fuels.ts';
+
+const GAS = { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 };
+const KWH_PER_M3 = (1.02264 * 39.5) / 3.6;
+
+function read(lines: readonly string[], zone = 'Europe/London', choices: IntakeChoices = {}) {
+  const bytes = new TextEncoder().encode(lines.join('\n'));
+  const { preview } = readFile('a.csv', bytes, choices, { zone, today: '2026-11-25', kWhPerUnit, gasVolume: GAS });
+  return {
+    asked: preview.remarks.filter((r) => r.weight !== 'note').map(({ code }) => code),
+    noted: preview.remarks.filter((r) => r.weight === 'note').map(({ code }) => code),
+    series: preview.series.map((s) => `${s.carrier} ${s.role} ${s.total.toFixed(1)}`),
+  };
+}
+
+const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
+const DAYS = Array.from({ length: 60 }, (_, i) => new Date(Date.UTC(2025, 0, 3 + i)).toISOString().slice(0, 10));
+const OF_DAYS = DAYS.map((_, i) => 8 + ((i * 7) % 23) / 4);
+const slashed = (day: string) => day.split('-').reverse().join('/');
+
+/** Rows of local days about the end of summer time, each by its clock; every value another one. */
+function autumn(days: readonly string[], doubled: string, hour: number, minutes: number) {
+  const clocks = Array.from({ length: 1440 / minutes }, (_, i) => i * minutes);
+  const inHour = clocks.filter((at) => Math.floor(at / 60) === hour);
+  const two = (n: number) => String(n).padStart(2, '0');
+  const stamps = days.flatMap((day) =>
+    (day === doubled
+      ? [...clocks.filter((at) => at < (hour + 1) * 60), ...inHour, ...clocks.filter((at) => at >= (hour + 1) * 60)]
+      : clocks
+    ).map((at) => `${day} ${two(Math.floor(at / 60))}:${two(at % 60)}`),
+  );
+  const values = stamps.map((_, i) => 0.2 + ((i * 37) % 101) / 1000);
+  return { rows: stamps.map((stamp, i) => `${stamp},${values[i]!.toFixed(3)}`), total: sum(values).toFixed(1) };
+}
+
+const BRITISH = ['2025-10-24', '2025-10-25', '2025-10-26', '2025-10-27'];
+const AMERICAN = ['2025-10-31', '2025-11-01', '2025-11-02', '2025-11-03'];
+const twice = (rows: readonly string[]) => rows.flatMap((row) => [row, row]);
+
+test.each([
+  ['each row at once', (rows: string[]) => twice(rows)],
+  ['each row thrice', (rows: string[]) => rows.flatMap((row) => [row, row, row])],
+  ['from the newest', (rows: string[]) => twice(rows).reverse()],
+  ['the file behind itself', (rows: string[]) => [...rows, ...rows]],
+  ['the hour only', (rows: string[]) => rows.flatMap((row) => (/26 01:/.test(row) ? [row, row] : [row]))],
+])('rows that stand twice count once in the doubled hour too: %s', (_, written) => {
+  const { rows, total } = autumn(BRITISH, '2025-10-26', 1, 30);
+  const half = read(['Start,Electricity used (kWh)', ...written(rows)], 'Europe/London', { clock: 'local' });
+  expect(half.series).toEqual([`electricity import ${total}`]);
+  expect(half.noted).not.toContain('duplicate-different');
+  const hours = autumn(AMERICAN, '2025-11-02', 1, 60);
+  const ofHours = read(['Start,Electricity used (kWh)', ...written(hours.rows)], 'America/Chicago', { clock: 'local' });
+  expect(ofHours.series).toEqual([`electricity import ${hours.total}`]);
+  expect(ofHours.noted).not.toContain('duplicate-different');
+});
+
+test('dates that a spreadsheet turned are turned back where the rows tell; dates of two forms that are right stay', () => {
+  const turned = DAYS.map((day, i) => {
+    const [year, month, date] = day.split('-');
+    return `${Number(date) <= 12 ? `${year}-${date}-${month}` : slashed(day)},${OF_DAYS[i]}`;
+  });
+  const found = read(['Date,Electricity kWh', ...turned]);
+  expect(found.noted).toContain('dates-turned');
+  expect(found.noted).not.toContain('not-in-order');
+  expect(found.series).toEqual([`electricity import ${sum(OF_DAYS).toFixed(1)}`]);
+  // In the order of what they use nothing tells.
+  const byUse = turned.toSorted((a, b) => Number(a.split(',')[1]) - Number(b.split(',')[1]));
+  expect(read(['Date,Electricity kWh', ...byUse]).asked).toContain('dates-turned-maybe');
+  const mixed = DAYS.map((day, i) => `${i % 2 ? day : slashed(day)},${OF_DAYS[i]}`);
+  expect(read(['Date,Electricity kWh', ...mixed])).toMatchObject({
+    asked: [],
+    noted: [],
+    series: [`electricity import ${sum(OF_DAYS).toFixed(1)}`],
+  });
+});
+
+test('of a table of sensors the counter is differenced, the temperature is not, and its power is the same use', () => {
+  let counter = 900;
+  const rows = Array.from({ length: 24 * 12 }, (_, i) => {
+    const at = new Date(Date.UTC(2025, 0, 10, i)).toISOString();
+    const watts = 300 + ((i * 53) % 400);
+    counter += watts / 1000;
+    return [
+      `sensor.mains_energy,${counter.toFixed(3)},kWh,${at}`,
+      `sensor.mains_power,${watts},W,${at}`,
+      `sensor.outdoor_temperature,${(4 + (i % 7) / 2).toFixed(1)},°C,${at}`,
+    ];
+  });
+  const found = read(['entity_id,state,unit_of_measurement,last_updated', ...rows.flat()]);
+  const used = sum(rows.slice(1).map((row) => Number(row[1]!.split(',')[1]) / 1000));
+  expect(found.series[0]).toBe(`electricity import ${used.toFixed(1)}`);
+  expect(found.series[1]).toMatch(/^outdoor-temperature weather 5\.[45]$/);
+  expect(found.series).toHaveLength(2);
+});
+
+test('an estimate above the reading that follows was too high; a note of a new meter makes no counter turn over', () => {
+  const estimated = ['13/01/2025,5000,A', '14/02/2025,5300,E', '14/03/2025,5500,E', '15/04/2025,5400,A'];
+  expect(read(['Date,Electricity reading kWh,Type', ...estimated])).toMatchObject({
+    asked: [],
+    series: ['electricity import 400.0'],
+  });
+  const rows = (note: string) => [
+    '13/01/2025,98712,',
+    '14/02/2025,99012,',
+    `20/02/2025,120,${note}`,
+    '14/03/2025,330,',
+  ];
+  const heading = 'Date,Electricity reading kWh,Note';
+  expect(read([heading, ...rows('')]).series).toEqual(['electricity import 1618.0']);
+  expect(read([heading, ...rows('smart meter fitted')]).series).toEqual(['electricity import 510.0']);
+});
+
+test('a first row whose date cannot be read is no row of headings', () => {
+  const rows = ['"Jan 2025 (from 14th)",310', 'Feb 2025,500', 'Mar 2025,420', 'Apr 2025,300'];
+  const found = read(['Month,Electricity kWh', ...rows]);
+  expect(found.series).toEqual(['electricity import 1220.0']);
+  expect(found.noted).toContain('date-unreadable');
+});
+
+test.each([
+  ['Gas meter (ft3 x100)', [5110, 5210], 100 * 2.83 * KWH_PER_M3, 'calorific-assumed'],
+  ['Gas meter reading (Mcf)', [51, 61], 10 * 28.3 * KWH_PER_M3, 'calorific-assumed'],
+  ['Electricity reading (kWh x10)', [4510, 4610], 1000, undefined],
+  ['Gas meter reading (MMBtu)', [151, 161], 10 * 293.071, undefined],
+  ['Gas meter reading (kBtu)', [151_000, 161_000], 10_000 * 0.293071, undefined],
+] as const)('%s counts what its heading says', (heading, [first, last], kWh, asked) => {
+  const middle = (first + last) / 2;
+  const rows = [`2025-01-13,${first}`, `2025-02-14,${middle}`, `2025-04-15,${last}`];
+  const found = read([`Reading date,${heading}`, ...rows], 'America/New_York');
+  expect(found.asked.filter((code) => code !== 'carrier-guessed')).toEqual(asked ? [asked] : []);
+  expect(Number(found.series[0]?.split(' ')[2]) / kWh).toBeCloseTo(1, 2);
+});
+
+test('a log in °F and BTU an hour is a heat pump’s: its heat, its electricity and its flow', () => {
+  const rows = Array.from(
+    { length: 48 },
+    (_, i) => `2025-01-${13 + Math.floor(i / 24)} ${i % 24}:00,41.0,95.0,2.0,20000`,
+  );
+  const found = read(['Time,OAT (°F),LWT (°F),Power (kW),Capacity (BTU/h)', ...rows], 'America/Chicago', {
+    clock: 'local',
+    stamp: 'start',
+  });
+  expect(found.series).toEqual([
+    'outdoor-temperature weather 5.0',
+    'flow-temperature machine 35.0',
+    'electricity heat-pump 96.0',
+    'heat heat-output 281.3',
+  ]);
+});
+
+test('registers: B1 is sent out across the day too, a peak is one, rows may stand twice, and numbers of meters tell', () => {
+  const slots = Array.from({ length: 48 }, (_, i) => `TP${i + 1}`);
+  const across = DAYS.flatMap((day) =>
+    (['E1', 'B1', 'K1'] as const).map(
+      (code, k) => `${code},${day},${slots.map((_, i) => (0.1 + k / 10 + (i % 5) / 100).toFixed(2))}`,
+    ),
+  );
+  const { series } = read([`Register,Date,${slots}`, ...across], 'Australia/Brisbane');
+  expect(series.map((one) => one.split(' ').slice(0, 2).join(' '))).toEqual([
+    'electricity import',
+    'electricity export',
+  ]);
+  const ofDay = (name: string, kWh: number) =>
+    DAYS.map((day, i) => `${slashed(day)},${name},${(kWh + (i % 6) / 9).toFixed(2)}`);
+  const peaks = [...ofDay('Peak Register', 2), ...ofDay('Day Register', 5), ...ofDay('Peak Demand kW', 4)];
+  expect(read(['Date,Register,Electricity kWh', ...twice(peaks)]).series).toHaveLength(2);
+  const supplies = DAYS.flatMap((day, i) => [
+    `1200012345678,${day},${5 + (i % 7)}`,
+    `1200098765432,${day},${2 + (i % 5)}`,
+  ]);
+  expect(read(['MPAN,Date,Electricity kWh', ...supplies]).series).toHaveLength(2);
+});
+
+test('beside what was used the highest and lowest of a day are passed over; what is left of a credit is no use', () => {
+  const rows = DAYS.map((day, i) => `${day},${OF_DAYS[i]},${60 + (i % 9)},${40 + (i % 7)}`);
+  const found = read(['Date,Electricity kWh,High Temp (°F),Low Temp (°F)', ...rows], 'America/Chicago');
+  expect(found.series).toContain(`electricity import ${sum(OF_DAYS).toFixed(1)}`);
+  const left = DAYS.map((day, i) => `${day},${900 - i * 12.5}`);
+  expect(read(['Date,Balance on meter (kWh)', ...left]).series).toEqual([]);
+});
+
+test('a period in one cell is read in the order in which none ends before it begins', () => {
+  const rows = [
+    '1/3/2025 - 2/1/2025,600',
+    '2/2/2025 - 3/3/2025,580',
+    '3/4/2025 - 4/2/2025,510',
+    '4/3/2025 - 5/2/2025,430',
+  ];
+  const found = read(['Service dates,Electricity kWh', ...rows], 'America/New_York', { toInclusive: true });
+  expect(found).toMatchObject({ asked: [], series: ['electricity import 2120.0'] });
+});
