@@ -52,9 +52,9 @@ export async function readPaper(
   choices: IntakeChoices,
   context: IntakeContext,
 ): Promise<IntakeResult> {
-  const key = `${fileName} ${bytes.length} ${sumOf(bytes)} ${context.zone}`;
+  const keyOf = () => `${fileName} ${bytes.length} ${sumOf(bytes)} ${context.zone}`;
   if (context.seen) return withRepairs(context.seen, readThese(context.seen));
-  const going = held?.key === key ? held : undefined;
+  const going = held && held.key === keyOf() ? held : undefined;
   held = undefined;
   const read = going ?? (await gatherSheets(bytes, context.unpackHeic, stageOf(context.onProgress, 0, GATHERING)));
   if ('fault' in read) return refuse(read.fault, read.page);
@@ -84,7 +84,7 @@ export async function readPaper(
       const { paper } = result.preview;
       if (paper?.isWhole) return result;
       if (choices.paper?.glance) {
-        held = { key, looks, best };
+        held = { key: keyOf(), looks, best };
         return paper ? { ...result, preview: { ...result.preview, paper: { ...paper, isGlance: true } } } : result;
       }
     }

@@ -17,13 +17,12 @@ const STEMS = [
 /** One search for all twelve: most words are no month. */
 const MONTHS = new RegExp(`^(?:${STEMS.map((stem) => `(${stem})`).join('|')})`);
 
+const LETTERS = /^[a-z]{3,12}$/;
 /** Month 1 to 12 of a name or its abbreviation, 0 where it is none. */
 export function monthOfName(word: string): number {
   if (word.length < 3) return 0;
-  const plain = word
-    .toLowerCase()
-    .normalize('NFD')
-    .replace(/\p{Mark}/gu, '');
-  if (!/^[a-z]{3,12}$/.test(plain)) return 0;
+  const small = word.toLowerCase();
+  const plain = LETTERS.test(small) ? small : small.normalize('NFD').replaceAll(/\p{Mark}/gu, '');
+  if (!LETTERS.test(plain)) return 0;
   return MONTHS.exec(plain)?.findIndex((stem, month) => month > 0 && stem !== undefined) ?? 0;
 }

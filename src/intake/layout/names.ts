@@ -60,14 +60,20 @@ function kindOf(word: string, isFile: boolean): Kind {
 const INITIAL = /(?<!\p{L})\p{Lu}\.?(?:-?\p{Lu}\.?)?(?!\p{L})/u;
 const BEGUN_BIG = /(?<!\p{L})\p{Lu}[\p{L}’']+/gu;
 /** Whether an initial or a given name stands in a text; most texts have neither. */
-const hasCalledName = (text: string): boolean =>
-  INITIAL.test(text) || (text.match(BEGUN_BIG)?.some((word) => GIVEN.has(plainWords(word))) ?? false);
+const hasCalledName = (text: string): boolean => INITIAL.test(text) || text.match(BEGUN_BIG)?.some(isGiven) === true;
+/** Few words have letters that are to be made plain. */
+function isGiven(word: string): boolean {
+  const small = word.toLowerCase();
+  return GIVEN.has(small) || (/[^a-z]/.test(small) && GIVEN.has(plainWords(word)));
+}
 
 /** Runs of what is neither a gap nor a sign that parts. */
 const WORDS = /[^\s_,;|:()[\]"“”/–]+/gu;
 /** In the name of a file "-" parts words too, as does a capital. */
 const WORDS_OF_FILE = /\p{Lu}?[\p{Ll}’']+|\p{Lu}+(?!\p{Ll})|\d+|[&+]/gu;
 const FILE = /^\S*_\S*$|\.(?:csv|txt|tsv|xlsx?|json|xml|zip|pdf|jpe?g|png|hei[cf]|gz|dat)$/i;
+/** ".json", ".jpeg". */
+const LONGEST_END = 5;
 /** What a single letter behind it numbers. */
 const LETTERED =
   /^(?:phase|flat|block|meter|register|channel|circuit|unit|zone|class|type|sensor|rate|section|column|tarif|plan|part|line|profile|group|series|option|version|k|m)$/i;
@@ -97,7 +103,7 @@ interface Part {
 
 /** Where names stand; `sure` where an initial or a given name says so, not capitals alone. */
 export function namesIn(text: string, sure = false): (readonly [from: number, to: number])[] {
-  const isFile = FILE.test(text);
+  const isFile = (text.includes('_') || text.lastIndexOf('.') >= text.length - LONGEST_END) && FILE.test(text);
   if (sure && !isFile && !hasCalledName(text)) return [];
   let last = 0;
   const parts = [...text.replace(/\.[a-z]{2,5}$/i, '').matchAll(isFile ? WORDS_OF_FILE : WORDS)].map((found): Part => {

@@ -173,8 +173,9 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
     left = left.slice(0, from) + BLANK.repeat(length) + left.slice(from + length);
   };
   const dates: DateMark[] = [];
+  const lacked = [TWO_MARKS, MONTH_FIRST].filter((need) => !need.test(text));
   for (const [pattern, dayOf, needs] of DATES) {
-    if (needs && !needs.test(text)) continue;
+    if (needs && lacked.includes(needs)) continue;
     for (const match of everyMatch(left, pattern)) {
       const found = dayOf(match);
       if (!found) continue;
@@ -193,7 +194,8 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
     for (const { index, 0: whole } of everyMatch(left, pattern)) blank(index, whole.length);
   }
   const figures: Figure[] = [];
-  let bare = left;
+  let bare = '';
+  let done = 0;
   for (const match of everyMatch(left, NUMBER)) {
     const [whole, open = '', money, minus = '', body = ''] = match;
     const value = readNumber(body, 0, body.length, decimal);
@@ -219,10 +221,11 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
       heading: '',
       ...(isCent ? CENTS : kindOf(money, unit?.groups)),
     });
-    bare = bare.slice(0, match.index) + ' '.repeat(whole.length) + bare.slice(end);
+    bare += left.slice(done, match.index) + ' '.repeat(whole.length);
+    done = end;
   }
   dates.sort((a, b) => a.box.x - b.box.x);
-  return { row, text, words: plainWords(bare), figures: byYear(figures, text), dates };
+  return { row, text, words: plainWords(bare + left.slice(done)), figures: byYear(figures, text), dates };
 }
 
 const CENTS: Kind = { kind: 'price', hundredths: 1 };
@@ -251,7 +254,8 @@ function byYear(figures: readonly Figure[], text: string): readonly Figure[] {
 
 /** Stands in for what is no number; of one byte, so that texts with it are searched as quickly as those without. */
 const BLANK = '\u0080';
-const plainWords = (text: string): string => text.replaceAll(/\u0080+[\u0080 ]*| [\u0080 ]+/g, ' ').trim();
+const plainWords = (text: string): string =>
+  (text.includes(BLANK) || text.includes('  ') ? text.replaceAll(/[\u0080 ]{2,}|\u0080/g, ' ') : text).trim();
 
 type Kind = Pick<Figure, 'kind' | 'hundredths' | 'per' | 'kWh'>;
 

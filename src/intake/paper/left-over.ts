@@ -49,9 +49,10 @@ export function findLeftOver(
   const isElsewhere = (one: Figure) => isCompared([{ amount: one }], rows);
   const money = free.filter((one) => isMoney(one) && one.kind !== 'price' && !isSettled(one));
   const isMissing = (fuel: PaperFuel) => !isLeftOut(fuel) && !fuels.has(fuel);
+  const others = fuels.has(undefined) ? [] : [...fuelsOn(rows).named].filter(isMissing);
   const ofOtherFuel = rows.flatMap(({ figures, words, row, text }) => {
     const own = figures.filter((one) => one.value > 0 && (isMoney(one) || one.kind === 'energy'));
-    const named = fuels.has(undefined) || own.length === 0 ? [] : fuelsIn(words);
+    const named = others.length === 0 || own.length === 0 ? [] : fuelsIn(words);
     if (!named.some(isMissing) || isAside(text)) return [];
     // "Electricity and gas together £325.31".
     const isBoth = (one: Figure) => free.includes(one) && row.words.length <= FEW_WORDS;
@@ -98,7 +99,7 @@ export function findLeftOver(
     ...new Set([
       ...readings,
       ...ofOtherFuel,
-      ...underOtherFuel(rows, free, fuels),
+      ...(others.length > 0 ? underOtherFuel(rows, free, isMissing) : []),
       ...amongCharges,
       ...fees.filter((one) => !isElsewhere(one)),
       ...[...totals, ...nearly].filter((one) => !isElsewhere(one)),
@@ -136,10 +137,12 @@ const FEW_WORDS = 8;
 const PART_ROWS = 20;
 const PART_WIDTH = 280;
 /** Use and money that nothing took, below a heading that is the name of another fuel. */
-function underOtherFuel(rows: readonly RowFacts[], free: readonly Figure[], fuels: ReadonlySet<PaperFuel | undefined>) {
-  const isMissing = (fuel: PaperFuel) => !isLeftOut(fuel) && !fuels.has(fuel);
-  if (fuels.has(undefined) || !free.some(({ kind }) => kind === 'energy') || ![...fuelsOn(rows).named].some(isMissing))
-    return [];
+function underOtherFuel(
+  rows: readonly RowFacts[],
+  free: readonly Figure[],
+  isMissing: (fuel: PaperFuel) => boolean,
+): readonly Figure[] {
+  if (!free.some(({ kind }) => kind === 'energy')) return [];
   const heads = rows.flatMap(({ row, text }, at) =>
     (fuelsIn(text).length > 0 ? row.words : []).flatMap((word) => {
       const [fuel] = fuelsIn(word.text);

@@ -252,7 +252,7 @@ const LEAST_SPACED = 3;
 /** Letters set apart at even steps are one word. Takes and gives words in reading order. */
 function joinSpaced(words: Word[]): Word[] {
   const isLetter = (word: Word | undefined): boolean => word?.text.length === 1;
-  if (!words.some((word, i) => isLetter(word) && isLetter(words[i + 1]))) return words;
+  if (!words.some((word, i) => isLetter(word) && isLetter(words[i + 1]) && isLetter(words[i + 2]))) return words;
   const runs: Word[][] = [];
   for (const word of words) {
     const run = runs.at(-1);
@@ -279,9 +279,9 @@ function joinSpaced(words: Word[]): Word[] {
 
 /** A small raised or lowered figure belongs to its unit: m³, ft³, CO2. */
 function joinPowers(words: readonly Word[]): readonly Word[] {
+  const figures = words.filter(({ text }) => text === '2' || text === '3');
   const powers = new Map(
-    words.flatMap((small) => {
-      if (small.text !== '2' && small.text !== '3') return [];
+    figures.flatMap((small) => {
       const unit = words.find(
         ({ text, x, y, width, height }) =>
           small.height < 0.85 * height &&

@@ -25,7 +25,7 @@ import {
 } from './vocabulary.ts';
 
 const TITLE = new RegExp(`^(?:${TITLES}|dear|geehrte[rs]?)\\.?$`, 'i');
-const LONGEST_TITLE = 9;
+const [LONGEST_TITLE, BEGIN_TITLES] = [9, 'MDPHFEGmdphfeg'];
 const AND = /^(?:and|und|et|&)$/i;
 /** A place with its code, British, Dutch or of five digits. */
 const PLACE =
@@ -75,7 +75,7 @@ export function rowsWithout(names: ReadonlySet<string>, rows: readonly Row[]): r
 
 function afterTitles(words: readonly Word[]): string[] {
   return words.flatMap(({ text, y, height }, at) => {
-    if (text.length > LONGEST_TITLE || !TITLE.test(text)) return [];
+    if (text.length > LONGEST_TITLE || !BEGIN_TITLES.includes(text[0]!) || !TITLE.test(text)) return [];
     const behind = words.slice(at + 1, at + 1 + MOST_NAMES).filter((one) => Math.abs(one.y - y) < height / 2);
     const end = behind.findIndex((one) => !/^\p{Lu}/u.test(one.text) && !AND.test(one.text));
     return behind

@@ -30,18 +30,18 @@ type Draft = Omit<PaperValue, 'key' | 'state' | 'sums' | 'boxes' | 'text' | 'mea
 };
 
 /** The sums that prove each figure, as they stand on the paper. */
-function provingSums({ together, settling }: Understanding, sections: ValuesInput['sections']): Map<Figure, string[]> {
+function provingSums({ together, settling }: Understanding, sections: ValuesInput['sections']) {
   const proofs = [
     ...sections.flatMap(({ section }) => proofsOf(section)),
     ...(together?.proofs ?? []),
     ...(settling.proof ? [settling.proof] : []),
   ].filter(({ bits }) => bits >= LEAST_BITS);
-  const sumsOf = new Map<Figure, string[]>();
+  const sumsOf = new Map<Figure, Set<string>>();
   for (const { figures, sum } of proofs) {
     for (const figure of figures) {
       const known = sumsOf.get(figure);
-      if (known) known.push(sum);
-      else sumsOf.set(figure, [sum]);
+      if (known) known.add(sum);
+      else sumsOf.set(figure, new Set([sum]));
     }
   }
   return sumsOf;
@@ -54,7 +54,7 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
   const values: PaperValue[] = [];
   const add = (draft: Draft, figure: Figure, meaning: PaperValue['meaning'] = 'said') => {
     const fault = faults.get(figure);
-    const sums = [...new Set([...(fault === undefined ? [] : [fault]), ...(sumsOf.get(figure) ?? [])])];
+    const sums = [...(fault === undefined ? [] : [fault]), ...(sumsOf.get(figure) ?? [])];
     const isTyped = typed(figure.box);
     // A sum that fails is shown of what the person typed too.
     const state = fault !== undefined ? 'contradicted' : isTyped ? 'typed' : sums.length > 0 ? 'proved' : 'read';
