@@ -23,7 +23,7 @@ import { splitBills } from './paper/split-bills.ts';
 import { tariffOfBill } from './paper/tariff-of-bill.ts';
 import { type Section, sharedOf, sumQuantity, type Understanding, understand } from './paper/understand.ts';
 import { faultsOf, listValues, type ReadSection } from './paper/values.ts';
-import { DELIVERED_FUEL, INCLUDES_VAT, OTHER_GOODS, SERVICE } from './paper/vocabulary.ts';
+import { DELIVERED_FUEL, HEAT, INCLUDES_VAT, OTHER_GOODS, SERVICE, WATER } from './paper/vocabulary.ts';
 import { periodPicture, periodSeries } from './periods/period-series.ts';
 import type { RawPeriod } from './periods/raw-period.ts';
 import { emptyPreview, standing } from './read-file.ts';
@@ -150,10 +150,15 @@ export function readPages(
   const isNamed = bills.some(({ sections }) => sections.some(({ fuel, gas }) => fuel !== undefined || gas.length > 0));
   const goods = isNamed ? undefined : DELIVERED_FUEL.exec(text)?.[0];
   if (goods !== undefined || bills.every(({ sections }) => sections.length === 0)) {
-    const none = pages.some(({ picture }) => picture) ? 'picture-no-bill' : 'paper-no-bill';
+    const isSeen = pages.some(({ picture }) => picture);
+    // Of a picture a word that stands once may be misread.
+    const stands = (words: RegExp) => !isSeen || [...text.matchAll(new RegExp(words, 'giu'))].length > 1;
     const delivered = goods ?? OTHER_GOODS.exec(text)?.[0];
-    if (!isHeat && !isWater && delivered !== undefined) book.add('paper-other-bill', 'refusal', { found: delivered });
-    else book.add(isHeat ? 'paper-heat-only' : isWater ? 'paper-water-only' : none, 'refusal');
+    if (!isHeat && !isWater && delivered !== undefined && stands(OTHER_GOODS))
+      book.add('paper-other-bill', 'refusal', { found: delivered });
+    else if (isHeat && stands(HEAT)) book.add('paper-heat-only', 'refusal');
+    else if (isWater && stands(WATER)) book.add('paper-water-only', 'refusal');
+    else book.add(isSeen ? 'picture-no-bill' : 'paper-no-bill', 'refusal');
     return resultOf(fileName, choices, book);
   }
   if (doubt !== undefined) book.add('paper-several-asked', 'question', { found: doubt });

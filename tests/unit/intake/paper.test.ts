@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { type PlacedText, widthOf, writePdf } from '../../../sample-bills/write-pdf.ts';
 import { intakeContext } from '../../../src/desk/take-in.ts';
 import type { IntakeChoices } from '../../../src/intake/intake.ts';
-import { readPaper } from '../../../src/intake/read-paper.ts';
+import { readPages, readPaper } from '../../../src/intake/read-paper.ts';
 import { LAYOUTS, layOutBill } from '../../prove/paper/lay-out.ts';
 import { SET_BILLS } from '../../prove/paper/set-bills.ts';
 import { isOn } from '../../prove/paper/set-page.ts';
@@ -380,6 +380,18 @@ describe('paper that is no bill, or none that can be read', () => {
     const preview = await readLines(inMoney(write));
     expect(codesOf(preview, 'refusal')).toEqual(['paper-other-money']);
     expect(preview.remarks.find(({ weight }) => weight === 'refusal')!.found).toBe(money);
+  });
+  test.each([
+    ['Agua 10 sarbey LES', 'paper-water-only', 'picture-no-bill'],
+    ['Water 24 m3 50.52 Sewage 22 m3 39.60', 'paper-water-only', 'paper-water-only'],
+    ['Insurance 12 Xrn', 'paper-other-bill', 'picture-no-bill'],
+  ])('a word that stands once in a picture may be misread: %s', (text, printed, seen) => {
+    const words = text.split(' ').map((word, i) => ({ text: word, x: 20 + 60 * i, y: 20, width: 50, height: 10 }));
+    const codeOf = (picture: object) => {
+      const { preview } = readPages('bill', [{ width: 600, height: 800, words, ...picture }], {}, context);
+      return preview.remarks.map(({ code }) => code);
+    };
+    expect([codeOf({}), codeOf({ picture: 'data:,' })]).toEqual([[printed], [seen]]);
   });
   test.each([
     ['£', '£', []],
