@@ -348,7 +348,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'fill-left-open': phrase(
     '{file}: {count, plural, one {# missing reading} other {# missing readings}} could not be filled, since {expected}. They stay missing.',
   ),
-  'kept-already': phrase('{file} is saved already, and counts once. To read it otherwise, remove it first.'),
+  'kept-already': phrase(
+    '{said, select, yes {“{names}” of {file}} other {{file}}} is saved already, and counts once. To read it otherwise, remove it first.',
+  ),
   'overlap-same': phrase(
     '{file} repeats {count, plural, one {# day} other {# days}} that {names} had, {days}, with the same values. They count once.',
   ),

@@ -63,7 +63,12 @@ const asEvidence = ({ shape, series, ...coming }: Coming): Evidence => ({
 });
 
 /** Nothing is asked of a file that would count once anyway. */
-const ofKept = (file: string): Remark => ({ code: 'kept-already', weight: 'note', file });
+const ofKept = (file: string, sheet: string | undefined): Remark => ({
+  code: 'kept-already',
+  weight: 'note',
+  file,
+  ...(sheet === undefined ? {} : { found: sheet }),
+});
 
 const MOST_POINTS = 2000;
 
@@ -149,7 +154,7 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       const beside = besideStored(coming, intervals);
       const { rivals, records } = joinedWith(coming, beside);
       const own = preview.part ? { ...asEvidence(coming), part: preview.part } : asEvidence(coming);
-      const of = keptPartOf(own) ? [ofKept(fileName)] : [...overlapsOf(beside), ...rivals];
+      const of = keptPartOf(own) ? [ofKept(fileName, preview.part?.sheet)] : [...overlapsOf(beside), ...rivals];
       return { ...preview, records, remarks: [...preview.remarks, ...of] };
     },
     async 'evidence.accept'({ fileId, householdId, choices }, work) {

@@ -1,5 +1,5 @@
 /** A bill on paper before it is kept: the page beside what was read, each value with what proves it. */
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import type { IntakeChoices, PaperReading, PaperRepair, PaperValue } from '../../intake/intake.ts';
 import { addDays } from '../../model/calendar/civil.ts';
 import { paperStateWords, paperValueName, paperValueText } from '../../words/paper.ts';
@@ -161,6 +161,7 @@ function ValueRow(props: {
   const own = values.filter((value) => value.state === state);
   const sums = state === 'contradicted' ? [...new Set(own.flatMap((value) => value.sums))] : sumsOfAll(own);
   const isGuessed = values.some(({ meaning }) => meaning === 'guessed');
+  const known = useId();
   return (
     <tr className={`is-${state}`}>
       <th scope="row" className="paper-figure">
@@ -171,6 +172,7 @@ function ValueRow(props: {
             type="button"
             className={`mark-${value.state}`}
             aria-label={`${paperValueName(value)}: ${paperValueText(value)}`}
+            aria-describedby={known}
             aria-pressed={value.key === props.shown}
             onClick={() => props.onShow(value)}
           >
@@ -178,7 +180,7 @@ function ValueRow(props: {
           </button>
         ))}
       </th>
-      <td className={state === 'proved' ? '' : 'quiet'}>
+      <td id={known} className={state === 'proved' ? '' : 'quiet'}>
         {paperStateWords({ ...least, sums, meaning: isGuessed ? 'guessed' : 'said' })}
       </td>
     </tr>

@@ -202,8 +202,8 @@ export const REMARKS: Catalogue = {
     '{file}: {count, plural, one {# fehlender Messwert} other {# fehlende Messwerte}} vom {from} bis {to} mit dem Mittel desselben Wochentags gefüllt, zusammen {energy}. Das gilt als geschätzt.',
   '{file}: {count, plural, one {# missing reading} other {# missing readings}} could not be filled, since {expected}. They stay missing.':
     '{file}: {count, plural, one {# fehlender Messwert ließ} other {# fehlende Messwerte ließen}} sich nicht füllen. Der Grund: {expected}. Sie fehlen weiter.',
-  '{file} is saved already, and counts once. To read it otherwise, remove it first.':
-    '{file} ist schon gespeichert und zählt einmal. Um sie anders zu lesen, entfernen Sie sie zuerst.',
+  '{said, select, yes {“{names}” of {file}} other {{file}}} is saved already, and counts once. To read it otherwise, remove it first.':
+    '{said, select, yes {„{names}“ aus {file}} other {{file}}} ist schon gespeichert und zählt einmal. Um sie anders zu lesen, entfernen Sie sie zuerst.',
   '{file} repeats {count, plural, one {# day} other {# days}} that {names} had, {days}, with the same values. They count once.':
     '{file} wiederholt {count, plural, one {# Tag} other {# Tage}} aus {names}, {days}, mit denselben Werten. Sie zählen einmal.',
   '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. The newer import counts. Remove it if the older is right.':
