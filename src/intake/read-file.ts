@@ -18,6 +18,7 @@ import { remarkPreamble } from './layout/explain-strays.ts';
 import { isOtherFuel, plainWords } from './layout/headings.ts';
 import { peopleOf } from './layout/people-of-sheet.ts';
 import { splitByRegister } from './layout/register-rows.ts';
+import { hasDatesTwice } from './layout/several-tables.ts';
 import type { Sheet } from './layout/sheet.ts';
 import { hasWeekdaysAcross } from './layout/unfold-across.ts';
 import { columnName } from './layout/value-cells.ts';
@@ -68,6 +69,7 @@ export function readFile(
   const wanted = choices.shape ?? (best && best.fit >= LEAST_FIT ? best.shape : undefined);
   const shape = SHAPES.find((s) => s.name === wanted);
   remarkPreamble(sheet, book);
+  if (choices.columns?.stamp === undefined && hasDatesTwice(sheet)) book.add('tables-beside', 'refusal');
   const isOfWeekdays = hasWeekdaysAcross(sheet.table);
   if (isOfWeekdays) book.add('weekdays-across', 'refusal');
   const { turned } = sheet;

@@ -142,6 +142,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'rows-undated': phrase(
     '{count} rows of {file} have numbers but no date, too many to leave out. Give each row its own date.',
   ),
+  'tables-beside': phrase(
+    '{file} has two tables side by side, each with its own dates. Save each table as a file of its own.',
+  ),
   'weekdays-across': phrase(
     '{file} has a column for each day of the week, and no dates that say which week. Write the date of its first day before each week, or give each day a row.',
   ),

@@ -133,7 +133,11 @@ function joinedText(table: Table, row: number, { headingRow, year, month, day, o
 const monthNumber = (cell: string): number => (/^\d{1,2}$/.test(cell) ? Number(cell) : monthOfName(cell) || Number.NaN);
 
 const partNumber = (cell: string, of: Parts['of']): number =>
-  of === 'quarter' && !/^\d$/.test(cell) ? quarterOfName(cell) || Number.NaN : monthNumber(cell);
+  of === 'week'
+    ? Number(/^[a-z. ]{0,8}(\d{1,2})$/i.exec(cell)?.[1] ?? Number.NaN)
+    : of === 'quarter' && !/^\d$/.test(cell)
+      ? quarterOfName(cell) || Number.NaN
+      : monthNumber(cell);
 
 function findParts(table: Table): Parts | undefined {
   for (let row = 0; row < Math.min(table.rowCount, SEARCHED_ROWS); row++) {

@@ -159,7 +159,7 @@ export function carrierOfWords(words: string): Energy | undefined {
   if (HEAT.test(words) || unitOfWords(words) === 'BTU/h') return { carrier: 'heat', seriesRole: 'heat-output' };
   if (OUTDOOR.test(words)) return { carrier: 'outdoor-temperature', seriesRole: 'weather' };
   if (
-    /heat ?pump|varmepump|pompa ciepla|tepelne cerpadlo|warmepumpe|pompe a chaleur|bomba de calor|pompa di calore|warmtepomp|varmepumpe/.test(
+    /heat ?pump|(?<![a-z])wp(?![a-z])|varmepump|pompa ciepla|tepelne cerpadlo|warmepumpe|pompe a chaleur|bomba de calor|pompa di calore|warmtepomp|varmepumpe/.test(
       words,
     )
   )
@@ -193,9 +193,9 @@ function machineTemperature(
   const of = (carrier: Carrier) => ({ unit, carrier, seriesRole: 'machine' as const });
   if (NOT_OF_MACHINE.test(words) || !isOfDegrees(words)) return undefined;
   if (/\b(source|brine|ground|borehole|sole)\b/.test(words)) return of('source-temperature');
-  if (/\b(return|entering|ewt|retour|retorno|ritorno|retur)\b|rucklauf|returlob|returtemp/.test(words))
+  if (/\b(return|entering|ewt|retour|retorno|ritorno|retur|rl)\b|rucklauf|returlob|returtemp/.test(words))
     return of('return-temperature');
-  return /\b(flow|supply|leaving|lwt|depart|impulsion|mandata|aanvoer|frem)\b|vorlauf|fremlob/.test(words)
+  return /\b(flow|supply|leaving|lwt|depart|impulsion|mandata|aanvoer|frem|vl)\b|vorlauf|fremlob/.test(words)
     ? of('flow-temperature')
     : undefined;
 }
@@ -207,7 +207,7 @@ const isOfDegrees = (words: string): boolean => {
 
 /** Temperatures that are no weather. */
 const INDOORS =
-  /\b(flow|return|supply|leaving|entering|lwt|ewt|source|brine|ground|borehole|tank|cylinder|dhw|hot water|water|room|indoor|inside|set ?point|target|refrigerant|raum|innen|soll\w*|speicher|sole|interieure?|interior|interna|binnen|indendors|inomhus|inne|depart|retour|retorno|ritorno|mandata|aanvoer|impulsion|retur|frem)\b|vorlauf|rucklauf|warmwasser|fremlob|returlob|returtemp|innentemp|raumtemp|binnentemp|rumtemp|rumstemp|framledning|wewnetrzn|vnitrni|wasser|vatten|(?<![a-z])(agua|acqua|eau|vand|vann|woda|wody|voda|vody)/;
+  /\b(flow|return|supply|leaving|entering|lwt|ewt|source|brine|ground|borehole|tank|cylinder|dhw|hot water|water|room|indoor|inside|set ?point|target|refrigerant|raum|innen|soll\w*|speicher|sole|interieure?|interior|interna|binnen|indendors|inomhus|inne|depart|retour|retorno|ritorno|mandata|aanvoer|impulsion|retur|frem)\b|vorlauf|rucklauf|warmwasser|fremlob|returlob|returtemp|innentemp|raumtemp|binnentemp|rumtemp|rumstemp|framledning|wewnetrzn|vnitrni|\b[vr]l\b|wasser|vatten|(?<![a-z])(agua|acqua|eau|vand|vann|woda|wody|voda|vody)/;
 const BESIDE = /\/ ?k ?wp\b|\bs?cop\b|\bspf\b|\b(l|m³|m3|litres?) ?\/ ?(min|h|s|hr|sec)\b|\bhz\b|\bbar\b|\brpm\b|%/;
 
 /** Of energy or a volume. */

@@ -4,8 +4,9 @@ import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
 import { pickRows, tableOfRows } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
-import { numberEitherWay } from './column-facts.ts';
+import { isDateColumn, numberEitherWay } from './column-facts.ts';
 import { meaningOf } from './headings.ts';
+import type { Sheet } from './sheet.ts';
 
 export interface PartTable {
   readonly name: string;
@@ -13,6 +14,7 @@ export interface PartTable {
 }
 
 const SEARCHED_ROWS = 40;
+const SAMPLE_ROWS = 300;
 
 /** The tables of a sheet; of one table itself, with those beside it that go on with it or are of the same days joined to it. */
 export function tablesOf(table: Table): readonly PartTable[] {
@@ -34,7 +36,7 @@ function isOfDates(heading: string): boolean {
   let is = known.get(heading);
   if (is === undefined) {
     if (known.size > 1000) known.clear();
-    is = meaningOf(heading).role === 'stamp';
+    is = ['stamp', 'from', 'time'].includes(meaningOf(heading).role);
     known.set(heading, is);
   }
   return is;
@@ -126,24 +128,46 @@ function splitBeside(table: Table, headingRow: number, starts: readonly number[]
   return parts.map(({ name, heads: own, rows }) => ({ name, table: tableOfRows([...own, ...rows]) }));
 }
 
+/** Whether a second column of dates has the heading of the first and other dates, so that a table stands beside it that was not told apart. */
+export function hasDatesTwice({ columns, table, firstRow, dateColumn }: Sheet): boolean {
+  const at = (row: number, column: number) => (row < table.rowCount ? cellText(table, row, column) : '');
+  const rows = Array.from({ length: Math.min(SAMPLE_ROWS, table.rowCount - firstRow) }, (_, i) => firstRow + i);
+  const heading = columns[dateColumn]?.heading ?? '';
+  return columns.some(
+    (c) =>
+      c.index > dateColumn &&
+      heading !== '' &&
+      c.heading === heading &&
+      isDateColumn(c) &&
+      rows.some((row) => ![at(row, dateColumn), at(row + 1, dateColumn), ''].includes(at(row, c.index))),
+  );
+}
+
 const withoutTime = (title: string): string =>
   title
     .split(/\s+/)
     .filter((word) => !/\d/.test(word) && monthOfName(word) === 0)
     .join(' ');
 
-/** Rows of headings, known by the words above the dates of the first. */
+/** Rows of headings, known by the words above the dates of the first, and titles that stand for headings of their own. */
 function headingsIn(table: Table): readonly number[] {
   const rows: number[] = [];
+  const isOther = (cells: readonly string[]) =>
+    cells.length === 1
+      ? cells[0]!.split(' ').length <= 2 && meaningOf(cells[0]!).carrier !== undefined
+      : cells.some((cell) => ['value', 'reading'].includes(meaningOf(cell).role));
   let column = -1;
   for (let row = 0; row + 1 < table.rowCount; row++) {
     if (column < 0 && row > SEARCHED_ROWS) return [];
     const from = Math.max(0, column);
     const before = column < 0 ? cellCount(table, row) : column + 1;
     for (let c = from; c < before; c++) {
-      if (!startsWithLetter(table, row, c) || !isOfDates(cellText(table, row, c))) continue;
+      if (!startsWithLetter(table, row, c) || /\d/.test(cellText(table, row, c))) continue;
+      if (column < 0 && !isOfDates(cellText(table, row, c))) continue;
       const cells = rowTexts(table, row).filter((cell) => cell !== '');
-      if (cells.length < 2 || !cells.every(isHead) || !isDateLike(cellText(table, row + 1, c))) continue;
+      if ((column < 0 && cells.length < 2) || !cells.every(isHead)) continue;
+      if (!isDateLike(cellText(table, row + 1, c)) || monthOfName(cells[0]!) > 0) continue;
+      if (column >= 0 && !isOther(cells) && !(cells.length > 1 && isOfDates(cellText(table, row, c)))) continue;
       column = c;
       rows.push(row);
       break;
@@ -174,20 +198,26 @@ function belowEachOther(table: Table): readonly PartTable[] {
   const range = (from: number, before: number) => Array.from({ length: before - from }, (_, i) => from + i);
   // What goes on under the same headings is one table, as on the next page.
   const lastTitle = new Map<string, string>();
+  const isTitle = (row: number) => rowTexts(table, row).filter((cell) => cell !== '').length === 1;
   const parts = Map.groupBy(headings, (row) => {
-    const heads = rowTexts(table, row).join('\n');
-    const title = titleOf(row) || (lastTitle.get(heads) ?? '');
+    const heads = rowTexts(table, isTitle(row) ? headings[0]! : row).join('\n');
+    const title = isTitle(row) ? cellText(table, row, 0) : titleOf(row) || (lastTitle.get(heads) ?? '');
     lastTitle.set(heads, title);
     return `${hasDates ? withoutTime(title) : title}\n${heads}`;
   });
   if (parts.size < 2) return whole;
   const before = range(0, startOf(headings[0]!));
+  const ofDates = rowTexts(table, headings[0]!).findIndex(isOfDates);
   return [...parts.values()].map((rows) => {
     const own = rows.flatMap((row) => {
       const next = headings[headings.indexOf(row) + 1];
-      return range(startOf(row), next === undefined ? table.rowCount : startOf(next));
+      const its = range(startOf(row), next === undefined ? table.rowCount : startOf(next));
+      return isTitle(row) ? [its[0]!, headings[0]!, ...its.slice(1)] : its;
     });
-    const heads = rowTexts(table, rows[0]!).filter((cell) => cell !== '' && !isOfDates(cell));
-    return { name: titleOf(rows[0]!) || heads.join(', '), table: pickRows(table, [...before, ...own]) };
+    const heads = rowTexts(table, rows[0]!).filter((cell, c) => cell !== '' && (isTitle(rows[0]!) || c !== ofDates));
+    return {
+      name: (isTitle(rows[0]!) ? '' : titleOf(rows[0]!)) || heads.join(', '),
+      table: pickRows(table, [...before, ...own]),
+    };
   });
 }

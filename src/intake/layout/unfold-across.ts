@@ -161,10 +161,10 @@ const WEEKS = [
   ...['pn wt sr cz pt so nd', 'po ut st ct pa so ne', 'se te qu qu se sa do', 'ma ti ke to pe la su'],
 ].map((days) => days.split(' '));
 
-/** Which day of the week the first of seven is that follow each other, Monday 0; -1 where they are none. */
+/** Which day of the week the first of five to seven is that follow each other, Monday 0; -1 where they are none. */
 function firstWeekday(texts: readonly string[]): number {
   const stems = texts.map((text) => (/^\p{L}{2,12}\.?$/u.test(text) ? plainWords(text).slice(0, 2) : ''));
-  if (stems.length !== 7) return -1;
+  if (stems.length < 5) return -1;
   return [0, 1, 2, 3, 4, 5, 6].findIndex((first) =>
     WEEKS.some((days) => stems.every((stem, i) => stem === days[(first + i) % 7])),
   );
@@ -173,20 +173,20 @@ function firstWeekday(texts: readonly string[]): number {
 /** Whether a row of the table names the seven days of a week side by side. */
 export const hasWeekdaysAcross = (table: Table): boolean =>
   Array.from({ length: Math.min(table.rowCount, SEARCHED_ROWS) }, (_, row) => rowTexts(table, row)).some((heads) =>
-    heads.some((_, c) => firstWeekday(heads.slice(c, c + 7)) >= 0),
+    heads.some((_, c) => firstWeekday(heads.slice(c, c + 5)) >= 0),
   );
 
 const WEEKDAY_OF_DAY_0 = 3;
 const weekdayOf = (day: number): number => (((day + WEEKDAY_OF_DAY_0) % 7) + 7) % 7;
 
 /** The day with which each row's week begins, where the dates fall on the first or the last of its days in one order of day and month only. */
-function weeksFrom(texts: readonly string[], first: number): Kind | undefined {
+function weeksFrom(texts: readonly string[], first: number, days: number): Kind | undefined {
   const dayOf = (text: string, dayFirst: boolean): number => {
     const from = text.split(/ [-–—] | bis | to | au | al /)[0]!;
     const kind = kindOf(from, dayFirst);
     return kind === 'day' || kind === 'week' ? reader.civilMinute / 1440 : Number.NaN;
   };
-  const ways = [true, false].flatMap((dayFirst) => [0, 6].map((late) => ({ dayFirst, late })));
+  const ways = [true, false].flatMap((dayFirst) => [0, days - 1].map((late) => ({ dayFirst, late })));
   const fitting = ways.filter(({ dayFirst, late }) =>
     texts.every((text) => weekdayOf(dayOf(text, dayFirst) - late) === first),
   );
@@ -255,7 +255,7 @@ function findAcross(table: Table, row: number, heads: readonly string[], title: 
     const days = heads.slice(week, week + 7);
     const first = firstWeekday(days);
     const asWeekday: Kind = (text) => (days.includes(text) ? { weekday: days.indexOf(text) } : undefined);
-    const weeks = heads.slice(0, week).flatMap((_, c) => weeksFrom(downOf(c), first) ?? []);
+    const weeks = heads.slice(0, week).flatMap((_, c) => weeksFrom(downOf(c), first, days.length) ?? []);
     for (const down of [...weeks, ...(first === 0 ? [asWeek] : [])])
       pairs.unshift([asWeekday, (_, isWhole) => isWhole, down, [1, MOST_CELLS]]);
   }
@@ -313,15 +313,21 @@ function unfold(table: Table, headingRow: number, heads: readonly string[], acro
   const named = [...names.map((c) => heads[c] || 'Type'), ...(ofs.size > 1 ? ['Type'] : [])];
   const hasHours = down === asHour;
   put(headingRow, [...named, 'Date', ...(hasHours ? ['Time'] : []), value]);
-  const rows = Array.from({ length: table.rowCount - headingRow - 1 }, (_, i) => headingRow + 1 + i).filter((row) => {
+  const lefts = new Map<number, string>();
+  let last = '';
+  for (let row = headingRow + 1; row < table.rowCount; row++) {
     const left = cellText(table, row, leftColumn);
-    return left !== '' && !TOTALS.test(left) && !isRemark(table, row);
-  });
+    // A year over several rows, as merged cells leave it, holds for each that bears a name.
+    const isMerged = left === '' && names.some((c) => cellText(table, row, c) !== '');
+    last = isMerged ? last : left;
+    if (last !== '' && !TOTALS.test(last) && !isRemark(table, row)) lefts.set(row, last);
+  }
+  const rows = [...lefts.keys()];
   const putCell = (row: number, i: number): boolean => {
     const cell = columns[i]! < cellCount(table, row) ? cellText(table, row, columns[i]!) : '';
     // The thirtieth of February is an empty cell.
     if (isMissing(cell) && (!hasHours || columns[i]! >= cellCount(table, row))) return true;
-    const when = { ...title, ...down(cellText(table, row, leftColumn)), ...above[i] };
+    const when = { ...title, ...down(lefts.get(row)!), ...above[i] };
     const stamp = stampOf(when);
     if (stamp === undefined) return false;
     const own = [...names.map((c) => cellText(table, row, c)), ...(ofs.size > 1 ? [above[i]!.of ?? ''] : [])];
@@ -330,7 +336,7 @@ function unfold(table: Table, headingRow: number, heads: readonly string[], acro
   };
   // In order of time, which is what tells a counter.
   const { date, year } = above[0]!;
-  const { day, weekday } = down(cellText(table, rows[0]!, leftColumn))!;
+  const { day, weekday } = down(lefts.get(rows[0]!)!)!;
   const byRow = date === undefined && year === undefined && day === undefined && weekday === undefined;
   const places = byRow
     ? rows.flatMap((row) => columns.map((_, i) => [row, i] as const))

@@ -239,7 +239,8 @@ export const TO_COMPARE = any(
   words(
     'foyers? similaires?|ano (anterior|pasado)|prevision|anno precedente|previsto|vorig jaar|verwacht|sidste ar|forventet',
   ),
-  whole('target|budget|ziel|objectif|objetivo|obiettivo'),
+  whole('target|budget|ziel|objectif|objetivo|obiettivo|geplant'),
+  words('(?<![a-z])plan(?= ?(\\d{4}|[[(]|k?wh|m3))'),
   // What is ascribed to a home of what its neighbours make.
   words('anteil gemeinschaft'),
   // How long something ran, and what is left in a tank or a store.

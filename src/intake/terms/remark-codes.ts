@@ -22,6 +22,7 @@ export const REMARK_CODES = [
   'row-skipped',
   'row-cut-off',
   'rows-undated',
+  'tables-beside',
   'weekdays-across',
   'rows-of-kinds',
   'newest-first',

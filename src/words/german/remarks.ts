@@ -74,6 +74,8 @@ export const REMARKS: Catalogue = {
     'Keine Zeile von {file} ergab einen brauchbaren Messwert. Sehen Sie die Zeilen unten an und wählen Sie die richtigen Spalten.',
   '{count} rows of {file} have numbers but no date, too many to leave out. Give each row its own date.':
     '{count} Zeilen von {file} haben Zahlen, aber kein Datum; das sind zu viele zum Weglassen. Geben Sie jeder Zeile ihr eigenes Datum.',
+  '{file} has two tables side by side, each with its own dates. Save each table as a file of its own.':
+    '{file} hat zwei Tabellen nebeneinander, jede mit eigenen Daten. Speichern Sie jede Tabelle als eigene Datei.',
   '{file} has a column for each day of the week, and no dates that say which week. Write the date of its first day before each week, or give each day a row.':
     '{file} hat für jeden Wochentag eine Spalte, aber kein Datum, das die Woche nennt. Schreiben Sie vor jede Woche das Datum ihres ersten Tages, oder geben Sie jedem Tag eine Zeile.',
   '{file} has {count, plural, one {# table} other {# tables}} with data ({names}). We read "{expectedNames}". Choose another if that is wrong; add {file} again for each of them.':

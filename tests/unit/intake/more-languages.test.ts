@@ -258,3 +258,13 @@ test('bags are counted by what they weigh, their price is no amount, and logs in
     read(['Dato;Ved (sekker 60 l)', ...rows.map((row) => row.slice(0, 13))].join('\n'), 'Europe/Oslo').asked,
   ).toEqual(['other-fuel']);
 });
+
+test('WP is the heat pump, and VL and RL are no weather', () => {
+  const text = [
+    'Datum;WP kWh;Haushalt kWh;VL °C;RL °C',
+    ...DAYS.map((day, i) => `${day};${OF_DAYS[i]};${OF_DAYS[39 - i]};35,1;30,2`),
+  ];
+  const { asked, series } = read(text.join('\n'), 'Europe/Berlin', { carrier: 'electricity' });
+  expect(asked).toEqual([]);
+  expect(series.map((one) => one.split(' ').slice(0, 2).join(' '))).toContain('electricity heat-pump');
+});

@@ -166,6 +166,24 @@ describe('what stands across', () => {
       'gas import 2024-01-01 2026-01-01 7320.0',
     ]);
   });
+  test('a year that stands once for several rows holds for each; a plan is no use', () => {
+    const of = (year: string, name: string, n: number) => [year, name, ...many(12, () => String(n))].join(';');
+    const rows = [
+      of('2024', 'Bezug', 100),
+      of('', 'Einspeisung', 20),
+      of('2025', 'Bezug', 110),
+      of('', 'Einspeisung', 30),
+    ];
+    expect(read(lines('Strom kWh', ['Jahr', 'Art', ...MONTHS].join(';'), rows)).series).toEqual([
+      'electricity import 2024-01-01 2026-01-01 2520.0',
+      'electricity export 2024-01-01 2026-01-01 600.0',
+    ]);
+    const planned = lines(
+      'Monat;Strom 2024 kWh;Strom 2025 kWh;Plan 2025 kWh',
+      MONTHS.map((name) => `${name};100;110;90`),
+    );
+    expect(read(planned).series).toEqual(['electricity import 2024-01-01 2026-01-01 2520.0']);
+  });
   test('months under their years, a row for each use, and the year of the file name', () => {
     const months = [...MONTHS, ...MONTHS].join(';');
     const row = (name: string) => [name, ...many(24, () => '10')].join(';');
@@ -212,6 +230,7 @@ describe('weeks', () => {
     ['before the year', 'Woche', (w) => `Woche ${w}/2025`],
     ['in Danish', 'Uge', (w) => `Uge ${w} 2025`],
     ['in columns of their own', 'Jahr;KW', (w) => `2025;${w}`],
+    ['in columns of their own, with the word', 'Jahr;KW', (w) => `2025;KW${two(w)}`],
   ])('%s begin on their Monday', (_, heading, week) => {
     const text = lines(
       `${heading};Gas kWh`,

@@ -201,6 +201,9 @@ describe('several tables', () => {
       beside('Date,Electricity kWh,,Date,Gas kWh', spring, summer).replaceAll(',,', ','),
     ],
     ['one below the other', ofHeads, below('Date,Electricity kWh', 'Date,Gas kWh')],
+    ['one below the other, dated by other words', ofHeads, below('Date,Electricity kWh', 'Reading,Gas kWh')],
+    ['one below the other, the second by its title alone', ofTitles, below('Electricity\nDate,kWh', 'Gas')],
+    ['side by side, each with two dates', ofHeads, beside('From,Electricity kWh,,From,Gas kWh', spring, summer)],
     ['one below the other under titles', ofTitles, below('Electricity\nDate,kWh', 'Gas\nDate,kWh')],
   ])('two tables %s are asked about, and each is read by its name', (_, names, text) => {
     expect(read(text).asked).toEqual(['sheet-tables-asked']);
@@ -209,6 +212,13 @@ describe('several tables', () => {
       ['electricity import 2025-01-01 2025-03-02 480.00'],
       ['gas import 2025-04-01 2025-05-31 1260.00'],
     ]);
+  });
+  test('dates that stand twice on the right of their amounts are refused', () => {
+    const text = [
+      'Electricity kWh,Date,,Gas kWh,Date',
+      ...spring.map(([day, v], i) => [v, day, '', 9, summer[i]![0]].join(',')),
+    ];
+    expect(read(text.join('\n')).asked).toContain('tables-beside');
   });
   test('a table that goes on beside itself, or is of the same days, is one', () => {
     const next = beside('Date,Electricity kWh,,Date,Electricity kWh', spring, summer);
