@@ -1,15 +1,14 @@
 /** A bill on paper: words to evidence, with everything that is not proved left open for the person. */
-import { daysBetween, toDayNumber } from '../model/calendar/civil.ts';
-import type { Bill } from '../model/shapes/bill.ts';
-import type { Series } from '../model/shapes/evidence.ts';
+
 import { writesMonthFirst } from './dates/decide-day-first.ts';
 import type { IntakeChoices, IntakeContext, IntakeResult } from './intake.ts';
-import { billOfSection, type SectionBill, spanOf } from './paper/bill-of-section.ts';
+import { billOfSection, spanOf } from './paper/bill-of-section.ts';
+import { seriesOf, servicesOf } from './paper/bill-series.ts';
 import type { Box } from './paper/figures.ts';
+import { isLeftOut } from './paper/fuel-of.ts';
 import { gatherSheets, MOST_PICTURES, type PaperFault, type Sheet } from './paper/gather-sheets.ts';
-import { isCompared } from './paper/groups.ts';
-import { findLeftOver, type LeftOver, saysNoBill, textOfLeft } from './paper/left-over.ts';
-import { isLeftOut, type PaperLine } from './paper/lines.ts';
+import { findLeftOver, type LeftOver } from './paper/left-over.ts';
+import { sumQuantity } from './paper/lines.ts';
 import { type Looks, lookAtSheets } from './paper/look-at-sheets.ts';
 import { moneyOf } from './paper/money.ts';
 import { rowsOf } from './paper/page.ts';
@@ -17,15 +16,14 @@ import { MOST_PAGES } from './paper/pdf-words.ts';
 import { namesOn, rowsWithout } from './paper/people.ts';
 import { MOST_POINTS } from './paper/picture.ts';
 import { provingMore } from './paper/proving-more.ts';
-import { printedAs } from './paper/relations.ts';
+import { ask, KEPT_APART } from './paper/questions.ts';
 import { offerRepairs } from './paper/repair.ts';
 import { splitBills } from './paper/split-bills.ts';
 import { tariffOfBill } from './paper/tariff-of-bill.ts';
-import { type Section, sharedOf, sumQuantity, type Understanding, understand } from './paper/understand.ts';
+import { type Section, sharedOf, type Understanding, understand } from './paper/understand.ts';
 import { faultsOf, listValues, type ReadSection } from './paper/values.ts';
-import { DELIVERED_FUEL, HEAT, INCLUDES_VAT, OTHER_GOODS, SERVICE, WATER } from './paper/vocabulary.ts';
-import { periodPicture, periodSeries } from './periods/period-series.ts';
-import type { RawPeriod } from './periods/raw-period.ts';
+import { DELIVERED_FUEL, HEAT, OTHER_GOODS, WATER } from './paper/vocabulary.ts';
+import { periodPicture } from './periods/period-series.ts';
 import { emptyPreview, standing } from './read-file.ts';
 import { PAPER_SHAPE, type Page, type PaperChoices, type PaperValue } from './terms/paper-reading.ts';
 import { stageOf } from './terms/progress.ts';
@@ -52,7 +50,7 @@ export async function readPaper(
   choices: IntakeChoices,
   context: IntakeContext,
 ): Promise<IntakeResult> {
-  const keyOf = () => `${fileName} ${bytes.length} ${sumOf(bytes)} ${context.zone}`;
+  const keyOf = () => `${fileName} ${bytes.length} ${fingerprintOf(bytes)} ${context.zone}`;
   if (context.seen) return withRepairs(context.seen, readThese(context.seen));
   const going = held && held.key === keyOf() ? held : undefined;
   held = undefined;
@@ -118,7 +116,7 @@ const A_LOOK = 0.28;
 let held: { readonly key: string; readonly looks: Looks; readonly best: readonly Page[] } | undefined;
 
 /** Enough to tell one picture from another of the same name and length. */
-function sumOf(bytes: Uint8Array): number {
+function fingerprintOf(bytes: Uint8Array): number {
   let sum = 0;
   for (const byte of bytes) sum = (Math.imul(sum, 31) + byte) | 0;
   return sum;
@@ -321,13 +319,6 @@ function readSection(
   return { section, fuel, fuelSaid: (named ?? byUnit) !== undefined, made, faults };
 }
 
-interface ReadBill {
-  readonly values: readonly PaperValue[];
-  readonly over: LeftOver;
-  readonly understood: Understanding;
-  readonly sections: readonly ReadSection[];
-}
-
 /** A total that the charges do not come to stands among the values, so that it is marked on the page. */
 const wrongTotalOf = (
   { figure, sum }: NonNullable<LeftOver['wrongTotal']>,
@@ -342,165 +333,3 @@ const wrongTotalOf = (
   sums: [sum],
   meaning: 'said',
 });
-
-/** What the paper leaves open blocks keeping until a person has answered it. */
-function ask(
-  { values, over, understood, sections }: ReadBill,
-  choices: IntakeChoices,
-  book: RemarkBook,
-  today: string,
-): void {
-  const said = choices.paper ?? {};
-  const { orderOpen, rows, together } = understood;
-  // What does not come out goes first: put right, it often answers the rest.
-  const against = [
-    ...values.filter(({ state }) => state === 'contradicted').map(({ sums }) => sums[0]!),
-    ...sections.flatMap(recomputed),
-  ];
-  if (against.length > 0 && !said.asPrinted)
-    book.add('paper-contradicted-asked', 'question', {
-      count: against.length,
-      found: [...new Set(against)].slice(0, 3).join('; '),
-    });
-  if (orderOpen && choices.dayFirst === undefined) {
-    const found = rows.flatMap(({ dates }) => dates).find(({ otherDay }) => otherDay !== undefined);
-    book.add('date-order-asked', 'question', { found: found?.text ?? '', expected: 'day first' });
-  }
-  const hasVat =
-    together?.vat !== undefined || sections.every(({ section }) => section.totals?.vat ?? section.totals?.taxes);
-  // Where money is dollars, energy bears no VAT.
-  const isDollars = () => book.list().some(({ code, found }) => code.startsWith('paper-money') && found === '$');
-  if (!hasVat && said.vat === undefined && !isDollars()) {
-    const isSaid = rows.some(({ text }) => INCLUDES_VAT.test(text));
-    book.add('paper-vat-asked', 'question', isSaid ? { found: 'included' } : {});
-  }
-  const lonely = sections.filter(({ section }) => !section.totals && !together);
-  if (lonely.length > 0 && !said.complete)
-    book.add('paper-total-asked', 'question', {
-      found: lonely.flatMap(({ section }) => section.lines.map(({ amount }) => amount.text)).join(' + '),
-    });
-  const { leftOut } = understood;
-  if (leftOut.length > 0) {
-    const isSaid = isCompared(leftOut, rows);
-    const found = leftOut.slice(0, 4).map(sumOfLine).join('; ');
-    if (isSaid || said.leftOut) book.add('paper-left-out', 'note', { found });
-    else book.add('paper-left-out-asked', 'question', { found });
-  }
-  const noBill = saysNoBill(understood) ?? futureDay(sections);
-  if (noBill !== undefined && !said.isBill)
-    book.add('paper-no-bill-asked', 'question', { found: noBill.slice(0, 120) });
-  const namesOf = (some: typeof over.money) =>
-    some
-      .slice(0, 6)
-      .map((one) => textOfLeft(one, understood))
-      .join('; ');
-  if (over.open.length > 0 && !said.leftOver)
-    book.add('paper-fuel-left-asked', 'question', {
-      found: over.wrongTotal ? `${namesOf(over.open)} (${over.wrongTotal.sum})` : namesOf(over.open),
-    });
-  if (over.money.length > 0)
-    book.add('paper-money-left-out', 'note', { count: over.money.length, found: namesOf(over.money) });
-  const left = values.filter(({ state }) => state === 'read');
-  const open = left.filter(({ kind }) => !KEPT_APART.has(kind));
-  if (open.length > 0 && !said.looked)
-    book.add('paper-unproved-asked', 'question', {
-      count: open.length,
-      found: fewOf(open),
-    });
-  const guessed = values.filter(({ meaning }) => meaning === 'guessed');
-  if (guessed.length > 0 && !said.meant)
-    book.add('paper-meaning-asked', 'question', {
-      count: guessed.length,
-      found: fewOf(guessed),
-    });
-  if (sections.some(({ made }) => !made) && !book.list().some(({ weight }) => weight === 'question'))
-    book.add('paper-no-bill', 'refusal');
-
-  /** What ends long after today has not been used yet. */
-  function futureDay(some: readonly ReadSection[]): string | undefined {
-    const ends = some.flatMap(({ made }) => made?.bill.to ?? []);
-    return ends.find((end) => toDayNumber(end) > toDayNumber(today) + DAYS_AHEAD);
-  }
-
-  function recomputed({ made, section, faults }: ReadSection): string[] {
-    // A charge that does not multiply out is named already.
-    if (!made || faults.length > 0 || section.totals === undefined) return [];
-    const { rows: lines, printedPence, reckonedPence, agrees } = made.sums;
-    if (agrees) return [];
-    const worst = lines.find(({ difference = 0, unit }) => unit === 'p' && Math.abs(difference) > 1);
-    const [printed, reckoned] = worst
-      ? [worst.printed!, worst.reckoned]
-      : [printedPence ?? reckonedPence, reckonedPence];
-    const like = section.lines[0]!.amount;
-    return [`${printedAs(reckoned, like)} ≠ ${printedAs(printed, like)}`];
-  }
-}
-const sumOfLine = ({ product, amount }: PaperLine): string => product?.sum ?? amount.text;
-/** A bill may be dated a little ahead. */
-const DAYS_AHEAD = 7;
-const fewOf = (values: readonly PaperValue[]): string =>
-  values
-    .map(({ text }) => text)
-    .slice(0, 6)
-    .join(', ');
-/** Money that moves between household and supplier is no cost; nothing of it is kept. */
-const KEPT_APART: ReadonlySet<PaperValue['kind']> = new Set(['payment', 'balance', 'due', 'next-payment']);
-
-/** The bills of one fuel as a series of periods. */
-function seriesOf(
-  own: readonly ReadSection[],
-  at: number,
-  rowOf: (section: ReadSection) => number,
-  context: IntakeContext,
-  book: RemarkBook,
-  said: PaperChoices,
-): Series[] {
-  const fuel = own[0]?.fuel;
-  const made = own.flatMap((one) => (one.made ? [{ ...one, made: one.made, row: rowOf(one) }] : []));
-  if (made.length === 0 || !fuel) return [];
-  const twice = made.find(({ made: { bill } }, i) => made.slice(0, i).some((one) => isOtherUse(one.made.bill, bill)));
-  if (twice) book.add('paper-same-days', 'refusal', { found: `${twice.made.bill.from} – ${twice.made.bill.to}` });
-  const raw = made.map((one) => periodOf(one, one.made, one.row));
-  const quantity = { unit: 'kWh', carrier: fuel, role: 'import', zeroAt: 0, kWhPerUnit: 1 } as const;
-  const series = periodSeries(`series-${at + 1}`, fuel, quantity, raw, book);
-  return series ? [{ ...series, bills: made.map(({ row, made: { bill } }) => ({ row, bill })) }] : [];
-
-  function periodOf(
-    { section }: ReadSection,
-    { bill, sums, vatRate, sharedPence }: SectionBill,
-    row: number,
-  ): RawPeriod {
-    const kWh = kWhOf(bill);
-    if (toDayNumber(bill.to) > toDayNumber(context.today) + 1)
-      book.add('after-today', 'note', { found: bill.to, expected: context.today, count: 1 });
-    const total = said.asPrinted && bill.totalPence !== undefined ? bill.totalPence : sums.reckonedPence;
-    // A credit is no lower use and no lower price; what was laid on is paid like the rest, unless it is for no energy.
-    const credits = (section.totals?.after ?? []).reduce((sum, { pence }) => sum + Math.min(0, pence), 0);
-    const taxed = bill.vat.included ? 1 : 1 + vatRate;
-    const services = servicesOf(bill).reduce((sum, { pence, vat }) => sum + pence * (vat === 'before' ? taxed : 1), 0);
-    return {
-      fromDay: toDayNumber(bill.from),
-      toDay: toDayNumber(bill.from) + daysBetween(bill.from, bill.to),
-      quantity: kWh,
-      kWh,
-      costPence: total - credits - Math.round(services) + sharedPence,
-      quality: qualityOf(bill),
-      line: row,
-    };
-  }
-}
-
-const kWhOf = ({ meters }: Bill): number => Number(meters.reduce((sum, { kWh = 0 }) => sum + kWh, 0).toFixed(6));
-/** The same days with another use: a bill that was put right, or another meter's. */
-const isOtherUse = (a: Bill, b: Bill): boolean => a.from === b.from && a.to === b.to && kWhOf(a) !== kWhOf(b);
-
-/** What was charged for beside energy and its supply. */
-const servicesOf = ({ adjustments }: Bill): Bill['adjustments'] =>
-  adjustments.filter(({ kind, name }) => kind === 'charge' && SERVICE.test(name));
-
-function qualityOf({ meters }: Bill): RawPeriod['quality'] {
-  const kinds = meters.flatMap(({ openingKind, closingKind }) => [openingKind, closingKind]);
-  if (kinds.includes('estimated')) return 'estimated';
-  if (kinds.includes('customer')) return 'customer';
-  return kinds.every((kind) => kind === 'actual') ? 'actual' : 'unknown';
-}

@@ -1,4 +1,5 @@
 /** The charges of one fuel as the bill that the program knows, so that typed bills and paper are recomputed by the same code. */
+
 import { type CheckedBill, checkBillSums } from '../../model/bill/check-bill-sums.ts';
 import { daysBetween, toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
 import {
@@ -11,11 +12,21 @@ import {
 } from '../../model/shapes/bill.ts';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { PaperChoices } from '../terms/paper-reading.ts';
+import type { DatePair } from './date-pairs.ts';
 import type { Figure, RowFacts } from './figures.ts';
-import { type DatePair, type Extra, isAround, type PaperLine, registerNamed, signedPence } from './lines.ts';
+import {
+  type Extra,
+  isAround,
+  type PaperLine,
+  registerNamed,
+  registersOf,
+  signedPence,
+  sumPence,
+  sumQuantity,
+} from './lines.ts';
 import { type Difference, penceOf } from './relations.ts';
 import type { Totals } from './totals.ts';
-import { registersOf, type Section, sumPence, sumQuantity } from './understand.ts';
+import type { Section } from './understand.ts';
 import { ACTUAL, BY_CUSTOMER, ESTIMATED, SERVICE } from './vocabulary.ts';
 
 /** The first reading and the last. */

@@ -2,8 +2,9 @@
  * Which charges of a page belong together: those that a printed tax and total hold. What no total holds is a comparison,
  * a projection or another bill's, and is never added to it.
  */
+import type { DatePair } from './date-pairs.ts';
 import type { Figure, RowFacts } from './figures.ts';
-import type { DatePair, PaperLine } from './lines.ts';
+import type { PaperLine } from './lines.ts';
 import { isMoney, type Proof, penceOf } from './relations.ts';
 import { findTotals, type Totals } from './totals.ts';
 import { COMPARED, EARLIER } from './vocabulary.ts';

@@ -1,11 +1,13 @@
 /** What stands on a paper and became part of no value, so that nothing of it is left out without a word. */
+
 import { sumOf } from '../../model/units/sums.ts';
 import type { PaperValue } from '../terms/paper-reading.ts';
 import type { Box, Figure, RowFacts } from './figures.ts';
+import { fuelsIn, fuelsOn, isAside, isLeftOut, type PaperFuel } from './fuel-of.ts';
 import { earlierWords, isCompared } from './groups.ts';
-import { fuelsIn, fuelsOn, isAside, isLeftOut, nameOf, type PaperFuel } from './lines.ts';
+import { nameOf, sumPence, sumQuantity } from './lines.ts';
 import { isMoney, penceOf, printedAs } from './relations.ts';
-import { sumPence, sumQuantity, type Understanding } from './understand.ts';
+import type { Understanding } from './understand.ts';
 import {
   ADDED,
   BALANCE,

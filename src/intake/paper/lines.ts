@@ -1,13 +1,13 @@
 /** What each charge of a bill is for: energy of a register, standing charge, levy or payment, of which fuel and which days. */
+import { sumOf } from '../../model/units/sums.ts';
 import { monthOfName } from '../dates/month-names.ts';
-import { type DateMark, type Figure, isYearless, type RowFacts, yearBefore } from './figures.ts';
+import type { DatePair } from './date-pairs.ts';
+import type { Figure, RowFacts } from './figures.ts';
+import { fuelsIn, fuelsOn, type PaperFuel } from './fuel-of.ts';
 import { isMoney, type Product, penceOf } from './relations.ts';
 import {
-  ELECTRICITY,
   ENERGY,
   EXPORT,
-  GAS,
-  HEAT,
   LEVY,
   NET,
   NEXT_PAYMENT,
@@ -20,13 +20,8 @@ import {
   SUPPORT,
   TAKEN_OFF,
   TOTAL,
-  VAT,
-  WATER,
 } from './vocabulary.ts';
 
-/** Water and piped heat are known so that they are left out. */
-export type PaperFuel = 'electricity' | 'gas' | 'water' | 'heat';
-export const isLeftOut = (fuel: PaperFuel | undefined): fuel is 'water' | 'heat' => fuel === 'water' || fuel === 'heat';
 export type LineKind = 'energy' | 'standing' | 'levy' | 'export' | 'payment' | 'unknown';
 
 export interface PaperLine {
@@ -49,179 +44,18 @@ export interface PaperLine {
 /** What it is charged at, below nought where it is taken off [hundredths]. */
 export const signedPence = ({ amount }: PaperLine): number => (amount.negative ? -penceOf(amount) : penceOf(amount));
 
-export interface DatePair {
-  readonly from: DateMark;
-  readonly to: DateMark;
-  readonly days: number;
-}
+export const sumQuantity = (lines: readonly PaperLine[]): number =>
+  lines.reduce((sum, { quantity, amount }) => sum + (amount.negative ? -1 : 1) * (quantity?.value ?? 0), 0);
+export const sumPence = (lines: readonly PaperLine[]): number => sumOf(lines.map(signedPence));
 
-/** A span shorter than this is no bill, a longer one a contract. */
-const [LEAST_DAYS, MOST_DAYS] = [3, 800];
-
-/** Two dates one after the other, a later one second, in one row or in two that follow each other. */
-export function pairDates(rows: readonly RowFacts[]): DatePair[] {
-  const pairs: DatePair[] = [];
-  rows.forEach(({ dates, row }, at) => {
-    // In a narrow column the second date stands under the first, perhaps with the middle of the row between.
-    const next = rows.slice(at + 1, at + 3).find((one) => one.dates.length > 0);
-    const below = next && next.row.page === row.page && next.row.y - row.y < row.height * 2.6 ? next.dates : [];
-    const isPair =
-      dates.length === 1 && below.length === 1 && (!isList(rows, dates[0]!) || leadsOn(rows[at]!, dates[0]!));
-    const far = dates.length === 1 && !isPair ? underWord(rows, at, dates[0]!) : [];
-    const alone = isPair ? [...dates, ...below] : [...dates, ...far];
-    for (let i = 1; i < alone.length; i++) {
-      const [from, to] = [alone[i - 1]!, alone[i]!];
-      if (isYearless(to.day)) continue;
-      const first = isYearless(from.day) ? { ...from, day: yearBefore(from.day, to.day) } : from;
-      const days = to.day - first.day;
-      if (days >= LEAST_DAYS && days <= MOST_DAYS) pairs.push({ from: first, to, days });
-    }
-  });
-  return pairs;
-}
-
-/** In a side panel the second date stands under the first, with only a "to" between them. */
-function underWord(rows: readonly RowFacts[], at: number, { box }: DateMark): readonly DateMark[] {
-  const below = rows
-    .slice(at + 1, at + PANEL_ROWS)
-    .filter(({ row }) => row.page === box.page && row.y - box.y < box.height * PANEL_LINES)
-    .map((one) => ({ ...one, own: one.row.words.filter(({ x }) => Math.abs(x - box.x) < box.height) }))
-    .filter(({ own }) => own.length > 0);
-  const [word, next] = below;
-  const date = next?.dates.find(({ box: { x } }) => Math.abs(x - box.x) < box.height);
-  return date && LEADS_ON.test(word!.own[0]!.text) ? [date] : [];
-}
-const [PANEL_ROWS, PANEL_LINES] = [8, 5];
-const LEADS_ON = /^(?:[-–−]|to|bis|until|au|t\/m|tot|al?)$/i;
-
-/** A date with a dash or a "to" behind it waits for another. */
-function leadsOn({ row }: RowFacts, { box }: DateMark): boolean {
-  const next = row.words.find(({ x }) => x >= box.x + box.width - 1);
-  return next !== undefined && LEADS_ON.test(next.text);
-}
-
-const LIST = 3;
-/** Three dates and more under each other are a list, such as readings of earlier bills. */
-function isList(rows: readonly RowFacts[], { box }: DateMark): boolean {
-  const inColumn = rows.filter(
-    ({ dates }) =>
-      dates.length === 1 && dates[0]!.box.page === box.page && Math.abs(dates[0]!.box.x - box.x) < box.height,
-  );
-  return inColumn.length >= LIST;
-}
-
-/** The dates in the other order of day and month, where they can be read so, and whether that is the only way. */
-export function swapDayAndMonth(rows: readonly RowFacts[]): { rows: RowFacts[]; isOnly: boolean } | undefined {
-  const slashed = rows.flatMap(({ dates }) => dates).filter(({ text }) => /^\d{1,2}[/-]\d{1,2}[/-]/.test(text));
-  const numbers = slashed.map(({ text }) => text.split(/[/-]/).map(Number));
-  const first = numbers.filter(([one = 0]) => one > 12).length;
-  const second = numbers.filter(([, two = 0]) => two > 12).length;
-  if (first > 0 || !slashed.some(({ otherDay }) => otherDay !== undefined)) return undefined;
-  const swapped = rows.map((one) => ({
-    ...one,
-    dates: one.dates.map((date) =>
-      date.otherDay === undefined ? date : { ...date, day: date.otherDay, otherDay: date.day },
-    ),
-  }));
-  return { rows: swapped, isOnly: second > 0 };
-}
-
-interface FuelMark {
-  readonly row: number;
-  readonly x: number;
-  readonly end: number;
-  readonly fuel: PaperFuel;
-}
-
-const FUELS: readonly (readonly [RegExp, PaperFuel])[] = [
-  [ELECTRICITY, 'electricity'],
-  [GAS, 'gas'],
-  [WATER, 'water'],
-  [HEAT, 'heat'],
-];
-/** Most rows name none, and one search takes half the time of four. */
-const ANY_FUEL = new RegExp(FUELS.map(([{ source }]) => source).join('|'), 'iu');
-export const fuelsIn = (text: string): PaperFuel[] =>
-  ANY_FUEL.test(text) ? FUELS.flatMap(([words, fuel]) => (words.test(text) ? [fuel] : [])) : [];
-const HEADING_WORDS = 8;
-/** What stands on bills of any fuel. */
-const ASIDE =
-  /smell|fuel mix|nuclear|renewable|kernkraft|kernenergie|erneuerbar|energieträger|leak|emergency|geruch|notfall|störung|\bhot water\b|warmwasser/i;
-export const isAside = (text: string): boolean => ASIDE.test(text);
-/** "Water 18 %", of what electricity is made of. */
-const isShareOnly = (figures: readonly Figure[], text: string): boolean =>
-  figures.length > 0 && figures.every(({ kind }) => kind === 'percent') && !VAT.test(text);
-
-const IN_COLUMN = 4;
-/** In one column with a heading: set flush with it on either side, or about its middle. */
-function isUnder({ box }: Figure, { x, end }: FuelMark): boolean {
-  const right = box.x + box.width;
-  return [box.x - x, right - end, (box.x + right - x - end) / 2].some((off) => Math.abs(off) < IN_COLUMN);
-}
-
-interface Fuels {
-  /** Which fuel a number belongs to: by its own row, else by the nearest heading above, of two beside each other the one on its side. */
-  readonly of: (figure: Figure) => PaperFuel | undefined;
-  /** Those that any row names. */
-  readonly named: ReadonlySet<PaperFuel>;
-}
-const foundFuels = new WeakMap<readonly RowFacts[], Fuels>();
-
-export function fuelsOn(rows: readonly RowFacts[]): Fuels {
-  const known = foundFuels.get(rows);
-  if (known) return known;
-  const made = findFuels(rows);
-  foundFuels.set(rows, made);
-  return made;
-}
-
-function findFuels(rows: readonly RowFacts[]): Fuels {
-  const everywhere = new Set<PaperFuel>();
-  const inPassing = new Set<PaperFuel>();
-  // Running text may tell of a boiler that burns gas for heat that is sold.
-  let isSaid = false;
-  const marks: FuelMark[] = rows.flatMap(({ text, row, words, figures, dates }, at) => {
-    const named = fuelsIn(text);
-    if (named.length === 0) return [];
-    const isPassing = isAside(text) || isShareOnly(figures, text);
-    for (const fuel of named) (isPassing ? inPassing : everywhere).add(fuel);
-    if (isPassing) return [];
-    const isShort = words.split(/\s/).length <= HEADING_WORDS && !/^\p{Ll}|\.$/u.test(text);
-    if (figures.length > 0 || dates.length > 0 || isShort) isSaid = true;
-    let word = 0;
-    const cells = text.split('\t').map((cell) => {
-      const parts = cell.split(' ');
-      const x = row.words[word]?.x ?? 0;
-      word += parts.length;
-      const last = row.words[word - 1];
-      // "Gas bill, 21 February 2026 to 20 May 2026" is as short as it is without its days.
-      const count = parts.filter((part) => !/\d/.test(part) && monthOfName(part.toLowerCase()) === 0).length;
-      return { cell, x, end: last ? last.x + last.width : x, count };
-    });
-    return cells.flatMap(({ cell, x, end, count }) => {
-      const [fuel, other] = cells.length > 1 ? fuelsIn(cell) : named;
-      return fuel && !other && count <= HEADING_WORDS ? [{ row: at, x, end, fuel }] : [];
-    });
-  });
-  const [only] = everywhere;
-  return { of: fuelOf, named: new Set([...everywhere, ...inPassing]) };
-
-  function fuelOf(figure: Figure): PaperFuel | undefined {
-    const own = fuelsIn(figure.before);
-    if (own.length === 1) return own[0];
-    const inRow = fuelsIn(rows[figure.row]!.words);
-    if (inRow.length === 1 && own.length === 0) return inRow[0];
-    for (let i = marks.length - 1; i >= 0; ) {
-      const at = marks[i]!.row;
-      const together = marks.filter((mark) => mark.row === at);
-      i -= together.length;
-      if (at >= figure.row) continue;
-      const inColumn = together.length > 1 ? together.filter((mark) => isUnder(figure, mark)) : [];
-      const mine = inColumn.length === 1 ? inColumn[0] : together.filter(({ x }) => x <= figure.box.x + 4).at(-1);
-      if (mine) return mine.fuel;
-    }
-    return everywhere.size === 1 && isSaid ? only : undefined;
+/** Lines of energy by the register they are of. */
+export function registersOf(lines: readonly PaperLine[]): PaperLine[][] {
+  const groups = new Map<string | undefined, PaperLine[]>();
+  for (const line of lines) {
+    if (line.kind !== 'energy') continue;
+    groups.set(line.register, [...(groups.get(line.register) ?? []), line]);
   }
+  return [...groups.values()];
 }
 
 /** The row above, if it has words only. */

@@ -1,7 +1,9 @@
 /** Several bills in one paper: pages that state other days begin another bill, if it has charges of its own. */
+
 import { toCivilDate } from '../../model/calendar/civil.ts';
+import { type DatePair, pairDates } from './date-pairs.ts';
 import { readRows } from './figures.ts';
-import { type DatePair, fuelsIn, pairDates } from './lines.ts';
+import { fuelsIn } from './fuel-of.ts';
 import type { Row } from './page.ts';
 import type { Understanding } from './understand.ts';
 import { PERIOD } from './vocabulary.ts';

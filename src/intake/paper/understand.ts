@@ -1,28 +1,25 @@
 /** Words with places to an understanding of the bill: its numbers proved as far as they prove each other, and what they mean. */
 
-import { monthOf, toCivilDate, yearOf } from '../../model/calendar/civil.ts';
-import { sumOf } from '../../model/units/sums.ts';
+import { type DatePair, pairDates, swapDayAndMonth } from './date-pairs.ts';
 import type { Figure, RowFacts } from './figures.ts';
 import { readRows } from './figures.ts';
+import { fuelsOn, isLeftOut, type PaperFuel } from './fuel-of.ts';
 import { areApart, type ChargeGroup, earlierWords, groupCharges } from './groups.ts';
 import {
   contradictedLines,
-  type DatePair,
   dropRepeats,
   type Extra,
-  fuelsOn,
-  isLeftOut,
   isSupport,
   joinPriceParts,
   linesOf,
-  type PaperFuel,
   type PaperLine,
-  pairDates,
   pricelessLines,
-  signedPence,
-  swapDayAndMonth,
+  registersOf,
+  sumPence,
+  sumQuantity,
 } from './lines.ts';
 import type { Row } from './page.ts';
+import { type PaperPeriod, periodOf } from './period.ts';
 import {
   type Difference,
   findDifferences,
@@ -32,19 +29,10 @@ import {
   type GasSum,
   isMoney,
   type Product,
-  type Proof,
   penceOf,
 } from './relations.ts';
 import { findSeveralTaxes, joinTotals } from './several-taxes.ts';
 import { findSettling, findTotals, type Settling, type Totals } from './totals.ts';
-import { COMPARED, EARLIER, PERIOD, READING } from './vocabulary.ts';
-
-export interface PaperPeriod {
-  readonly pair: DatePair;
-  /** Whether the last day belongs to the bill; undefined where no count of days says. */
-  readonly inclusive: boolean | undefined;
-  readonly proof?: Proof;
-}
 
 /** The charges of one fuel. */
 export interface Section {
@@ -165,19 +153,22 @@ function usesOf(
   ];
 }
 
-function sectionsOf(
+/** Whether words by it say that it is of another time. */
+const isEarlier = ({ amount }: PaperLine, rows: readonly RowFacts[]): boolean =>
+  earlierWords(amount, rows) !== undefined;
+
+/** Whatever looks like a charge, from what multiplies out to what only stands in one row. */
+function linesOfPage(
   rows: readonly RowFacts[],
   pairs: readonly DatePair[],
   products: readonly Product[],
-  differences: readonly Difference[],
-  gas: readonly GasSum[],
-) {
-  const used = new Set(products.flatMap(({ price, amount }) => [price, amount]));
+  uses: readonly Figure[],
+  used: ReadonlySet<Figure>,
+): PaperLine[] {
   const every = linesOf(rows, products, pairs);
-  const isEarlier = ({ amount }: PaperLine) => earlierWords(amount, rows) !== undefined;
   // Of two that are alike this bill's stays.
   const once = dropRepeats(
-    every.toSorted((a, b) => Number(isEarlier(a)) - Number(isEarlier(b))),
+    every.toSorted((a, b) => Number(isEarlier(a, rows)) - Number(isEarlier(b, rows))),
     rows,
   );
   // Charges of equal months repeat too: what the totals say counts.
@@ -186,7 +177,6 @@ function sectionsOf(
     return Math.max(findTotals(input)?.confirmed ?? 0, findSeveralTaxes(input)?.confirmed ?? 0);
   };
   const isEach = every.length > once.length && confirmed(every) > confirmed(once);
-  const uses = [...differences.map(({ used: one }) => one), ...gas.map(({ energy }) => energy)];
   const counted = isEach ? every : once;
   // A comparison with other prices is for the same units too, and in no total.
   const addUp = (fuel: PaperFuel | undefined) =>
@@ -195,9 +185,21 @@ function sectionsOf(
   const failed = contradictedLines(rows, used, pairs);
   const priced = [...proved, ...failed];
   const hasUse = priced.some(({ kind }) => kind === 'energy');
-  const all = [...priced, ...(hasUse ? [] : pricelessLines(rows, used, pairs))].toSorted(
+  return [...priced, ...(hasUse ? [] : pricelessLines(rows, used, pairs))].toSorted(
     (a, b) => a.amount.row - b.amount.row,
   );
+}
+
+function sectionsOf(
+  rows: readonly RowFacts[],
+  pairs: readonly DatePair[],
+  products: readonly Product[],
+  differences: readonly Difference[],
+  gas: readonly GasSum[],
+) {
+  const used = new Set(products.flatMap(({ price, amount }) => [price, amount]));
+  const uses = [...differences.map(({ used: one }) => one), ...gas.map(({ energy }) => energy)];
+  const all = linesOfPage(rows, pairs, products, uses, used);
   const { of: fuelOf, named } = fuelsOn(rows);
   // Water stands among what electricity is made of, too.
   const isWaterCharged =
@@ -206,8 +208,8 @@ function sectionsOf(
       figures.some((one) => (isMoney(one) || one.kind === 'volume') && fuelOf(one) === 'water'),
     );
   // Where all charges are of another time, the person is asked.
-  const isNow = all.some((line) => line.kind === 'energy' && !isEarlier(line));
-  const isLeft = (line: PaperLine) => isNow && isEarlier(line);
+  const isNow = all.some((line) => line.kind === 'energy' && !isEarlier(line, rows));
+  const isLeft = (line: PaperLine) => isNow && isEarlier(line, rows);
   const charges = all.filter((line) => !isLeftOut(line.fuel) && !NO_CHARGES.has(line.kind) && !isLeft(line));
   const fuels = [...new Set(charges.filter(({ kind }) => kind === 'energy').map(({ fuel }) => fuel))];
   const taken = new Set<Figure>([
@@ -345,99 +347,10 @@ function beforeVat(totals: Totals | undefined): Totals | undefined {
   return { ...rest, ...(net ? { net } : {}) };
 }
 
-export const sumQuantity = (lines: readonly PaperLine[]): number =>
-  lines.reduce((sum, { quantity, amount }) => sum + (amount.negative ? -1 : 1) * (quantity?.value ?? 0), 0);
-export const sumPence = (lines: readonly PaperLine[]): number => sumOf(lines.map(signedPence));
-
 /** A difference of readings belongs to the register whose charges, or whose gas, come to what it says was used. */
 function belongs({ used }: Difference, energies: readonly PaperLine[], gas: readonly GasSum[]): boolean {
   if (gas.some(({ volume }) => volume === used || volume.value === used.value)) return true;
   return registersOf(energies).some(
     (own) => own.some(({ quantity }) => quantity === used) || Math.abs(sumQuantity(own) - used.value) < 1e-6,
   );
-}
-
-/** Lines of energy by the register they are of. */
-export function registersOf(lines: readonly PaperLine[]): PaperLine[][] {
-  const groups = new Map<string | undefined, PaperLine[]>();
-  for (const line of lines) {
-    if (line.kind !== 'energy') continue;
-    groups.set(line.register, [...(groups.get(line.register) ?? []), line]);
-  }
-  return [...groups.values()];
-}
-
-/** The days of the bill: the longest two dates that a proved count of days or months fits, else those near the words for it. */
-function periodOf(
-  pairs: readonly DatePair[],
-  lines: readonly PaperLine[],
-  rows: readonly RowFacts[],
-): PaperPeriod | undefined {
-  const standing = lines.filter(({ kind, product }) => kind === 'standing' && product);
-  const dayLines = standing.filter(({ quantity }) => quantity?.kind !== 'months');
-  const counts = dayLines.map(({ quantity }) => quantity!);
-  const all = counts.reduce((sum, { value }) => sum + value, 0);
-  const monthly = standing.flatMap(({ quantity }) => (quantity?.kind === 'months' ? quantity : []));
-  const months = monthly.reduce((sum, { value }) => sum + value, 0);
-  const fits = (pair: DatePair): PaperPeriod | undefined => {
-    const inRow = rows[pair.to.row]!.figures.filter(({ kind }) => kind === 'days');
-    const known = [
-      ...(counts.length > 1 ? [{ value: all, figures: counts }] : []),
-      ...[...counts, ...inRow].map((one) => ({ value: one.value, figures: [one] })),
-    ];
-    for (const { value, figures } of known) {
-      for (const inclusive of [false, true]) {
-        if (pair.days + (inclusive ? 1 : 0) !== value) continue;
-        const sum = `${pair.from.text} – ${pair.to.text} = ${figures.map(({ text }) => text).join(' + ')}`;
-        return { pair, inclusive, proof: { figures, sum, bits: Math.log2(value) + 4 } };
-      }
-    }
-    for (const inclusive of [false, true]) {
-      const spanned = spansMonths(pair, inclusive);
-      const each = monthly.filter(({ value }) => value === spanned);
-      const counted = each.length > 0 ? each.slice(0, 1) : spanned === months ? monthly : [];
-      if (counted.length === 0) continue;
-      const sum = `${pair.from.text} – ${pair.to.text} = ${counted.map(({ text }) => text).join(' + ')}`;
-      return { pair, inclusive, proof: { figures: counted, sum, bits: 8 } };
-    }
-    return undefined;
-  };
-  // Days of readings may fit the same count a day aside; those that the bill states go first.
-  const ofReadings = ({ pair }: PaperPeriod) => Number(saysReadings(rows[pair.from.row]!));
-  const own = pairs.filter(({ from, to }) => !EARLIER.test(`${rows[from.row]!.words} ${rows[to.row]!.words}`));
-  const fitting = own
-    .flatMap((pair) => fits(pair) ?? [])
-    .toSorted((a, b) =>
-      Math.abs(b.pair.days - a.pair.days) > 1 ? b.pair.days - a.pair.days : ofReadings(a) - ofReadings(b),
-    );
-  if (fitting[0]) {
-    const { pair, inclusive } = fitting[0];
-    // Reading days may be a day aside, and a longer statement about it leaves open which of the two is meant.
-    const isOpen = ofReadings(fitting[0]) || own.some((other) => holds(other, pair, rows));
-    return isOpen ? { pair, inclusive } : fitting[0];
-  }
-  const named = own.filter(({ from, to }) => PERIOD.test(`${rows[from.row]!.words} ${rows[to.row]!.words}`));
-  const [longest] = (named.length > 0 ? named : own).toSorted((a, b) => b.days - a.days);
-  // From the first of a month to the last of one, both belong to it.
-  const isWhole = longest && toCivilDate(longest.from.day).endsWith('-01') && spansMonths(longest, true) > 0;
-  return longest && { pair: longest, inclusive: isWhole ? true : undefined };
-}
-
-/** A row that names a meter, and no number with it, may state any days. */
-const saysReadings = ({ words, figures }: RowFacts): boolean =>
-  READING.test(figures.length > 0 ? words : words.replaceAll(/\bmeters?\b/gi, ' '));
-
-const LONGEST_BILL = 400;
-/** Whether two dates lie about two others, as the days of a bill lie about those of a part of it. */
-function holds(outer: DatePair, inner: DatePair, rows: readonly RowFacts[]): boolean {
-  const isAbout = outer.from.day <= inner.from.day && outer.to.day >= inner.to.day && outer.days > inner.days + 1;
-  const words = `${rows[outer.from.row]!.words} ${rows[outer.to.row]!.words}`;
-  return isAbout && outer.days < LONGEST_BILL && PERIOD.test(words) && !COMPARED.test(words);
-}
-
-/** Whole calendar months between two days; NaN where they are none. */
-function spansMonths({ from, to }: DatePair, inclusive: boolean): number {
-  const [first, last] = [toCivilDate(from.day), toCivilDate(to.day + (inclusive ? 1 : 0))];
-  if (first.slice(8) !== last.slice(8)) return Number.NaN;
-  return (yearOf(last) - yearOf(first)) * 12 + monthOf(last) - monthOf(first);
 }

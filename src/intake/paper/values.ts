@@ -2,10 +2,10 @@
 import type { PaperValue, PaperValueKind } from '../terms/paper-reading.ts';
 import { kindOfReading, meterName, type SectionBill } from './bill-of-section.ts';
 import type { Box, Figure, RowFacts } from './figures.ts';
-import { nameOf, type PaperLine } from './lines.ts';
+import { nameOf, type PaperLine, registersOf } from './lines.ts';
 import { LEAST_BITS, type Proof, printedAs } from './relations.ts';
 import type { Totals } from './totals.ts';
-import { registersOf, type Section, type Understanding } from './understand.ts';
+import type { Section, Understanding } from './understand.ts';
 import { ADDED, GIVEN_BACK, LEVY, SERVICE, STANDING, SUPPORT, TAKEN_OFF, VAT } from './vocabulary.ts';
 
 export interface ReadSection {

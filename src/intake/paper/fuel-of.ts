@@ -1,0 +1,106 @@
+/** Of which fuel a number of a page is. */
+import { monthOfName } from '../dates/month-names.ts';
+import type { Figure, RowFacts } from './figures.ts';
+import { ELECTRICITY, GAS, HEAT, VAT, WATER } from './vocabulary.ts';
+
+/** Water and piped heat are known so that they are left out. */
+export type PaperFuel = 'electricity' | 'gas' | 'water' | 'heat';
+export const isLeftOut = (fuel: PaperFuel | undefined): fuel is 'water' | 'heat' => fuel === 'water' || fuel === 'heat';
+
+interface FuelMark {
+  readonly row: number;
+  readonly x: number;
+  readonly end: number;
+  readonly fuel: PaperFuel;
+}
+
+const FUELS: readonly (readonly [RegExp, PaperFuel])[] = [
+  [ELECTRICITY, 'electricity'],
+  [GAS, 'gas'],
+  [WATER, 'water'],
+  [HEAT, 'heat'],
+];
+/** Most rows name none, and one search takes half the time of four. */
+const ANY_FUEL = new RegExp(FUELS.map(([{ source }]) => source).join('|'), 'iu');
+export const fuelsIn = (text: string): PaperFuel[] =>
+  ANY_FUEL.test(text) ? FUELS.flatMap(([words, fuel]) => (words.test(text) ? [fuel] : [])) : [];
+const HEADING_WORDS = 8;
+/** What stands on bills of any fuel. */
+const ASIDE =
+  /smell|fuel mix|nuclear|renewable|kernkraft|kernenergie|erneuerbar|energieträger|leak|emergency|geruch|notfall|störung|\bhot water\b|warmwasser/i;
+export const isAside = (text: string): boolean => ASIDE.test(text);
+/** "Water 18 %", of what electricity is made of. */
+const isShareOnly = (figures: readonly Figure[], text: string): boolean =>
+  figures.length > 0 && figures.every(({ kind }) => kind === 'percent') && !VAT.test(text);
+
+const IN_COLUMN = 4;
+/** In one column with a heading: set flush with it on either side, or about its middle. */
+function isUnder({ box }: Figure, { x, end }: FuelMark): boolean {
+  const right = box.x + box.width;
+  return [box.x - x, right - end, (box.x + right - x - end) / 2].some((off) => Math.abs(off) < IN_COLUMN);
+}
+
+interface Fuels {
+  /** Which fuel a number belongs to: by its own row, else by the nearest heading above, of two beside each other the one on its side. */
+  readonly of: (figure: Figure) => PaperFuel | undefined;
+  /** Those that any row names. */
+  readonly named: ReadonlySet<PaperFuel>;
+}
+const foundFuels = new WeakMap<readonly RowFacts[], Fuels>();
+
+export function fuelsOn(rows: readonly RowFacts[]): Fuels {
+  const known = foundFuels.get(rows);
+  if (known) return known;
+  const made = findFuels(rows);
+  foundFuels.set(rows, made);
+  return made;
+}
+
+function findFuels(rows: readonly RowFacts[]): Fuels {
+  const everywhere = new Set<PaperFuel>();
+  const inPassing = new Set<PaperFuel>();
+  // Running text may tell of a boiler that burns gas for heat that is sold.
+  let isSaid = false;
+  const marks: FuelMark[] = rows.flatMap(({ text, row, words, figures, dates }, at) => {
+    const named = fuelsIn(text);
+    if (named.length === 0) return [];
+    const isPassing = isAside(text) || isShareOnly(figures, text);
+    for (const fuel of named) (isPassing ? inPassing : everywhere).add(fuel);
+    if (isPassing) return [];
+    const isShort = words.split(/\s/).length <= HEADING_WORDS && !/^\p{Ll}|\.$/u.test(text);
+    if (figures.length > 0 || dates.length > 0 || isShort) isSaid = true;
+    let word = 0;
+    const cells = text.split('\t').map((cell) => {
+      const parts = cell.split(' ');
+      const x = row.words[word]?.x ?? 0;
+      word += parts.length;
+      const last = row.words[word - 1];
+      // "Gas bill, 21 February 2026 to 20 May 2026" is as short as it is without its days.
+      const count = parts.filter((part) => !/\d/.test(part) && monthOfName(part.toLowerCase()) === 0).length;
+      return { cell, x, end: last ? last.x + last.width : x, count };
+    });
+    return cells.flatMap(({ cell, x, end, count }) => {
+      const [fuel, other] = cells.length > 1 ? fuelsIn(cell) : named;
+      return fuel && !other && count <= HEADING_WORDS ? [{ row: at, x, end, fuel }] : [];
+    });
+  });
+  const [only] = everywhere;
+  return { of: fuelOf, named: new Set([...everywhere, ...inPassing]) };
+
+  function fuelOf(figure: Figure): PaperFuel | undefined {
+    const own = fuelsIn(figure.before);
+    if (own.length === 1) return own[0];
+    const inRow = fuelsIn(rows[figure.row]!.words);
+    if (inRow.length === 1 && own.length === 0) return inRow[0];
+    for (let i = marks.length - 1; i >= 0; ) {
+      const at = marks[i]!.row;
+      const together = marks.filter((mark) => mark.row === at);
+      i -= together.length;
+      if (at >= figure.row) continue;
+      const inColumn = together.length > 1 ? together.filter((mark) => isUnder(figure, mark)) : [];
+      const mine = inColumn.length === 1 ? inColumn[0] : together.filter(({ x }) => x <= figure.box.x + 4).at(-1);
+      if (mine) return mine.fuel;
+    }
+    return everywhere.size === 1 && isSaid ? only : undefined;
+  }
+}
