@@ -98,7 +98,7 @@ export function placeReadings(
     slots[slot] = value;
   }
   if (byDay.size === 0) return undefined;
-  const days = [...byDay].sort((a, b) => a[0] - b[0]).map(([key, kept]) => ({ day: key, values: kept }));
+  const days = Array.from(byDay, ([key, kept]) => ({ day: key, values: kept })).sort((a, b) => a.day - b.day);
   let present = 0;
   for (const one of days) for (let s = 0; s < one.values.length; s++) if (!Number.isNaN(one.values[s]!)) present++;
   const to = last + intervalMinutes;
