@@ -11,14 +11,20 @@ export interface BenchRow {
 }
 
 /** Median time of `runs` runs after `warmUp` runs that do not count [ms]. */
-export async function medianMs(run: () => unknown, runs = 9, warmUp = 2): Promise<number> {
-  const times: number[] = [];
+export const medianMs = async (run: () => unknown, runs = 9, warmUp = 2): Promise<number> =>
+  (await mediansInTurn([run], runs, warmUp))[0]!;
+
+/** The same of several things done in turn, so that whatever else the machine does holds up all of them alike. */
+export async function mediansInTurn(things: readonly (() => unknown)[], runs = 9, warmUp = 2): Promise<number[]> {
+  const times = things.map((): number[] => []);
   for (let i = -warmUp; i < runs; i++) {
-    const begun = performance.now();
-    await run();
-    if (i >= 0) times.push(performance.now() - begun);
+    for (const [at, run] of things.entries()) {
+      const begun = performance.now();
+      await run();
+      if (i >= 0) times[at]!.push(performance.now() - begun);
+    }
   }
-  return medianOf(times);
+  return times.map(medianOf);
 }
 
 export const medianOf = (values: readonly number[]): number =>

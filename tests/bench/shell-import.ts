@@ -2,17 +2,16 @@
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync } from 'node:fs';
 import { join } from 'node:path';
-import { medianMs } from './bench-row.ts';
 
-/** Median time [ms] of importing `file` into text, then into a table keyed by integer, as durable as our store; undefined without a shell. */
-export async function shellImportMs(folder: string, file: string): Promise<number | undefined> {
+/** Imports `file` into text, then into a table keyed by integer, as durable as our store; undefined without a shell. */
+export function openShellImport(folder: string, file: string): (() => void) | undefined {
   try {
     execFileSync('sqlite3', ['--version'], { stdio: 'ignore' });
   } catch {
     console.warn('NOT MEASURED: there is no sqlite3 command here to measure against.');
     return undefined;
   }
-  return medianMs(() => {
+  return () => {
     const path = join(mkdtempSync(join(folder, 'shell-')), 'shell.sqlite');
     const commands = [
       'PRAGMA journal_mode = WAL;',
@@ -28,5 +27,5 @@ export async function shellImportMs(folder: string, file: string): Promise<numbe
     ];
     const said = execFileSync('sqlite3', [path], { input: `${commands.join('\n')}\n`, encoding: 'utf8' });
     if (!said.trim().endsWith('175200')) throw new Error(`the shell imported ${said}`);
-  });
+  };
 }
