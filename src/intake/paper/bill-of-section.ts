@@ -256,9 +256,13 @@ export function kindOfReading(reading: Figure, rows: readonly RowFacts[]): Readi
   // In running text what is said of the last number may begin the next line.
   const wrapped = /^\([^)]*\)/.exec(rows[reading.row + 1]?.text ?? '')?.[0] ?? '';
   const behind = right || beside !== '' ? beside : wrapped;
-  const before = wordsBetween(left ? left.box.x + left.box.width : 0, reading.box.x);
+  // "(you read it)" or E right behind the reading before this one is said of that one.
+  const before = left
+    ? wordsBetween(left.box.x + left.box.width, reading.box.x).replace(/^(?:\([^)]*\)|[EAC](?=[ ,;]|$))/, '')
+    : wordsBetween(0, reading.box.x);
+  const letter = /\d([EAC])[,;]?$/.exec(wordsBetween(reading.box.x, reading.box.x + reading.box.width))?.[1] ?? '';
   const alone = figures.filter(({ kind }) => kind === 'reading' || kind === 'plain').length < 2 ? text : '';
-  for (const words of [behind, before, reading.heading, alone]) {
+  for (const words of [letter, behind, before, reading.heading, alone]) {
     const kind = namedKind(words);
     if (kind) return kind;
   }
@@ -266,7 +270,7 @@ export function kindOfReading(reading: Figure, rows: readonly RowFacts[]): Readi
 }
 
 function namedKind(words: string): ReadingKind | undefined {
-  const letter = /^\W*([EAC])\W*$/.exec(words)?.[1];
+  const letter = /^\W*([EAC])(?:\W*$|[,;])/.exec(words)?.[1];
   if (ESTIMATED.test(words) || letter === 'E') return 'estimated';
   if (BY_CUSTOMER.test(words) || letter === 'C') return 'customer';
   if (ACTUAL.test(words) || letter === 'A') return 'actual';

@@ -126,7 +126,7 @@ export const ESTIMATED = words(
   'estimated?|est\\.?|geschätzt\\w*|rechnerisch\\w*|hochrechnung|hochgerechnet|maschinell|estimée?s?|geschat\\w*|estimad[ao]s?|stimat[aeio]',
 );
 export const ACTUAL = words(
-  'actual|read by us|our reading|smart|remote|abgelesen|ablesung(?: durch uns)?|fernablesung|netzbetreiber|real(?:es)?|rilevat[aeio]|gemeten',
+  'actual|read by us|we read|our reading|smart|remote|abgelesen|ablesung(?: durch uns)?|fernablesung|netzbetreiber|real(?:es)?|rilevat[aeio]|gemeten',
 );
 export const BY_CUSTOMER = words(
   'customer|your own|you read|by you|selbstablesung|selbst abgelesen|kundenablesung|kunde',

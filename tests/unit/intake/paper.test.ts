@@ -535,6 +535,16 @@ test('water is named where it is charged, not where electricity is made of it', 
   expect(codesOf(await readLines(mix), 'refusal')).toEqual(['paper-no-bill']);
 });
 
+test.each([
+  ['Final reading 42,318 (you read it), last reading 41,902 (we read it)', 'actual', 'customer'],
+  ['Later reading 42318E, earlier reading 41902', 'unknown', 'estimated'],
+  ['Earlier reading 41902 E, later reading 42318', 'estimated', 'unknown'],
+])('who read a meter is said right behind: %s', async (words, opening, closing) => {
+  const { paper } = await readLines([...HEAD.slice(0, 4), [words, '416 kWh'], ...CHARGES, ...TOTALS]);
+  const of = (kind: string) => paper!.values.find((value) => value.kind === kind)?.reading;
+  expect([of('opening'), of('closing')]).toEqual([opening, closing]);
+});
+
 test('of two registers that used as much each has its own readings', async () => {
   const charges = { Day: ['30.40 p', '£126.46'], Night: ['14.10 p', '£58.66'] };
   const registers = Object.entries(charges).flatMap(([name, [price, amount]], i): Line[] => [
