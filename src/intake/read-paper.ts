@@ -231,6 +231,7 @@ export function readPages(
 
 /** What half a picture or an unclear one leaves open. */
 const OF_BAD_PICTURES: ReadonlySet<string> = new Set([
+  'paper-vat-asked',
   'paper-period-asked',
   'paper-total-asked',
   'paper-unproved-asked',
@@ -296,7 +297,9 @@ function readSection(
   const faults = faultsOf(section, rows, together !== undefined);
   const { period } = section;
   if (fuel === undefined) book.add('paper-fuel-asked', 'question');
-  if (!period && !(said.from && said.to)) book.add('paper-period-asked', 'question');
+  const isBackwards = said.from !== undefined && said.to !== undefined && said.from >= said.to;
+  if (!period && (isBackwards || !(said.from && said.to)))
+    book.add('paper-period-asked', 'question', isBackwards ? { found: said.to } : {});
   const inclusive = period?.inclusive ?? choices.toInclusive;
   if (period && period.inclusive === undefined && choices.toInclusive === undefined && !said.to)
     book.add('to-inclusive-asked', 'question', { found: period.pair.to.text });

@@ -571,7 +571,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     'The amounts on {file} are in {names}. They are saved as they are printed. The country in “Heat needed” settles the currency of a home.',
   ),
   'paper-fuel-asked': phrase('{file} does not say whether it is for electricity or for gas. Choose which.'),
-  'paper-period-asked': phrase('We found no first and last day of the bill on {file}. Type them below.'),
+  'paper-period-asked': phrase(
+    '{said, select, yes {The last day of {file} is before its first. Type both again below.} other {We found no first and last day of the bill on {file}. Type them below.}}',
+  ),
   'paper-vat-asked': phrase(
     '{said, select, yes {{file} says that its prices hold VAT, but no sum on it shows how much.} other {{file} shows no VAT that fits its sums.}} Say whether the prices hold it.',
   ),

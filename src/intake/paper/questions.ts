@@ -6,7 +6,7 @@ import type { RemarkBook } from '../terms/remark-book.ts';
 import { isCompared } from './groups.ts';
 import { type LeftOver, saysNoBill, textOfLeft } from './left-over.ts';
 import type { PaperLine } from './lines.ts';
-import { printedAs } from './relations.ts';
+import { penceOf, printedAs } from './relations.ts';
 import type { Understanding } from './understand.ts';
 import type { ReadSection } from './values.ts';
 import { INCLUDES_VAT } from './vocabulary.ts';
@@ -107,7 +107,8 @@ export function ask(
       ? [worst.printed!, worst.reckoned]
       : [printedPence ?? reckonedPence, reckonedPence];
     const like = section.lines[0]!.amount;
-    return [`${printedAs(reckoned, like)} ≠ ${printedAs(printed, like)}`];
+    const line = section.lines.find(({ amount }) => penceOf(amount) === printed);
+    return [`${printedAs(reckoned, like)} ≠ ${line ? sumOfLine(line) : printedAs(printed, like)}`];
   }
 }
 const sumOfLine = ({ product, amount }: PaperLine): string => product?.sum ?? amount.text;

@@ -503,8 +503,8 @@ export const REMARKS: Catalogue = {
     'Namen, Anschriften sowie Konto- und Zählernummern auf {file} werden nicht gespeichert, auch das Papier selbst nicht.',
   '{file} does not say whether it is for electricity or for gas. Choose which.':
     '{file} sagt nicht, ob es um Strom oder um Gas geht. Wählen Sie.',
-  'We found no first and last day of the bill on {file}. Type them below.':
-    'Auf {file} fanden wir weder den ersten noch den letzten Tag der Rechnung. Tippen Sie beide unten ein.',
+  '{said, select, yes {The last day of {file} is before its first. Type both again below.} other {We found no first and last day of the bill on {file}. Type them below.}}':
+    '{said, select, yes {Der letzte Tag von {file} liegt vor dem ersten. Tippen Sie beide unten noch einmal ein.} other {Auf {file} fanden wir weder den ersten noch den letzten Tag der Rechnung. Tippen Sie beide unten ein.}}',
   '{said, select, yes {{file} says that its prices hold VAT, but no sum on it shows how much.} other {{file} shows no VAT that fits its sums.}} Say whether the prices hold it.':
     '{said, select, yes {{file} sagt, dass die Preise die Mehrwertsteuer enthalten, doch keine Summe zeigt, wie viel.} other {{file} zeigt keine Mehrwertsteuer, die zu den Summen passt.}} Sagen Sie, ob die Preise sie enthalten.',
   '{count, plural, one {One value is read, and no sum on the page proves it} other {# values are read, and no sum on the page proves them}}: {names}. Compare with the paper, and correct what is wrong by a click on the page.':

@@ -393,6 +393,22 @@ describe('paper that is no bill, or none that can be read', () => {
     };
     expect([codeOf({}), codeOf({ picture: 'data:,' })]).toEqual([[printed], [seen]]);
   });
+  test('days that were typed the wrong way round are asked for again, and those that do not fit name the line', async () => {
+    const lines = BILL.map(
+      (cells) =>
+        cells.map((cell) =>
+          cell?.replaceAll(/\d{1,2} (?:June|July|August|September|October) 2026/g, '-'),
+        ) as unknown as Line,
+    );
+    const said = async (from: string, to: string) => {
+      const { remarks } = await readLines(lines, { paper: { from, to } });
+      return remarks.filter(({ weight }) => weight !== 'note').map(({ code, found }) => [code, found]);
+    };
+    expect(await said('2026-08-01', '2026-07-01')).toEqual([['paper-period-asked', '2026-07-01']]);
+    const [[code, found]] = (await said('2026-08-01', '2026-08-02')) as [[string, string]];
+    expect(code).toBe('paper-contradicted-asked');
+    expect(found).toMatch(/≠ \d+ days × .* = £/);
+  });
   test.each([
     ['£', '£', []],
     ['£', '€', ['paper-money-asked']],
