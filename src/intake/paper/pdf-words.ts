@@ -2,6 +2,7 @@
 import { Inflate } from 'fflate';
 import type { Grey, Page, Word } from '../terms/paper-reading.ts';
 import { pictureOfPage } from './pdf-picture.ts';
+import { PdfPort } from './pdf-port.ts';
 import { MOST_POINTS } from './picture.ts';
 
 export type PdfFault = 'locked' | 'broken' | 'many-pages' | 'bomb' | 'no-text';
@@ -99,9 +100,12 @@ async function loadReader() {
   const { warn } = console;
   console.warn = () => undefined;
   try {
-    await import('pdfjs-dist/legacy/build/pdf.worker.mjs');
+    const { WorkerMessageHandler } = await import('pdfjs-dist/legacy/build/pdf.worker.mjs');
     const { getDocument, PDFWorker } = await import('pdfjs-dist/legacy/build/pdf.mjs');
-    return { getDocument, worker: PDFWorker.create({ verbosity: 0 }) };
+    const port = new PdfPort();
+    const worker = PDFWorker.create({ port: port as unknown as Worker, verbosity: 0 });
+    WorkerMessageHandler.initializeFromPort(port);
+    return { getDocument, worker };
   } finally {
     console.warn = warn;
   }

@@ -1,5 +1,7 @@
-/** The half that takes a PDF apart; it comes without types, and puts itself where the other half looks for it. */
-declare module 'pdfjs-dist/legacy/build/pdf.worker.mjs';
+/** The half that takes a PDF apart, which comes without types. */
+declare module 'pdfjs-dist/legacy/build/pdf.worker.mjs' {
+  export const WorkerMessageHandler: { initializeFromPort(port: object): void };
+}
 /** The part that unpacks pictures, which comes without types. */
 declare module 'pdfjs-dist/legacy/image_decoders/pdf.image_decoders.mjs' {
   export const VerbosityLevel: { readonly ERRORS: number };

@@ -1,0 +1,51 @@
+/** How the two halves of the PDF reader speak to each other within one thread. */
+
+type Listener = (event: { readonly data: unknown }) => void;
+
+/**
+ * Gives messages on as the port of a worker does: what is sent is copied, and comes when the sender is done. Nearly all of
+ * it is plain data, which is copied by hand in a tenth of the time.
+ */
+export class PdfPort {
+  readonly #listeners = new Set<Listener>();
+
+  postMessage(message: object, transfer?: Transferable[] | null): void {
+    const given = transfer ?? [];
+    const data = copyOf(message, given) ?? structuredClone(message, { transfer: given });
+    void Promise.resolve().then(() => {
+      for (const listener of this.#listeners) listener({ data });
+    });
+  }
+
+  addEventListener(_: 'message', listener: Listener, { signal }: { readonly signal: AbortSignal }): void {
+    this.#listeners.add(listener);
+    signal.addEventListener('abort', () => this.#listeners.delete(listener));
+  }
+}
+
+/** @returns undefined where it holds more than lists, objects without a class, bytes that are given away, and what is no object */
+function copyOf(value: object, given: readonly Transferable[]): unknown {
+  if (ArrayBuffer.isView(value)) return given.includes(value.buffer as ArrayBuffer) ? value : undefined;
+  if (Array.isArray(value)) {
+    const copy: unknown[] = value.slice();
+    for (let i = 0; i < copy.length; i++) {
+      if (!isObject(copy[i])) continue;
+      copy[i] = copyOf(copy[i] as object, given);
+      if (copy[i] === undefined) return undefined;
+    }
+    return copy;
+  }
+  const kind = Object.getPrototypeOf(value);
+  if (kind !== Object.prototype && kind !== null) return undefined;
+  const copy: Record<string, unknown> = { ...value };
+  for (const name in copy) {
+    if (!isObject(copy[name])) continue;
+    copy[name] = copyOf(copy[name], given);
+    if (copy[name] === undefined) return undefined;
+  }
+  return copy;
+}
+
+/** What has to be copied itself, or cannot be copied. */
+const isObject = (value: unknown): value is object =>
+  (typeof value === 'object' && value !== null) || typeof value === 'function';
