@@ -39,7 +39,7 @@ const OTHER_VALUES: Readonly<Partial<Record<Key, readonly string[]>>> = {
   role: ['import', 'export', 'generation', 'heat-pump'],
   decimal: ['.', ','],
   shape: ['bills', 'counter'],
-  carrier: ['electricity', ...FUEL_IDS, 'heat', 'water'],
+  carrier: ['electricity', ...FUEL_IDS, 'heat', 'water', 'outdoor-temperature'],
 };
 
 /** Units that fit what the record is of. */

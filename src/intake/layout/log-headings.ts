@@ -40,8 +40,18 @@ export function nameLogColumns(given: readonly ColumnFacts[]): ColumnFacts[] {
   });
 }
 
-/** Power beside the power of heat is what the heat was made with. */
+/** Power beside the power of heat is what the heat was made with; beside a flow "HP" is the heat pump. */
 function namePower(columns: readonly ColumnFacts[]): readonly ColumnFacts[] {
+  const hasFlow = columns.some((c) => c.meaning.carrier === 'flow-temperature');
+  const isPump = (c: ColumnFacts) =>
+    isNumberColumn(c) &&
+    c.meaning.carrier === undefined &&
+    (isPower(c.meaning.unit) || ENERGY.has(c.meaning.unit ?? '')) &&
+    /\bhp\b/.test(plainWords(c.heading));
+  if (hasFlow && columns.some(isPump))
+    return columns.map((c) =>
+      isPump(c) ? { ...c, meaning: { ...c.meaning, carrier: 'electricity', seriesRole: 'heat-pump' } } : c,
+    );
   const ofPower = columns.filter((c) => isPower(c.meaning.unit) && isNumberColumn(c));
   const bare = ofPower.filter((c) => c.meaning.carrier === undefined && POWER.test(plainWords(c.heading)));
   if (bare.length !== 1 || !ofPower.some((c) => c.meaning.carrier === 'heat')) return columns;
@@ -61,6 +71,7 @@ export function energiesByPartner(codes: readonly string[]): ReadonlyMap<string,
 const codeOf = (heading: string): string =>
   withoutBrackets(plainWords(heading))
     .replace(/\b[mk]?wh?\b/, '')
+    .replace(/ (register|reading|total)$/, '')
     .trim();
 
 /** Gives columns named by such codes their way. */

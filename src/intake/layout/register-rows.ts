@@ -1,4 +1,5 @@
 /** Files that name the register of each row in a column: one table for each register, so that each is read by itself. */
+import { monthOfName } from '../dates/month-names.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
 import { countAsNumber, readAwkwardNumber } from '../numbers/read-number.ts';
@@ -47,7 +48,14 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
     const isCode = isNumberColumn(column) && CODE_HEADING.test(plainWords(column.heading));
     if (!isWordColumn(column) && !isCode) continue;
     const groups = groupRows(sheet, column.index);
-    if (!groups || groups.size < 2 || !momentsRepeat(sheet) || !standsOnce(sheet, groups)) continue;
+    if (
+      !groups ||
+      groups.size < 2 ||
+      [...groups.keys()].every(namesMonth) ||
+      !momentsRepeat(sheet) ||
+      !standsOnce(sheet, groups)
+    )
+      continue;
     const leftOut = [...groups.keys()].filter((register) => isOfNoUse(register, [...groups.keys()]));
     for (const register of leftOut) groups.delete(register);
     if (groups.size === 0) return undefined;
@@ -73,6 +81,9 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
   }
   return undefined;
 }
+
+/** "Jan 14 - Feb 12" is when, and no register. */
+const namesMonth = (word: string): boolean => /\d/.test(word) && monthOfName(/\p{L}{3,}/u.exec(word)?.[0] ?? '') > 0;
 
 /** "RI" and "RE" stand for reactive energy beside "AI" and "AE". */
 function isOfNoUse(register: string, all: readonly string[]): boolean {

@@ -78,7 +78,9 @@ const FEW_DOUBLED = 5;
 
 /** Refuses a record whose times stand twice with different values, since nothing says which of them is meant. */
 export function refuseDoubled(different: number, present: number, row: number, column: string, book: RemarkBook): void {
-  if (different < FEW_DOUBLED || different < present * DOUBLED_SHARE) return;
+  // Of a few bills most may be such.
+  const isMost = different > 1 && different >= present;
+  if (!isMost && (different < FEW_DOUBLED || different < present * DOUBLED_SHARE)) return;
   if (!book.has('times-doubled')) book.add('times-doubled', 'refusal', { row, column, count: different });
 }
 

@@ -193,3 +193,11 @@ test('a period in one cell is read in the order in which none ends before it beg
   const found = read(['Service dates,Electricity kWh', ...rows], 'America/New_York', { toInclusive: true });
   expect(found).toMatchObject({ asked: [], series: ['electricity import 2120.0'] });
 });
+
+test('standard hours are a register; bills that stand in one period are no slips', () => {
+  const rows = DAYS.map((day, i) => `${day},${2 + (i % 5)},${4 + (i % 7)},${1 + (i % 3)}`);
+  const known = read(['Date,Peak (kWh),Standard (kWh),Off-peak (kWh)', ...rows], 'Africa/Johannesburg');
+  expect(known.series).toHaveLength(3);
+  const bills = ['Jan 14 - Feb 12,600', 'Feb 13 - Mar 14,570', 'Mar 15 - Apr 13,480'].map((row) => `2025,${row}`);
+  expect(read(['Year,Service period,Electricity kWh', ...bills], 'America/New_York').asked).toContain('times-doubled');
+});
