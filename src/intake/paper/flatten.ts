@@ -272,25 +272,30 @@ const [SHORTEST_RULE, THICKEST_RULE] = [100, 8];
 /** The rules of a table made white: words in frames are taken for parts of a picture, and lost. */
 export function withoutRules({ width, height, points }: Grey): Grey {
   const bare = points.slice();
-  const erase = (lines: number, length: number, across: number, along: number) => {
-    const isThin = (at: number, line: number): boolean => {
-      let [up, down] = [0, 0];
-      while (up < line && up <= THICKEST_RULE && points[at - (up + 1) * across]! < PALE) up++;
-      while (line + down + 1 < lines && up + down <= THICKEST_RULE && points[at + (down + 1) * across]! < PALE) down++;
-      return up + down < THICKEST_RULE;
-    };
-    for (let line = 0; line < lines; line++) {
-      for (let i = 0, from = 0; i <= length; i++) {
-        if (i < length && points[line * across + i * along]! < PALE) continue;
-        if (i - from >= SHORTEST_RULE) {
-          for (let at = line * across + from * along; at < line * across + i * along; at += along)
-            if (isThin(at, line)) bare[at] = 255;
-        }
-        from = i + 1;
-      }
+  const wipe = (end: number, count: number, along: number, across: number) => {
+    for (let at = end - count * along; at < end; at += along) {
+      let thick = 1;
+      for (let by = across; thick <= THICKEST_RULE && points[at - by]! < PALE; by += across) thick++;
+      for (let by = across; thick <= THICKEST_RULE && points[at + by]! < PALE; by += across) thick++;
+      if (thick <= THICKEST_RULE) bare[at] = 255;
     }
   };
-  erase(height, width, width, 1);
-  erase(width, height, 1, width);
+  // How much is dark without a gap, in each column and along the row.
+  const down = new Uint16Array(width + 1);
+  for (let y = 0; y <= height; y++) {
+    let right = 0;
+    for (let x = 0; x <= width; x++) {
+      const at = y * width + x;
+      if (x < width && y < height && points[at]! < PALE) {
+        right++;
+        down[x]!++;
+        continue;
+      }
+      if (right >= SHORTEST_RULE) wipe(at, right, 1, width);
+      if (down[x]! >= SHORTEST_RULE) wipe(at, down[x]!, width, 1);
+      right = 0;
+      down[x] = 0;
+    }
+  }
   return { width, height, points: bare };
 }
