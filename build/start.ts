@@ -14,9 +14,10 @@ const SAMPLE = join(root, 'sample-bills/larch-rise');
 const NEVER_OPENED_MS = 10_000;
 
 function refuseOldNode(): void {
-  if (Number(process.versions.node.split('.')[0]) >= 22) return;
+  const [major = 0, minor = 0] = process.versions.node.split('.').map(Number);
+  if (major > 22 || (major === 22 && minor >= 15)) return;
   console.error(
-    `This is Node ${process.versions.node}; Plainwarmth's scripts need 22 or newer, which npm ci brings.\n` +
+    `This is Node ${process.versions.node}; Plainwarmth's scripts need 22.15 or newer, which npm ci brings.\n` +
       'Run npm ci, then npm start, so that npm takes the Node of the project.',
   );
   process.exit(2);

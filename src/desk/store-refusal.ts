@@ -27,6 +27,15 @@ export function explainStoreFault({ code, path, found, expected, damage, copy, r
             })
           : say('Start the newer Plainwarmth. The file was not touched.'),
       };
+    case 'old-runtime':
+      return {
+        code,
+        message: say('Plainwarmth needs Node 22.15 or newer; this is Node {version}. The data was not touched.', {
+          version: process.versions.node,
+        }),
+        where: path,
+        remedy: say('Start it from its package, which brings the one that it needs.'),
+      };
     case 'already-there':
       return {
         code: 'already-there',

@@ -19,6 +19,7 @@ import { basename, dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
 import { makeFolder } from './make-folder.ts';
 import { MIGRATIONS, type Migration } from './migrations.ts';
+import { canPack } from './pack-file.ts';
 import { addSealFunctions } from './seal.ts';
 import { StoreFault, withFaults } from './store-fault.ts';
 import { type Counted, fromHead, readHead, readTally } from './tally.ts';
@@ -71,6 +72,7 @@ export interface OpenDatabase {
 
 export function openDatabase(path: string, how: OpenDatabase = {}): OpenedDatabase {
   const { migrations = MIGRATIONS } = how;
+  if (!canPack()) throw new StoreFault({ code: 'old-runtime', path });
   if (path === ':memory:') {
     const database = configure(new Database(path));
     migrate(database, path, migrations);

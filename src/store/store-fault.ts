@@ -17,6 +17,8 @@ export interface StoreFaultData {
   readonly code:
     | 'in-use'
     | 'newer'
+    /** Of Node, which cannot pack what is kept. */
+    | 'old-runtime'
     | 'unreadable'
     | 'already-there'
     | 'damaged'

@@ -231,6 +231,10 @@ export const DESK: Catalogue = {
     'Schließen Sie zuerst das andere, oder starten Sie dieses mit einem anderen Datenordner (--data DIR).',
   'The data in {path} was written by a newer Plainwarmth (version {found} of the file; this one knows {expected}).':
     'Die Daten in {path} stammen von einem neueren Plainwarmth (Version {found} der Datei; dieses kennt {expected}).',
+  'Plainwarmth needs Node 22.15 or newer; this is Node {version}. The data was not touched.':
+    'Plainwarmth braucht Node 22.15 oder neuer; hier läuft Node {version}. An den Daten wurde nichts geändert.',
+  'Start it from its package, which brings the one that it needs.':
+    'Starten Sie es aus seinem Paket; es bringt das nötige mit.',
   'Start the newer Plainwarmth. The file was not touched.':
     'Starten Sie das neuere Plainwarmth. Die Datei wurde nicht angerührt.',
   'The same file has been imported again since, so that it would count twice.':

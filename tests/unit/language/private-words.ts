@@ -75,7 +75,7 @@ export const SAME_IN_BOTH: ReadonlySet<string> = new Set(
   `ASHRAE Achenbach Also Appendix April Arizona BDEW BREDEM Band Bayes Block Book Browser Bungalow Bytes CIBSE COP CSV
    Carnot Computer DESNZ DIN DIR Display EPW Electrification England Enter Europe Fall Filter Form Frost Fundamentals
    GSHPA Garage Gas Gaspreisanalyse Grade Green Greenwich HEAPO HTML Hand Heat Import JPEG JSON Kelvin Kusuda LOCATION Land Latin
-   Listen Logo London Mail Median Meter Minute Name November EnWG Module Ofgem PDF PNG Pellets Pence Person Plainwarmth RECC Rate
+   Listen Logo London Mail Median Meter Minute Name November EnWG Module Ofgem PDF PNG Pellets Pence Person Node Plainwarmth RECC Rate
    Region Rest SAP SCOP SPF SVG Scanner Stand Standard Starts Stick Sticks Strompreisanalyse System Systems Table Tables Tank Tests
    Text Therm Thermometer Tonne Treasury Trend UTC Umweltbundesamt UTF Version Wales Warm Was Winter Winters XLSX XML also
    analysis band bar data days demonstration electricity fallen falls fast final fri from gas half heat kWh kWp mar

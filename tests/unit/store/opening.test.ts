@@ -98,6 +98,19 @@ test('what was kept before a process was killed is there afterwards', () => {
   store.close();
 });
 
+test('a runtime that cannot pack is refused, and the data is not touched', () => {
+  fill();
+  const before = readFileSync(path);
+  const lines = `const { default: zlib } = await import('node:zlib');
+    zlib.zstdCompressSync = undefined;
+    openSqliteStore(${JSON.stringify(path)});`;
+  expect(runApart(lines).said).toBe(`old-runtime: ${path}`);
+  expect([readFileSync(path).equals(before), readdirSync(folder).filter((name) => name.includes('damaged'))]).toEqual([
+    true,
+    [],
+  ]);
+});
+
 const PUT_HOUSEHOLD = `INSERT INTO households (id, document, searched, revision, changed_on) VALUES ('h', ?, '', 1, ?)`;
 
 describe('the schema goes forward from every earlier version', () => {
