@@ -179,9 +179,13 @@ function headingsIn(table: Table): readonly number[] {
 /** Of a year, a column may be named by that alone. */
 const isHead = (cell: string): boolean => isWords(cell) || /^(19|20)\d\d$/.test(cell);
 
+const FIRST_LETTER = 65;
+
 function startsWithLetter(table: Table, row: number, column: number): boolean {
   if (column >= cellCount(table, row)) return false;
   const from = table.cellFrom[table.rowStart[row]! + column]!;
+  // Digits come before all letters; most rows begin with one.
+  if (table.codes[from]! < FIRST_LETTER) return false;
   return from < table.cellTo[table.rowStart[row]! + column]! && /\p{L}/u.test(table.text[from]!);
 }
 

@@ -4,7 +4,7 @@
  */
 import { civilDay } from '../dates/stamp-reader.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
-import { cellText, type Table } from '../text/table.ts';
+import { cellAt, cellText, type Table } from '../text/table.ts';
 
 export interface TurnedDates {
   /** With the dates turned back where that puts the rows in order. */
@@ -30,7 +30,12 @@ export function turnBackDates(table: Table): TurnedDates | undefined {
     const turned: number[] = [];
     let texts = 0;
     let isClear = true;
+    let isThere = false;
     for (let row = 0; row < table.rowCount && isClear; row++) {
+      const at = cellAt(table, row, column);
+      if (at < 0) continue;
+      isThere = true;
+      if (!hasTwoSigns(table, at)) continue;
       const cell = cellText(table, row, column);
       const [, year, month, day] = (DATE.exec(cell) ?? []).map(Number);
       const [, first, second, written] = (TEXT.exec(cell) ?? []).map(Number);
@@ -42,11 +47,12 @@ export function turnBackDates(table: Table): TurnedDates | undefined {
       } else if (first !== undefined) {
         isClear = first > 12 !== second! > 12;
         texts++;
-        const at = civilDay(2000 + (written! % 100), Math.min(first, second!), Math.max(first, second!));
-        asWritten.push(at);
-        turned.push(at);
+        const day = civilDay(2000 + (written! % 100), Math.min(first, second!), Math.max(first, second!));
+        asWritten.push(day);
+        turned.push(day);
       }
     }
+    if (!isThere) return undefined;
     if (!isClear || dates.length < LEAST || texts < LEAST) continue;
     const isCertain = stepsBack(turned) <= turned.length * 0.01 && wayOf(turned) < wayOf(asWritten) / 2;
     const turn = (row: number, at: number) => {
@@ -62,6 +68,18 @@ export function turnBackDates(table: Table): TurnedDates | undefined {
     };
   }
   return undefined;
+}
+
+const SHORTEST = '1/2/25'.length;
+
+/** As between the parts of a date; of the numbers of a long file no texts are made. */
+function hasTwoSigns({ codes, cellFrom, cellTo }: Table, cell: number): boolean {
+  const [from, to] = [cellFrom[cell]!, cellTo[cell]!];
+  let signs = 0;
+  // - . /
+  if (to - from >= SHORTEST)
+    for (let i = from; i < to && signs < 2; i++) if (codes[i]! >= 45 && codes[i]! <= 47) signs++;
+  return signs === 2;
 }
 
 /** How often the rows step back in time, written from the oldest or from the newest. */
