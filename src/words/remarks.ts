@@ -354,6 +354,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'kept-already': phrase(
     '{said, select, yes {“{names}” of {file}} other {{file}}} is saved already, and counts once. To read it otherwise, remove it first.',
   ),
+  'meter-other': phrase(
+    '{file} does not go on where {names} left the meter ({expectedNames}). One of them may be of another home or meter. Compare both.',
+  ),
   'overlap-same': phrase(
     '{file} repeats {count, plural, one {# day} other {# days}} that {names} had, {days}, with the same values. They count once.',
   ),

@@ -5,6 +5,7 @@ import type { Evidence, Remark, Series } from '../../model/shapes/evidence.ts';
 import { listed } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { DAY_MINUTES, layersOf, type ReadIntervals } from './day-layers.ts';
+import { findOtherMeter } from './find-other-meter.ts';
 import { type Group, groupSeries, type Member, meet } from './group-series.ts';
 
 /** Runs of differing days that are named one by one; the rest are put together. */
@@ -23,17 +24,18 @@ interface CommonDay {
 export const withOverlaps = (evidence: Evidence, overlaps: readonly Remark[]): Evidence =>
   overlaps.length === 0 ? evidence : { ...evidence, remarks: [...evidence.remarks, ...overlaps] };
 
-/** Remarks for the newest of the imports, of what the ones before it say of the same days. */
+/** Remarks for the newest of the imports, of what the ones before it say of the same days or of its meter. */
 export function findOverlaps(evidence: readonly Evidence[], read: ReadIntervals): Remark[] {
   const newest = evidence.at(-1);
   if (!newest) return [];
-  return groupSeries(evidence).flatMap((group) => {
+  const overlaps = groupSeries(evidence).flatMap((group) => {
     const own = group.at(-1)!;
     const earlier = group.slice(0, -1).filter(({ series }) => meet(series, own.series));
     if (own.rank !== evidence.length - 1 || earlier.length === 0) return [];
     const common = own.series.resolution === 'period' ? commonPeriods(earlier, own) : commonDays(earlier, own, read);
     return remarksOf(newest.fileName, earlier, own.series, common);
   });
+  return [...overlaps, ...findOtherMeter(evidence)];
 }
 
 function commonDays(earlier: Group, own: Member, read: ReadIntervals): CommonDay[] {

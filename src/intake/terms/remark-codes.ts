@@ -98,6 +98,7 @@ export const REMARK_CODES = [
   'fill-left-open',
   // Days that an earlier import had
   'kept-already',
+  'meter-other',
   'overlap-same',
   'overlap-different',
   'records-asked',

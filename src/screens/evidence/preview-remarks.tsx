@@ -75,12 +75,12 @@ function Asked(props: { readonly remark: Remark; readonly children: ReactNode })
   );
 }
 
-/** That it is here already comes before all else. */
-export const PreviewKept = ({ preview }: { readonly preview: IntakePreview }) =>
-  preview.remarks.filter(isKept).map((remark) => <p key={keyOf(remark)}>{remarkSentence(remark)}</p>);
+/** That it is here already, or may be of another home, comes before all else. */
+export const PreviewFirst = ({ preview }: { readonly preview: IntakePreview }) =>
+  preview.remarks.filter(isFirst).map((remark) => <p key={keyOf(remark)}>{remarkSentence(remark)}</p>);
 
 export function PreviewNotes(props: { readonly preview: IntakePreview }) {
-  const notes = ofWeight(props.preview.remarks, 'note').filter((remark) => !isRemembered(remark) && !isKept(remark));
+  const notes = ofWeight(props.preview.remarks, 'note').filter((remark) => !isRemembered(remark) && !isFirst(remark));
   if (notes.length === 0) return null;
   const more = notes.slice(SHOWN_NOTES);
   return (
@@ -110,5 +110,5 @@ const NoteList = (props: { readonly notes: readonly Remark[] }) => (
 const ofWeight = (remarks: readonly Remark[], weight: Remark['weight']) =>
   remarks.filter((remark) => remark.weight === weight);
 const isRemembered = (remark: Remark) => remark.code.startsWith('layout-remembered');
-const isKept = (remark: Remark) => remark.code === 'kept-already';
+const isFirst = ({ code }: Remark) => code === 'kept-already' || code === 'meter-other';
 const keyOf = (remark: Remark) => `${remark.code} ${remark.row ?? ''} ${remark.column ?? ''} ${remark.found ?? ''}`;

@@ -16,7 +16,7 @@ import { PAGES } from './join-pages.tsx';
 import { PaperTariffs } from './paper-tariffs.tsx';
 import { PaperView } from './paper-view.tsx';
 import { PreviewFacts } from './preview-facts.tsx';
-import { PreviewKept, PreviewNotes, PreviewQuestions } from './preview-remarks.tsx';
+import { PreviewFirst, PreviewNotes, PreviewQuestions } from './preview-remarks.tsx';
 import { previewVoice } from './preview-voice.ts';
 import { useEscape } from './use-escape.ts';
 import { usePreview } from './use-preview.ts';
@@ -107,7 +107,7 @@ export function PreviewScreen(props: PreviewProps) {
       )}
       {preview === null ? null : (
         <>
-          <PreviewKept preview={preview} />
+          <PreviewFirst preview={preview} />
           {preview.paper ? (
             <PaperView paper={preview.paper} choices={view.choices} onChoose={choose}>
               <PreviewQuestions oneByOne preview={preview} onChoose={choose} />

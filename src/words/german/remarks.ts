@@ -206,6 +206,8 @@ export const REMARKS: Catalogue = {
     '{file}: {count, plural, one {# fehlender Messwert ließ} other {# fehlende Messwerte ließen}} sich nicht füllen. Der Grund: {expected}. Sie fehlen weiter.',
   '{said, select, yes {“{names}” of {file}} other {{file}}} is saved already, and counts once. To read it otherwise, remove it first.':
     '{said, select, yes {„{names}“ aus {file}} other {{file}}} ist schon gespeichert und zählt einmal. Um sie anders zu lesen, entfernen Sie sie zuerst.',
+  '{file} does not go on where {names} left the meter ({expectedNames}). One of them may be of another home or meter. Compare both.':
+    '{file} geht nicht dort weiter, wo {names} den Zähler ließ ({expectedNames}). Eine von beiden kann zu einem anderen Haus oder Zähler gehören. Vergleichen Sie beide.',
   '{file} repeats {count, plural, one {# day} other {# days}} that {names} had, {days}, with the same values. They count once.':
     '{file} wiederholt {count, plural, one {# Tag} other {# Tage}} aus {names}, {days}, mit denselben Werten. Sie zählen einmal.',
   '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. The newer import counts. Remove it if the older is right.':

@@ -1,0 +1,55 @@
+import { expect, test } from 'vitest';
+import { findOtherMeter } from '../../../src/desk/join/find-other-meter.ts';
+import type { BillMeter } from '../../../src/model/shapes/bill.ts';
+import type { Evidence, Series } from '../../../src/model/shapes/evidence.ts';
+
+const bill = (from: string, to: string, meter: Partial<BillMeter>, series: Partial<Series> = {}, fuel = 'gas') =>
+  ({
+    fileName: `${from}.pdf`,
+    series: [
+      {
+        carrier: fuel,
+        role: 'import',
+        bills: [{ row: 1, bill: { fuel, from, to, meters: [{ name: 'all hours', ...meter }] } }],
+        ...series,
+      },
+    ],
+  }) as unknown as Evidence;
+
+const SPRING = bill('2026-03-01', '2026-06-01', { opening: 20_318, closing: 20_636 });
+const read = (opening: number, closing: number) => ({ opening, closing });
+
+test.each<[string, Evidence[], string | undefined]>([
+  ['the next bill of the meter', [SPRING, bill('2026-06-01', '2026-09-01', read(20_636, 20_702))], undefined],
+  ['a day later, read a little on', [SPRING, bill('2026-06-01', '2026-09-01', read(20_640, 20_702))], undefined],
+  ['a bill further on', [SPRING, bill('2026-09-01', '2026-12-01', read(20_702, 20_980))], undefined],
+  ['a bill of a meter that stands lower', [SPRING, bill('2026-09-01', '2026-12-01', read(7120, 7400))], '20636 → 7120'],
+  [
+    'the next days of a meter that stands higher',
+    [SPRING, bill('2026-06-01', '2026-09-01', read(31_000, 31_090))],
+    '20636 → 31000',
+  ],
+  ['an earlier bill that comes later', [SPRING, bill('2025-12-01', '2026-03-01', read(19_700, 20_318))], undefined],
+  [
+    'an earlier bill of a meter that stands higher',
+    [SPRING, bill('2025-12-01', '2026-03-01', read(40_100, 40_700))],
+    '40700 → 20318',
+  ],
+  [
+    'an estimate that was put right',
+    [SPRING, bill('2026-06-01', '2026-09-01', { ...read(20_500, 20_702), openingKind: 'estimated' })],
+    undefined,
+  ],
+  [
+    'a counter that was full',
+    [bill('2026-03-01', '2026-06-01', read(99_100, 99_900)), bill('2026-06-01', '2026-09-01', read(12, 90))],
+    undefined,
+  ],
+  ['a further meter', [SPRING, bill('2026-06-01', '2026-09-01', read(50, 90), { beside: 'added' })], undefined],
+  ['another kind of energy', [SPRING, bill('2026-06-01', '2026-09-01', read(50, 90), {}, 'electricity')], undefined],
+  ['a bill without readings', [SPRING, bill('2026-06-01', '2026-09-01', { kWh: 700 })], undefined],
+])('%s', (_, evidence, expected) => {
+  const remarks = findOtherMeter(evidence);
+  expect(remarks.map((one) => one.expected)).toEqual(expected === undefined ? [] : [expected]);
+  for (const { file, found } of remarks) expect([file, found]).toEqual([evidence[1]!.fileName, SPRING.fileName]);
+});
