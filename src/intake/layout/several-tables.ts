@@ -5,7 +5,7 @@ import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
 import { pickRows, tableOfRows } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { isDateColumn, numberEitherWay } from './column-facts.ts';
-import { meaningOf } from './headings.ts';
+import { meaningOf, plainWords, unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 
 export interface PartTable {
@@ -154,7 +154,8 @@ function headingsIn(table: Table): readonly number[] {
   const rows: number[] = [];
   const isOther = (cells: readonly string[]) =>
     cells.length === 1
-      ? cells[0]!.split(' ').length <= 2 && meaningOf(cells[0]!).carrier !== undefined
+      ? cells[0]!.split(' ').filter((word) => unitOfWords(plainWords(word)) === undefined).length === 1 &&
+        meaningOf(cells[0]!).carrier !== undefined
       : cells.some((cell) => ['value', 'reading'].includes(meaningOf(cell).role));
   let column = -1;
   for (let row = 0; row + 1 < table.rowCount; row++) {
@@ -179,14 +180,11 @@ function headingsIn(table: Table): readonly number[] {
 /** Of a year, a column may be named by that alone. */
 const isHead = (cell: string): boolean => isWords(cell) || /^(19|20)\d\d$/.test(cell);
 
-const FIRST_LETTER = 65;
-
-function startsWithLetter(table: Table, row: number, column: number): boolean {
-  if (column >= cellCount(table, row)) return false;
-  const from = table.cellFrom[table.rowStart[row]! + column]!;
-  // Digits come before all letters; most rows begin with one.
-  if (table.codes[from]! < FIRST_LETTER) return false;
-  return from < table.cellTo[table.rowStart[row]! + column]! && /\p{L}/u.test(table.text[from]!);
+function startsWithLetter({ rowStart, cellFrom, cellTo, codes }: Table, row: number, column: number): boolean {
+  const cell = rowStart[row]! + column;
+  if (cell >= rowStart[row + 1]! || cellFrom[cell]! >= cellTo[cell]!) return false;
+  const code = codes[cellFrom[cell]!]!;
+  return code > 191 || ((code | 32) >= 97 && (code | 32) <= 122);
 }
 
 function belowEachOther(table: Table): readonly PartTable[] {

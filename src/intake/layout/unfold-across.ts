@@ -8,6 +8,7 @@ import { createStampReader, READ } from '../dates/stamp-reader.ts';
 import { isMissing } from '../numbers/read-number.ts';
 import { tableOfRows } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
+import { yearOfTitles } from './date-parts.ts';
 import { plainWords, slotOfHeading, unitOfWords } from './headings.ts';
 import { TOTALS, WEEK } from './vocabulary.ts';
 
@@ -90,14 +91,13 @@ function isRemark(table: Table, row: number): boolean {
   return true;
 }
 
-/** The one year that the titles, the corner and the file's name have in common, and the one month of the titles. */
+/** The one year of the titles and the corner, else of the file's name, and the one month of the titles. */
 function titleOf(table: Table, headingRow: number, fileName: string): When {
   const titles = Array.from({ length: headingRow }, (_, row) => rowTexts(table, row)).flat();
-  const corner = cellText(table, headingRow, 0);
-  const years = [[...titles, corner].join(' '), fileName].map((text) => new Set(text.match(/(?<!\d)20\d\d(?!\d)/g)));
+  const year =
+    yearOfTitles([...titles, cellText(table, headingRow, 0)]) ?? yearOfTitles([fileName.replace(/\.\w{2,4}$/, '')]);
   const months = titles.flatMap((title) => asMonth(title) ?? []);
-  const year = years.find((one) => one.size > 0);
-  return { ...(year?.size === 1 ? { year: [...year][0]! } : {}), ...(months.length === 1 ? months[0] : {}) };
+  return { ...(year === undefined ? {} : { year }), ...(months.length === 1 ? months[0] : {}) };
 }
 
 const two = (n: number | string): string => String(n).padStart(2, '0');
@@ -144,7 +144,9 @@ const asHour: Kind = (text) => {
   const slot = slotOfHeading(text);
   return slot && 'ordinal' in slot && slot.ordinal <= 24 ? { hour: String(slot.ordinal) } : undefined;
 };
-const asName: Kind = (text) => (kindOf(text) === undefined && asHour(text) === undefined ? {} : undefined);
+/** Bare numbers may be dates too. */
+const asName: Kind = (text) =>
+  /\p{L}/u.test(text) && kindOf(text) === undefined && asHour(text) === undefined ? {} : undefined;
 const weekKind =
   (corner: string): Kind =>
   (text) => {

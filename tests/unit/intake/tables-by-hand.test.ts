@@ -194,6 +194,19 @@ describe('what stands across', () => {
     expect(read(one, { fileName: 'Verbrauch 2025.csv' }).series).toHaveLength(2);
     expect(read(one).refused).toEqual(['no-year']);
   });
+  test('a day of printing or of download is no year, nor is a boiler', () => {
+    const rows = [['Tag', ...MONTHS].join(';'), ...many(31, (d) => [d + 1, ...many(12, () => '8,5')].join(';'))];
+    for (const title of ['Erstellt am 03.01.2026', 'Kessel von 2012'])
+      expect(read(lines('Strom kWh', title, rows)).refused).toEqual(['no-year']);
+    expect(read(lines('Strom kWh', rows), { fileName: 'Strom-2026-01-03.csv' }).refused).toEqual(['no-year']);
+  });
+  test('channels beside bare numbers of time are no weeks', () => {
+    const rows = many(40, (i) => [1_735_689_600 + 3600 * i, ...many(16, (c) => String(100 + c))].join(';'));
+    const { asked } = read(lines(['time', ...many(16, (c) => `W${c + 1}`)].join(';'), rows), {
+      fileName: 'log 2025.csv',
+    });
+    expect(asked).toContain('column-asked');
+  });
   test('months across and hours down name no day', () => {
     const text = lines(
       ['Hour', ...MONTHS].join(';'),

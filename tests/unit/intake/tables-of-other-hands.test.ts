@@ -226,6 +226,8 @@ describe('several tables', () => {
     const same = beside('Electricity,,,Gas,\nDate,kWh,,Date,kWh', spring, spring);
     expect(read(same).series).toHaveLength(2);
     const again = below('Date,Electricity kWh', 'Date,Electricity kWh');
+    const remarked = again.replace(/\n\nDate.*\n/, '\nGas abgestellt\n');
+    expect(read(remarked)).toMatchObject({ series: ['electricity import 2025-01-01 2025-05-31 1740.00'], asked: [] });
     expect(read(again)).toMatchObject({ series: ['electricity import 2025-01-01 2025-05-31 1740.00'], asked: [] });
   });
   test('the last reading of a bill beside the next one is no table of its own', () => {
