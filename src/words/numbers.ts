@@ -7,6 +7,7 @@ import { de } from 'date-fns/locale/de';
 import { enGB } from 'date-fns/locale/en-GB';
 import { monthOf, toDayNumber, yearOf } from '../model/calendar/civil.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
+import { digits, moneyDigits, signOf } from './digits.ts';
 import { type Currency, currency, type Language, language, phrase, say } from './say.ts';
 
 export const unknown = (): string => say('not known');
@@ -30,34 +31,18 @@ export const weekdayNames = (): readonly string[] => WEEK.map((day) => LOCALES[l
 export const shortWeekdayNames = (): readonly string[] =>
   weekdayNames().map((name) => name.slice(0, language() === 'de-DE' ? 2 : 3));
 
-/** A format takes far longer to make than to use, and a screen writes hundreds of numbers. */
-const FORMATS = new Map<string, Intl.NumberFormat>();
-function formatOf(decimals: number, money?: Currency): Intl.NumberFormat {
-  const key = `${language()} ${decimals} ${money}`;
-  const known = FORMATS.get(key);
-  if (known) return known;
-  const digits = { minimumFractionDigits: decimals, maximumFractionDigits: decimals, useGrouping: true };
-  const style = money && ({ style: 'currency', currency: money, currencyDisplay: 'narrowSymbol' } as const);
-  const made = new Intl.NumberFormat(language(), { ...digits, ...style });
-  FORMATS.set(key, made);
-  return made;
-}
-
 /** With a true minus sign; never "−0". */
-function signed(value: number, format: Intl.NumberFormat): string {
-  const size = format.format(Math.abs(value));
-  return value < 0 && /[1-9]/.test(size) ? `−${size}` : size;
-}
+const signed = (value: number, size: string): string => (value < 0 && /[1-9]/.test(size) ? `−${size}` : size);
 
 /** A number with its thousands set apart and a true minus sign. */
 export function grouped(value: number, decimals = 0): string {
-  return Number.isFinite(value) ? signed(value, formatOf(decimals)) : unknown();
+  return Number.isFinite(value) ? signed(value, digits(Math.abs(value), decimals, language())) : unknown();
 }
 
 /** A number below 1, to three digits that count: "0.0123". */
 export function threeDigits(value: number): string {
-  const digits = { minimumSignificantDigits: 3, maximumSignificantDigits: 3 };
-  return signed(value, new Intl.NumberFormat(language(), digits));
+  const three = { minimumSignificantDigits: 3, maximumSignificantDigits: 3 };
+  return signed(value, Math.abs(value).toLocaleString(language(), three));
 }
 
 /** Rounds to a step: 1,234 to 1,230 for a step of 10. */
@@ -65,7 +50,8 @@ export function roundTo(value: number, step: number): number {
   return Math.round(value / step) * step;
 }
 
-const money = (pounds: number, decimals = 0): string => signed(pounds, formatOf(decimals, currency()));
+const money = (pounds: number, decimals = 0): string =>
+  signed(pounds, moneyDigits(Math.abs(pounds), decimals, language(), currency()));
 
 /** Rounds from 100 on so that no more than 2.5 % goes: to 5 below 200, to 10 above; whole numbers below 100. */
 const roundSpoken = (value: number): number => {
@@ -131,10 +117,7 @@ const HUNDREDTHS: Readonly<Record<Currency, string>> = { GBP: 'p', EUR: 'ct', US
 export const penceSign = (): string => HUNDREDTHS[currency()];
 
 /** The sign of the money spoken in: "£". */
-export const moneySign = (): string =>
-  formatOf(0, currency())
-    .formatToParts(0)
-    .find(({ type }) => type === 'currency')!.value;
+export const moneySign = (): string => signOf(currency());
 
 /** A price or other small amount of pence: "26.3 p". */
 export function pence(amount: number, decimals = 1): string {

@@ -5,6 +5,7 @@
  * Nothing is said while a module loads, for then nobody knows the language yet: tables of text are functions.
  */
 import { type Formatters, IntlMessageFormat } from 'intl-messageformat';
+import { digits } from './digits.ts';
 
 export const LANGUAGES = ['en-GB', 'de-DE'] as const;
 export type Language = (typeof LANGUAGES)[number];
@@ -66,13 +67,22 @@ export function inEnglish<T>(work: () => T): T {
 
 export type Value = string | number;
 
-/** Looking a locale up takes longer than reading a message, and each message asks for it anew. */
-const { resolveLocale } = IntlMessageFormat;
-IntlMessageFormat.resolveLocale = keepEach(resolveLocale);
+/** Ours are known everywhere, so that nobody need look them up. */
+IntlMessageFormat.resolveLocale = keepEach((locales) => new Intl.Locale(String(locales)));
+
+const numberFormat = keepEach(
+  (...given: ConstructorParameters<typeof Intl.NumberFormat>) => new Intl.NumberFormat(...given),
+);
+/** Counts, which nearly all numbers in messages are. */
+const countFormat = keepEach((locales?: string | string[]) => {
+  const format = (value: number) =>
+    Number.isInteger(value) && value >= 0 ? digits(value, 0, String(locales)) : numberFormat(locales).format(value);
+  return { format } as Intl.NumberFormat;
+});
 
 /** Of all messages, for one left alone makes its own. */
 const formatters: Formatters = {
-  getNumberFormat: keepEach((...given) => new Intl.NumberFormat(...given)),
+  getNumberFormat: (locales, style) => (style === undefined ? countFormat(locales) : numberFormat(locales, style)),
   getDateTimeFormat: keepEach((...given) => new Intl.DateTimeFormat(...given)),
   getPluralRules: keepEach((...given) => new Intl.PluralRules(...given)),
 };
