@@ -52,8 +52,15 @@ async function run(options: HostOptions, dataFolder: string): Promise<void> {
     sample: options.sample,
     onQuit: () => void end(),
   });
-  // The thread opens the store meanwhile.
+  // The thread opens the store meanwhile, and nobody hears of the address before it is ours.
   const { startLoopback } = await import('./server.ts');
+  const listening = startLoopback({
+    desk,
+    webFolder: join(import.meta.dirname, '../web'),
+    port: options.port,
+    presence,
+  });
+  listening.catch(() => undefined);
   const failure = await desk.ready.then(() => undefined, refusalOf);
   if (failure?.code === 'store-in-use' && (await joinRunning(dataFolder, options, STARTING_MS))) process.exit(0);
   const tellFailure = ({ message, remedy, code }: DeskRefusal) => {
@@ -63,12 +70,7 @@ async function run(options: HostOptions, dataFolder: string): Promise<void> {
   };
   if (failure) tellFailure(failure);
   else void desk.opened.catch((error: unknown) => refusalOf(error).then(tellFailure));
-  const host = await startLoopback({
-    desk,
-    webFolder: join(import.meta.dirname, '../web'),
-    port: options.port,
-    presence,
-  });
+  const host = await listening;
   if (!failure) noteRunning(dataFolder, host);
 
   async function end(): Promise<void> {
