@@ -2,7 +2,9 @@ import { Fragment, useDeferredValue, useId, useState } from 'react';
 import type { HouseholdSummary } from '../../desk/contract.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
+import { callAtOnce } from '../desk.ts';
 import { formatRoute } from '../routes.ts';
+import { fetchAhead } from '../state/open-household.ts';
 import { EraseDialog } from './erase-dialog.tsx';
 import { ExportDialog } from './export-dialog.tsx';
 import type { HouseholdList } from './use-household-list.ts';
@@ -48,6 +50,10 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
                       id: row.id,
                       stage: row.evidenceCount > 0 ? 'cost' : 'evidence',
                     })}
+                    onClick={({ ctrlKey, metaKey, shiftKey, altKey }) => {
+                      // With a key held, it opens elsewhere.
+                      if (!ctrlKey && !metaKey && !shiftKey && !altKey) fetchAhead(row.id, callAtOnce);
+                    }}
                   >
                     {row.name}
                   </a>
@@ -66,7 +72,7 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
                     type="button"
                     className="plain"
                     aria-expanded={opened === row.id}
-                    aria-controls={`${base}-${row.id}`}
+                    aria-controls={opened === row.id ? `${base}-${row.id}` : undefined}
                     aria-label={say('More for {name}', { name: row.name })}
                     onClick={() => setOpened(opened === row.id ? null : row.id)}
                   >
@@ -74,9 +80,9 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
                   </button>
                 </td>
               </tr>
-              <tr className="row-actions" id={`${base}-${row.id}`} hidden={opened !== row.id}>
-                <td colSpan={6}>
-                  {opened === row.id ? (
+              {opened === row.id ? (
+                <tr className="row-actions" id={`${base}-${row.id}`}>
+                  <td colSpan={6}>
                     <div className="actions">
                       <button type="button" onClick={() => props.list.duplicate(row)}>
                         {say('Duplicate')}
@@ -91,9 +97,9 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
                         {say('Erase for good')}
                       </button>
                     </div>
-                  ) : null}
-                </td>
-              </tr>
+                  </td>
+                </tr>
+              ) : null}
             </Fragment>
           ))}
         </tbody>

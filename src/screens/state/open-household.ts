@@ -37,10 +37,22 @@ const left = new Map<string, HouseholdBeingEdited>();
 /** Names of the households that were left with something that could not be kept. */
 export const namesOfUnkept = (): string[] => [...left.values()].map((one) => one.read().open.household.name);
 
+let ahead: { readonly id: string; readonly open: Promise<OpenHousehold> } | null = null;
+
+/** Asks for a household that was chosen, before its screen is there to take it up. */
+export function fetchAhead(id: string, call: Call): void {
+  if (left.has(id)) return;
+  ahead = { id, open: call('household.open', { id }) };
+  // Whoever takes it up hears of it.
+  ahead.open.catch(() => undefined);
+}
+
 /** Opens a household, with what could not be kept of it when it was left. */
 export async function takeUpHousehold(id: string, call: Call): Promise<HouseholdBeingEdited> {
   const before = left.get(id);
-  if (!before) return editHousehold(await call('household.open', { id }), call);
+  const fetched = ahead?.id === id ? ahead.open : null;
+  ahead = null;
+  if (!before) return editHousehold(await (fetched ?? call('household.open', { id })), call);
   await before.reload();
   left.delete(id);
   return before;

@@ -6,7 +6,12 @@ import { DeskError } from '../../../src/desk/desk-error.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
 import { keepSettings } from '../../../src/screens/settings/kept-settings.ts';
 import { isAllKept, keepAll } from '../../../src/screens/state/keeper.ts';
-import { editHousehold, namesOfUnkept, takeUpHousehold } from '../../../src/screens/state/open-household.ts';
+import {
+  editHousehold,
+  fetchAhead,
+  namesOfUnkept,
+  takeUpHousehold,
+} from '../../../src/screens/state/open-household.ts';
 
 beforeEach(() => void vi.useFakeTimers());
 
@@ -123,7 +128,11 @@ describe('a household', () => {
     },
     fc.record({ kind: fc.constant('pause' as const), ms: fc.integer({ min: 0, max: 900 }) }),
     fc.record({ kind: fc.constant('reload' as const) }),
-    fc.record({ kind: fc.constant('leave and come back' as const) }),
+    fc.record({
+      kind: fc.constant('leave and come back' as const),
+      afterMs: fc.integer({ min: 0, max: 3000 }),
+      ahead: fc.boolean(),
+    }),
   );
 
   function deskOf(answers: Answers) {
@@ -171,8 +180,10 @@ describe('a household', () => {
           } else if (step.kind === 'leave and come back') {
             edited.leave();
             stop();
+            await vi.advanceTimersByTimeAsync(step.afterMs);
             let back: typeof edited | null = null;
             while (back === null) {
+              if (step.ahead) fetchAhead('h1', call);
               // A refused opening is tried again, as a person does.
               const opening = takeUpHousehold('h1', call).then(
                 (one) => {
@@ -198,6 +209,19 @@ describe('a household', () => {
       }),
       { numRuns: 300 },
     ));
+
+  test('one that was asked for ahead is taken up once, and the next time read anew', async () => {
+    const { desk, call } = deskOf([]);
+    fetchAhead('h1', call);
+    await vi.advanceTimersByTimeAsync(10);
+    desk.household = { ...desk.household, name: 'Changed since' };
+    const take = async () => {
+      const taken = takeUpHousehold('h1', call);
+      await vi.advanceTimersByTimeAsync(10);
+      return (await taken).read().open.household.name;
+    };
+    expect([await take(), await take()]).toEqual(['Larch Rise', 'Changed since']);
+  });
 
   test('a change made elsewhere is a conflict until one of the two is chosen; what was changed since stays', async () => {
     const { desk, open, call } = deskOf([]);
