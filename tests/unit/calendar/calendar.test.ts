@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
@@ -14,7 +15,14 @@ import {
   yearOf,
 } from '../../../src/model/calendar/civil.ts';
 import { civilDateOf } from '../../../src/model/calendar/instant.ts';
-import { localDay, localStamp, minutesInDay, startOfDay, yearSlots } from '../../../src/model/calendar/zone.ts';
+import {
+  localDay,
+  localStamp,
+  minutesInDay,
+  offsetMinutes,
+  startOfDay,
+  yearSlots,
+} from '../../../src/model/calendar/zone.ts';
 import { TimeZone } from '../../../src/model/shapes/dates.ts';
 
 const LONDON = 'Europe/London';
@@ -89,6 +97,26 @@ describe('the calendar', () => {
 });
 
 describe('local time', () => {
+  test('is the same by Temporal, which browsers have, as by Intl', () => {
+    const zones = [
+      'Europe/London',
+      'Europe/Berlin',
+      'Europe/Dublin',
+      'America/New_York',
+      'Africa/Cairo',
+      'Asia/Kolkata',
+    ];
+    const instants = Array.from({ length: 3000 }, (_, i) => Date.UTC(1975, 0, 1) + i * 13.37 * 86_400_000);
+    const byIntl = zones.map((zone) => instants.map((instant) => offsetMinutes(zone, instant)));
+    const program = `
+      import { offsetMinutes } from '${new URL('../../../src/model/calendar/zone.ts', import.meta.url)}';
+      const instants = ${JSON.stringify(instants)};
+      const found = ${JSON.stringify(zones)}.map((zone) => instants.map((instant) => offsetMinutes(zone, instant)));
+      console.log(JSON.stringify([typeof Temporal, found]));`;
+    const said = execFileSync(process.execPath, ['--harmony-temporal', '--input-type=module', '-e', program]);
+    expect(JSON.parse(said.toString())).toEqual(['object', byIntl]);
+  });
+
   // Clock changes of 2025 in the United Kingdom: 30 March and 26 October (Summer Time Order 2002).
   test.each([
     ['2025-03-30', 1380],
