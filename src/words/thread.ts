@@ -1,4 +1,5 @@
 /** The thread: one line a stage with its present result, or what it needs. Read downwards it is the whole case. */
+import { compareDates } from '../model/calendar/civil.ts';
 import { type Appraisal, priceOf } from '../model/shapes/appraisal.ts';
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Evidence, Series } from '../model/shapes/evidence.ts';
@@ -179,7 +180,7 @@ const VERDICTS = {
 };
 
 function checkLine({ checks, estimates }: ThreadInput, line: Line): ThreadLine {
-  const last = checks.toSorted((a, b) => a.madeOn.localeCompare(b.madeOn)).at(-1);
+  const last = checks.toSorted((a, b) => compareDates(a.madeOn, b.madeOn)).at(-1);
   if (last) {
     const estimate = estimates.find(({ id }) => id === last.estimateId) ?? {};
     const amount = inMoneyOf(estimate, () => spokenPounds(last.actualPence));

@@ -1,6 +1,6 @@
 /** Month by month, the written estimate against what the meter says, with the weather put right. */
 
-import { toCivilDate, toDayNumber } from '../calendar/civil.ts';
+import { compareDates, toCivilDate, toDayNumber } from '../calendar/civil.ts';
 import type { FollowedMonth } from '../shapes/bill-check.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { Series } from '../shapes/evidence.ts';
@@ -75,7 +75,7 @@ export function followEstimate(
 ): FollowedMonth[] {
   const since = estimate.appraisal.asOf;
   const meters = series.filter(({ role, carrier, days }) => role === 'heat-pump' && carrier === 'electricity' && days);
-  const newest = meters.toSorted((a, b) => b.to.localeCompare(a.to)).map((one) => daysSince(one, since))[0];
+  const newest = meters.toSorted((a, b) => compareDates(b.to, a.to)).map((one) => daysSince(one, since))[0];
   const weather = series.find(({ carrier, days }) => carrier === 'outdoor-temperature' && days);
   return newest ? followMonths(estimate, newest, weather, reference) : [];
 }

@@ -65,3 +65,6 @@ export function minuteOf(time: string): number {
 export function clockTimeOf(minute: number): string {
   return `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
 }
+
+/** For sorting, the earliest first. By its letters alone: the rules of a language take long to come by the first time. */
+export const compareDates = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -1,5 +1,5 @@
 /** An estimated reading that the next reading put right. */
-import { toDayNumber } from '../calendar/civil.ts';
+import { compareDates, toDayNumber } from '../calendar/civil.ts';
 import { fitLine } from '../demand/least-squares.ts';
 import type { EvidencePeriod } from '../shapes/evidence.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
@@ -29,7 +29,7 @@ export function findEstimateCorrected(
   prices: Prices,
 ): Finding[] {
   if (!outdoor) return [];
-  const spans = periods.toSorted((a, b) => a.from.localeCompare(b.from)).flatMap((period) => spanOf(period, outdoor));
+  const spans = periods.toSorted((a, b) => compareDates(a.from, b.from)).flatMap((period) => spanOf(period, outdoor));
   return spans.flatMap((span, i) => {
     const next = spans[i + 1];
     if (!next || span.period.quality !== 'estimated' || next.period.quality === 'estimated') return [];

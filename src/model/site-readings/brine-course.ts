@@ -1,5 +1,5 @@
 /** Brine over the visits to one plant: whether it falls from year to year, and not only as every winter goes on. */
-import { toDayNumber } from '../calendar/civil.ts';
+import { compareDates, toDayNumber } from '../calendar/civil.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { SiteVisit } from '../shapes/site-readings.ts';
 import { type FluidTables, freezingPoint, massPercent } from './brine.ts';
@@ -43,7 +43,7 @@ const UNEVEN_K = 0.3;
 export function brineCourse(visits: readonly SiteVisit[], fluids: FluidTables): BrineCourse {
   const byDate = new Map<CivilDate, BrineReading>();
   let freezingC: number | null = null;
-  for (const { date, readings } of visits.toSorted((a, b) => a.date.localeCompare(b.date))) {
+  for (const { date, readings } of visits.toSorted((a, b) => compareDates(a.date, b.date))) {
     const { brineInC, brineOutC, glycol } = readings;
     if (glycol) {
       const percent = glycol.basis === 'mass' ? glycol.percent : massPercent(fluids, glycol.kind, glycol.percent);

@@ -1,5 +1,6 @@
 /** Built-in prices as tariffs: what the tool reckons with until the household's own prices are typed. */
 
+import { compareDates } from '../calendar/civil.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { DeliveredPrice, PriceQuarter, TwoRate } from '../shapes/reference.ts';
 import type { PricedTariff } from '../shapes/tariff.ts';
@@ -25,7 +26,7 @@ export function deliveredPriceOn(
 ): DeliveredPrice | undefined {
   const ofFuel = prices
     .filter((price) => price.fuel === fuel)
-    .sort((a, b) => a.from.localeCompare(b.from) || b.to.localeCompare(a.to));
+    .sort((a, b) => compareDates(a.from, b.from) || compareDates(b.to, a.to));
   return ofFuel.findLast((price) => price.from <= date) ?? ofFuel[0];
 }
 

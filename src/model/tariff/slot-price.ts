@@ -1,6 +1,6 @@
 /** The price of every half-hour of a year, from one version of a tariff. */
 import { isBankHoliday } from '../calendar/bank-holidays.ts';
-import { clockTimeOf, minuteOf, toDayNumber } from '../calendar/civil.ts';
+import { clockTimeOf, compareDates, minuteOf, toDayNumber } from '../calendar/civil.ts';
 import { offsetMinutes, startOfDay, winterOffsetMinutes, type YearSlots } from '../calendar/zone.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { PricedVersion } from '../shapes/tariff.ts';
@@ -18,7 +18,7 @@ export function versionOn<V extends Pick<PricedVersion, 'from'>>(
   tariff: { readonly versions: readonly V[] },
   date: CivilDate,
 ): V {
-  const byDate = tariff.versions.toSorted((a, b) => a.from.localeCompare(b.from));
+  const byDate = tariff.versions.toSorted((a, b) => compareDates(a.from, b.from));
   return byDate.findLast(({ from }) => from <= date) ?? byDate[0]!;
 }
 

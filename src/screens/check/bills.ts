@@ -1,7 +1,7 @@
 /** Bills and readings among the evidence that can be held against a written estimate. */
 
 import type { EstimateSummary } from '../../desk/contract.ts';
-import { addDays, daysBetween } from '../../model/calendar/civil.ts';
+import { addDays, compareDates, daysBetween } from '../../model/calendar/civil.ts';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { EvidencePeriod, Series } from '../../model/shapes/evidence.ts';
 import type { Household } from '../../model/shapes/household.ts';
@@ -39,7 +39,7 @@ export function listBills(series: readonly Series[], estimatedOn: CivilDate): Kn
       })),
     )
     .filter(({ period }) => period.from >= estimatedOn)
-    .toSorted((a, b) => b.period.from.localeCompare(a.period.from));
+    .toSorted((a, b) => compareDates(b.period.from, a.period.from));
 }
 
 /** Electricity series read by the day or finer, which can be summed for any days they cover. */

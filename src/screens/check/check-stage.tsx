@@ -1,7 +1,7 @@
 /** A written estimate held against a later bill: the verdict first, then where the difference comes from. */
 
 import { useMemo, useState } from 'react';
-import { daysBetween } from '../../model/calendar/civil.ts';
+import { compareDates, daysBetween } from '../../model/calendar/civil.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import { judgePlant } from '../../model/judge-plant.ts';
 import type { BillCheck, BillCheckInput } from '../../model/shapes/bill-check.ts';
@@ -48,7 +48,7 @@ function PlantDanger() {
 
 export function CheckStage() {
   const { household, estimates, checks, reload, tell, goTo } = useHousehold();
-  const newest = checks.toSorted((a, b) => b.madeOn.localeCompare(a.madeOn))[0];
+  const newest = checks.toSorted((a, b) => compareDates(b.madeOn, a.madeOn))[0];
   const [chosen, setChosen] = useState<string | null>(null);
   const [busy, setBusy] = useState(false);
   const [failure, setFailure] = useState<string | null>(null);

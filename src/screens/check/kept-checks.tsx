@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { compareDates } from '../../model/calendar/civil.ts';
 import type { BillCheck } from '../../model/shapes/bill-check.ts';
 import { differenceFromEstimate } from '../../words/check.ts';
 import { longDate } from '../../words/numbers.ts';
@@ -31,7 +32,7 @@ export function KeptChecks(props: { readonly shown: string | null; readonly onSh
       <h3 id="checks-head">{say('Saved checks')}</h3>
       <ul className="checks">
         {checks
-          .toSorted((a, b) => b.input.from.localeCompare(a.input.from))
+          .toSorted((a, b) => compareDates(b.input.from, a.input.from))
           .map((check) => (
             <li key={check.id}>
               <span>

@@ -1,5 +1,6 @@
 /** How much of its own span a series covers. */
 
+import { compareDates } from '../../model/calendar/civil.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
 import { say } from '../../words/say.ts';
 
@@ -27,7 +28,7 @@ export function completenessOf(series: Series): Completeness {
 function daysOfPeriods(periods: NonNullable<Series['periods']>): number {
   let days = 0;
   let end = Number.NEGATIVE_INFINITY;
-  for (const { from, to } of periods.toSorted((a, b) => a.from.localeCompare(b.from))) {
+  for (const { from, to } of periods.toSorted((a, b) => compareDates(a.from, b.from))) {
     const start = Math.max(end, Date.parse(from) / MS_PER_DAY);
     end = Math.max(end, Date.parse(to) / MS_PER_DAY);
     days += end - Math.min(start, end);

@@ -1,5 +1,6 @@
 /** Visits to the plant as they are typed: begun, changed, kept with the household, dropped. Pure. */
 
+import { compareDates } from '../../model/calendar/civil.ts';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { Household } from '../../model/shapes/household.ts';
 import type { SiteReadings, SiteVisit } from '../../model/shapes/site-readings.ts';
@@ -40,7 +41,7 @@ export function dropVisit(household: Household, id: string): Household {
 
 /** Newest first; of one day, the one typed last. */
 export const newestFirst = (visits: readonly SiteVisit[]): SiteVisit[] =>
-  visits.toReversed().toSorted((a, b) => b.date.localeCompare(a.date));
+  visits.toReversed().toSorted((a, b) => compareDates(b.date, a.date));
 
 /** Cautions that hold at any plant; those that the readings call for come with them. */
 const ALWAYS: readonly Caution[] = ['refrigerant', 'electric', 'scald', 'glycol', 'local-codes'];

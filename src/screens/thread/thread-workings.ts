@@ -1,3 +1,4 @@
+import { compareDates } from '../../model/calendar/civil.ts';
 import { findSideBySide } from '../../model/comparison/beside.ts';
 import { writtenEstimateWorking } from '../../words/explained/estimate-workings.ts';
 import { electricityPriceWorking, fuelPriceWorking } from '../../words/explained/prices.ts';
@@ -16,7 +17,7 @@ export function threadWorkings(
   const { pump, present } = findSideBySide(appraisal);
   const carrier = present?.carrier ?? 'gas';
   const estimate = estimates.toSorted((a, b) => a.number - b.number).at(-1);
-  const check = checks.toSorted((a, b) => a.madeOn.localeCompare(b.madeOn)).at(-1);
+  const check = checks.toSorted((a, b) => compareDates(a.madeOn, b.madeOn)).at(-1);
   return [
     ...series.map((one) => recordWorking(one, evidence)),
     rangedWorking(appraisal.demand.total),
