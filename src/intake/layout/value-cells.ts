@@ -2,14 +2,14 @@
 
 import type { Told } from '../../model/shapes/told.ts';
 import { type DecimalDecision, decideDecimal } from '../numbers/decide-decimal.ts';
-import { isMissing, markBeside, readNumber, readPlainNumber } from '../numbers/read-number.ts';
+import { isMissing, readNumber, readPlainNumber } from '../numbers/read-number.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import { type Progress, ROWS_A_STEP } from '../terms/progress.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { ratioOf } from '../terms/units.ts';
 import { cellAt, cellText } from '../text/table.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
-import { plainWords, unitOfWords } from './headings.ts';
+import { unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
 import { isInOtherLanguage } from './titles.ts';
@@ -162,22 +162,4 @@ export function readValues(
     });
   }
   return values;
-}
-
-const ESTIMATED = /^(e|est|est\.|estimated?|estimate|estimation|geschätzt|projected|substituted)$/i;
-/** In a column that asks whether a reading is an estimate. */
-const YES = /^(y|yes|true|1|ja|oui|si|sí)$/i;
-const OF_ESTIMATES = /estim|schatz|stimat|geschat|anslaet/;
-const CUSTOMER = /^(c|cust|customer|customer read(ing)?|own|self)$/i;
-
-export type Quality = 'actual' | 'estimated' | 'customer' | 'unknown';
-
-/** Mark beside a reading: E, A, C and the words for them. A column named "estimated" answers yes or no. */
-export function readQuality(sheet: Sheet, column: number, row: number): Quality {
-  const text = cellText(sheet.table, row, column);
-  const cell = markBeside(text) ?? (/^[-+£]?\d{2}/.test(text) ? '' : text);
-  if (ESTIMATED.test(cell)) return 'estimated';
-  if (YES.test(cell) && OF_ESTIMATES.test(plainWords(sheet.columns[column]?.heading ?? ''))) return 'estimated';
-  if (CUSTOMER.test(cell)) return 'customer';
-  return cell === '' ? 'unknown' : 'actual';
 }

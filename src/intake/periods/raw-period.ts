@@ -1,5 +1,5 @@
 /** A bill, a month or a delivery as its row gives it, before it stands among the others. */
-import type { Quality } from '../layout/value-cells.ts';
+import type { Quality } from '../layout/quality-marks.ts';
 
 export interface RawPeriod {
   readonly fromDay: number;

@@ -10,7 +10,11 @@ import type { FormInput, FormReading } from '../importer/form.ts';
 import { readNumber } from '../numbers/read-number.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
-import { ESTIMATED, KWH } from './record-units.ts';
+
+/** Energy in kWh, by the unit as the format writes it. */
+export const KWH: Readonly<Record<string, number>> = { WH: 0.001, KWH: 1, MWH: 1000 };
+/** Substituted and estimated by whatever method; A is actual, V is said by rows 400, N is none. */
+export const ESTIMATED = /^[SFE]/i;
 
 interface Register {
   readonly name: string;

@@ -15,8 +15,7 @@ import { screenEnergy } from '../readings/screen-values.ts';
 import { firstDays, intervalDays, summariseReadings } from '../readings/summarise.ts';
 import { ROWS_A_STEP } from '../terms/progress.ts';
 import { decodeText } from '../text/decode.ts';
-import { readAccumulated } from './accumulated.ts';
-import { ESTIMATED, KWH } from './record-units.ts';
+import { ESTIMATED, KWH, readAccumulated } from './accumulated.ts';
 
 const NAME = 'rows by type';
 const MARKET_MINUTES_EAST = 600;

@@ -6,13 +6,15 @@ import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shap
 import type { ColumnFacts } from '../layout/column-facts.ts';
 import { commonUnit, isADay, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
+import { asTemperature, findExtremes, MEAN_OF_BOTH, takeMeans } from '../layout/extremes.ts';
 import { gasFactorsOf } from '../layout/gas-factors.ts';
 import { plainWords } from '../layout/headings.ts';
+import { findQualityColumn, readQuality } from '../layout/quality-marks.ts';
 import { countByLocalDays, readDates, settleDayFirst } from '../layout/read-dates.ts';
 import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
-import { columnName, readQuality, readValues, settleDecimals } from '../layout/value-cells.ts';
+import { columnName, readValues, settleDecimals } from '../layout/value-cells.ts';
 import { AMOUNT, METER } from '../layout/vocabulary.ts';
 import { billPartColumns, readingsOf, remarkUnread, valuesBetween, volumesBeside } from '../periods/bill-columns.ts';
 import { fileBills } from '../periods/bill-details.ts';
@@ -24,8 +26,6 @@ import { remarkAfterToday } from '../readings/remark-order.ts';
 import { isSentBelowNought, splitNet } from '../readings/split-net.ts';
 import { isVolumeOfGas } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
-import { asTemperature, findExtremes } from './daily.ts';
-import { findQualityColumn } from './long-interval.ts';
 
 const DAY_MINUTES = 1440;
 
@@ -84,7 +84,7 @@ export const bills: IntakeShape = {
           tell('a-number'),
           book,
         );
-        for (let row = 0; row < written.length; row++) written[row] = (written[row]! + lowest[row]!) / 2;
+        takeMeans(written, lowest);
       }
       const between = readingsOf(sheet, facts, dates, decimal, book);
       const signed = between
@@ -108,7 +108,7 @@ export const bills: IntakeShape = {
       const costs = readCosts(sheet, dates, facts, columns.length === 1, { ...choices, decimal }, book);
       const lines = dates.rows.subarray(0, dates.count);
       const raw = toRawPeriods(input, { facts, quantity, values, costs, quality, periods, rows: lines });
-      const name = extremes ? 'mean of highest and lowest' : facts.heading === '' ? quantity.carrier : facts.heading;
+      const name = extremes ? MEAN_OF_BOTH : facts.heading === '' ? quantity.carrier : facts.heading;
       const series = periodSeries(`series-${i + 1}`, name, quantity, raw, book);
       return { facts, quantity, costs, values, series };
     });

@@ -5,10 +5,11 @@ import { isTemperature } from '../../model/shapes/evidence.ts';
 import { tell } from '../../model/shapes/told.ts';
 import { meanOf } from '../../model/units/sums.ts';
 import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
-import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
+import type { ColumnFacts } from '../layout/column-facts.ts';
 import { commonUnit, indicesOf, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
-import { plainWords } from '../layout/headings.ts';
+import { asTemperature, findExtremes, MEAN_OF_BOTH, takeMeans } from '../layout/extremes.ts';
+import { estimatedRows, findQualityColumn } from '../layout/quality-marks.ts';
 import { countByLocalDays, type Dates, readDates, settleDayFirst } from '../layout/read-dates.ts';
 import { convertAll, type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
@@ -21,7 +22,6 @@ import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { screenEnergy, screenTemperature } from '../readings/screen-values.ts';
 import { splitNet } from '../readings/split-net.ts';
 import { isOfDegrees } from '../terms/units.ts';
-import { estimatedRows, findQualityColumn } from './long-interval.ts';
 
 export const daily: IntakeShape = {
   name: 'days',
@@ -79,7 +79,7 @@ export const daily: IntakeShape = {
           tell('a-number'),
           book,
         );
-        for (let r = 0; r < values.length; r++) values[r] = (values[r]! + minimum[r]!) / 2;
+        takeMeans(values, minimum);
       }
       const quantity = settleUnit(
         sheet,
@@ -97,7 +97,7 @@ export const daily: IntakeShape = {
         line: sheet.table.lineOfRow[dates.rows[r]!]!,
         estimated: estimated?.[r] === 1,
       }));
-      const name = extremes ? 'mean of highest and lowest' : facts.heading || quantity.carrier;
+      const name = extremes ? MEAN_OF_BOTH : facts.heading || quantity.carrier;
       const series = daySeries(`series-${i + 1}`, name, quantity, list, 0, book, choices.fill);
       if (series) remarkFrozenDays(series, book);
       return series ? [{ series, quantity }] : [];
@@ -130,32 +130,11 @@ export const daily: IntakeShape = {
   },
 };
 
-export const asTemperature = (choices: ShapeInput['choices']): ShapeInput['choices'] => ({
-  ...choices,
-  carrier: 'outdoor-temperature',
-  role: 'weather',
-});
-
-const MEAN =
-  /\b(mean|average|avg|mittel(wert)?|moy(enne)?|media|gemiddelde?|middel|tmk?|tg|tavg|tmed|t ?mean|tas)\b|mitteltemp|^temp(erature?|eratura|eratuur|eratur)?$/;
-
-/** Highest and lowest temperature of the day in two columns, without a mean; theirs stands for the day's. */
 /** Beside what was used the weather is passed over. */
 const hasEnergy = (sheet: Sheet): boolean =>
   quantityColumns(sheet, [sheet.dateColumn]).some(
     ({ meaning: { unit, role } }) => unit !== undefined && role === 'value' && !isOfDegrees(unit),
   );
-
-export function findExtremes(sheet: Sheet): { maximum: ColumnFacts; minimum: ColumnFacts } | undefined {
-  const maximum = sheet.columns.find((c) => c.meaning.role === 'maximum' && isNumberColumn(c));
-  const minimum = sheet.columns.find((c) => c.meaning.role === 'minimum' && isNumberColumn(c));
-  const isMean = (c: ColumnFacts) =>
-    isNumberColumn(c) &&
-    c.meaning.carrier === 'outdoor-temperature' &&
-    c.meaning.role === 'value' &&
-    MEAN.test(plainWords(c.heading));
-  return maximum && minimum && !sheet.columns.some(isMean) ? { maximum, minimum } : undefined;
-}
 
 function screen(
   { sheet, book }: ShapeInput,

@@ -5,7 +5,7 @@ import { tell } from '../../model/shapes/told.ts';
 import { commonestStep, isIntervalLength } from '../dates/interval.ts';
 import { startOfSpan } from '../dates/read-clock.ts';
 import { type IntakeShape, nothingRead, type ShapeInput, type ShapeReading } from '../importer/shape.ts';
-import { type ColumnFacts, isMarkColumn, isNumberColumn, isWordColumn } from '../layout/column-facts.ts';
+import type { ColumnFacts } from '../layout/column-facts.ts';
 import {
   commonUnit,
   indicesOf,
@@ -15,11 +15,12 @@ import {
   statedUnit,
 } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
+import { estimatedRows, findQualityColumn } from '../layout/quality-marks.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { steadyClockOf } from '../layout/titles.ts';
-import { columnName, readAmounts, readQuality, settleDecimals } from '../layout/value-cells.ts';
+import { columnName, readAmounts, settleDecimals } from '../layout/value-cells.ts';
 import {
   buildIntervalSeries,
   placeClock,
@@ -272,28 +273,4 @@ function saidSide(
     if (/(^|[ T])24:00/.test(cell)) return 'end';
   }
   return undefined;
-}
-
-/** By its heading, or by cells that are nothing but marks. */
-export function findQualityColumn(sheet: Sheet): number | undefined {
-  const named = sheet.columns.find(
-    (c) =>
-      c.meaning.role === 'quality' &&
-      c.meaning.bill !== 'opening-kind' &&
-      (isWordColumn(c) || c.numbers + c.missing === c.sampled),
-  );
-  const marked = sheet.columns.filter((c) => isNumberColumn(c) && c.marksBeside > 0);
-  const beside = marked.find((c) => c.meaning.bill !== 'opening') ?? marked[0];
-  return (named ?? sheet.columns.find(isMarkColumn) ?? beside)?.index;
-}
-
-/** Which readings bear the mark of an estimate. */
-export function estimatedRows(
-  sheet: Sheet,
-  column: number,
-  raw: { readonly rows: ArrayLike<number>; readonly count: number },
-): Uint8Array {
-  const marks = new Uint8Array(raw.count);
-  for (let i = 0; i < raw.count; i++) if (readQuality(sheet, column, raw.rows[i]!) === 'estimated') marks[i] = 1;
-  return marks;
 }

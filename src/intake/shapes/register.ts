@@ -1,3 +1,4 @@
+/** Counters: readings of one or several registers that go up, and what was used between them. */
 import { tell } from '../../model/shapes/told.ts';
 import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
 import { type ColumnFacts, numberEitherWay } from '../layout/column-facts.ts';
@@ -15,6 +16,7 @@ import {
 } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { plainWords } from '../layout/headings.ts';
+import { findQualityColumn } from '../layout/quality-marks.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
@@ -25,7 +27,6 @@ import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { isOfDegrees, isPower, MOST_KWH_A_DAY, ratioOf } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
 import { readCounter } from './counter-series.ts';
-import { findQualityColumn } from './long-interval.ts';
 
 /** Rising values over this many rows are no coincidence. */
 const TELLING_ROWS = 30;

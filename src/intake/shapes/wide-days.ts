@@ -1,4 +1,5 @@
 /** One day a row: a date and 24, 48 or 96 columns of readings, with 46 or 50 on the days the clocks change. */
+
 import { tell } from '../../model/shapes/told.ts';
 import { zoneTable } from '../clock/zone-table.ts';
 import { type IntakeShape, nothingRead } from '../importer/shape.ts';
@@ -6,6 +7,7 @@ import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
 import { commonUnit } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { slotOfHeading } from '../layout/headings.ts';
+import { estimatedRows, findQualityColumn } from '../layout/quality-marks.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { steadyClockOf } from '../layout/titles.ts';
@@ -15,7 +17,6 @@ import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { splitNet } from '../readings/split-net.ts';
 import type { StampSide } from '../readings/stamp-side.ts';
 import { stageOf } from '../terms/progress.ts';
-import { estimatedRows, findQualityColumn } from './long-interval.ts';
 
 interface WideLayout {
   readonly columns: readonly ColumnFacts[];

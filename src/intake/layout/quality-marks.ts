@@ -1,0 +1,48 @@
+/** Marks of how a reading came about: read, estimated, or read by the customer. */
+import { markBeside } from '../numbers/read-number.ts';
+import { cellText } from '../text/table.ts';
+import { isMarkColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
+import { plainWords } from './headings.ts';
+import type { Sheet } from './sheet.ts';
+
+const ESTIMATED = /^(e|est|est\.|estimated?|estimate|estimation|geschätzt|projected|substituted)$/i;
+/** In a column that asks whether a reading is an estimate. */
+const YES = /^(y|yes|true|1|ja|oui|si|sí)$/i;
+const OF_ESTIMATES = /estim|schatz|stimat|geschat|anslaet/;
+const CUSTOMER = /^(c|cust|customer|customer read(ing)?|own|self)$/i;
+
+export type Quality = 'actual' | 'estimated' | 'customer' | 'unknown';
+
+/** Mark beside a reading: E, A, C and the words for them. A column named "estimated" answers yes or no. */
+export function readQuality(sheet: Sheet, column: number, row: number): Quality {
+  const text = cellText(sheet.table, row, column);
+  const cell = markBeside(text) ?? (/^[-+£]?\d{2}/.test(text) ? '' : text);
+  if (ESTIMATED.test(cell)) return 'estimated';
+  if (YES.test(cell) && OF_ESTIMATES.test(plainWords(sheet.columns[column]?.heading ?? ''))) return 'estimated';
+  if (CUSTOMER.test(cell)) return 'customer';
+  return cell === '' ? 'unknown' : 'actual';
+}
+
+/** By its heading, or by cells that are nothing but marks. */
+export function findQualityColumn(sheet: Sheet): number | undefined {
+  const named = sheet.columns.find(
+    (c) =>
+      c.meaning.role === 'quality' &&
+      c.meaning.bill !== 'opening-kind' &&
+      (isWordColumn(c) || c.numbers + c.missing === c.sampled),
+  );
+  const marked = sheet.columns.filter((c) => isNumberColumn(c) && c.marksBeside > 0);
+  const beside = marked.find((c) => c.meaning.bill !== 'opening') ?? marked[0];
+  return (named ?? sheet.columns.find(isMarkColumn) ?? beside)?.index;
+}
+
+/** Which readings bear the mark of an estimate. */
+export function estimatedRows(
+  sheet: Sheet,
+  column: number,
+  raw: { readonly rows: ArrayLike<number>; readonly count: number },
+): Uint8Array {
+  const marks = new Uint8Array(raw.count);
+  for (let i = 0; i < raw.count; i++) if (readQuality(sheet, column, raw.rows[i]!) === 'estimated') marks[i] = 1;
+  return marks;
+}
