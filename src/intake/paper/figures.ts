@@ -197,7 +197,7 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
   let bare = '';
   let done = 0;
   for (const match of everyMatch(left, NUMBER)) {
-    const [whole, open = '', money, minus = '', body = ''] = match;
+    const [whole, open, money, minus = '', body = ''] = match;
     const value = readNumber(body, 0, body.length, decimal);
     if (Number.isNaN(value) || value > 1e8) continue;
     const end = match.index + whole.length;
@@ -209,14 +209,16 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
     const unitEnd = end + (unit?.[0].length ?? 0);
     // Small and close behind a fraction it is a cent; else it may be the sign of a customer's reading.
     const isCent = decimals > 0 && !money && !unit && /^c(?![\p{L}\d])/u.test(rest);
+    const sign = open?.[0];
+    const isMinusBehind = unitEnd < left.length && /^\s?(?:CR\b|[-−](?=\s|$))/.test(left.slice(unitEnd));
     const from = match.index + (whole.length - whole.trimStart().length);
     figures.push({
       row: number,
       box: boxOf(from, unitEnd),
-      text: text.slice(from, unitEnd).replace(/^[(+]/, '').trim(),
+      text: text.slice(sign === '(' || sign === '+' ? from + 1 : from, unitEnd).trim(),
       value,
       decimals,
-      negative: /[-−–(]/.test(open) || minus !== '' || /^\s?(?:CR\b|[-−](?=\s|$))/.test(left.slice(unitEnd)),
+      negative: (sign !== undefined && sign !== '+') || minus !== '' || isMinusBehind,
       before: plainWords(left.slice(0, from)),
       heading: '',
       ...(isCent ? CENTS : kindOf(money, unit?.groups)),

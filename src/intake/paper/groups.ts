@@ -119,8 +119,10 @@ export function earlierWords({ heading, row: at }: Figure, rows: readonly RowFac
     figures.length === 0 &&
     !/\t|[.!?]$/.test(text) &&
     words[0]!.x < row.words[0]!.x + row.height * 3;
-  const title = rows.findLastIndex((one, i) => i < at && i >= at - TABLE_ROWS && isTitle(one));
-  const above = rows.slice(Math.max(0, title + 1 - TITLE_ROWS), title + 1).filter(isTitle);
+  const from = Math.max(0, at - TABLE_ROWS);
+  const title = rows.slice(from, at).findLastIndex(isTitle);
+  if (title < 0) return undefined;
+  const above = rows.slice(Math.max(0, from + title + 1 - TITLE_ROWS), from + title + 1).filter(isTitle);
   return above.find(({ words }) => EARLIER.test(words) && words.split(' ').length <= TITLE_WORDS)?.text;
 }
 

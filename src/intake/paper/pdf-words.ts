@@ -63,7 +63,7 @@ export async function readPdfWords(
       const page = await document.getPage(number);
       const { width, height, transform } = page.getViewport({ scale: 1 });
       const { items } = await page.getTextContent({ disableNormalization: false });
-      const written = items.flatMap((item) => ('str' in item && item.str.trim() !== '' ? [item] : []));
+      const written = items.filter((item) => 'str' in item && item.str.trim() !== '') as Item[];
       const view = straight(written, transform);
       const upright = turnUpright(overprintDropped(written.flatMap((item) => wordsOf(item, view))), width, height);
       const picture = upright.words.length < FEW_WORDS ? await pictureOfPage(page) : undefined;
@@ -194,7 +194,7 @@ function straight(items: readonly Item[], view: readonly number[]): readonly num
     const angle = Math.atan2(transform[1]!, transform[0]!);
     return angle - Math.round(angle / (Math.PI / 2)) * (Math.PI / 2);
   };
-  if (items.every((item) => Math.abs(offOf(item)) < LEAST_SLOPE)) return view;
+  if (items.every((item) => item.transform[1] === 0 || Math.abs(offOf(item)) < LEAST_SLOPE)) return view;
   const slopes = items.flatMap((item) => new Array<number>(item.str.length).fill(offOf(item)));
   const slope = slopes.toSorted((a, b) => a - b)[slopes.length >> 1] ?? 0;
   if (Math.abs(slope) < LEAST_SLOPE || Math.abs(slope) > MOST_SLOPE) return view;

@@ -167,10 +167,8 @@ function linesOfPage(
 ): PaperLine[] {
   const every = linesOf(rows, products, pairs);
   // Of two that are alike this bill's stays.
-  const once = dropRepeats(
-    every.toSorted((a, b) => Number(isEarlier(a, rows)) - Number(isEarlier(b, rows))),
-    rows,
-  );
+  const earlier = new Set(every.filter((line) => isEarlier(line, rows)));
+  const once = dropRepeats([...every.filter((line) => !earlier.has(line)), ...earlier], rows);
   // Charges of equal months repeat too: what the totals say counts.
   const confirmed = (lines: readonly PaperLine[]) => {
     const input = { rows, lines: lines.filter(({ kind }) => !NO_CHARGES.has(kind)), taken: used };
