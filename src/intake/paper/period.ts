@@ -3,6 +3,7 @@
 import { monthOf, toCivilDate, yearOf } from '../../model/calendar/civil.ts';
 import type { DatePair } from './date-pairs.ts';
 import type { RowFacts } from './figures.ts';
+import { fuelsIn } from './fuel-of.ts';
 import type { PaperLine } from './lines.ts';
 import type { Proof } from './relations.ts';
 import { COMPARED, EARLIER, PERIOD, READING } from './vocabulary.ts';
@@ -74,16 +75,19 @@ export function periodOf(
 const saysReadings = ({ words, figures }: RowFacts): boolean =>
   READING.test(figures.length > 0 ? words : words.replaceAll(/\bmeters?\b/gi, ' '));
 
+/** "Jaarnota stroom 1 maart 2025 t/m 28 februari 2026": the words of a period, or a fuel. */
+export const statesDays = (words: string): boolean => PERIOD.test(words) || fuelsIn(words).length > 0;
+
 const LONGEST_BILL = 400;
 /** Whether two dates lie about two others, as the days of a bill lie about those of a part of it. */
 function holds(outer: DatePair, inner: DatePair, rows: readonly RowFacts[]): boolean {
   const isAbout = outer.from.day <= inner.from.day && outer.to.day >= inner.to.day && outer.days > inner.days + 1;
   const words = `${rows[outer.from.row]!.words} ${rows[outer.to.row]!.words}`;
-  return isAbout && outer.days < LONGEST_BILL && PERIOD.test(words) && !COMPARED.test(words);
+  return isAbout && outer.days < LONGEST_BILL && statesDays(words) && !COMPARED.test(words);
 }
 
 /** Whole calendar months between two days; NaN where they are none. */
-function spansMonths({ from, to }: DatePair, inclusive: boolean): number {
+export function spansMonths({ from, to }: DatePair, inclusive: boolean): number {
   const [first, last] = [toCivilDate(from.day), toCivilDate(to.day + (inclusive ? 1 : 0))];
   if (first.slice(8) !== last.slice(8)) return Number.NaN;
   return (yearOf(last) - yearOf(first)) * 12 + monthOf(last) - monthOf(first);

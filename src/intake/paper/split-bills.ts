@@ -1,12 +1,11 @@
-/** Several bills in one paper: pages that state other days begin another bill, if it has charges of its own. */
+/** Several bills in one paper: pages that state other days, or write amounts otherwise, begin another bill, if it has charges of its own. */
 
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import { type DatePair, pairDates } from './date-pairs.ts';
 import { readRows } from './figures.ts';
-import { fuelsIn } from './fuel-of.ts';
 import type { Row } from './page.ts';
-import type { Understanding } from './understand.ts';
-import { PERIOD } from './vocabulary.ts';
+import { statesDays } from './period.ts';
+import { marksOf, type Understanding } from './understand.ts';
 
 /** Shorter spans are parts of a bill, or days for paying it. */
 const LEAST_DAYS = 20;
@@ -28,13 +27,16 @@ export function splitBills(
   const whole = understandRows(rows);
   const pages = [...Map.groupBy(rows, ({ page }) => page)];
   if (pages.length < 2 || said === 'one') return { bills: [whole] };
-  const groups: { span: DatePair | undefined; pages: number[] }[] = [];
+  const groups: { span: DatePair | undefined; marks: string; pages: number[] }[] = [];
   for (const [page, own] of pages) {
     const span = statedSpan(own);
+    const marks = marksOf(own).join('');
     const last = groups.at(-1);
     const isOther =
       last?.span && span && sharedDays(last.span, span) < MOST_SHARED * Math.min(last.span.days, span.days);
-    if (!last || isOther) groups.push({ span, pages: [page] });
+    // What one of them writes with another decimal sign would be lost in the other's.
+    const isWrittenOtherwise = last?.marks.length === 1 && marks.length === 1 && last.marks !== marks;
+    if (!last || isOther || isWrittenOtherwise) groups.push({ span, marks, pages: [page] });
     else {
       last.pages.push(page);
       last.span = !last.span || (span && span.days > last.span.days) ? span : last.span;
@@ -59,10 +61,8 @@ const spanText = ({ from, to }: DatePair): string => `${toCivilDate(from.day)} â
 /** The longest two dates of a page beside words for the days of a bill, or for a fuel. */
 function statedSpan(own: readonly Row[]): DatePair | undefined {
   const rows = readRows(own, '.');
-  // "Jaarnota stroom 1 maart 2025 t/m 28 februari 2026".
-  const isStated = (words: string) => PERIOD.test(words) || fuelsIn(words).length > 0;
   return pairDates(rows)
-    .filter(({ from, to, days }) => days >= LEAST_DAYS && isStated(`${rows[from.row]!.words} ${rows[to.row]!.words}`))
+    .filter(({ from, to, days }) => days >= LEAST_DAYS && statesDays(`${rows[from.row]!.words} ${rows[to.row]!.words}`))
     .toSorted((a, b) => b.days - a.days)[0];
 }
 

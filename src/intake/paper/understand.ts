@@ -19,7 +19,7 @@ import {
   sumQuantity,
 } from './lines.ts';
 import type { Row } from './page.ts';
-import { type PaperPeriod, periodOf } from './period.ts';
+import { type PaperPeriod, periodOf, spansMonths } from './period.ts';
 import {
   type Difference,
   findDifferences,
@@ -81,7 +81,7 @@ export function understand(rows: readonly Row[], choices: UnderstandChoices): Un
 }
 
 /** Amounts of money end in a mark and two digits; where both marks do so, or none, each is tried. */
-function marksOf(rows: readonly Row[]): ('.' | ',')[] {
+export function marksOf(rows: readonly Row[]): ('.' | ',')[] {
   const ends = (mark: RegExp) => rows.some(({ words }) => words.some(({ text }) => mark.test(text)));
   const [point, comma] = [ends(/\d\.\d{2}(?!\d|[./-]\d)/), ends(/\d,\d{2}(?!\d)/)];
   return point === comma ? ['.', ','] : [point ? '.' : ','];
@@ -128,8 +128,11 @@ function usesOf(
   differences: readonly Difference[],
   gas: readonly GasSum[],
 ): Figure[] {
-  const days = pairs.flatMap(({ from, to, days }) =>
-    [days, days + 1].map(
+  const days = pairs.flatMap((pair) => {
+    const { from, to } = pair;
+    // A price for a year is the same for 365 days of 365 and 366 of 366; twelve months say which of them.
+    const year = [false, true].findIndex((inclusive) => spansMonths(pair, inclusive) === 12);
+    return (year < 0 ? [pair.days, pair.days + 1] : [pair.days + year]).map(
       (value): Figure => ({
         row: to.row,
         box: { ...from.box, width: Math.max(from.box.width, to.box.x + to.box.width - from.box.x) },
@@ -141,8 +144,8 @@ function usesOf(
         before: '',
         heading: '',
       }),
-    ),
-  );
+    );
+  });
   return [
     ...new Set([
       ...products.map(({ quantity }) => quantity),

@@ -2292,5 +2292,24 @@ Waarvan btw 21%                                      € ${de(round((all * 21) /
     ['electricity', '2025-09-01', '2026-09-01', 1797, all],
   );
 }
+{
+  const use = times(2242, 30.59);
+  const tax = share(19, use + 9500);
+  add(
+    'Grundpreis für ein ganzes Schaltjahr ohne Tage',
+    DE,
+    `
+Rotbach Strom
+Stromrechnung
+Abrechnungszeitraum 01.01.2024 – 31.12.2024
+Arbeitspreis   2.242 kWh   30,59 ct/kWh   ${de(use)} €
+Grundpreis                 95,00 €/Jahr    95,00 €
+Nettobetrag                               ${de(use + 9500)} €
+Umsatzsteuer 19 %                         ${de(tax)} €
+Rechnungsbetrag                           ${de(use + 9500 + tax)} €
+`,
+    ['electricity', '2024-01-01', '2025-01-01', 2242, use + 9500 + tax],
+  );
+}
 
 export const SET_BILLS: readonly SetBill[] = bills;
