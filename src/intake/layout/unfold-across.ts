@@ -306,15 +306,6 @@ function unfold(table: Table, headingRow: number, heads: readonly string[], acro
   const made: { line: number; cells: readonly string[] }[] = [];
   const put = (row: number, cells: readonly string[]) => made.push({ line: table.lineOfRow[row]!, cells });
   for (let row = 0; row < headingRow; row++) put(row, rowTexts(table, row));
-  const corner = cellText(table, headingRow, 0);
-  const ofs = new Set(above.map((one) => one.of ?? ''));
-  const said = ofs.size === 1 ? [...ofs][0]! : '';
-  // "KW" is a week in German.
-  const hasUnit = unitOfWords(plainWords(corner)) !== undefined && !WEEK.test(plainWords(corner));
-  const value = said !== '' ? said : hasUnit ? `Value ${corner}` : 'Value';
-  const named = [...names.map((c) => heads[c] || 'Type'), ...(ofs.size > 1 ? ['Type'] : [])];
-  const hasHours = down === asHour;
-  put(headingRow, [...named, 'Date', ...(hasHours ? ['Time'] : []), value]);
   const lefts = new Map<number, string>();
   let last = '';
   for (let row = headingRow + 1; row < table.rowCount; row++) {
@@ -325,6 +316,20 @@ function unfold(table: Table, headingRow: number, heads: readonly string[], acro
     if (last !== '' && !TOTALS.test(last) && !isRemark(table, row)) lefts.set(row, last);
   }
   const rows = [...lefts.keys()];
+  const corner = cellText(table, headingRow, 0);
+  const ofs = new Set(above.map((one) => one.of ?? ''));
+  // The name of the only row is the heading of its amounts.
+  const only = names.length === 1 && rows.length === 1 ? cellText(table, rows[0]!, names[0]!) : '';
+  const told = only === '' ? names : [];
+  const said = (ofs.size === 1 ? [...ofs][0]! : '') || only || 'Value';
+  const under = [...new Set(rowTexts(table, headingRow + 1).filter((cell) => cell !== ''))];
+  // "KW" is a week in German.
+  const isUnit = (text: string) => unitOfWords(plainWords(text)) !== undefined && !WEEK.test(plainWords(text));
+  const unit = isUnit(said) ? undefined : [corner, ...(under.length === 1 ? under : [])].find(isUnit);
+  const value = unit === undefined ? said : `${said} ${unit}`;
+  const named = [...told.map((c) => heads[c] || 'Type'), ...(ofs.size > 1 ? ['Type'] : [])];
+  const hasHours = down === asHour;
+  put(headingRow, [...named, 'Date', ...(hasHours ? ['Time'] : []), value]);
   const putCell = (row: number, i: number): boolean => {
     const cell = columns[i]! < cellCount(table, row) ? cellText(table, row, columns[i]!) : '';
     // The thirtieth of February is an empty cell.
@@ -332,7 +337,7 @@ function unfold(table: Table, headingRow: number, heads: readonly string[], acro
     const when = { ...title, ...down(lefts.get(row)!), ...above[i] };
     const stamp = stampOf(when);
     if (stamp === undefined) return false;
-    const own = [...names.map((c) => cellText(table, row, c)), ...(ofs.size > 1 ? [above[i]!.of ?? ''] : [])];
+    const own = [...told.map((c) => cellText(table, row, c)), ...(ofs.size > 1 ? [above[i]!.of ?? ''] : [])];
     put(row, [...own, stamp, ...(hasHours ? [when.hour!] : []), cell]);
     return true;
   };

@@ -194,6 +194,15 @@ describe('what stands across', () => {
     expect(read(one, { fileName: 'Verbrauch 2025.csv' }).series).toHaveLength(2);
     expect(read(one).refused).toEqual(['no-year']);
   });
+  test('the only row names its amounts, and units may stand below the months', () => {
+    const months = ['', ...MONTHS.map((name) => `${name} 2025`)].join(';');
+    const row = (name: string) => [name, ...many(12, () => '100')].join(';');
+    const year = (carrier: string) => `${carrier} import 2025-01-01 2026-01-01 1200.0`;
+    const one = lines(months, row('Gasverbrauch kWh'), row('Mittel'));
+    expect(read(one)).toMatchObject({ series: [year('gas')], asked: [] });
+    const two = lines(months, ['', ...many(12, () => 'kWh')].join(';'), row('Strom'), row('Gas'));
+    expect(read(two)).toMatchObject({ series: [year('electricity'), year('gas')], asked: [] });
+  });
   test('a day of printing or of download is no year, nor is a boiler', () => {
     const rows = [['Tag', ...MONTHS].join(';'), ...many(31, (d) => [d + 1, ...many(12, () => '8,5')].join(';'))];
     for (const title of ['Erstellt am 03.01.2026', 'Kessel von 2012'])
