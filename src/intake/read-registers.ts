@@ -42,7 +42,8 @@ export function readRegisters(
     });
   let settled = choices;
   const readings: ShapeReading[] = [];
-  const kind = kindOf(sheets[0]!.sheet);
+  // The shape was chosen by the first.
+  const kind = kindOf(registers.sheets[0]!.sheet);
   for (const { sheet } of sheets) {
     const own = kindOf(sheet) === kind ? shape : bestShape(sheet, shape);
     const reading = own.parse({ sheet, choices: settled, context, book });

@@ -314,6 +314,8 @@ export function slotOfHeading(heading: string): { clock: number } | { ordinal: n
     const minutes = Number(clock[1]) * 60 + Number(clock[2]);
     return minutes <= 1440 && Number(clock[2]) < 60 ? { clock: minutes } : undefined;
   }
+  const half = /^(\d{1,2}):(\d{2})(?::00)? ?([ap])\.?m\.?$/.exec(words);
+  if (half) return { clock: ((Number(half[1]) % 12) + (half[3] === 'p' ? 12 : 0)) * 60 + Number(half[2]) };
   const four = /^(?:([01]\d|2[0-3])(00|15|30|45)|2400)$/.exec(words);
   if (four) return { clock: Number(four[1] ?? 24) * 60 + Number(four[2] ?? 0) };
   const ordinal =

@@ -2,6 +2,7 @@
  * A spreadsheet of another country takes 03/04 for a date of its own order and leaves 23/04 as text: what is a date then
  * has day and month changed about, and never a day after the twelfth.
  */
+import { sumOf } from '../../model/units/sums.ts';
 import { civilDay } from '../dates/stamp-reader.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
 import { cellAt, cellText, type Table } from '../text/table.ts';
@@ -24,50 +25,64 @@ const TEXT = /^(\d{1,2})[/.-](\d{1,2})[/.-](\d{4}|\d{2})(?=$|[, ])/;
 
 /** Undefined where no column has such dates. */
 export function turnBackDates(table: Table): TurnedDates | undefined {
-  for (let column = 0; column < SEARCHED_COLUMNS; column++) {
-    const dates: number[] = [];
-    const asWritten: number[] = [];
-    const turned: number[] = [];
-    let texts = 0;
-    let isClear = true;
-    let isThere = false;
-    for (let row = 0; row < table.rowCount && isClear; row++) {
-      const at = cellAt(table, row, column);
-      if (at < 0) continue;
-      isThere = true;
-      if (!hasTwoSigns(table, at)) continue;
-      const cell = cellText(table, row, column);
-      const [, year, month, day] = (DATE.exec(cell) ?? []).map(Number);
-      const [, first, second, written] = (TEXT.exec(cell) ?? []).map(Number);
-      if (year !== undefined) {
-        isClear = day! <= 12;
-        dates.push(row);
-        asWritten.push(civilDay(year, month!, day!));
-        turned.push(civilDay(year, day!, month!));
-      } else if (first !== undefined) {
-        isClear = first > 12 !== second! > 12;
-        texts++;
-        const day = civilDay(2000 + (written! % 100), Math.min(first, second!), Math.max(first, second!));
-        asWritten.push(day);
-        turned.push(day);
-      }
+  const columns = Array.from({ length: SEARCHED_COLUMNS }, (_, column) => mixedDates(table, column)).filter(
+    (one) => one !== undefined,
+  );
+  const first = columns.find(({ rows, texts }) => rows.length >= LEAST && texts >= LEAST);
+  if (!first) return undefined;
+  const isCertain = columns.some(
+    ({ asWritten, turned }) => stepsBack(turned) <= turned.length * 0.01 && wayOf(turned) < wayOf(asWritten) / 2,
+  );
+  // The ends of the same rows were turned with their beginnings.
+  const turn = (row: number, at: number) => {
+    const cell = columns.some(({ column }) => column === at) ? cellText(table, row, at) : '';
+    return DATE.test(cell) ? [cell.replace(DATE, '$1-$3-$2')] : undefined;
+  };
+  return {
+    table: isCertain ? rewriteCells(table, turn) : table,
+    isCertain,
+    count: sumOf(columns.map(({ rows }) => rows.length)),
+    line: table.lineOfRow[first.rows[0]!]!,
+    found: cellText(table, first.rows[0]!, first.column),
+  };
+}
+
+interface MixedDates {
+  readonly column: number;
+  /** Rows with a date that may be turned. */
+  readonly rows: readonly number[];
+  readonly texts: number;
+  /** Days of all rows. */
+  readonly asWritten: readonly number[];
+  readonly turned: readonly number[];
+}
+
+/** A column of both forms, in which no date is of a day after the twelfth and every text is. */
+function mixedDates(table: Table, column: number): MixedDates | undefined {
+  const rows: number[] = [];
+  const asWritten: number[] = [];
+  const turned: number[] = [];
+  let texts = 0;
+  for (let row = 0; row < table.rowCount; row++) {
+    const at = cellAt(table, row, column);
+    if (at < 0 || !hasTwoSigns(table, at)) continue;
+    const cell = cellText(table, row, column);
+    const [, year, month, day] = (DATE.exec(cell) ?? []).map(Number);
+    const [, first, second, written] = (TEXT.exec(cell) ?? []).map(Number);
+    if (year !== undefined) {
+      if (day! > 12) return undefined;
+      rows.push(row);
+      asWritten.push(civilDay(year, month!, day!));
+      turned.push(civilDay(year, day!, month!));
+    } else if (first !== undefined) {
+      if (first > 12 === second! > 12) return undefined;
+      texts++;
+      const civil = civilDay(2000 + (written! % 100), Math.min(first, second!), Math.max(first, second!));
+      asWritten.push(civil);
+      turned.push(civil);
     }
-    if (!isThere) return undefined;
-    if (!isClear || dates.length < LEAST || texts < LEAST) continue;
-    const isCertain = stepsBack(turned) <= turned.length * 0.01 && wayOf(turned) < wayOf(asWritten) / 2;
-    const turn = (row: number, at: number) => {
-      const cell = at === column ? cellText(table, row, at) : '';
-      return DATE.test(cell) ? [cell.replace(DATE, '$1-$3-$2')] : undefined;
-    };
-    return {
-      table: isCertain ? rewriteCells(table, turn) : table,
-      isCertain,
-      count: dates.length,
-      line: table.lineOfRow[dates[0]!]!,
-      found: cellText(table, dates[0]!, column),
-    };
   }
-  return undefined;
+  return rows.length > 0 && texts > 0 ? { column, rows, texts, asWritten, turned } : undefined;
 }
 
 const SHORTEST = '1/2/25'.length;

@@ -78,7 +78,11 @@ export function readCounter(counter: CounterInput, input: ShapeInput): CounterSe
   if (uneven) book.add('counter-uneven', 'note', { column: columnName(sheet, facts.index) });
   if (uneven || (dates.kind === 'time' && isIntervalLength(stepMinutes))) {
     const raw = uneven ?? stepsAsReadings(sheet, dates, steps, stepMinutes!, context.zone);
-    const clock = placeClock(raw.raw, raw.values, choices, context, book);
+    const told =
+      uneven && !dates.offsets && choices.clock === undefined ? clockOfStamps(dates, inOrder, context.zone) : undefined;
+    if (told === 'unknown') book.add('clock-assumed', 'question', { expected: 'local' });
+    const ofClock = told === undefined || told === 'steady' ? choices : { ...choices, clock: 'local' as const };
+    const clock = placeClock(raw.raw, raw.values, ofClock, context, book);
     const read = { column: facts, values: raw.values, estimated: null };
     const rest = { ...context, onProgress: stageOf(context.onProgress, 0.8, 1) };
     rest.onProgress(0);
@@ -142,6 +146,38 @@ const EVEN_SHARE = 0.6;
 const LONGEST_PAUSE = 360;
 const MOST_MINUTES = 90;
 
+/** Stamps in the hours beside a change of the clocks that make an empty hour between them telling. A judgement. */
+const TELLING_STAMPS = 2;
+
+/**
+ * Hours that were shared out are there in spring too, so the stamps themselves tell whether they follow the local clock:
+ * whether they leave out the hour that spring skips, and step back where autumn doubles one. Undefined without a change.
+ */
+function clockOfStamps(
+  { civilMinute }: Dates,
+  inOrder: readonly number[],
+  zoneName: string,
+): 'local' | 'steady' | 'unknown' | undefined {
+  const civil = inOrder.map((i) => civilMinute[i]!);
+  const [first, last] = [civil[0]!, civil.at(-1)!];
+  const zone = zoneTable(zoneName, Math.floor(first / 1440), Math.floor(last / 1440));
+  const between = (low: number, high: number) => civil.filter((minute) => minute >= low && minute < high).length;
+  const found = zone.changes.flatMap(({ at, before, after }) => {
+    const [low, high] = [at + Math.min(before, after), at + Math.max(before, after)];
+    if (low < first || high > last) return [];
+    if (after < before)
+      return civil.some((minute, n) => n > 0 && minute < civil[n - 1]! && minute >= low && minute < high)
+        ? ['local']
+        : ['steady'];
+    if (between(low, high) > 0) return ['steady'];
+    const isTelling = [between(low - 60, low), between(high, high + 60)].every((stamps) => stamps >= TELLING_STAMPS);
+    return [isTelling ? 'local' : 'unknown'];
+  });
+  const told = new Set(found.filter((one) => one !== 'unknown'));
+  if (found.length === 0) return undefined;
+  return told.size === 1 ? ([...told][0] as 'local' | 'steady') : 'unknown';
+}
+
 /** What an unevenly read counter rose in each hour that it covers wholly; undefined for a counter that is read evenly or seldom. */
 function stepsByTheHour(
   sheet: Sheet,
@@ -150,7 +186,11 @@ function stepsByTheHour(
   stepMinutes: number | undefined,
 ): { raw: RawReadings; values: Float64Array } | undefined {
   const at = (i: number) => dates.civilMinute[i]! - (dates.offsets?.[i] ?? 0);
-  const lengths = steps.map((s) => at(s.after) - at(s.before)).sort((a, b) => a - b);
+  // A row that is written again is no reading of its own.
+  const lengths = steps
+    .map((s) => at(s.after) - at(s.before))
+    .filter((minutes) => minutes !== 0)
+    .sort((a, b) => a - b);
   const even = lengths.filter((minutes) => minutes === stepMinutes).length;
   if (lengths.length < 100 || even > lengths.length * EVEN_SHARE) return undefined;
   if (lengths[lengths.length >> 1]! > MOST_MINUTES) return undefined;

@@ -70,6 +70,12 @@ test('dates that a spreadsheet turned are turned back where the rows tell; dates
   // In the order of what they use nothing tells.
   const byUse = turned.toSorted((a, b) => Number(a.split(',')[1]) - Number(b.split(',')[1]));
   expect(read(['Date,Electricity kWh', ...byUse]).asked).toContain('dates-turned-maybe');
+  const bills = DAYS.filter((_, i) => i % 4 === 0).map((day, i) => [day, DAYS[i * 4 + 3]!, 20 + (i % 5)] as const);
+  const turn = (day: string) => day.replace(/^(\d+)-(\d+)-(0\d|1[0-2])$/, '$1-$3-$2');
+  const written = (day: string) => (turn(day) === day && Number(day.slice(8)) > 12 ? slashed(day) : turn(day));
+  const both = bills.map(([from, to, kWh]) => `${written(from)},${written(to)},${kWh}`);
+  const ofBills = read(['From,To,Electricity kWh', ...both], 'Europe/London', { toInclusive: true });
+  expect(ofBills.series).toEqual([`electricity import ${sum(bills.map(([, , kWh]) => kWh)).toFixed(1)}`]);
   const mixed = DAYS.map((day, i) => `${i % 2 ? day : slashed(day)},${OF_DAYS[i]}`);
   expect(read(['Date,Electricity kWh', ...mixed])).toMatchObject({
     asked: [],
@@ -200,4 +206,28 @@ test('standard hours are a register; bills that stand in one period are no slips
   expect(known.series).toHaveLength(3);
   const bills = ['Jan 14 - Feb 12,600', 'Feb 13 - Mar 14,570', 'Mar 15 - Apr 13,480'].map((row) => `2025,${row}`);
   expect(read(['Year,Service period,Electricity kWh', ...bills], 'America/New_York').asked).toContain('times-doubled');
+});
+
+test('a counter read unevenly follows the clock that its stamps show, though its hours are shared out', () => {
+  const rows = (offset: (at: number) => number) =>
+    Array.from({ length: 1200 }, (_, i) => {
+      const at = Date.UTC(2025, 2, 28) + (i * 7 + ((i * i) % 5)) * 60_000;
+      return `${new Date(at + offset(at) * 60_000).toISOString().slice(0, 16)},${(500 + i * 0.03).toFixed(2)}`;
+    });
+  const heading = 'Time,Electricity meter reading (kWh)';
+  const local = read([heading, ...rows((at) => (at >= Date.UTC(2025, 2, 30, 1) ? 60 : 0))]);
+  expect(local.noted).toContain('counter-uneven');
+  expect(local.noted).not.toContain('clock-utc');
+  expect(local.asked).toEqual([]);
+  expect(read([heading, ...rows(() => 0)]).noted).toContain('clock-utc');
+});
+
+test('half-hours across may bear clock times of twelve hours', () => {
+  const clocks = Array.from(
+    { length: 48 },
+    (_, i) => `${(i >> 1) % 12 || 12}:${i % 2 ? '30' : '00'} ${i < 24 ? 'AM' : 'PM'}`,
+  );
+  const rows = DAYS.map((day, d) => `${day},${clocks.map((_, i) => (0.1 + ((d + i) % 9) / 50).toFixed(2))}`);
+  const total = sum(DAYS.flatMap((_, d) => clocks.map((_, i) => 0.1 + ((d + i) % 9) / 50)));
+  expect(read([`Electricity kWh on,${clocks}`, ...rows]).series).toEqual([`electricity import ${total.toFixed(1)}`]);
 });
