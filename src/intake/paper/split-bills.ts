@@ -47,7 +47,12 @@ export function splitBills(
     bill: understandRows(rows.filter(({ page }) => group.pages.includes(page))),
   }));
   const charged = parts.filter(({ bill }) => bill.sections.some(({ lines }) => lines.some(({ product }) => product)));
-  if (charged.length < 2) return { bills: [whole] };
+  const isMixed = new Set(groups.map(({ marks }) => marks).filter((marks) => marks.length === 1)).size > 1;
+  const isPriced = groups.every((group) =>
+    rows.some(({ page, words }) => group.pages.includes(page) && words.some(({ text }) => /[£€$]/.test(text))),
+  );
+  if (charged.length < 2)
+    return { bills: [whole], ...(isMixed && isPriced ? { doubt: pages.map(([page]) => page + 1).join(', ') } : {}) };
   const isComplete = ({ sections, together }: Understanding) =>
     sections.every(({ totals }) => totals !== undefined || together !== undefined);
   if (said === 'several' || (charged.length === parts.length && charged.every(({ bill }) => isComplete(bill))))

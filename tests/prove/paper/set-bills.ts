@@ -2123,7 +2123,7 @@ Total charges                              ${gb(use + standing + vat)}
   );
 }
 {
-  const [use, standing, gas, gasStanding] = [times(310, 26.4), times(30, 49.1), times(820.5, 6.31), times(30, 30.4)];
+  const [use, standing, gas, gasStanding] = [times(310, 26.4), times(30, 49.1), times(820, 6.312), times(30, 30.4)];
   const all = sum(use, standing, gas, gasStanding);
   const vat = share(5, all - 420);
   const part = (own: number) => own * 1.05 - round((420 * 1.05 * own) / all);
@@ -2136,9 +2136,11 @@ Your energy 1 June 2026 to 30 June 2026
 Electricity
 310 kWh at 26.40p                          ${gb(use)}
 Standing charge 30 days at 49.10p          ${gb(standing)}
+Electricity before discount                ${gb(use + standing)}
 Gas
-820.5 kWh at 6.31p                         ${gb(gas)}
+820 kWh at 6.312p                          ${gb(gas)}
 Standing charge 30 days at 30.40p           ${gb(gasStanding)}
+Gas before discount                        ${gb(gas + gasStanding)}
 Both fuels
 Dual fuel discount                         ${gb(-420)}
 Total before VAT                          ${gb(all - 420)}
@@ -2146,7 +2148,7 @@ VAT at 5%                                   ${gb(vat)}
 Total                                     ${gb(all - 420 + vat)}
 `,
     ['electricity', '2026-06-01', '2026-07-01', 310, round(part(use + standing))],
-    ['gas', '2026-06-01', '2026-07-01', 820.5, round(part(gas + gasStanding))],
+    ['gas', '2026-06-01', '2026-07-01', 820, round(part(gas + gasStanding))],
   );
 }
 {
@@ -2223,7 +2225,7 @@ To pay                                      ${gb(use + standing + vat + 5000)}
   add(
     'what would have been paid with another supplier',
     UK,
-    bill(`Your projection. If you had been with us:\n${then}`),
+    bill(`Your projection\nIf you had been with us:\n${then}`),
   );
 }
 {
