@@ -247,7 +247,9 @@ function findAcross(table: Table, row: number, heads: readonly string[], title: 
     [asWeek, countUp('week', LEAST_WEEKS), asName, [1, MOST_CELLS]],
     [asDayOfMonth, countUp('day', 28), asName, [1, MOST_CELLS]],
   ];
-  for (let column = 0; column < columns[0]!; column++) {
+  // Seven days stand in few rows.
+  const isShort = table.rowCount - row <= SEARCHED_ROWS;
+  for (let column = 0; isShort && column < columns[0]!; column++) {
     const days = downOf(column);
     const asDayName: Kind = (text) => (days.includes(text) ? { weekday: days.indexOf(text) } : undefined);
     if (firstWeekday(days) === 0) pairs.unshift([asWeek, countUp('week', 3), asDayName, [7, 7]]);
