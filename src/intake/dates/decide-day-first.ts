@@ -30,12 +30,15 @@ export function weighDayFirst(
   let rowOfDayFirst = -1;
   let rowOfMonthFirst = -1;
   let rowOfEither = -1;
+  // The first of January is the same either way.
+  let isCalendar = false;
   for (let row = firstRow; row < lastRow; row++) {
     const cell = cellAt(table, row, column);
     if (cell < 0) continue;
     readStamp(table.text, table.cellFrom[cell]!, table.cellTo[cell]!, true, reader);
     const { first, second } = reader;
-    if (first === 0 && row - firstRow > CLEAR_ROWS && dayFirst + monthFirst + either === 0) break;
+    if (first === 0 && row - firstRow > CLEAR_ROWS && !isCalendar) break;
+    isCalendar ||= first > 0;
     if (first === 0 || first > 31 || second > 31) continue;
     if (first > 12 && second <= 12) {
       if (dayFirst++ === 0) rowOfDayFirst = row;

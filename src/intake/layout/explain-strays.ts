@@ -24,8 +24,10 @@ export function explainStrays(sheet: Sheet, dates: Dates, book: RemarkBook, onSt
       .join(' ')
       .slice(0, 60);
     const isLast = row === table.rowCount - 1;
-    if (stray.impossible) book.tally('date-impossible', 'note', { row: line, column: columnName, found });
-    else if (heading !== undefined && cells.join('\u0000') === heading)
+    if (stray.impossible) {
+      undated++;
+      book.tally('date-impossible', 'note', { row: line, column: columnName, found });
+    } else if (heading !== undefined && cells.join('\u0000') === heading)
       book.tally('heading-repeated', 'note', { row: line });
     else if (stray.isSum || cells.some((cell) => TOTALS.test(cell)))
       book.tally('totals-skipped', 'note', { row: line, found: text });

@@ -231,3 +231,31 @@ test('half-hours across may bear clock times of twelve hours', () => {
   const total = sum(DAYS.flatMap((_, d) => clocks.map((_, i) => 0.1 + ((d + i) % 9) / 50)));
   expect(read([`Electricity kWh on,${clocks}`, ...rows]).series).toEqual([`electricity import ${total.toFixed(1)}`]);
 });
+
+/** Two months of ten-minute readings, each day followed by a line of its sum, as `write` sets a date. */
+function monthsFrom(first: string, write: (day: number, month: number) => string) {
+  const days = Array.from({ length: 59 }, (_, i) => new Date(Date.parse(first) + i * 86_400_000));
+  return days.flatMap((date) => {
+    const day = write(date.getUTCDate(), date.getUTCMonth() + 1);
+    const clocks = Array.from(
+      { length: 144 },
+      (_, i) => `${String(Math.floor(i / 6)).padStart(2, '0')}:${String((i % 6) * 10).padStart(2, '0')}`,
+    );
+    return [...clocks.map((clock) => `${day}/2025 ${clock},0.05`), `Total ${day}/2025,7.2`];
+  });
+}
+
+test('the order of day and month is told by the later rows where a first of January and its sum come first', () => {
+  const american = monthsFrom('2025-01-01', (day, month) => `${month}/${day}`);
+  expect(read(['Start,Electricity used (kWh)', ...american]).series).toEqual(['electricity import 424.8']);
+  const british = monthsFrom('2025-01-01', (day, month) => `${day}/${month}`);
+  expect(read(['Start,Electricity used (kWh)', ...british], 'America/Chicago').series).toEqual([
+    'electricity import 424.8',
+  ]);
+});
+
+test('a file most of whose dates no calendar has is refused', () => {
+  const american = monthsFrom('2025-01-01', (day, month) => `${month}/${day}`);
+  const { asked } = read(['Start,Electricity used (kWh)', ...american], 'Europe/London', { dayFirst: true });
+  expect(asked).toContain('rows-undated');
+});
