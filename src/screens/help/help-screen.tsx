@@ -46,7 +46,7 @@ export function HelpScreen({ app }: { readonly app: Output<'app.read'> }) {
       <h2>{say('Where it is stored')}</h2>
       <dl className="facts">
         <dt>{say('All your data')}</dt>
-        <dd>{app.dataFolder}</dd>
+        <dd translate="no">{app.dataFolder}</dd>
         {app.host === 'loopback' ? (
           <>
             <dt>{say('Messages of the program')}</dt>

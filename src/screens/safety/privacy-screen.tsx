@@ -50,11 +50,11 @@ export function PrivacyScreen({ app }: { readonly app: Output<'app.read'> }) {
         <h2>{say('Where')}</h2>
         <dl className="facts">
           <dt>{say('The data file and its log')}</dt>
-          <dd>{app.dataFolder}</dd>
+          <dd translate="no">{app.dataFolder}</dd>
           {state?.folder === undefined ? null : (
             <>
               <dt>{say('Copies')}</dt>
-              <dd>{state.folder}</dd>
+              <dd translate="no">{state.folder}</dd>
             </>
           )}
         </dl>

@@ -86,7 +86,7 @@ export function SettingsScreen(props: { readonly app: Output<'app.read'>; readon
       )}
       <dl className="facts">
         <dt>{say('Saved in')}</dt>
-        <dd>{props.app.dataFolder}</dd>
+        <dd translate="no">{props.app.dataFolder}</dd>
         <dt>{say('Version')}</dt>
         <dd>{say('{version}, model {model}', { version: props.app.version, model: props.app.modelVersion })}</dd>
       </dl>
