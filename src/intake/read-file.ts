@@ -29,7 +29,7 @@ import { readRegisters } from './read-registers.ts';
 import { sumsAmong } from './readings/leave-out-sums.ts';
 import { SHAPES } from './shapes/index.ts';
 import { stageOf } from './terms/progress.ts';
-import { openRemarkBook, type RemarkBook } from './terms/remark-book.ts';
+import { listNames, openRemarkBook, type RemarkBook } from './terms/remark-book.ts';
 import { recogniseForeign } from './text/foreign.ts';
 import { cellText } from './text/table.ts';
 import { doubtWeather } from './weather/doubt-weather.ts';
@@ -183,7 +183,7 @@ function takeFromArchive(
   if (sheet === undefined || ![taken.name, found[files.indexOf(taken)]!.name].includes(sheet))
     book.add(all.length > 1 ? 'sheet-packed-asked' : 'sheet-packed-taken', all.length > 1 ? 'question' : 'note', {
       count: all.length,
-      found: all.join(', ').slice(0, 120),
+      found: listNames(all),
       expected: taken.name,
     });
   return { ...taken, all, remarks: book.list() };
@@ -269,10 +269,7 @@ function readWhole(
 }
 
 function remarkNoFit(sheet: Sheet, reason: Wording, book: RemarkBook): void {
-  const columns = sheet.columns
-    .map((c) => columnName(sheet, c.index))
-    .join(', ')
-    .slice(0, 120);
+  const columns = listNames(sheet.columns.map((c) => columnName(sheet, c.index)));
   const isOfDegreeDays = (text: string) => DEGREE_DAYS.test(plainWords(text));
   const other = sheet.columns.find(({ heading }) => isOtherFuel(plainWords(heading)));
   if (other) book.add('other-fuel', 'refusal', { column: columnName(sheet, other.index) });

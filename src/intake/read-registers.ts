@@ -11,7 +11,7 @@ import { columnName } from './layout/value-cells.ts';
 import { POWER } from './layout/vocabulary.ts';
 import { decideDecimal } from './numbers/decide-decimal.ts';
 import { SHAPES } from './shapes/index.ts';
-import type { RemarkBook } from './terms/remark-book.ts';
+import { listNames, type RemarkBook } from './terms/remark-book.ts';
 import { isOfDegrees, isPower } from './terms/units.ts';
 
 export function readRegisters(
@@ -27,18 +27,12 @@ export function readRegisters(
   const leftOut = [...registers.leftOut, ...moments.map(({ register }) => register)];
   book.add('registers-by-column', 'note', {
     column: columnName(sheets[0]!.sheet, column),
-    found: sheets
-      .map((s) => s.register)
-      .join(', ')
-      .slice(0, 120),
+    found: listNames(sheets.map((s) => s.register)),
   });
   if (leftOut.length > 0)
     book.add('columns-left-out', 'note', {
-      found: leftOut.join(', ').slice(0, 120),
-      expected: sheets
-        .map((s) => s.register)
-        .join(', ')
-        .slice(0, 120),
+      found: listNames(leftOut),
+      expected: listNames(sheets.map((s) => s.register)),
     });
   let settled = choices;
   const readings: ShapeReading[] = [];

@@ -16,7 +16,7 @@ const KEYS: readonly (readonly [code: RegExp, key: Key])[] = [
   [/^decimal-/, 'decimal'],
   [/^date-order/, 'dayFirst'],
   [/^(clock-|espi-clock)/, 'clock'],
-  [/^(stamp-side|period-side)/, 'stamp'],
+  [/^(stamp-side|period-side|period-bought)/, 'stamp'],
   [/^to-inclusive/, 'toInclusive'],
   [/^register-/, 'shape'],
   [/^sheet-/, 'sheet'],

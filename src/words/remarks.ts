@@ -384,6 +384,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'period-by-end-date': phrase(
     '{at} ({found}) has no date {expectedCode, select, end {before} other {after}} it, so its period is not known. The row was left out.',
   ),
+  'period-bought-asked': phrase(
+    '{file} lists units bought in advance, and nothing says when they were used. We took {column} for the {expectedCode, select, end {end} other {start}} of the days in which they were. Choose the other if that is wrong, or bring readings of the meter instead.',
+  ),
   'period-side-asked': phrase(
     '{file} has one date a row. We took {column} for the {expectedCode, select, end {end} other {start}} of each period. Choose the other if that is wrong.',
   ),

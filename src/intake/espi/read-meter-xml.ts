@@ -1,6 +1,7 @@
 /** The open XML standard for meter data (NAESB ESPI): every record of a feed as a series of its own. */
 import { type FormInput, type FormReading, firstLetters, type IntakeForm, nothingOfForm } from '../importer/form.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
+import { listNames } from '../terms/remark-book.ts';
 import { isVolumeOfGas } from '../terms/units.ts';
 import { decodeText } from '../text/decode.ts';
 import { type BuiltRecord, buildRecord, isSterling, type RecordInput } from './build-record.ts';
@@ -90,10 +91,7 @@ function readFeed(feed: Feed, input: Pick<FormInput, 'choices' | 'context' | 'bo
   if (built.length > 1)
     book.add('several-series', 'note', {
       count: built.length,
-      found: built
-        .map((b) => b.built.series.name)
-        .join(', ')
-        .slice(0, 120),
+      found: listNames(built.map((b) => b.built.series.name)),
     });
   const clock = built.find((b) => b.built.clock)?.built.clock;
   return {

@@ -1,5 +1,5 @@
 /** Of the sheets of a workbook and the tables on them, or of the tables of a file, the one that is read. */
-import type { RemarkBook } from '../terms/remark-book.ts';
+import { listNames, type RemarkBook } from '../terms/remark-book.ts';
 import type { Table } from '../text/table.ts';
 import { isNumberColumn } from './column-facts.ts';
 import { tablesOf } from './several-tables.ts';
@@ -47,10 +47,7 @@ export function chooseSheet(
     const asked = opened.length > written.length ? 'sheet-tables-asked' : 'sheet-asked';
     book.add(dated.length > 1 ? asked : 'sheet-taken', dated.length > 1 ? 'question' : 'note', {
       count: dated.length,
-      found: dated
-        .map((o) => o.name)
-        .join(', ')
-        .slice(0, 120),
+      found: listNames(dated.map((o) => o.name)),
       expected: taken.name,
     });
   }

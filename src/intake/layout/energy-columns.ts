@@ -1,6 +1,6 @@
 /** Which columns hold the energy, litres or degrees, and what each is of. */
 import { choicesFor, type EnergyUnit, type IntakeChoices } from '../terms/choices.ts';
-import type { RemarkBook } from '../terms/remark-book.ts';
+import { listNames, type RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees, isPower, isVolumeOfGas } from '../terms/units.ts';
 import { cellText, type Table } from '../text/table.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
@@ -141,10 +141,7 @@ export function seriesColumns(
   if (columns.length > 1)
     book.add('several-series', 'note', {
       count: columns.length,
-      found: columns
-        .map((c) => c.heading)
-        .join(', ')
-        .slice(0, 120),
+      found: listNames(columns.map((c) => c.heading)),
     });
   return columns.toSorted((a, b) => a.index - b.index);
 }
@@ -247,10 +244,7 @@ export function remarkPhases(sheet: Sheet, columns: readonly ColumnFacts[], book
 }
 
 const namesOf = (sheet: Sheet, columns: readonly ColumnFacts[]): string =>
-  columns
-    .map((c) => columnName(sheet, c.index))
-    .join(', ')
-    .slice(0, 120);
+  listNames(columns.map((c) => columnName(sheet, c.index)));
 
 const namesAmount = ({ meaning }: ColumnFacts): boolean =>
   meaning.unit !== undefined ||

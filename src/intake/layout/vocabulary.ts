@@ -366,6 +366,11 @@ export const NOT_ENGLISH = any(
 export const OF_A_DAY =
   /^(created|printed|generated|exported(?! (?:energy|electricity|power|units|k?wh))|downloaded|made|issued|run|report (date|run)|erstellt|gedruckt|exportiert|erzeugt|stand|edite|genere|imprime|cree|generad[oa]|impreso|creado|stampat[oa]|generat[oa]|creato|gemaakt|gegenereerd|afgedrukt|udskrevet|dannet|genereret|oprettet)\b/;
 
+/** Of electricity that is paid before it is used. */
+export const BOUGHT_AHEAD = words(
+  'purchas|tokens?\\b|top.?ups?\\b|recharg|prepa(id|y)|vouchers?\\b|vending|units (bought|left)|aufladung|guthaben',
+);
+
 /** Rows of sums and the like, by their first word as written. */
 export const TOTALS =
   /^((grand |sub ?)?(totals?|diff\w*|ver[aä]nderung|mittel(wert)?|summa|razem|[lł][aą]cznie|celkem|m[eé]dia|medelv[aä]rde|[sś]rednia|pr[uů]m[eě]r|gjennomsnitt|gennemsnit|totaal|totale|totaux|sum|summe|suma|somme|somma|gesamt|insgesamt|i alt|average|mean|durchschnitt|moyenne|media|gemiddelde|maximum|minimum|max|min|count|overall)\b|[øσδ⌀∑](?!\p{L}))/iu;

@@ -6,6 +6,7 @@ import { plainWords } from '../layout/headings.ts';
 import { type Dates, readDatesAt } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { columnName } from '../layout/value-cells.ts';
+import { BOUGHT_AHEAD } from '../layout/vocabulary.ts';
 import { countAsNumber } from '../numbers/read-number.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
@@ -136,9 +137,10 @@ function fromOneDate(sheet: Sheet, dates: Dates, choices: IntakeChoices, book: R
   }
   const even =
     sorted.length > 2 && sorted.every((day, i) => i === 0 || day - sorted[i - 1]! === sorted[1]! - sorted[0]!);
-  const stamp = choices.stamp ?? said ?? (even ? 'start' : 'end');
-  if (choices.stamp === undefined && said === undefined)
-    book.add('period-side-asked', 'question', { column, expected: stamp });
+  const isBought = !even && sheet.columns.some((c) => BOUGHT_AHEAD.test(plainWords(c.heading)));
+  const stamp = choices.stamp ?? said ?? (even || isBought ? 'start' : 'end');
+  if (choices.stamp === undefined && (said === undefined || isBought))
+    book.add(isBought ? 'period-bought-asked' : 'period-side-asked', 'question', { column, expected: stamp });
   const place = new Map(sorted.map((day, i) => [day, i]));
   const at = (i: number): number => sorted[i] ?? Number.NaN;
   const step = at(1) - at(0);

@@ -1,6 +1,6 @@
 /** A record that is the sum of the others of its kind, as a register of all rates beside those of each, is one use again. */
 import type { Series } from '../../model/shapes/evidence.ts';
-import type { RemarkBook } from '../terms/remark-book.ts';
+import { listNames, type RemarkBook } from '../terms/remark-book.ts';
 
 /** Registers are printed to a tenth or a thousandth each. A judgement. */
 const CLOSE = 0.002;
@@ -43,7 +43,7 @@ export function sumsAmong(series: readonly Series[], book: RemarkBook): Readonly
     if (!whole) continue;
     sums.add(whole.id);
     const others = kind.filter((one) => one !== whole).map(({ name }) => name);
-    book.add('sum-left-out', 'note', { column: whole.name, found: others.join(', ').slice(0, 120) });
+    book.add('sum-left-out', 'note', { column: whole.name, found: listNames(others) });
   }
   return sums;
 }

@@ -10,6 +10,7 @@ import type { FormInput, FormReading } from '../importer/form.ts';
 import { readNumber } from '../numbers/read-number.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
+import { listNames } from '../terms/remark-book.ts';
 
 /** Energy in kWh, by the unit as the format writes it. */
 export const KWH: Readonly<Record<string, number>> = { WH: 0.001, KWH: 1, MWH: 1000 };
@@ -39,10 +40,7 @@ export function readAccumulated(
   if (series.length > 1)
     book.add('several-series', 'note', {
       count: series.length,
-      found: series
-        .map(({ name }) => name)
-        .join(', ')
-        .slice(0, 120),
+      found: listNames(series.map(({ name }) => name)),
     });
   return { series, firstDays: periodPicture(first), dataRows };
 }

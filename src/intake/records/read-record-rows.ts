@@ -14,6 +14,7 @@ import { remarkPlaced } from '../readings/remark-placed.ts';
 import { screenEnergy } from '../readings/screen-values.ts';
 import { firstDays, intervalDays, summariseReadings } from '../readings/summarise.ts';
 import { ROWS_A_STEP } from '../terms/progress.ts';
+import { listNames } from '../terms/remark-book.ts';
 import { decodeText } from '../text/decode.ts';
 import { ESTIMATED, KWH, readAccumulated } from './accumulated.ts';
 
@@ -84,10 +85,7 @@ function readRecordRows(input: FormInput): FormReading {
   if (built.length > 1)
     book.add('several-series', 'note', {
       count: built.length,
-      found: built
-        .map((b) => b.series.name)
-        .join(', ')
-        .slice(0, 120),
+      found: listNames(built.map((b) => b.series.name)),
     });
   return {
     choices: { shape: NAME, unit: 'kWh', clock: choices.clock ?? 'standard' },

@@ -24,6 +24,7 @@ import { columnName, settleDecimals } from '../layout/value-cells.ts';
 import { AMOUNT } from '../layout/vocabulary.ts';
 import { isMissing } from '../numbers/read-number.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
+import { listNames } from '../terms/remark-book.ts';
 import { isOfDegrees, isPower, MOST_KWH_A_DAY, ratioOf } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
 import { readCounter } from './counter-series.ts';
@@ -80,10 +81,7 @@ export const register: IntakeShape = {
     if (rivals.length > 0 && !every)
       book.add('column-asked', 'question', {
         column: columnName(sheet, columns[0]!.index),
-        found: rivals
-          .map((c) => columnName(sheet, c.index))
-          .join(', ')
-          .slice(0, 120),
+        found: listNames(rivals.map((c) => columnName(sheet, c.index))),
         count: rivals.length,
       });
     remarkAfterToday(sheet, dates, context, book);
@@ -180,10 +178,7 @@ function remarkSeveral(sheet: Sheet, columns: readonly ColumnFacts[], book: Shap
     remarkLog(sheet, columns, columns, book);
     return;
   }
-  const found = columns
-    .map((c) => columnName(sheet, c.index))
-    .join(', ')
-    .slice(0, 120);
+  const found = listNames(columns.map((c) => columnName(sheet, c.index)));
   book.add('several-series', 'note', { count: columns.length, found });
 }
 

@@ -28,6 +28,16 @@ function onceEach(remarks: readonly Remark[]): Remark[] {
   });
 }
 
+const LONGEST_LIST = 120;
+
+/** Names for a remark: as many whole ones as there is room for, and how many more there are. */
+export function listNames(names: readonly string[]): string {
+  let shown = names.length;
+  while (shown > 1 && names.slice(0, shown).join(', ').length > LONGEST_LIST) shown--;
+  const listed = names.slice(0, shown).join(', ').slice(0, LONGEST_LIST);
+  return shown === names.length ? listed : `${listed} … (+${names.length - shown})`;
+}
+
 export function openRemarkBook(file: string): RemarkBook {
   const remarks: Remark[] = [];
   const tallies = new Map<string, { count: number; first: Remark | undefined; effectKWh: number }>();

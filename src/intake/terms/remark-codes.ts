@@ -110,6 +110,7 @@ export const REMARK_CODES = [
   'months-by-first-day',
   'period-by-end-date',
   'period-side-asked',
+  'period-bought-asked',
   'weeks-by-number',
   'per-day-multiplied',
   'delivery-rule',

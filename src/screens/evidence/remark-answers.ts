@@ -92,6 +92,7 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
       ];
     case 'stamp-side-asked':
     case 'period-side-asked':
+    case 'period-bought-asked':
       return [
         { label: say('The start'), choice: { stamp: 'start' }, holds: choices.stamp === 'start' },
         { label: say('The end'), choice: { stamp: 'end' }, holds: choices.stamp === 'end' },

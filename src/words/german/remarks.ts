@@ -226,6 +226,8 @@ export const REMARKS: Catalogue = {
     '{at} ({found}) hat kein Datum {expectedCode, select, end {davor} other {danach}}, darum ist die Zeitspanne nicht bekannt. Die Zeile wurde weggelassen.',
   '{file} has one date a row. We took {column} for the {expectedCode, select, end {end} other {start}} of each period. Choose the other if that is wrong.':
     '{file} hat ein Datum je Zeile. {column} gilt als {expectedCode, select, end {Ende} other {Beginn}} jeder Zeitspanne. Wählen Sie das andere, wenn das falsch ist.',
+  '{file} lists units bought in advance, and nothing says when they were used. We took {column} for the {expectedCode, select, end {end} other {start}} of the days in which they were. Choose the other if that is wrong, or bring readings of the meter instead.':
+    '{file} nennt im Voraus gekaufte Einheiten, und nichts sagt, wann sie verbraucht wurden. {column} gilt als {expectedCode, select, end {Ende} other {Beginn}} der Tage, in denen es geschah. Wählen Sie das andere, wenn das falsch ist, oder nehmen Sie Ablesungen des Zählers.',
   '{file}: each delivery is taken to replace what was burnt since the one before. So the first, {words} on {from}, only starts the count.':
     '{file}: Jede Lieferung ersetzt, was seit der vorigen verbrannt wurde. Mit der ersten, {words} am {from}, beginnt nur die Zählung.',
   '{file} has {hasDays, select, yes {one delivery only} other {no delivery}}. Two are needed to know how long the fuel lasted. Add the delivery before it.':

@@ -259,3 +259,32 @@ test('a file most of whose dates no calendar has is refused', () => {
   const { asked } = read(['Start,Electricity used (kWh)', ...american], 'Europe/London', { dayFirst: true });
   expect(asked).toContain('rows-undated');
 });
+
+test.each([
+  'Date,Token number,Units purchased (kWh)',
+  'Top-up date,Top-up (£),Electricity units (kWh)',
+  'Date,Units left (kWh),Units bought (kWh)',
+])('units bought in advance are asked about, and last until the next purchase: %s', (headings) => {
+  const days = ['01-04', '01-12', '01-30', '02-03', '02-20', '03-01', '03-14', '03-20', '04-02'];
+  const bought = [100, 60, 150, 80, 120, 50, 90, 110, 70];
+  const rows = days.map((day, i) => `2025-${day},${[20, 5, 14, 9, 30, 3, 12, 7, 25][i]},${bought[i]}`);
+  const { asked, series } = read([headings, ...rows]);
+  expect(asked).toEqual(['period-bought-asked']);
+  expect(series).toEqual([`electricity import ${sum(bought.slice(0, -1))}.0`]);
+});
+
+test('of many columns whole names are listed, and how many more there are', () => {
+  const names = Array.from({ length: 30 }, (_, i) => `Circuit ${i + 1} (kWh)`);
+  const rows = OF_DAYS.map((value, i) => [DAYS[i], ...names.map(() => value.toFixed(2))].join(','));
+  const { preview } = readFile(
+    'a.csv',
+    new TextEncoder().encode([['Date', ...names].join(','), ...rows].join('\n')),
+    {},
+    {
+      ...{ zone: 'Europe/London', today: '2026-11-25', kWhPerUnit, gasVolume: GAS },
+    },
+  );
+  const lists = preview.remarks.flatMap(({ found }) => (found?.includes(',') ? [found] : []));
+  expect(lists.length).toBeGreaterThan(0);
+  for (const list of lists) expect(list).toMatch(/^(Date, )?(Circuit \d+ \(kWh\), )+Circuit \d+ \(kWh\) … \(\+\d+\)$/);
+});
