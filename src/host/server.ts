@@ -131,6 +131,9 @@ export async function startLoopback(options: LoopbackOptions): Promise<LoopbackH
     });
   });
   const lines = new Set<Duplex>();
+  // Whoever opened a connection closes it. Closed from here after some quiet seconds it would break the next call of a
+  // program that was held up meanwhile, since nobody sends a POST twice.
+  server.keepAliveTimeout = 0;
   server.on('upgrade', (request, socket) => {
     if (refuseStranger(request, ownPort) || !door.fits(tokenOfLine(request))) return refuseLine(socket);
     const leave = presence.enter();
