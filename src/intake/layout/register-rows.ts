@@ -92,7 +92,11 @@ function isOfNoUse(register: string, all: readonly string[]): boolean {
   const words = plainWords(register);
   // "Peak" is a register of the dear hours too.
   const isHighest = HIGHEST.test(words) && !(RATE_REGISTER.test(words) && !POWER.test(words));
-  return isReactive || isCoded || isHighest || ['beside', 'cost', 'rate'].includes(meaningOf(register).role);
+  const { role } = meaningOf(register);
+  // "Day rate" and "Battery charge" may be registers; money says so.
+  const isMoney =
+    ['cost', 'rate'].includes(role) && /[£€$]|\b(costs?|prices?|kosten|preis)\b/.test(register.toLowerCase());
+  return isReactive || isCoded || isHighest || isMoney || role === 'beside';
 }
 
 /** Registers of one way of which each moment stands in one only, as a dear and a cheap one do: one record of both. */

@@ -202,7 +202,9 @@ function belowEachOther(table: Table): readonly PartTable[] {
   const lastTitle = new Map<string, string>();
   const isTitle = (row: number) => rowTexts(table, row).filter((cell) => cell !== '').length === 1;
   const parts = Map.groupBy(headings, (row) => {
-    const heads = rowTexts(table, isTitle(row) ? headings[0]! : row).join('\n');
+    const heads = rowTexts(table, isTitle(row) ? headings[0]! : row)
+      .map(plainWords)
+      .join('\n');
     const title = isTitle(row) ? cellText(table, row, 0) : titleOf(row) || (lastTitle.get(heads) ?? '');
     lastTitle.set(heads, title);
     return `${hasDates ? withoutTime(title) : title}\n${heads}`;

@@ -300,7 +300,7 @@ export const STAMP = any(
 export const MONEY = any(
   words('cost|(?<!de )charge|price|£|€|\\$|net amount|gross amount|kosten|betrag|preis'),
   words('kostnad|kwota|koszt|(?<![a-z])(zl|pln|cena|kc|czk|sek|nok)(?![a-z])'),
-  words('montant|\\bprix|coute?\\b|coste|importe|precio|importo|prezzo|costo|bedrag|prijs|belob'),
+  words('montant|\\bprix|coute?\\b|coste|import[eo]\\b|precio|prezzo|costo|bedrag|prijs|belob'),
   words('omkostning'),
   whole('gbp|eur|euros?|usd|chf|dkk|kr|pence|pounds?|pris|debit|credit|balance|saldo|solde|haben|paid (in|out)'),
 );

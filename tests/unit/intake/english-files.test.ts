@@ -288,3 +288,21 @@ test('of many columns whole names are listed, and how many more there are', () =
   expect(lists.length).toBeGreaterThan(0);
   for (const list of lists) expect(list).toMatch(/^(Date, )?(Circuit \d+ \(kWh\), )+Circuit \d+ \(kWh\) … \(\+\d+\)$/);
 });
+
+test.each([
+  ['Electricity imported', 'Sent to grid'],
+  ['Import', 'Electricity exported'],
+])('each direction of a list is a record of its own: %s, %s', (drawn, sent) => {
+  const rows = DAYS.flatMap((day, i) => [`${day},${drawn},${OF_DAYS[i]}`, `${day},${sent},${OF_DAYS[i]! / 4}`]);
+  const total = sum(OF_DAYS);
+  expect(read(['Date,Direction,Value (kWh)', ...rows]).series).toEqual([
+    `electricity import ${total.toFixed(1)}`,
+    `electricity export ${(total / 4).toFixed(1)}`,
+  ]);
+});
+
+test('rates and charges are registers unless they speak of money', () => {
+  const rows = DAYS.flatMap((day, i) => [`${day},Day rate,${OF_DAYS[i]}`, `${day},Low rate,${OF_DAYS[i]! / 4}`]);
+  const { series } = read(['Date,Register,Electricity used (kWh)', ...rows]);
+  expect(series).toEqual([OF_DAYS, OF_DAYS.map((v) => v / 4)].map((v) => `electricity import ${sum(v).toFixed(1)}`));
+});
