@@ -8,7 +8,7 @@ import { findingsInBill, paidPence } from '../model/bill-gap/findings-in-bill.ts
 import { followEstimate } from '../model/bill-gap/follow-months.ts';
 import type { ChangedTariff } from '../model/bill-gap/price-levers.ts';
 import { withEvidence } from '../model/bill-gap/read-evidence.ts';
-import { addDays, toDayNumber } from '../model/calendar/civil.ts';
+import { addDays, compareDates, toDayNumber } from '../model/calendar/civil.ts';
 import { priceChange } from '../model/choices/price-change.ts';
 import { sumRegisters } from '../model/evidence/sum-registers.ts';
 import { isPricedByAmount } from '../model/findings/clock-prices.ts';
@@ -115,7 +115,7 @@ function recordsOf(
   const readMeter = readBillMeter(bill, meters);
   const since = addDays(bill.to, -LOOK_BACK_DAYS);
   const pumps = meters.filter(({ role, carrier, days }) => role === 'heat-pump' && carrier === 'electricity' && days);
-  const [newest] = pumps.toSorted((a, b) => b.to.localeCompare(a.to));
+  const [newest] = pumps.toSorted((a, b) => compareDates(b.to, a.to));
   return accountCheck(bill, series, {
     bill: new Set([...(bill.seriesIds ?? []), ...idsOf([readMeter?.daysRead ? readMeter : undefined])]),
     weather: new Set(idsOf([weather, meters.find(isOutdoor)])),

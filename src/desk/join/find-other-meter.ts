@@ -1,4 +1,5 @@
 /** Bills of one home go on where the one before left the meter; those of another home or meter seldom do. */
+import { compareDates } from '../../model/calendar/civil.ts';
 import type { BillMeter } from '../../model/shapes/bill.ts';
 import { type Evidence, isUse, type Remark } from '../../model/shapes/evidence.ts';
 
@@ -21,9 +22,9 @@ export function findOtherMeter(evidence: readonly Evidence[]): Remark[] {
     );
     const before = alike
       .filter(({ to }) => to <= own.from)
-      .toSorted((a, b) => a.to.localeCompare(b.to))
+      .toSorted((a, b) => compareDates(a.to, b.to))
       .at(-1);
-    const after = alike.filter(({ from }) => from >= own.to).toSorted((a, b) => a.from.localeCompare(b.from))[0];
+    const after = alike.filter(({ from }) => from >= own.to).toSorted((a, b) => compareDates(a.from, b.from))[0];
     return [
       ...(before ? [{ from: before, to: own, other: before }] : []),
       ...(after ? [{ from: own, to: after, other: after }] : []),

@@ -1,4 +1,5 @@
 /** Clock times as the fraction of a day, as a spreadsheet writes them without their form: 0.020833333 is 00:30. */
+import { clockTimeOf } from '../../model/calendar/civil.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
 import { cellText, rowTexts, type Table } from '../text/table.ts';
 import { plainWords } from './headings.ts';
@@ -19,8 +20,7 @@ export function plainClocks(table: Table): Table | undefined {
     if (column < 0 || !holdsFractions(table, heading + 1, column)) continue;
     return rewriteCells(table, (row, at) => {
       const minutes = row > heading && at === column ? minutesOf(cellText(table, row, at)) : undefined;
-      const two = (n: number) => String(n).padStart(2, '0');
-      return minutes === undefined ? undefined : [`${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`];
+      return minutes === undefined ? undefined : [clockTimeOf(minutes)];
     });
   }
   return undefined;

@@ -1,5 +1,5 @@
 /** A whole period in one cell, "1 Jan 2025 - 31 Jan 2025" or the number of a year, becomes two columns of dates. */
-import { daysInMonth } from '../../model/calendar/civil.ts';
+import { clockTimeOf, daysInMonth } from '../../model/calendar/civil.ts';
 import { monthOfName } from '../dates/month-names.ts';
 import { spanOf } from '../dates/read-clock.ts';
 import { readStamp } from '../dates/read-stamp.ts';
@@ -41,9 +41,8 @@ const two = (n: number): string => String(n).padStart(2, '0');
 const cutClocks: Cut = (cell) => {
   const [, date, clocks] = /^(\S{8,10})[ ,T]+(\d.*|kl.*)$/.exec(cell) ?? [];
   const span = date === undefined || !isDate(date) ? undefined : spanOf(clocks!);
-  return span && [`${date} ${clockText(span[0])}`, `${date} ${clockText(span[1])}`];
+  return span && [`${date} ${clockTimeOf(span[0])}`, `${date} ${clockTimeOf(span[1])}`];
 };
-const clockText = (minutes: number): string => `${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`;
 const MONTHS = /^(\p{L}{3,12})\.? ?[-–/] ?(\p{L}{3,12})\.? (\d{4})$/u;
 
 /** "Nov - Jan 2026" begins in the year before. */
@@ -51,8 +50,8 @@ const cutMonths: Cut = (cell) => {
   const [, from, to, year] = MONTHS.exec(cell.trim()) ?? [];
   const [first, last] = [monthOfName(from ?? ''), monthOfName(to ?? '')];
   if (first === 0 || last === 0) return undefined;
-  const beginning = `${Number(year) - Number(first > last)}-${String(first).padStart(2, '0')}`;
-  return [`${beginning}-01`, `${year}-${String(last).padStart(2, '0')}-${daysInMonth(Number(year), last)}`];
+  const beginning = `${Number(year) - Number(first > last)}-${two(first)}`;
+  return [`${beginning}-01`, `${year}-${two(last)}-${daysInMonth(Number(year), last)}`];
 };
 const cutYear: Cut = (cell) => (YEAR.test(cell) ? [`${cell}-01-01`, `${cell}-12-31`] : undefined);
 

@@ -4,7 +4,7 @@
  * the rest of the day; a band named twice has two windows.
  */
 
-import { toCivilDate } from '../../model/calendar/civil.ts';
+import { compareDates, toCivilDate } from '../../model/calendar/civil.ts';
 import { Tariff, type TariffBand, type TariffVersion, type TariffWindow } from '../../model/shapes/tariff.ts';
 import { tell, type Wording } from '../../model/shapes/told.ts';
 import { readStamp } from '../dates/read-stamp.ts';
@@ -191,7 +191,7 @@ function finish(title: Omit<Tariff, 'versions'>, drafts: readonly Draft[], book:
       }),
     ),
   }));
-  const parsed = Tariff.safeParse({ ...title, versions: versions.toSorted((a, b) => a.from.localeCompare(b.from)) });
+  const parsed = Tariff.safeParse({ ...title, versions: versions.toSorted((a, b) => compareDates(a.from, b.from)) });
   if (parsed.success) return parsed.data;
   for (const issue of parsed.error.issues.slice(0, 5))
     book.add('tariff-wrong', 'refusal', {

@@ -1,4 +1,5 @@
 /** What the last visit to the plant found: hints in order of likelihood, never a diagnosis. */
+import { compareDates } from '../../model/calendar/civil.ts';
 import { judgePlant } from '../../model/judge-plant.ts';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { SiteVisit } from '../../model/shapes/site-readings.ts';
@@ -25,7 +26,7 @@ const MOST_CAUSES = 3;
 function visitOf({ household, check }: LetterParts): SiteVisit | undefined {
   return (household.siteReadings ?? [])
     .filter(({ date }) => date >= check.input.from)
-    .toSorted((a, b) => a.date.localeCompare(b.date))
+    .toSorted((a, b) => compareDates(a.date, b.date))
     .at(-1);
 }
 
