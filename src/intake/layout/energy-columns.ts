@@ -2,27 +2,28 @@
 import { choicesFor, type EnergyUnit, type IntakeChoices } from '../terms/choices.ts';
 import { listNames, type RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees, isPower, isVolumeOfGas } from '../terms/units.ts';
-import { cellText, type Table } from '../text/table.ts';
-import { type ColumnFacts, isMoneyColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
+import { cellText } from '../text/table.ts';
+import { type ColumnFacts, isMoneyColumn, isNumberColumn } from './column-facts.ts';
+import {
+  isADay,
+  isOfGrid,
+  isTotal,
+  isWhole,
+  mayBeMoney,
+  namesAmount,
+  namesItself,
+  namesOf,
+  namesRegister,
+  namesWay,
+  registerOf,
+} from './column-words.ts';
 import { countsOther, isOfVolume } from './counter-beside.ts';
-import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings.ts';
+import { plainWords, unitOfWords } from './headings.ts';
+import { heatAlone, logColumns, machineColumns, remarkLog } from './heat-logs.ts';
 import type { Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
-import { carrierOfTitles, unitOfTitles } from './titles.ts';
 import { columnName } from './value-cells.ts';
-import {
-  A_DAY,
-  AMOUNT,
-  DEGREE_DAYS,
-  DRAWN,
-  ELECTRIC,
-  IDENTIFIER,
-  OWN_USE,
-  RATE_REGISTER,
-  WAY,
-  WHOLE_HOME,
-  withoutBrackets,
-} from './vocabulary.ts';
+import { AMOUNT, DEGREE_DAYS, ELECTRIC, IDENTIFIER, OWN_USE, RATE_REGISTER, withoutBrackets } from './vocabulary.ts';
 
 /** Number columns that may hold quantities, best first. Costs, rates, counters, numbers of customers and hours are none. */
 export function quantityColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {
@@ -53,9 +54,6 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
     (c.meaning.role === 'index' ? 3 : 0);
   return amounts.toSorted((a, b) => score(b) - score(a) || a.index - b.index);
 }
-
-/** Whether it holds the mean of a day rather than all that was used. */
-export const isADay = ({ heading }: ColumnFacts): boolean => A_DAY.test(plainWords(heading));
 
 /** By a title that does not explain one of several columns. */
 const isOfDegreeDays = ({ preamble }: Sheet): boolean =>
@@ -167,12 +165,6 @@ export function joinPhases(columns: readonly ColumnFacts[], found: readonly Colu
 export const indicesOf = (columns: readonly ColumnFacts[]): number[] =>
   columns.flatMap((c) => [c.index, ...(c.phases ?? [])]);
 
-/** What has a sign or a word of the grid is no use of the home. */
-function isOfGrid({ heading, smallest }: ColumnFacts): boolean {
-  const words = plainWords(heading);
-  return smallest < 0 || DRAWN.test(words) || /grid|netz|\bred\b|reseau|rete\b/.test(words);
-}
-
 /** A use beside what the home made may hold what it used of that: asked, and taken off where it does. */
 function withoutOwnUse(
   sheet: Sheet,
@@ -243,15 +235,6 @@ export function remarkPhases(sheet: Sheet, columns: readonly ColumnFacts[], book
       });
 }
 
-const namesOf = (sheet: Sheet, columns: readonly ColumnFacts[]): string =>
-  listNames(columns.map((c) => columnName(sheet, c.index)));
-
-const namesAmount = ({ meaning }: ColumnFacts): boolean =>
-  meaning.unit !== undefined ||
-  meaning.carrier !== undefined ||
-  // A number under "Tag" is the dear register.
-  ['value', 'reading', 'stamp'].includes(meaning.role);
-
 /** Units in which one use may stand side by side, the one that is taken first. */
 const BEST_UNITS: readonly (EnergyUnit | undefined)[] = [
   'kWh',
@@ -264,6 +247,7 @@ const BEST_UNITS: readonly (EnergyUnit | undefined)[] = [
   'MMBTU',
   'BTU',
 ];
+
 const unitRank = ({ meaning: { unit } }: ColumnFacts): number => {
   const rank = BEST_UNITS.indexOf(unit);
   return rank >= 0 ? rank : isPower(unit) ? BEST_UNITS.length : unit === undefined ? 99 : BEST_UNITS.length + 1;
@@ -310,7 +294,6 @@ function ofEachKind(found: readonly ColumnFacts[]): ColumnFacts[] {
   return registers.length > 1 ? registers : [several[0]!];
 }
 
-const namesWay = (c: ColumnFacts): boolean => c.meaning.seriesRole !== undefined || DRAWN.test(plainWords(c.heading));
 const firstOf = (columns: readonly ColumnFacts[]): ColumnFacts[] => columns.slice(0, 1);
 
 /** Gas by volume, and energy without a name that is not the gas's. */
@@ -338,6 +321,7 @@ const isOfUnknownWords = (c: ColumnFacts, taken: ColumnFacts): boolean =>
   /[a-z]{3}/.test(withoutUnits(c.heading));
 
 const isEnergyUnit = (unit: EnergyUnit | undefined): boolean => unit !== undefined && BEST_UNITS.includes(unit);
+
 const withoutUnits = (heading: string): string =>
   withoutBrackets(plainWords(heading)).replaceAll(/\b([mk]?wh|[mg]j|therms?|btus?)\b/g, ' ');
 
@@ -352,193 +336,8 @@ function isRival(c: ColumnFacts, [taken]: readonly ColumnFacts[]): boolean {
   );
 }
 
-/**
- * Heat and the electricity it is made with, side by side as heat pumps and heat meters log them, in whichever units;
- * the outdoor temperature comes along. Where one of them has a total, its parts are left out. Undefined for other files.
- */
-export function logColumns(found: readonly ColumnFacts[]): ColumnFacts[] | undefined {
-  const energies = found.filter((c) => !isOfDegrees(c.meaning.unit) && c.meaning.carrier !== 'water');
-  const of = (pick: (c: ColumnFacts) => boolean): ColumnFacts[] => {
-    const own = energies.filter(pick);
-    const inKWh = own.filter((c) => c.meaning.unit === 'kWh');
-    const pool = inKWh.length > 0 ? inKWh : own;
-    const totals = pool.filter(isTotal);
-    return totals.length > 0 ? totals.slice(0, 1) : pool;
-  };
-  const heat = of((c) => c.meaning.carrier === 'heat');
-  const electricity = of((c) => c.meaning.carrier === 'electricity');
-  if (heat.length === 0 || electricity.length === 0) return undefined;
-  const outdoor = found.filter((c) => c.meaning.carrier === 'outdoor-temperature').slice(0, 1);
-  return [...electricity, ...heat, ...outdoor].toSorted((a, b) => a.index - b.index);
-}
-
-/** Heat without electricity and with temperatures, as heat meters log it; the volume of the water is no gas. */
-function heatAlone(found: readonly ColumnFacts[], hasMachine: boolean): ColumnFacts[] | undefined {
-  const heat = found.filter((c) => c.meaning.carrier === 'heat');
-  const outdoor = found.filter((c) => c.meaning.carrier === 'outdoor-temperature').slice(0, 1);
-  const water = found.filter((c) => c.meaning.carrier === 'water').slice(0, 1);
-  const others = found.filter(
-    (c) => !isOfDegrees(c.meaning.unit) && !['heat', 'water'].includes(c.meaning.carrier ?? ''),
-  );
-  if (heat.length === 0 || others.length > 0 || !(hasMachine || outdoor.length > 0 || water.length > 0))
-    return undefined;
-  const inKWh = heat.filter((c) => c.meaning.unit === 'kWh');
-  const pool = inKWh.length > 0 ? inKWh : heat;
-  const total = pool.find((c) => isTotal(c));
-  return [...(total ? [total] : pool), ...water, ...outdoor];
-}
-
-const isWhole = (c: ColumnFacts): boolean => isTotal(c) || WHOLE_HOME.test(plainWords(c.heading));
-const isTotal = (c: ColumnFacts): boolean => /total|(?<!con|as)sum(?!mer)|\ball\b|overall/i.test(c.heading);
-
-/** Flow, return and source of the machine: the first column of each. */
-function machineColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {
-  const own = sheet.columns.filter(
-    (c) => c.meaning.seriesRole === 'machine' && isNumberColumn(c) && !taken.includes(c.index),
-  );
-  return own.filter((c) => own.find((first) => first.meaning.carrier === c.meaning.carrier) === c);
-}
-
-/** @param all the columns it was chosen from */
-export function remarkLog(
-  sheet: Sheet,
-  log: readonly ColumnFacts[],
-  all: readonly ColumnFacts[],
-  book: RemarkBook,
-): void {
-  const names = (columns: readonly ColumnFacts[]) => namesOf(sheet, columns);
-  const beside = sheet.columns.filter((c) => c.meaning.role === 'beside' && !log.includes(c));
-  const leftOut = [...all.filter((c) => !log.includes(c)), ...beside];
-  if (leftOut.length > 0) book.add('columns-left-out', 'note', { found: names(leftOut), expected: names(log) });
-  book.add('several-series', 'note', { count: log.length, found: names(log) });
-  const pump = log.find((c) => isBesideHeat(sheet, c));
-  const said = [sheet.fileName, ...sheet.preamble.map((p) => p.text), ...sheet.columns.map((c) => c.heading)].join(' ');
-  if (pump && !/heat ?pump|\bhp\b/i.test(plainWords(said.replaceAll(/[-_.]/g, ' '))))
-    book.add('heat-pump-taken', 'note', { column: columnName(sheet, pump.index) });
-}
-
 /** One unit for several series only where it is that of them all; temperatures have their own. */
 export function commonUnit(quantities: readonly { readonly unit: EnergyUnit }[]): { unit?: EnergyUnit } {
   const unit = quantities[0]?.unit;
   return unit !== undefined && quantities.every((q) => q.unit === unit) ? { unit } : {};
-}
-
-/** Electricity beside heat is what the heat was made with, unless it is said to be the whole house's. */
-function isBesideHeat(sheet: Sheet, column: ColumnFacts): boolean {
-  const words = plainWords(column.heading);
-  return (
-    column.meaning.carrier === 'electricity' &&
-    column.meaning.seriesRole === undefined &&
-    !/house|whole|grid|import|mains/.test(words) &&
-    sheet.columns.some((c) => c.meaning.carrier === 'heat' && isNumberColumn(c))
-  );
-}
-
-/** "Amount" or "Total" without a unit, beside a column that has one. */
-export const mayBeMoney = (c: ColumnFacts, quantity: ColumnFacts): boolean =>
-  c !== quantity &&
-  c.meaning.unit === undefined &&
-  quantity.meaning.unit !== undefined &&
-  /^(total|amount|paid|sum|gross|net|betrag)( (paid|due|total|amount))?$/i.test(c.heading.trim());
-
-/** Whether a heading tells one register from another. */
-export const namesItself = (c: ColumnFacts): boolean => c.meaning.carrier !== undefined || namesRegister(c);
-
-const registerOf = (c: ColumnFacts): string => RATE_REGISTER.exec(plainWords(c.heading))?.[0] ?? '';
-export const isRegisterName = (heading: string): boolean => RATE_REGISTER.test(plainWords(heading));
-const namesRegister = (c: ColumnFacts): boolean => isRegisterName(c.heading);
-const registersOf = ({ columns }: Sheet): ReadonlySet<string> =>
-  new Set(columns.filter((c) => isNumberColumn(c) && namesRegister(c)).map(registerOf));
-
-/** Unit as written: above the column, behind the numbers, in the title lines, in the file's name. */
-export function statedUnit(sheet: Sheet, column: ColumnFacts): EnergyUnit | undefined {
-  const withSuffix = column.suffix === '' ? undefined : unitOfWords(plainWords(column.suffix));
-  if (column.meaning.unit ?? withSuffix) return column.meaning.unit ?? withSuffix;
-  return unitBeside(sheet) ?? unitOfTitles(sheet);
-}
-
-const OF_UNITS = /\bunits?\b|\buom\b|einheit|unite\b|unidad|unita\b|eenheid|enhed/;
-
-/** A column of one and the same unit in every row; a lone letter under other words may be a mark. */
-export function unitBeside({ columns, table, firstRow }: Sheet): EnergyUnit | undefined {
-  for (const c of columns) {
-    if (!isWordColumn(c)) continue;
-    const word = cellText(table, firstRow, c.index);
-    const isOfUnits = OF_UNITS.test(plainWords(c.heading));
-    if (!isOfUnits && word.length < 2) continue;
-    const isShort = word.length <= 12 && (isOfUnits || c.meaning.role !== 'quality');
-    const said = isShort ? word : /[([]([^)\]]{1,8})[)\]]$/.exec(word)?.[1];
-    const unit = said === undefined ? undefined : unitOfWords(plainWords(said));
-    if (unit !== undefined && isConstant(table, firstRow, c.index, word)) return unit;
-  }
-  return undefined;
-}
-
-const OF_FUELS =
-  /\btype\b|\btipo\b|metertype|zahler(art|typ)|malertype|parameter|quantity|variable|measurement|\bfield\b|commodity|\bfuel|service|utility|indicator|entity|sensor|statistic|energieart|sparte|medium|^energi|fluide|suministro|fornitura/;
-
-const OF_CODES = /\bobis\b|\bregister\b|\bkanal\b|\bchannel\b|kennzahl|kennziffer/;
-
-/** The units of a column of units that names several, row by row. */
-export function unitsByRow({ columns, table, firstRow }: Sheet): readonly EnergyUnit[] {
-  const units = new Set<EnergyUnit>();
-  for (const c of columns) {
-    if (!isWordColumn(c) || !OF_UNITS.test(plainWords(c.heading))) continue;
-    for (let row = firstRow; row < table.rowCount; row++) {
-      const unit = unitOfWords(plainWords(cellText(table, row, c.index)));
-      if (unit !== undefined) units.add(unit);
-    }
-  }
-  return [...units];
-}
-
-/** A column that names one and the same energy in every row. */
-function carrierBeside({ columns, table, firstRow }: Sheet): Energy | undefined {
-  for (const c of columns) {
-    const heading = plainWords(c.heading);
-    if (!isWordColumn(c) || !(OF_FUELS.test(heading) || WAY.test(heading) || OF_CODES.test(heading))) continue;
-    const word = cellText(table, firstRow, c.index);
-    const carrier = carrierOfWords(plainWords(word));
-    if (carrier && isConstant(table, firstRow, c.index, word)) return carrier;
-  }
-  return undefined;
-}
-
-const SAMPLE_ROWS = 300;
-
-function isConstant(table: Table, firstRow: number, column: number, word: string): boolean {
-  const end = Math.min(table.rowCount - 1, firstRow + SAMPLE_ROWS);
-  for (let row = firstRow; row < end; row++) {
-    const cell = cellText(table, row, column);
-    if (cell !== '' && cell !== word) return false;
-  }
-  return true;
-}
-
-/**
- * Carrier as written: above the column, in the file's name, in the title lines, in the other headings; a direction is
- * taken from the column's own words, or from the file's where no column names one.
- */
-export function statedCarrier(sheet: Sheet, column: ColumnFacts): Energy | undefined {
-  const { carrier, seriesRole } = column.meaning;
-  if (isBesideHeat(sheet, column)) return { carrier: 'electricity', seriesRole: 'heat-pump' };
-  if (carrier !== undefined) return seriesRole === undefined ? { carrier } : { carrier, seriesRole };
-  const others = sheet.columns.filter((c) => c !== column && isNumberColumn(c)).map((c) => c.meaning);
-  const hasDirection = others.some((m) => m.seriesRole === 'export' || m.seriesRole === 'generation');
-  if (hasDirection) return { carrier: 'electricity' };
-  const said = carrierOfTitles(sheet) ?? carrierBeside(sheet);
-  if (said) return said;
-  // Rates side by side are of electricity: no other fuel is metered so.
-  if (namesRegister(column) && registersOf(sheet).size > 1) return { carrier: 'electricity' };
-  const unit = statedUnit(sheet, column);
-  const isAmount = unit !== undefined && !isOfDegrees(unit);
-  // The weather beside an amount says nothing of it.
-  const isAside = (words: string) => isAmount && carrierOfWords(words)?.carrier === 'outdoor-temperature';
-  const named = sheet.columns
-    .filter((c) => c.meaning.role !== 'calorific')
-    .filter((c) => c === column || !isNumberColumn(c) || !isOtherUse(sheet, column, c))
-    .map((c) => plainWords(c.heading))
-    .filter((words) => !isAside(words));
-  const beside = carrierOfWords(named.join(' ; '));
-  return beside && { carrier: beside.carrier };
 }

@@ -6,11 +6,11 @@ import { countAsNumber, readAwkwardNumber } from '../numbers/read-number.ts';
 import { pickRows } from '../text/rewrite-cells.ts';
 import { cellText, rowTexts } from '../text/table.ts';
 import { type ColumnFacts, isDateColumn, isMarkColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
-import { unitBeside } from './energy-columns.ts';
 import { carrierOfWords, type Energy, meaningOf, plainWords, slotOfHeading, unitOfWords } from './headings.ts';
 import { energiesByPartner } from './log-headings.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
+import { unitBeside } from './stated-energy.ts';
 import { AMOUNT, HIGHEST, POWER, RATE_REGISTER, TOTALS, WAY } from './vocabulary.ts';
 
 export interface RegisterSheet {

@@ -24,10 +24,11 @@ import {
   MOST_KWH_A_DAY,
 } from '../terms/units.ts';
 import { type ColumnFacts, isWordColumn } from './column-facts.ts';
-import { isRegisterName, namesItself, statedCarrier, statedUnit, unitsByRow } from './energy-columns.ts';
+import { isRegisterName, namesItself } from './column-words.ts';
 import { meanGasFactor } from './gas-factors.ts';
 import { plainWords, timesOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
+import { statedCarrier, statedUnit, unitsByRow } from './stated-energy.ts';
 import { pulsesSaid, saysTenths } from './titles.ts';
 import { columnName } from './value-cells.ts';
 import { APPLIANCE, DRAWN, ELECTRIC, MADE, MADE_HERE, POWER, WAY } from './vocabulary.ts';

@@ -2,7 +2,7 @@
 
 import { tell } from '../../model/shapes/told.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn } from '../layout/column-facts.ts';
-import { mayBeMoney } from '../layout/energy-columns.ts';
+import { mayBeMoney } from '../layout/column-words.ts';
 import type { Dates } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { columnName, readValues, settleDecimal } from '../layout/value-cells.ts';

@@ -1,9 +1,9 @@
 /** Readings of both signs are use less export: what was drawn and what was sent out become records of their own. */
 import type { SeriesRole } from '../../model/shapes/evidence.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
-import { statedCarrier, statedUnit } from '../layout/energy-columns.ts';
 import { plainWords } from '../layout/headings.ts';
 import type { Sheet } from '../layout/sheet.ts';
+import { statedCarrier, statedUnit } from '../layout/stated-energy.ts';
 import { columnName } from '../layout/value-cells.ts';
 import { choicesFor, type IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';

@@ -6,19 +6,13 @@ import { commonestStep, isIntervalLength } from '../dates/interval.ts';
 import { startOfSpan } from '../dates/read-clock.ts';
 import { type IntakeShape, nothingRead, type ShapeInput, type ShapeReading } from '../importer/shape.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
-import {
-  commonUnit,
-  indicesOf,
-  quantityColumns,
-  seriesColumns,
-  statedCarrier,
-  statedUnit,
-} from '../layout/energy-columns.ts';
+import { commonUnit, indicesOf, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { estimatedRows, findQualityColumn } from '../layout/quality-marks.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
+import { statedCarrier, statedUnit } from '../layout/stated-energy.ts';
 import { steadyClockOf } from '../layout/titles.ts';
 import { columnName, readAmounts, settleDecimals } from '../layout/value-cells.ts';
 import {

@@ -2,24 +2,23 @@
 import { tell } from '../../model/shapes/told.ts';
 import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
 import { type ColumnFacts, numberEitherWay } from '../layout/column-facts.ts';
+import { namesItself } from '../layout/column-words.ts';
 import {
   commonUnit,
   indicesOf,
   isOtherUse,
   joinPhases,
-  logColumns,
-  namesItself,
   quantityColumns,
-  remarkLog,
   remarkPhases,
-  statedUnit,
 } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { plainWords } from '../layout/headings.ts';
+import { logColumns, remarkLog } from '../layout/heat-logs.ts';
 import { findQualityColumn } from '../layout/quality-marks.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
+import { statedUnit } from '../layout/stated-energy.ts';
 import { columnName, settleDecimals } from '../layout/value-cells.ts';
 import { AMOUNT } from '../layout/vocabulary.ts';
 import { isMissing } from '../numbers/read-number.ts';

@@ -1,0 +1,48 @@
+/** What the words above a column say of it beside its unit: a whole, a register, a way, money. */
+import { listNames } from '../terms/remark-book.ts';
+import type { ColumnFacts } from './column-facts.ts';
+import { plainWords } from './headings.ts';
+import type { Sheet } from './sheet.ts';
+import { columnName } from './value-cells.ts';
+import { A_DAY, DRAWN, RATE_REGISTER, WHOLE_HOME } from './vocabulary.ts';
+
+/** Whether it holds the mean of a day rather than all that was used. */
+export const isADay = ({ heading }: ColumnFacts): boolean => A_DAY.test(plainWords(heading));
+
+export const isTotal = (c: ColumnFacts): boolean => /total|(?<!con|as)sum(?!mer)|\ball\b|overall/i.test(c.heading);
+
+export const isWhole = (c: ColumnFacts): boolean => isTotal(c) || WHOLE_HOME.test(plainWords(c.heading));
+
+/** What has a sign or a word of the grid is no use of the home. */
+export function isOfGrid({ heading, smallest }: ColumnFacts): boolean {
+  const words = plainWords(heading);
+  return smallest < 0 || DRAWN.test(words) || /grid|netz|\bred\b|reseau|rete\b/.test(words);
+}
+
+export const namesWay = (c: ColumnFacts): boolean =>
+  c.meaning.seriesRole !== undefined || DRAWN.test(plainWords(c.heading));
+
+export const registerOf = (c: ColumnFacts): string => RATE_REGISTER.exec(plainWords(c.heading))?.[0] ?? '';
+
+export const isRegisterName = (heading: string): boolean => RATE_REGISTER.test(plainWords(heading));
+
+export const namesRegister = (c: ColumnFacts): boolean => isRegisterName(c.heading);
+
+/** Whether a heading tells one register from another. */
+export const namesItself = (c: ColumnFacts): boolean => c.meaning.carrier !== undefined || namesRegister(c);
+
+export const namesAmount = ({ meaning }: ColumnFacts): boolean =>
+  meaning.unit !== undefined ||
+  meaning.carrier !== undefined ||
+  // A number under "Tag" is the dear register.
+  ['value', 'reading', 'stamp'].includes(meaning.role);
+
+/** "Amount" or "Total" without a unit, beside a column that has one. */
+export const mayBeMoney = (c: ColumnFacts, quantity: ColumnFacts): boolean =>
+  c !== quantity &&
+  c.meaning.unit === undefined &&
+  quantity.meaning.unit !== undefined &&
+  /^(total|amount|paid|sum|gross|net|betrag)( (paid|due|total|amount))?$/i.test(c.heading.trim());
+
+export const namesOf = (sheet: Sheet, columns: readonly ColumnFacts[]): string =>
+  listNames(columns.map((c) => columnName(sheet, c.index)));

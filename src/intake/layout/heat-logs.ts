@@ -1,0 +1,81 @@
+/** Logs of heat pumps and heat meters: heat and the electricity it is made with, side by side. */
+import type { RemarkBook } from '../terms/remark-book.ts';
+import { isOfDegrees } from '../terms/units.ts';
+import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
+import { isTotal, namesOf } from './column-words.ts';
+import { plainWords } from './headings.ts';
+import type { Sheet } from './sheet.ts';
+import { columnName } from './value-cells.ts';
+
+/**
+ * Heat and the electricity it is made with, side by side as heat pumps and heat meters log them, in whichever units;
+ * the outdoor temperature comes along. Where one of them has a total, its parts are left out. Undefined for other files.
+ */
+export function logColumns(found: readonly ColumnFacts[]): ColumnFacts[] | undefined {
+  const energies = found.filter((c) => !isOfDegrees(c.meaning.unit) && c.meaning.carrier !== 'water');
+  const of = (pick: (c: ColumnFacts) => boolean): ColumnFacts[] => {
+    const own = energies.filter(pick);
+    const inKWh = own.filter((c) => c.meaning.unit === 'kWh');
+    const pool = inKWh.length > 0 ? inKWh : own;
+    const totals = pool.filter(isTotal);
+    return totals.length > 0 ? totals.slice(0, 1) : pool;
+  };
+  const heat = of((c) => c.meaning.carrier === 'heat');
+  const electricity = of((c) => c.meaning.carrier === 'electricity');
+  if (heat.length === 0 || electricity.length === 0) return undefined;
+  const outdoor = found.filter((c) => c.meaning.carrier === 'outdoor-temperature').slice(0, 1);
+  return [...electricity, ...heat, ...outdoor].toSorted((a, b) => a.index - b.index);
+}
+
+/** Heat without electricity and with temperatures, as heat meters log it; the volume of the water is no gas. */
+export function heatAlone(found: readonly ColumnFacts[], hasMachine: boolean): ColumnFacts[] | undefined {
+  const heat = found.filter((c) => c.meaning.carrier === 'heat');
+  const outdoor = found.filter((c) => c.meaning.carrier === 'outdoor-temperature').slice(0, 1);
+  const water = found.filter((c) => c.meaning.carrier === 'water').slice(0, 1);
+  const others = found.filter(
+    (c) => !isOfDegrees(c.meaning.unit) && !['heat', 'water'].includes(c.meaning.carrier ?? ''),
+  );
+  if (heat.length === 0 || others.length > 0 || !(hasMachine || outdoor.length > 0 || water.length > 0))
+    return undefined;
+  const inKWh = heat.filter((c) => c.meaning.unit === 'kWh');
+  const pool = inKWh.length > 0 ? inKWh : heat;
+  const total = pool.find((c) => isTotal(c));
+  return [...(total ? [total] : pool), ...water, ...outdoor];
+}
+
+/** Flow, return and source of the machine: the first column of each. */
+export function machineColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {
+  const own = sheet.columns.filter(
+    (c) => c.meaning.seriesRole === 'machine' && isNumberColumn(c) && !taken.includes(c.index),
+  );
+  return own.filter((c) => own.find((first) => first.meaning.carrier === c.meaning.carrier) === c);
+}
+
+/** @param all the columns it was chosen from */
+export function remarkLog(
+  sheet: Sheet,
+  log: readonly ColumnFacts[],
+  all: readonly ColumnFacts[],
+  book: RemarkBook,
+): void {
+  const names = (columns: readonly ColumnFacts[]) => namesOf(sheet, columns);
+  const beside = sheet.columns.filter((c) => c.meaning.role === 'beside' && !log.includes(c));
+  const leftOut = [...all.filter((c) => !log.includes(c)), ...beside];
+  if (leftOut.length > 0) book.add('columns-left-out', 'note', { found: names(leftOut), expected: names(log) });
+  book.add('several-series', 'note', { count: log.length, found: names(log) });
+  const pump = log.find((c) => isBesideHeat(sheet, c));
+  const said = [sheet.fileName, ...sheet.preamble.map((p) => p.text), ...sheet.columns.map((c) => c.heading)].join(' ');
+  if (pump && !/heat ?pump|\bhp\b/i.test(plainWords(said.replaceAll(/[-_.]/g, ' '))))
+    book.add('heat-pump-taken', 'note', { column: columnName(sheet, pump.index) });
+}
+
+/** Electricity beside heat is what the heat was made with, unless it is said to be the whole house's. */
+export function isBesideHeat(sheet: Sheet, column: ColumnFacts): boolean {
+  const words = plainWords(column.heading);
+  return (
+    column.meaning.carrier === 'electricity' &&
+    column.meaning.seriesRole === undefined &&
+    !/house|whole|grid|import|mains/.test(words) &&
+    sheet.columns.some((c) => c.meaning.carrier === 'heat' && isNumberColumn(c))
+  );
+}

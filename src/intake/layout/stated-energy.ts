@@ -1,0 +1,108 @@
+/** What is said of a column: its unit and what it is of, above it, beside it, in the titles and the other headings. */
+import type { EnergyUnit } from '../terms/choices.ts';
+import { isOfDegrees } from '../terms/units.ts';
+import { cellText, type Table } from '../text/table.ts';
+import { type ColumnFacts, isNumberColumn, isWordColumn } from './column-facts.ts';
+import { namesRegister, registerOf } from './column-words.ts';
+import { isOtherUse } from './energy-columns.ts';
+import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings.ts';
+import { isBesideHeat } from './heat-logs.ts';
+import type { Sheet } from './sheet.ts';
+import { carrierOfTitles, unitOfTitles } from './titles.ts';
+import { WAY } from './vocabulary.ts';
+
+/** Unit as written: above the column, behind the numbers, in the title lines, in the file's name. */
+export function statedUnit(sheet: Sheet, column: ColumnFacts): EnergyUnit | undefined {
+  const withSuffix = column.suffix === '' ? undefined : unitOfWords(plainWords(column.suffix));
+  if (column.meaning.unit ?? withSuffix) return column.meaning.unit ?? withSuffix;
+  return unitBeside(sheet) ?? unitOfTitles(sheet);
+}
+
+const OF_UNITS = /\bunits?\b|\buom\b|einheit|unite\b|unidad|unita\b|eenheid|enhed/;
+
+/** A column of one and the same unit in every row; a lone letter under other words may be a mark. */
+export function unitBeside({ columns, table, firstRow }: Sheet): EnergyUnit | undefined {
+  for (const c of columns) {
+    if (!isWordColumn(c)) continue;
+    const word = cellText(table, firstRow, c.index);
+    const isOfUnits = OF_UNITS.test(plainWords(c.heading));
+    if (!isOfUnits && word.length < 2) continue;
+    const isShort = word.length <= 12 && (isOfUnits || c.meaning.role !== 'quality');
+    const said = isShort ? word : /[([]([^)\]]{1,8})[)\]]$/.exec(word)?.[1];
+    const unit = said === undefined ? undefined : unitOfWords(plainWords(said));
+    if (unit !== undefined && isConstant(table, firstRow, c.index, word)) return unit;
+  }
+  return undefined;
+}
+
+/** The units of a column of units that names several, row by row. */
+export function unitsByRow({ columns, table, firstRow }: Sheet): readonly EnergyUnit[] {
+  const units = new Set<EnergyUnit>();
+  for (const c of columns) {
+    if (!isWordColumn(c) || !OF_UNITS.test(plainWords(c.heading))) continue;
+    for (let row = firstRow; row < table.rowCount; row++) {
+      const unit = unitOfWords(plainWords(cellText(table, row, c.index)));
+      if (unit !== undefined) units.add(unit);
+    }
+  }
+  return [...units];
+}
+
+/**
+ * Carrier as written: above the column, in the file's name, in the title lines, in the other headings; a direction is
+ * taken from the column's own words, or from the file's where no column names one.
+ */
+export function statedCarrier(sheet: Sheet, column: ColumnFacts): Energy | undefined {
+  const { carrier, seriesRole } = column.meaning;
+  if (isBesideHeat(sheet, column)) return { carrier: 'electricity', seriesRole: 'heat-pump' };
+  if (carrier !== undefined) return seriesRole === undefined ? { carrier } : { carrier, seriesRole };
+  const others = sheet.columns.filter((c) => c !== column && isNumberColumn(c)).map((c) => c.meaning);
+  const hasDirection = others.some((m) => m.seriesRole === 'export' || m.seriesRole === 'generation');
+  if (hasDirection) return { carrier: 'electricity' };
+  const said = carrierOfTitles(sheet) ?? carrierBeside(sheet);
+  if (said) return said;
+  // Rates side by side are of electricity: no other fuel is metered so.
+  if (namesRegister(column) && registersOf(sheet).size > 1) return { carrier: 'electricity' };
+  const unit = statedUnit(sheet, column);
+  const isAmount = unit !== undefined && !isOfDegrees(unit);
+  // The weather beside an amount says nothing of it.
+  const isAside = (words: string) => isAmount && carrierOfWords(words)?.carrier === 'outdoor-temperature';
+  const named = sheet.columns
+    .filter((c) => c.meaning.role !== 'calorific')
+    .filter((c) => c === column || !isNumberColumn(c) || !isOtherUse(sheet, column, c))
+    .map((c) => plainWords(c.heading))
+    .filter((words) => !isAside(words));
+  const beside = carrierOfWords(named.join(' ; '));
+  return beside && { carrier: beside.carrier };
+}
+
+const OF_FUELS =
+  /\btype\b|\btipo\b|metertype|zahler(art|typ)|malertype|parameter|quantity|variable|measurement|\bfield\b|commodity|\bfuel|service|utility|indicator|entity|sensor|statistic|energieart|sparte|medium|^energi|fluide|suministro|fornitura/;
+
+const OF_CODES = /\bobis\b|\bregister\b|\bkanal\b|\bchannel\b|kennzahl|kennziffer/;
+
+/** A column that names one and the same energy in every row. */
+function carrierBeside({ columns, table, firstRow }: Sheet): Energy | undefined {
+  for (const c of columns) {
+    const heading = plainWords(c.heading);
+    if (!isWordColumn(c) || !(OF_FUELS.test(heading) || WAY.test(heading) || OF_CODES.test(heading))) continue;
+    const word = cellText(table, firstRow, c.index);
+    const carrier = carrierOfWords(plainWords(word));
+    if (carrier && isConstant(table, firstRow, c.index, word)) return carrier;
+  }
+  return undefined;
+}
+
+const registersOf = ({ columns }: Sheet): ReadonlySet<string> =>
+  new Set(columns.filter((c) => isNumberColumn(c) && namesRegister(c)).map(registerOf));
+
+const SAMPLE_ROWS = 300;
+
+function isConstant(table: Table, firstRow: number, column: number, word: string): boolean {
+  const end = Math.min(table.rowCount - 1, firstRow + SAMPLE_ROWS);
+  for (let row = firstRow; row < end; row++) {
+    const cell = cellText(table, row, column);
+    if (cell !== '' && cell !== word) return false;
+  }
+  return true;
+}
