@@ -259,6 +259,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'made-asked': phrase(
     '{file} does not say whether {column} is all that is made at home or only what is sent out. We took it as sent out. Confirm it, or choose.',
   ),
+  'made-by-day-asked': phrase(
+    '{column} of {file} has nothing at night and most about noon, as solar panels do. We took it as bought. Confirm it, or choose what it is.',
+  ),
   'part-asked': phrase(
     '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or leave the file.',
   ),

@@ -1,4 +1,4 @@
-/** A date that stands in the first row of its day only, as merged cells leave it, holds for the times below it. */
+/** What stands once for several rows: a date of which merged cells left the first, and what marks like " repeat. */
 import { isClock } from '../dates/read-clock.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, isEmptyCell, type Table } from '../text/table.ts';
@@ -44,4 +44,25 @@ function hasClock(table: Table, row: number, dateColumn: number): boolean {
   for (let column = 0; column < Math.min(SEARCHED_COLUMNS, cellCount(table, row)); column++)
     if (column !== dateColumn && isClock(cellText(table, row, column))) return true;
   return false;
+}
+
+/** Longer tables nobody writes by hand. */
+const MOST_BY_HAND = 2000;
+const DITTO = /^(?:["〃”″]|''|-?"-?|ditto|do\.)$/i;
+
+/** The cell above in place of each mark that repeats it; undefined where there are none. */
+export function carryDittos(table: Table): Table | undefined {
+  if (table.rowCount > MOST_BY_HAND || !/["〃”″]|''|ditto|\bdo\./i.test(table.text)) return undefined;
+  const carried = new Map<number, string>();
+  for (let row = 1; row < table.rowCount; row++)
+    for (let column = 0; column < cellCount(table, row); column++) {
+      if (!DITTO.test(cellText(table, row, column)) || column >= cellCount(table, row - 1)) continue;
+      const above = carried.get(table.rowStart[row - 1]! + column) ?? cellText(table, row - 1, column);
+      if (above !== '') carried.set(table.rowStart[row]! + column, above);
+    }
+  if (carried.size === 0) return undefined;
+  return rewriteCells(table, (row, column) => {
+    const above = carried.get(table.rowStart[row]! + column);
+    return above === undefined ? undefined : [above];
+  });
 }

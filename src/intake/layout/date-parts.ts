@@ -105,6 +105,38 @@ export function joinYearAbove(table: Table): Table | undefined {
   return undefined;
 }
 
+const SUM_OF_YEAR = /^((?:19|20)\d\d)(?: total)?$/i;
+const LEAST_MONTHS = 3;
+
+/** Months below their years in one column, as folded tables show them: each gets its year, and what stands beside a year is a sum. */
+export function joinYearOutline(table: Table): Table | undefined {
+  for (const column of [0, 1]) {
+    const texts = new Map<number, string>();
+    let [year, years, months] = ['', 0, 0];
+    const isOutline = Array.from({ length: table.rowCount }, (_, row) => row).every((row) => {
+      const cell = cellText(table, row, column);
+      const own = SUM_OF_YEAR.exec(cell)?.[1];
+      if (own !== undefined) {
+        if (own !== year) years++;
+        year = own;
+        if (cellCount(table, row) > column + 1) texts.set(row, `Total ${own}`);
+        return true;
+      }
+      if (cell === '' || TOTALS.test(cell)) return true;
+      if (namedMonth(cell) === 0) return year === '';
+      texts.set(row, `${cell} ${year}`);
+      months++;
+      return year !== '';
+    });
+    if (isOutline && years > 1 && months >= LEAST_MONTHS)
+      return rewriteCells(table, (row, at) => {
+        const text = at === column ? texts.get(row) : undefined;
+        return text === undefined ? undefined : [text];
+      });
+  }
+  return undefined;
+}
+
 const namedMonth = (cell: string): number => monthOfName(cell.replace(/\.$/, ''));
 
 /** Row of the last of at least three months or quarters that go on within one year; undefined where others stand between. */

@@ -155,6 +155,9 @@ export interface Energy {
 /** By its volume; by its energy it is heat, or what heats it. */
 const HOT_WATER = /warmwasser|hot water|eau chaude|agua caliente|acqua calda|warm water|brugsvand/;
 
+/** What is made for it is heat. */
+const OF_HEATING = /\bheating\b(?! oil)|\bdhw\b|\bhot water\b|heizung|heizbetrieb|warmwasser|chauffage|eau chaude/;
+
 export function carrierOfWords(words: string): Energy | undefined {
   if (HEAT.test(words) || unitOfWords(words) === 'BTU/h') return { carrier: 'heat', seriesRole: 'heat-output' };
   if (OUTDOOR.test(words)) return { carrier: 'outdoor-temperature', seriesRole: 'weather' };
@@ -177,6 +180,7 @@ export function carrierOfWords(words: string): Energy | undefined {
 function electricityOfWords(words: string): Energy | undefined {
   if (SENT_OUT.test(words)) return { carrier: 'electricity', seriesRole: 'export' };
   if (DRAWN.test(words)) return { carrier: 'electricity' };
+  if (MADE.test(words) && OF_HEATING.test(words)) return { carrier: 'heat', seriesRole: 'heat-output' };
   if (MADE_HERE.test(words) || MADE.test(words)) return { carrier: 'electricity', seriesRole: 'generation' };
   return ELECTRIC.test(words) ? { carrier: 'electricity' } : undefined;
 }

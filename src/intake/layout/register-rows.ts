@@ -31,6 +31,8 @@ const MOST_REGISTERS = 8;
 const SAMPLE_ROWS = 4000;
 const CODE_HEADING =
   /register|channel|mpan|mprn|\bnmi\b|\bicp\b|esi ?id|\brate\b|\bmeter\b|kanal|zahler|obis|\btarif|contador|compteur|contatore|teller|maler/;
+const USED_FOR_HEATING =
+  /(consum|\bused\b|usage|\binput\b|electric|verbrauch|strom).*(heating|dhw|hot water|heizung|warmwasser)|(heating|dhw|hot water|heizung|warmwasser).*(consum|\bused\b|usage|\binput\b|electric|verbrauch|strom)/;
 const DRAWN_FROM_GRID: Energy = { carrier: 'electricity' };
 
 /** "A+" is drawn and "A-" sent out, as meters show it. */
@@ -63,6 +65,11 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
     const known = new Map(
       [...groups.keys()].map((register) => [register, partners.get(plainWords(register)) ?? energyOf(register)]),
     );
+    // Beside the heat that it makes, what heating uses is the heat pump's.
+    if ([...known.values()].some((one) => one?.seriesRole === 'heat-output'))
+      for (const [register, energy] of known)
+        if ((energy?.carrier ?? 'electricity') === 'electricity' && USED_FOR_HEATING.test(plainWords(register)))
+          known.set(register, { carrier: 'electricity', seriesRole: 'heat-pump' });
     const hasDirection = [...known.values()].some(
       (one) => one?.seriesRole === 'export' || one?.seriesRole === 'generation',
     );

@@ -1,14 +1,14 @@
 /** A table with its parts told apart: title lines, heading row, data rows, and what each column holds. */
 import { readStamp } from '../dates/read-stamp.ts';
-import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
+import { createStampReader, READ, UNREADABLE } from '../dates/stamp-reader.ts';
 import { countAsNumber, isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
-import { carryDates } from './carry-dates.ts';
+import { carryDates, carryDittos } from './carry-dates.ts';
 import { plainClocks } from './clock-fractions.ts';
 import { plainTemperatures } from './coded-temperatures.ts';
 import { type ColumnFacts, columnFacts, isDateColumn, isNumberColumn, numberEitherWay } from './column-facts.ts';
-import { joinDateParts, joinYearAbove } from './date-parts.ts';
+import { joinDateParts, joinYearAbove, joinYearOutline } from './date-parts.ts';
 import { plainWords, unitOfWords } from './headings.ts';
 import { nameByPartner, nameLogColumns } from './log-headings.ts';
 import { splitSpans, splitYears } from './spans.ts';
@@ -52,8 +52,9 @@ const SEARCHED_COLUMNS = 40;
 const SEARCHED_ROWS = 20_000;
 
 export function layOutSheet(fileName: string, written: Table): Sheet {
-  const turned = turnBackDates(written);
-  return turned ? { ...layOut(fileName, turned.table), turned } : layOut(fileName, written);
+  const whole = carryDittos(written) ?? written;
+  const turned = turnBackDates(whole);
+  return turned ? { ...layOut(fileName, turned.table), turned } : layOut(fileName, whole);
 }
 
 function layOut(fileName: string, written: Table): Sheet {
@@ -65,7 +66,7 @@ function layOut(fileName: string, written: Table): Sheet {
     const carried = carryDates(table, dateColumn, isDateCell);
     return carried ? layOut(fileName, carried) : finishSheet(fileName, table, dateColumn, 'calendar');
   }
-  const joined = joinDateParts(table) ?? joinYearAbove(table) ?? splitYears(table);
+  const joined = joinDateParts(table) ?? joinYearOutline(table) ?? joinYearAbove(table) ?? splitYears(table);
   if (joined) return layOut(fileName, joined);
   const coarse = coarserStamps(table, sample);
   if (coarse) return layOut(fileName, coarse);
@@ -171,12 +172,13 @@ function describeSheet(
   const width = widthOf(table, firstRow, headingRow);
   const headings = joinHeadings(table, headingRow, firstRow, width);
   const rows = sampleRows(table, firstRow);
-  const facts = setStillAside(
+  const found = setStillAside(
     table,
     rows,
     headings.map((heading, index) => columnFacts(table, index, rows, heading)),
   );
   // What lies between two dates is an amount.
+  const facts = nameEnds(table, rows, found);
   const hasEnds = facts.some((c) => c.meaning.role === 'to' && isDateColumn(c));
   const columns = pairLastReadings(
     nameByPartner(nameLogColumns(hasEnds ? facts : facts.map((c) => nameMeter(c, facts.some(isOfReadings))))),
@@ -327,6 +329,40 @@ function setStillAside(table: Table, rows: readonly number[], columns: readonly 
   const still = rows.length < 3 ? [] : columns.filter((c) => isDateColumn(c) && isStill(c));
   if (!columns.some((c) => isDateColumn(c) && !still.includes(c))) return [...columns];
   return columns.map((c) => (still.includes(c) ? { ...c, dates: 0, words: c.sampled, meaning: { role: 'index' } } : c));
+}
+
+/** So many rows of a list of bills begin where another ends. A judgement. */
+const MOSTLY_CHAINED = 0.7;
+
+/** Two columns of dates of which the one goes on where the other left off are the ends of a period, whatever their names. */
+function nameEnds(table: Table, rows: readonly number[], columns: readonly ColumnFacts[]): readonly ColumnFacts[] {
+  const dates = columns.filter(isDateColumn);
+  if (dates.length < 2 || rows.length < 3 || dates.some((c) => ['from', 'to'].includes(c.meaning.role))) return columns;
+  const text = (row: number, c: ColumnFacts) => cellText(table, row, c.index);
+  const reader = createStampReader();
+  const dayOf = (cell: string, dayFirst: boolean) =>
+    readStamp(cell, 0, cell.length, dayFirst, reader) === READ && reader.kind === 'day'
+      ? reader.civilMinute
+      : Number.NaN;
+  const isBefore = (from: string, to: string) => [true, false].some((first) => dayOf(from, first) < dayOf(to, first));
+  const isChain = (from: ColumnFacts, to: ColumnFacts, step: 1 | -1) => {
+    const links = rows.filter(
+      (row, i) => rows[i + step] !== undefined && text(row, to) === text(rows[i + step]!, from),
+    );
+    return (
+      links.length >= (rows.length - 1) * MOSTLY_CHAINED &&
+      rows.every((row) => isBefore(text(row, from), text(row, to)))
+    );
+  };
+  const pairs = dates.flatMap((from) => dates.filter((to) => to !== from).map((to) => [from, to] as const));
+  const named = pairs.find(([a, b]) => /\bfrom$/.test(plainWords(a.heading)) && /\bto$/.test(plainWords(b.heading)));
+  const pair = named ?? pairs.find(([from, to]) => isChain(from, to, 1) || isChain(from, to, -1));
+  if (!pair) return columns;
+  const roles = new Map<ColumnFacts, 'from' | 'to'>([
+    [pair[0], 'from'],
+    [pair[1], 'to'],
+  ]);
+  return columns.map((c) => (roles.has(c) ? { ...c, meaning: { ...c.meaning, role: roles.get(c)! } } : c));
 }
 
 /** Among several date columns the one named as start comes first, then one named as date, then the leftmost. */

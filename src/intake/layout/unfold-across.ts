@@ -19,6 +19,8 @@ const LEAST_MONTHS = 3;
 const LEAST_WEEKS = 12;
 const MOSTLY = 0.9;
 const MOST_CELLS = 400_000;
+/** What lies between the years across. */
+const COMPARES = /^(([+-]|\+\/-) ?)?(%|change|increase|saving|variance|vs)(?!\p{L})/iu;
 
 /** What a cell above or on the left says of when. */
 interface When {
@@ -221,7 +223,9 @@ const areDated: Pair[1] = (found, isWhole) =>
 const DAYS_OF_MONTH = [28, 31] as const;
 
 function findAcross(table: Table, row: number, heads: readonly string[], title: When): Across | undefined {
-  const columns = heads.map((_, c) => c).filter((c) => c > 0 && heads[c] !== '' && !TOTALS.test(heads[c]!));
+  const columns = heads
+    .map((_, c) => c)
+    .filter((c) => c > 0 && heads[c] !== '' && !TOTALS.test(heads[c]!) && !COMPARES.test(heads[c]!));
   // The rows are looked through only where something stands across, since most tables are long and have nothing.
   const known = new Map<number, readonly string[]>();
   const downOf = (column: number): readonly string[] => {

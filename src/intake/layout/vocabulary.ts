@@ -298,7 +298,7 @@ export const STAMP = any(
 );
 
 export const MONEY = any(
-  words('cost|(?<!de )charge|price|£|€|\\$|net amount|gross amount|kosten|betrag|preis'),
+  words('cost|(?<!de )charge|price|£|€|₹|[([]rs\\.?[)\\]]|\\$|net amount|gross amount|kosten|betrag|preis'),
   words('kostnad|kwota|koszt|(?<![a-z])(zl|pln|cena|kc|czk|sek|nok)(?![a-z])'),
   words('montant|\\bprix|coute?\\b|coste|import[eo]\\b|precio|prezzo|costo|bedrag|prijs|belob'),
   words('omkostning'),

@@ -36,7 +36,8 @@ export function rowPeriods(
     const fromDay = Float64Array.from(dates.civilMinute.subarray(0, dates.count), dayOf);
     return { fromDay, toDay: fromDay.map((day) => day + 7) };
   }
-  if (dates.kind === 'month' || dates.kind === 'quarter') return fromLabels(dates, dates.kind === 'month' ? 1 : 3);
+  if (dates.kind === 'month' || dates.kind === 'quarter')
+    return everyFewMonths(sheet, dates, choices, book) ?? fromLabels(dates, dates.kind === 'month' ? 1 : 3);
   return fromOneDate(sheet, dates, choices, book);
 }
 
@@ -101,6 +102,39 @@ function decideInclusive(
     found: cellText(sheet.table, row, toColumn),
   });
   return true;
+}
+
+/** Fewer bills may be those that were at hand. A judgement. */
+const LEAST_EVEN = 4;
+
+/** Every second or third month by name: each row is of all the months up to it or from it on; asked, for nothing tells which. */
+function everyFewMonths(sheet: Sheet, dates: Dates, choices: IntakeChoices, book: RemarkBook): RowPeriods | undefined {
+  if (dates.kind !== 'month') return undefined;
+  const fromDay = Float64Array.from(dates.civilMinute.subarray(0, dates.count), dayOf);
+  const months = Array.from(new Set(fromDay), monthNumber).toSorted((a, b) => a - b);
+  const step = months[1]! - months[0]!;
+  if (
+    months.length < LEAST_EVEN ||
+    step < 2 ||
+    step > 6 ||
+    months.some((month, i) => i > 0 && month - months[i - 1]! !== step)
+  )
+    return undefined;
+  const stamp = choices.stamp ?? 'end';
+  if (choices.stamp === undefined)
+    book.add('period-side-asked', 'question', { column: columnName(sheet, sheet.dateColumn), expected: stamp });
+  const first = (day: number, months: number) => Date.UTC(1970, monthNumber(day) + months) / 86_400_000;
+  return {
+    fromDay: fromDay.map((day) => (stamp === 'start' ? day : first(day, 1 - step))),
+    toDay: fromDay.map((day) => first(day, stamp === 'start' ? step : 1)),
+    stamp,
+  };
+}
+
+/** Months since January 1970. */
+function monthNumber(day: number): number {
+  const date = toCivilDate(day);
+  return (yearOf(date) - 1970) * 12 + monthOf(date) - 1;
 }
 
 function fromLabels(dates: Dates, months: number): RowPeriods {

@@ -16,6 +16,7 @@ import { columnName } from '../layout/value-cells.ts';
 import type { IntakeChoices, IntakeContext } from '../terms/choices.ts';
 import type { IntervalDays } from '../terms/preview.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
+import { remarkDarkNights } from './dark-nights.ts';
 import { type FilledSlots, fillGaps } from './fill-gaps.ts';
 import { remarkFrozen, remarkGaps } from './find-gaps.ts';
 import { type Placed, placeReadings } from './place-readings.ts';
@@ -188,6 +189,7 @@ export function buildIntervalSeries(
   const isHome = quantity.carrier === 'electricity' && quantity.role === 'import';
   if (quantity.carrier !== 'water') remarkFrozen(placed, clock.zone, context.zone, isHome, book, likelyKWh);
   context.onProgress?.(0.9);
+  remarkDarkNights(placed, quantity, screen.column, choices, book);
   const fill = choices.fill === 'same weekday mean' && !inDegrees;
   const kept: FilledPlaced = fill ? fillPlaced(placed, clock.zone, book) : { ...placed, filled: [] };
   const series = kept.filled.length > 0 ? withFilled(summariseReadings(title, kept), kept.filled) : asRead;

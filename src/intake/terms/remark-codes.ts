@@ -61,6 +61,7 @@ export const REMARK_CODES = [
   'several-series',
   'direction-asked',
   'made-asked',
+  'made-by-day-asked',
   'net-asked',
   'net-of-days',
   'part-asked',

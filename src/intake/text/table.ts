@@ -90,7 +90,7 @@ export function splitTable(
       while (at < end && codes[at] === SPACE) at++;
       let from = at;
       let to = at;
-      const closing = codes[at] === QUOTE ? closingQuote(text, at, end) : -1;
+      const closing = codes[at] === QUOTE ? closingQuote(text, at, end, separator) : -1;
       if (closing >= 0) {
         from = at + 1;
         to = closing;
@@ -156,7 +156,7 @@ function grown(array: Uint32Array<ArrayBuffer>): Uint32Array<ArrayBuffer> {
 let sawDoubledQuote = false;
 
 /** Offset of the quote that closes a cell, or -1 where none does within a sensible number of lines. */
-function closingQuote(text: string, opening: number, end: number): number {
+function closingQuote(text: string, opening: number, end: number, separator: string): number {
   let at = opening + 1;
   sawDoubledQuote = false;
   for (;;) {
@@ -166,7 +166,23 @@ function closingQuote(text: string, opening: number, end: number): number {
     sawDoubledQuote = true;
     at += 2;
   }
+  if (isDitto(text, opening, at, separator)) return -1;
   return countLines(text, opening, at, MAX_LINES_IN_CELL) > MAX_LINES_IN_CELL ? -1 : at;
+}
+
+/** Whether both quotes are marks that repeat the cell above: each a cell of its own in lines of as many cells that begin with a figure. */
+function isDitto(text: string, opening: number, closing: number, separator: string): boolean {
+  const next = text[opening + 1];
+  if (next !== separator && next !== '\n' && next !== '\r') return false;
+  const cellsAround = (at: number): readonly string[] => {
+    const from = text.lastIndexOf('\n', at) + 1;
+    const to = text.indexOf('\n', at);
+    return text.slice(from, to < 0 ? text.length : to).split(separator);
+  };
+  const [one, other] = [cellsAround(opening), cellsAround(closing)];
+  const areMarks = (cells: readonly string[]) =>
+    /^\d/.test(cells[0]!) && cells.every((cell) => cell.trim() === '"' || !cell.includes('"'));
+  return one.length === other.length && text.lastIndexOf('\n', closing) > opening && areMarks(one) && areMarks(other);
 }
 
 /** Line ends between two offsets; stops counting once past `enough`. */

@@ -122,6 +122,16 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
         { label: say('Bought'), choice: { role: 'import' }, holds: choices.role === 'import' },
         { label: say('Sent out'), choice: { role: 'export' }, holds: choices.role === 'export' },
       ];
+    case 'made-by-day-asked':
+      return [
+        { label: say('Bought'), choice: { role: 'import' }, holds: choices.role === 'import' },
+        { label: say('Sent out'), choice: { role: 'export' }, holds: choices.role === 'export' },
+        {
+          label: say('All that is made at home'),
+          choice: { role: 'generation' },
+          holds: choices.role === 'generation',
+        },
+      ];
     case 'made-asked':
       return [
         { label: say('Sent out'), choice: { role: 'export' }, holds: choices.role === 'export' },

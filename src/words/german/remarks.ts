@@ -58,6 +58,8 @@ export const REMARKS: Catalogue = {
     '{column} in {file} wurde in ungleichen Abständen abgelesen. Was zwischen zwei Ablesungen dazukam, wurde auf die Stunden dazwischen verteilt.',
   '{column} of {file} is what was bought less what was sent out, over a day or more. The two cannot be told apart. Ask for both, or for readings by the hour.':
     '{column} in {file} ist Bezug minus Einspeisung über einen Tag oder länger. Beides lässt sich nicht mehr trennen. Fragen Sie nach beiden Werten oder nach Stundenwerten.',
+  '{column} of {file} has nothing at night and most about noon, as solar panels do. We took it as bought. Confirm it, or choose what it is.':
+    '{column} in {file} hat nachts nichts und um Mittag am meisten, wie Solarmodule. Wir nahmen es als Bezug. Bestätigen Sie das oder wählen Sie, was es ist.',
   '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or leave the file.':
     '{column} in {file} klingt nach einem einzelnen Gerät. Bestätigen Sie, dass es der Verbrauch des ganzen Hauses ist, oder lassen Sie die Datei weg.',
   '{file} names months or weeks without their year. Add a column “Year” with the year of each row.':

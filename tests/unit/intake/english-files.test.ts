@@ -306,3 +306,69 @@ test('rates and charges are registers unless they speak of money', () => {
   const { series } = read(['Date,Register,Electricity used (kWh)', ...rows]);
   expect(series).toEqual([OF_DAYS, OF_DAYS.map((v) => v / 4)].map((v) => `electricity import ${sum(v).toFixed(1)}`));
 });
+
+test('marks that repeat the cell above swallow no row, and count as what they repeat', () => {
+  const rows = DAYS.slice(0, 8).map((day, i) => `${slashed(day)}\t${10_000 + 300 * i}\t${i === 0 ? 'Elec kWh' : '"'}`);
+  expect(read(['Date\tMeter reading\tFuel', ...rows], 'Europe/London', { dayFirst: true }).series).toEqual([
+    'electricity import 2100.0',
+  ]);
+  const inTheMiddle = DAYS.slice(0, 8).map((day, i) => `${day},${i === 0 ? 'Gas' : '"'},${OF_DAYS[i]}`);
+  expect(read(['Date,Fuel,Used (kWh)', ...inTheMiddle]).series).toEqual([
+    `gas import ${sum(OF_DAYS.slice(0, 8)).toFixed(1)}`,
+  ]);
+  const named = [1, 2, 3, 4, 5].map((month) => `${month === 1 ? '2025' : '〃'},${month},${400 + month}`);
+  expect(read(['Year,Month,Electricity kWh', ...named]).series).toEqual(['electricity import 2015.0']);
+  // A cell of two lines is one.
+  const quoted = DAYS.slice(0, 8).map((day, i) => `${day},"warm,\nbright",${OF_DAYS[i]}`);
+  expect(read(['Date,Note,Electricity (kWh)', ...quoted]).series).toEqual([
+    `electricity import ${sum(OF_DAYS.slice(0, 8)).toFixed(1)}`,
+  ]);
+});
+
+test('months folded below their years have those years, and the sum of a year is none of them', () => {
+  const folded = ['2024,660', '  Nov,320', '  Dec,340', '2025,1000', '  Jan,350', '  Feb,330', '  Mar,320'];
+  expect(read(['Row Labels,Electricity kWh', ...folded, 'Grand Total,1660']).series).toEqual([
+    'electricity import 1660.0',
+  ]);
+  expect(read(['Month,Electricity kWh', '2024,', ...folded.slice(1, 3), '2025,', ...folded.slice(4)]).series).toEqual([
+    'electricity import 1660.0',
+  ]);
+});
+
+test('every other month by name is a bill of two: asked which two', () => {
+  const bills = ['Jan', 'Mar', 'May', 'Jul', 'Sep'].map((month, i) => `${month} 2025,${600 - 50 * i}`);
+  const found = read(['Bill month,Electricity (kWh)', ...bills]);
+  expect(found.asked).toEqual(['period-side-asked']);
+  expect(found.noted).not.toContain('period-hole');
+});
+
+test('two columns of dates of which one goes on where the other left off are the ends of a bill', () => {
+  const edges = ['01/08', '02/07', '03/10', '04/08', '05/08', '06/09'].map((day) => `${day}/2025`);
+  const bills = edges.slice(1).map((edge, i) => `${edge.replace(/\/\d\d\//, '/28/')},${edges[i]},${edge},${700 - i}`);
+  for (const [one, other] of [
+    ['Svc From', 'Svc To'],
+    ['Previous', 'Current'],
+  ]) {
+    const { asked, series } = read([`Stmt Date,${one},${other},Electric kWh`, ...bills], 'America/Chicago');
+    expect({ asked, series }).toEqual({ asked: [], series: ['electricity import 3490.0'] });
+  }
+});
+
+test('energy produced for heating is heat, and what heating used beside it is the heat pump’s', () => {
+  const rows = ['Consumed energy heating (kWh),512,430,350', 'Produced energy heating (kWh),1480,1290,1120'];
+  expect(read(['Heat pump energy,Jan-25,Feb-25,Mar-25', ...rows]).series).toEqual([
+    'electricity heat-pump 1292.0',
+    'heat heat-output 3890.0',
+  ]);
+});
+
+test('what has nothing in any night and most about noon may be made by panels: asked', () => {
+  const rows = (from: number, to: number) =>
+    DAYS.flatMap((day) =>
+      Array.from({ length: 24 }, (_, h) => `${day} ${h}:00,${h >= from && h < to ? 0.5 + (h % 3) / 10 : 0}`),
+    );
+  const asked = (heading: string, from: number, to: number) => read([`Time,${heading}`, ...rows(from, to)]).asked;
+  expect(asked('Energy (kWh)', 7, 18)).toContain('made-by-day-asked');
+  expect(asked('Energy (kWh)', 16, 21)).not.toContain('made-by-day-asked');
+  expect(asked('Day (kWh)', 7, 18)).not.toContain('made-by-day-asked');
+});
