@@ -291,8 +291,13 @@ function readSection(
   const said = choices.paper ?? {};
   const { rows, together } = understood;
   const chosen = choices.carrier === 'electricity' || choices.carrier === 'gas' ? choices.carrier : undefined;
-  const named = isLeftOut(section.fuel) ? undefined : section.fuel;
   const byUnit = section.gas.length > 0 ? ('gas' as const) : undefined;
+  // A supplier may be called after gas; by day and night only electricity is sold.
+  const isByRates = section.lines.some(
+    ({ kind, register, registerGuessed }) => kind === 'energy' && register !== undefined && !registerGuessed,
+  );
+  const isDoubtful = section.fuel === 'gas' && !byUnit && isByRates;
+  const named = isLeftOut(section.fuel) || isDoubtful ? undefined : section.fuel;
   const fuel = named ?? byUnit ?? chosen;
   const faults = faultsOf(section, rows, together !== undefined);
   const { period } = section;

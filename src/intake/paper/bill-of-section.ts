@@ -213,7 +213,9 @@ function daysOfLine(
   if (!inside) return {};
   const own = isAround(line.dates.from.row, line.dates.to.row, line.amount.row);
   const days = daysBetween(span.from, span.to);
-  const counted = section.lines.some(({ quantity }) => quantity?.kind === 'days' && quantity.value === days);
+  // Of a charge that counts its days itself they are those of no other.
+  const counts = line.quantity?.kind === 'days' ? [line] : section.lines;
+  const counted = counts.some(({ quantity }) => quantity?.kind === 'days' && quantity.value === days);
   return own || counted ? span : {};
 }
 

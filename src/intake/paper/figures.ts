@@ -134,7 +134,7 @@ const NO_NUMBERS: readonly RegExp[] = [
 /** What none of them can do without, found from its digit: most rows are looked through once. */
 const HAS_NO_NUMBER = /\d(?::\d|\d{7}|\d(?: \d{2,}){2})|0\d{2,5}[ /-]\d|(?<=[\p{L}_]-?)\d/u;
 const UNITS =
-  /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|c|¢|£|€|\$|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>[kM]Wh|therms?|ccf|units?|einheit|days?|tag|jour|dag|giorno|día|months?|monat|mois|maand|mes[ei]?|years?|jahr|jaar|an|a\b)|(?<energy>[kM]Wh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<other>lit(?:re|er|ro)s?|kg|GJ|kVA|kW)|(?<days>days?|tagen?|tage|nights?|jours?|dagen|giorni|días)|(?<months>months?|monat(?:en?)?|mois|maanden?|mes[ei]s?|mesi)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
+  /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|c|¢|£|€|\$|euros?|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>[kM]Wh|therms?|ccf|units?|einheit|days?|tag|jour|dag|giorno|día|months?|monat|mois|maand|mes[ei]?|years?|jahr|jaar|an|a\b)|(?<energy>[kM]Wh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<other>lit(?:re|er|ro)s?|kg|GJ|kVArh|kVAh|kVA|kW)|(?<days>(?:billing |calendar )?days?|tagen?|tage|nights?|jours?|dagen|giorni|días)|(?<months>months?|monat(?:en?)?|mois|maanden?|mes[ei]s?|mesi)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
 /** What it may begin with goes first, for all other letters fail there. */
 const NUMBER =
   /(?=[-−–+(£€$EG\d]| [-−–\d])(?<![\p{L}\d.,/])([-−–+] ?|\()?(£|€|\$|EUR |GBP )? ?([-−–])?(\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€$]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+|(?<=[\p{Ll}:] \d{1,3})(?:[ \u00a0\u202f]\d{3})+(?= ?kWh))?)(?![\d])/gu;
@@ -176,10 +176,16 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
   const lacked = [TWO_MARKS, MONTH_FIRST].filter((need) => !need.test(text));
   for (const [pattern, dayOf, needs] of DATES) {
     if (needs && lacked.includes(needs)) continue;
-    for (const match of everyMatch(left, pattern)) {
+    const searched = left;
+    pattern.lastIndex = 0;
+    for (let match = pattern.exec(searched); match; match = pattern.exec(searched)) {
       const found = dayOf(match);
-      if (!found) continue;
       const { index, 0: whole } = match;
+      if (!found) {
+        // "61 days, 8 May 2025": what is no date may have run over the beginning of one.
+        pattern.lastIndex = index + 1;
+        continue;
+      }
       dates.push({
         row: number,
         box: boxOf(index, index + whole.length),
@@ -381,11 +387,13 @@ function withHeading(figure: Figure, rows: readonly RowFacts[], at: number): Fig
   const isAlike = figure.decimals === rows[at]!.figures[0]!.decimals;
   const kind = named.kind || !figure.before || !isAlike ? named : kindOfRow(figure);
   // In a column of units the days of a standing charge stand too.
+  if (kind.kind === 'energy' && DAYS_ROW.test(rows[at]!.words)) return { ...figure, heading, kind: 'days' };
   const isOfDays = kind.kind === 'energy' && STANDING.test(rows[at]!.words);
   // A table of sums below one of prices has no heading of its own.
   const isSum = kind.kind === 'price' && figure.decimals === 2 && SUMS.some((one) => one.test(rows[at]!.words));
   return { ...figure, heading, ...(isOfDays || isSum ? {} : kind) };
 }
+const DAYS_ROW = /^(?:number of )?(?:days|tage)\b/i;
 
 const SUMS: readonly RegExp[] = [NET, VAT, TOTAL];
 

@@ -43,13 +43,22 @@ export function findLeftOver(
   const fuels = new Set(sections.map(({ fuel }) => fuel));
   const boxes = new Set(values.flatMap((value) => value.boxes));
   const all = rows.flatMap(({ figures }) => figures).filter(({ value }) => value > 0);
+  // What is due is another sum than the total, where nothing proves from what it comes.
+  const isSettledOrRead = new Set(
+    values.flatMap(({ kind, state, boxes: own }) => (kind === 'due' && state === 'read' ? [] : own)),
+  );
   const used = [...all.filter(({ box }) => boxes.has(box)), ...settling.kept.map(({ figure }) => figure)];
   const known = new Set([...used.map(({ value }) => value), ...sumsOf(understood)]);
   const aside = new Set(leftOut.flatMap(({ quantity, price, amount }) => [quantity, price, amount]));
   const free = all.filter((one) => !known.has(one.value) && !aside.has(one));
   const isSettled = ({ row }: Figure) => SETTLED.some((words) => words.test(rows[row]!.words));
   const isElsewhere = (one: Figure) => isCompared([{ amount: one }], rows);
-  const money = free.filter((one) => isMoney(one) && one.kind !== 'price' && !isSettled(one));
+  const isFreeMoney = (one: Figure) => isMoney(one) && one.kind !== 'price' && !isSettled(one);
+  const money = free.filter(isFreeMoney);
+  const sure = new Set([
+    ...used.filter(({ box }) => isSettledOrRead.has(box)).map(({ value }) => value),
+    ...sumsOf(understood),
+  ]);
   const isMissing = (fuel: PaperFuel) => !isLeftOut(fuel) && !fuels.has(fuel);
   const others = fuels.has(undefined) ? [] : [...fuelsOn(rows).named].filter(isMissing);
   const ofOtherFuel = rows.flatMap(({ figures, words, row, text }) => {
@@ -67,7 +76,9 @@ export function findLeftOver(
       (one) => one.kind === 'energy' && one.row > first && one.row < last && rows[one.row]!.figures.some(isMoney),
     );
   });
-  const totals = money.filter(({ row, value, box }) => {
+  const totals = all.filter((one) => {
+    const { row, value, box } = one;
+    if (sure.has(value) || aside.has(one) || !isFreeMoney(one)) return false;
     const { words } = rows[row]!;
     // Water, heat and what was sent out are in a total of everything.
     if (!TOTAL.test(words)) return false;
@@ -76,9 +87,6 @@ export function findLeftOver(
   // So few pence hardly change the tax, which then proves a sum of wrong parts.
   const reckoned = [...sections.map((one) => one.totals), together].flatMap((one) =>
     one ? [one.netPence, one.totalPence] : [],
-  );
-  const isSettledOrRead = new Set(
-    values.flatMap(({ kind, state, boxes: own }) => (kind === 'due' && state === 'read' ? [] : own)),
   );
   const nearly = all.filter((one) => {
     const isOpen = isMoney(one) && !isSettledOrRead.has(one.box) && !aside.has(one);

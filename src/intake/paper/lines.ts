@@ -179,25 +179,36 @@ export function joinPriceParts(
     ({ fuel, quantity, dates, amount }) =>
       `${fuel} ${quantity!.value} ${dates?.from.day} ${dates?.to.day} ${ownDay(amount, rows)}`,
   );
+  const energies = lines.filter(({ kind, quantity, amount }) => kind === 'energy' && quantity && !amount.negative);
+  /** Whether the units of several registers come to those of a charge, which is then one more price for them. */
+  const isOverAll = ({ fuel, quantity }: PaperLine): boolean => {
+    const rest = energies.filter((one) => one.fuel === fuel && one.quantity!.value !== quantity!.value);
+    return rest.length > 1 && Math.abs(sumQuantity(rest) - quantity!.value) < 1e-6 && addUp(fuel);
+  };
+  const over = new Set([...groups.values()].filter(([one]) => isOverAll(one!)).flat());
   const parts = [...groups.values()].filter((own) => {
+    if (over.has(own[0]!)) return false;
     const units = own[0]!.quantity!.value;
     const isBelow = new Set(own.map(({ amount }) => amount.row)).size === own.length;
     const isSum = uses.some(({ value }) => value === units * own.length);
     return own.length > 1 && isBelow && !isSum && addUp(own[0]!.fuel);
   });
   return lines.map((line) => {
+    if (over.has(line)) return { ...withoutRegister(line), kind: 'levy', isGuessed: true };
     const own = parts.find((one) => one.includes(line));
     if (!own) return line;
     const dearest = own.reduce((a, b) => ((b.pence ?? 0) > (a.pence ?? 0) ? b : a));
-    const { registerGuessed: _, ...bare } = line;
     const isProved = uses.some(({ value }) => value === line.quantity!.value);
     return {
-      ...bare,
-      register: undefined,
+      ...withoutRegister(line),
       kind: line === dearest ? 'energy' : 'levy',
       ...(isProved ? {} : { isGuessed: true }),
     };
   });
+}
+
+function withoutRegister({ registerGuessed: _, ...bare }: PaperLine): PaperLine {
+  return { ...bare, register: undefined };
 }
 
 /** Rows that look like a charge and whose numbers do not multiply out. */
@@ -309,10 +320,15 @@ export const isAround = (from: number, to: number, row: number): boolean =>
 const ownDay = ({ row }: Figure, rows: readonly RowFacts[]): number | undefined => rows[row]!.dates[0]?.day;
 
 /** A summary says again what stands elsewhere: the same three numbers count once. */
-export function dropRepeats(lines: readonly PaperLine[], rows: readonly RowFacts[]): PaperLine[] {
+export function dropRepeats(
+  lines: readonly PaperLine[],
+  rows: readonly RowFacts[],
+  /** Whether charges below days of their own are others. */
+  isByDays = false,
+): PaperLine[] {
   const seen = new Set<string>();
   return lines.filter(({ fuel, quantity, price, amount, kind, dates }) => {
-    const own = dates && dates.from.row === amount.row ? dates.from.day : ownDay(amount, rows);
+    const own = dates && (isByDays || dates.from.row === amount.row) ? dates.from.day : ownDay(amount, rows);
     const key = `${kind} ${fuel} ${quantity?.value} ${price?.value} ${amount.negative} ${amount.value} ${own}`;
     return !seen.has(key) && seen.add(key);
   });
@@ -346,7 +362,10 @@ export function extrasBetween(
       figures.some(
         ({ kind, value }) => kind === 'percent' && Math.abs(base.value * value - penceOf(share)) <= 0.5 + 1e-6,
       );
-    const share = free.length === 2 && isShare(one!, two!) ? two : undefined;
+    // "38 kW at £1.41: £53.58".
+    const isTimes = (price: Figure, sum: Figure) =>
+      figures.some(({ kind, value }) => kind === 'other' && Math.abs(value * penceOf(price) - penceOf(sum)) <= 0.5);
+    const share = free.length === 2 && (isShare(one!, two!) || isTimes(one!, two!)) ? two : undefined;
     // Beside each other stand those of two fuels.
     const fuelOf = free.length > 1 && fuel ? fuelsOn(rows).of : undefined;
     const own = share ? [share] : fuelOf ? free.filter((some) => fuelOf(some) === fuel) : free;

@@ -52,7 +52,8 @@ export function periodOf(
   };
   // Days of readings may fit the same count a day aside; those that the bill states go first.
   const ofReadings = ({ pair }: PaperPeriod) => Number(saysReadings(rows[pair.from.row]!));
-  const own = pairs.filter(({ from, to }) => !EARLIER.test(`${rows[from.row]!.words} ${rows[to.row]!.words}`));
+  const stated = pairs.filter(({ from, to }) => !EARLIER.test(`${rows[from.row]!.words} ${rows[to.row]!.words}`));
+  const own = [...stated, ...joinedStretches(lines)];
   const fitting = own
     .flatMap((pair) => fits(pair) ?? [])
     .toSorted((a, b) =>
@@ -61,7 +62,10 @@ export function periodOf(
   if (fitting[0]) {
     const { pair, inclusive } = fitting[0];
     // Reading days may be a day aside, and a longer statement about it leaves open which of the two is meant.
-    const isOpen = ofReadings(fitting[0]) || own.some((other) => holds(other, pair, rows));
+    const isOpen =
+      ofReadings(fitting[0]) ||
+      own.some((other) => holds(other, pair, rows)) ||
+      dayLines.some((one) => isApart(one, pair));
     return isOpen ? { pair, inclusive } : fitting[0];
   }
   const named = own.filter(({ from, to }) => PERIOD.test(`${rows[from.row]!.words} ${rows[to.row]!.words}`));
@@ -70,6 +74,24 @@ export function periodOf(
   const isWhole = longest && toCivilDate(longest.from.day).endsWith('-01') && spansMonths(longest, true) > 0;
   return longest && { pair: longest, inclusive: isWhole ? true : undefined };
 }
+
+/** Days of charges that follow each other without a gap, such as those before and after a change of price. */
+function joinedStretches(lines: readonly PaperLine[]): DatePair[] {
+  const stretches = lines
+    .flatMap(({ dates }) => dates ?? [])
+    .filter(({ from, to }, i, all) => all.findIndex((one) => one.from.day === from.day && one.to.day === to.day) === i)
+    .toSorted((a, b) => a.from.day - b.from.day);
+  const [first, last] = [stretches[0], stretches.at(-1)];
+  const gaps = new Set(stretches.slice(1).map(({ from }, i) => from.day - stretches[i]!.to.day));
+  const isChain = gaps.size === 1 && (gaps.has(0) || gaps.has(1));
+  return first && last && isChain ? [{ from: first.from, to: last.to, days: last.to.day - first.from.day }] : [];
+}
+
+/** Whether a charge states days of its own, by their count too, that are not among those of a bill. */
+const isApart = ({ dates, quantity }: PaperLine, { from, to }: DatePair): boolean =>
+  dates !== undefined &&
+  (dates.from.day < from.day || dates.to.day > to.day) &&
+  [dates.days, dates.days + 1].includes(quantity!.value);
 
 /** A row that names a meter, and no number with it, may state any days. */
 const saysReadings = ({ words, figures }: RowFacts): boolean =>

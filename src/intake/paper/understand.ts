@@ -168,15 +168,19 @@ function linesOfPage(
   uses: readonly Figure[],
   used: ReadonlySet<Figure>,
 ): PaperLine[] {
-  const every = linesOf(rows, products, pairs);
+  const every = withoutGross(linesOf(rows, products, pairs), rows);
   // Of two that are alike this bill's stays.
   const earlier = new Set(every.filter((line) => isEarlier(line, rows)));
-  const once = dropRepeats([...every.filter((line) => !earlier.has(line)), ...earlier], rows);
+  const inTurn = [...every.filter((line) => !earlier.has(line)), ...earlier];
+  const repeated = dropRepeats(inTurn, rows);
   // Charges of equal months repeat too: what the totals say counts.
   const confirmed = (lines: readonly PaperLine[]) => {
     const input = { rows, lines: lines.filter(({ kind }) => !NO_CHARGES.has(kind)), taken: used };
     return Math.max(findTotals(input)?.confirmed ?? 0, findSeveralTaxes(input)?.confirmed ?? 0);
   };
+  // Equal charges below days of their own, where no total holds those of all.
+  const byDays = confirmed(repeated) > 0 ? repeated : dropRepeats(inTurn, rows, true);
+  const once = byDays.length > repeated.length ? byDays : repeated;
   const isEach = every.length > once.length && confirmed(every) > confirmed(once);
   const counted = isEach ? every : once;
   // A comparison with other prices is for the same units too, and in no total.
@@ -226,7 +230,17 @@ function sectionsOf(
   const linesOfFuel = (fuel: PaperFuel | undefined) =>
     // A charge of no known fuel goes with the only one there is.
     charges.filter((line) => line.fuel === fuel || (fuels.length === 1 && line.fuel === undefined));
-  const plain = fuels.map((fuel) => findTotals({ rows, lines: linesOfFuel(fuel), taken }));
+  // What another fuel comes to is no sum of this one's.
+  const takenFor = (fuel: PaperFuel | undefined) => {
+    const sums = new Set(fuels.flatMap((one) => (one === fuel ? [] : sumPence(linesOfFuel(one)))));
+    if (sums.size === 0) return taken;
+    sums.delete(sumPence(linesOfFuel(fuel)));
+    return new Set([
+      ...taken,
+      ...rows.flatMap(({ figures }) => figures.filter((one) => isMoney(one) && sums.has(penceOf(one)))),
+    ]);
+  };
+  const plain = fuels.map((fuel) => findTotals({ rows, lines: linesOfFuel(fuel), taken: takenFor(fuel) }));
   // A total may hold what is left out here: water, heat, or what no word names.
   const others = all.filter(
     ({ fuel, kind }) => kind === 'unknown' || kind === 'export' || (isLeftOut(fuel) && kind !== 'payment'),
@@ -279,8 +293,8 @@ function sectionsOf(
       isWaterCharged || (sections.length === 0 && named.has('water') && !named.has('electricity') && !named.has('gas')),
     isHeat: named.has('heat') || all.some(({ fuel }) => fuel === 'heat'),
     isExport: all.some(({ kind }) => kind === 'export'),
-    // Of a fuel of which only the days were charged the use may be lost.
-    leftOut: [...charges, ...all.filter(isLeft)].filter(
+    // Of a fuel of which only the days were charged the use may be lost; what is in the total and no word names is a charge.
+    leftOut: [...charges, ...all.filter(isLeft), ...(together === undefined ? [] : all.filter(isNameless))].filter(
       (line) => !kept.has(line) && !sections.some((section) => repeatsWithTax(line, section) || isSumOf(line, section)),
     ),
     strayUses: differences
@@ -296,6 +310,26 @@ export function sharedOf({ together, sections }: Understanding): Extra[] {
   const fees = together?.after.filter(({ pence }) => pence > 0) ?? [];
   return [...(together?.before ?? []), ...fees].filter(({ figure }) => !own.has(figure));
 }
+
+/** Of charges that stand before tax and with it beside each other those before it. */
+function withoutGross(lines: readonly PaperLine[], rows: readonly RowFacts[]): PaperLine[] {
+  const byRow = Map.groupBy(lines, ({ amount }) => amount.row);
+  if (byRow.size === lines.length) return [...lines];
+  const rates = rows.flatMap(({ figures }) => figures.filter(({ kind, value }) => kind === 'percent' && value > 0));
+  return lines.filter(
+    ({ amount, quantity }) =>
+      !byRow
+        .get(amount.row)!
+        .some(
+          (net) =>
+            net.quantity?.value === quantity?.value &&
+            rates.some(({ value }) => Math.abs(penceOf(net.amount) * (1 + value / 100) - penceOf(amount)) <= 1),
+        ),
+  );
+}
+
+/** A charge of which no word or unit says what it is for. */
+const isNameless = ({ kind, fuel }: PaperLine): boolean => kind === 'unknown' && !isLeftOut(fuel);
 
 /** The same charge again, with its tax. */
 function repeatsWithTax({ quantity, amount }: PaperLine, { lines, totals }: Section): boolean {

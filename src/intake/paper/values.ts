@@ -105,7 +105,10 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
       const isGivenBack = own.some(
         ({ amount, quantity }) => amount.negative && !GIVEN_BACK.test(rows[(quantity ?? amount).row]!.words),
       );
-      const isGuessed = own.some((line) => line.isGuessed) || (groups.length > 1 && !isNamed) || isGivenBack;
+      const isGuessed =
+        own.some((line) => line.isGuessed || isBesideAnother(line, own)) ||
+        (groups.length > 1 && !isNamed) ||
+        isGivenBack;
       const meaning = isGuessed ? 'guessed' : 'said';
       if (reading) {
         add({ ...of('opening', name), reading: kindOfReading(reading.earlier, rows) }, reading.earlier);
@@ -163,6 +166,16 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
     if (totals.total) add(of('total'), totals.total, isNamed ? 'said' : 'guessed');
   }
 }
+
+/** Charges at different prices beside each other are of two meters or fuels, and the words over them are lost. */
+const isBesideAnother = ({ amount, pence }: PaperLine, own: readonly PaperLine[]): boolean =>
+  own.some(
+    (one) =>
+      one.amount !== amount &&
+      one.amount.box.page === amount.box.page &&
+      Math.abs(one.amount.box.y - amount.box.y) < amount.box.height &&
+      one.pence !== pence,
+  );
 
 /** A charge for energy or days whose other numbers were lost looks like any sum; only words that say so make it an extra. */
 function isNamedExtra({ words, figures }: RowFacts): boolean {

@@ -2314,4 +2314,130 @@ Rechnungsbetrag                           ${de(use + 9500 + tax)} €
   );
 }
 
+{
+  const [e1, e2, e3] = [times(284, 29.88), times(153, 22.14), times(59, 30.38)];
+  const [s1, s2, s3] = [times(21, 59.78), times(21, 41.76), times(50, 49.58)];
+  const net = sum(e1, e2, e3, s1, s2, s3);
+  add(
+    'three stretches of prices, none of them the days of the bill',
+    UK,
+    `
+Hazelfold Power
+Electricity
+1 August 2024 to 21 August 2024
+284 kWh @ 29.88p                            ${gb(e1)}
+21 days @ 59.78p                            ${gb(s1)}
+22 August 2024 to 11 September 2024
+153 kWh @ 22.14p                            ${gb(e2)}
+21 days @ 41.76p                            ${gb(s2)}
+12 September 2024 to 31 October 2024
+59 kWh @ 30.38p                             ${gb(e3)}
+50 days @ 49.58p                            ${gb(s3)}
+Sub-total                                   ${gb(net)}
+VAT @ 5%                                    ${gb(share(5, net))}
+Total                                       ${gb(net + share(5, net))}
+`,
+    ['electricity', '2024-08-01', '2024-11-01', 496, net + share(5, net)],
+  );
+}
+{
+  const month = (name: string, days: string, count: number, kWh: number) => {
+    const [use, standing] = [times(kWh, 26.39), times(count, 59.18)];
+    const tax = share(5, use + standing);
+    return {
+      all: use + standing + tax,
+      text: `${name} 2025: ${days}
+Electricity         ${kWh} kWh     26.39p      ${gb(use)}
+Standing charge     ${count} days     59.18p      ${gb(standing)}
+VAT                 5%                   ${gb(tax)}
+${name} total                            ${gb(use + standing + tax)}`,
+    };
+  };
+  const [one, two, three] = [
+    month('January', '1 Jan 2025 to 31 Jan 2025', 31, 137),
+    month('February', '1 Feb 2025 to 28 Feb 2025', 28, 145),
+    month('March', '1 Mar 2025 to 31 Mar 2025', 31, 486),
+  ];
+  add(
+    'three months of a total each, whose standing charges are alike',
+    UK,
+    `
+Lintel & Lowe
+${one.text}
+${two.text}
+${three.text}
+Quarter total                              ${gb(sum(one.all, two.all, three.all))}
+`,
+    ['electricity', '2025-01-01', '2025-02-01', 137, one.all],
+    ['electricity', '2025-02-01', '2025-03-01', 145, two.all],
+    ['electricity', '2025-03-01', '2025-04-01', 486, three.all],
+  );
+}
+{
+  const [use, standing] = [times(1851, 26.25), 9662];
+  const net = use + standing;
+  const tax = share(19, net);
+  add(
+    'netto und brutto nebeneinander',
+    DE,
+    `
+Fliederhof Strom
+Jahresrechnung Strom
+Zeitraum vom 01.01.2023 bis zum 31.12.2023
+                  Menge        Preis netto (brutto)                  Netto         Brutto
+Arbeitspreis      1.851 kWh    26,25 ct (31,24 ct)            ${de(use)} €    ${de(share(119, use))} €
+Grundpreis        365 Tage     96,62 €/Jahr (114,98 €/Jahr)      ${de(standing)} €      ${de(share(119, standing))} €
+Summen                                                        ${de(net)} €    ${de(net + tax)} €
+enthaltene USt 19 %                                                           ${de(tax)} €
+Rechnungsbetrag                                                               ${de(net + tax)} €
+`,
+    ['electricity', '2023-01-01', '2024-01-01', 1851, net + tax],
+  );
+}
+{
+  const [e1, e2] = [times(4348, 6.44), times(4117, 9.6)];
+  const [s1, s2] = [round((17128 * 273) / 365), round((13230 * 92) / 365)];
+  const net = sum(e1, e2, s1, s2);
+  add(
+    'Grundpreis im Jahr, der sich ändert, unter einer Tabelle der Stände',
+    DE,
+    `
+Stadtwerke Uhlenbek
+Erdgas-Jahresabrechnung
+Abrechnungszeitraum: 01.01.2025 - 31.12.2025
+von           bis           Stand alt   Stand neu   m³    Zustandszahl   Brennwert   kWh
+01.01.2025    30.09.2025        2.590       2.984   394         0,9661      11,424   4.348
+01.10.2025    31.12.2025        2.984       3.357   373         0,9661      11,424   4.117
+Arbeitspreis ab 01.01.2025      4.348 kWh     6,44 ct/kWh      ${de(e1)} €
+Arbeitspreis ab 01.10.2025      4.117 kWh     9,60 ct/kWh      ${de(e2)} €
+Grundpreis ab 01.01.2025         273 Tage   171,28 €/Jahr      ${de(s1)} €
+Grundpreis ab 01.10.2025          92 Tage   132,30 €/Jahr      ${de(s2)} €
+Summe netto                                                    ${de(net)} €
+Umsatzsteuer 19 %                                              ${de(share(19, net))} €
+Summe brutto                                                   ${de(net + share(19, net))} €
+`,
+    ['gas', '2025-01-01', '2026-01-01', 8465, net + share(19, net)],
+  );
+}
+{
+  const [day, night, fixed] = [times(363, 28.67), times(410, 18.52), times(61, 79.44)];
+  const net = sum(day, night, fixed, 646);
+  add(
+    'days counted right before the first of them, and a levy by the month',
+    'Europe/Dublin',
+    `
+Sliabh Power
+Electricity: 61 days, 08 May 2025 to 07 Jul 2025
+Day energy               363 kWh     €0.2867      €${en(day)}
+Night energy             410 kWh     €0.1852      €${en(night)}
+Urban standing charge    61 days     €0.7944      €${en(fixed)}
+PSO levy                 2 months      €3.23        €6.46
+Net charges                                       €${en(net)}
+VAT                      9%                       €${en(share(9, net))}
+Total this bill                                   €${en(net + share(9, net))}
+`,
+    ['electricity', '2025-05-08', '2025-07-08', 773, net + share(9, net)],
+  );
+}
+
 export const SET_BILLS: readonly SetBill[] = bills;

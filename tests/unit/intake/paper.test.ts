@@ -662,6 +662,49 @@ describe('bills as suppliers set them, each with what must not be taken', () => 
   test('with a line, a cell or a digit lost they are right or asked', async () => {
     expect(await proveLosses(160)).toMatchObject({ within: true });
   });
+  test('a charge in the total that no word or unit names is asked about, never left out', async () => {
+    const totals: Line[] = [
+      ['Sum', '£209.94'],
+      ['VAT 5 %', '£10.50'],
+      ['Charges', '£220.44'],
+    ];
+    const days = 'Electricity 11 August 2025 to 23 November 2025';
+    const lines = (unit: string): Line[] => [
+      [days],
+      [`Summer rate 326 ${unit} 23.80p`, '£77.59'],
+      ['Winter rate 229 kWh 32.71p', '£74.91'],
+      ['Standing charge 105 days 54.70p', '£57.44'],
+      ...totals,
+    ];
+    expect(codesOf(await readLines(lines('')), 'question')).toContain('paper-left-out-asked');
+    expect(codesOf(await readLines(lines('kWh')), 'question')).not.toContain('paper-left-out-asked');
+  });
+  test('what is carried for all registers is one more price for their units, and reactive energy is none', async () => {
+    const { paper, series } = await readLines([
+      ['Electricity 12 March 2025 to 8 April 2025'],
+      ['Energy band 1, 132 kWh 18.955p', '£25.02'],
+      ['Energy band 2, 134 kWh 18.658p', '£25.00'],
+      ['Carried 266 kWh 3.122p', '£8.30'],
+      ['Reactive energy 785 kVArh 0.226p', '£1.77'],
+      ['Standing charge 28 days 50.86p', '£14.24'],
+      ['Net', '£74.33'],
+      ['VAT 5 %', '£3.72'],
+      ['Total', '£78.05'],
+    ]);
+    expect(paper!.isWhole).toBe(false);
+    expect(series[0]!.total).toBe(266);
+  });
+  test('of a fuel that only a name can tell day and night make a question', async () => {
+    const named = await readLines([
+      ['Merlewick Gas, 12 March 2025 to 8 April 2025'],
+      ['Day units 280 kWh 28.37p', '£79.44'],
+      ['Night units 100 kWh 12.00p', '£12.00'],
+      ['Standing charge 28 days 50.86p', '£14.24'],
+      ['VAT 5 %', '£5.28'],
+      ['Total', '£110.96'],
+    ]);
+    expect(codesOf(named, 'question')).toContain('paper-fuel-asked');
+  });
   const ASKED = SET_BILLS.filter(({ truth }) => truth.length === 0).map(({ name }) => name);
   test('most need no question', async () => {
     const asked = await Promise.all(
