@@ -27,6 +27,7 @@ export default defineConfig({
             { name: 'react', test: /node_modules[\\/](react|react-dom|scheduler)[\\/]/, priority: 3 },
             // One file for the list and one for the desk: a browser asks a host for six at a time, and a start needs both.
             partOf('list', 'screens/main.tsx', 2),
+            partOf('first', 'screens/first.ts', 4),
             partOf('desk', 'screens/household-desk.tsx', 1),
           ],
         },

@@ -4,19 +4,14 @@ import type { Call } from '../desk/contract.ts';
 import { DeskError, type DeskRefusal } from '../desk/desk-error.ts';
 import { LARGEST_FILE_BYTES, refuseLargeFile } from '../desk/limits.ts';
 import { say } from '../words/say.ts';
+import { asJson, type Content, type Line, requestOf } from './door.ts';
 
 export interface HttpDesk {
   /** "http://127.0.0.1:4180", without a slash at the end. */
   readonly base: string;
   /** A promise of it where a page is still asking for its own; where that is refused, so is each call. */
   readonly token: string | Promise<string>;
-  readonly fetch?: typeof fetch;
-}
-
-interface Line {
-  progress?: number;
-  result?: unknown;
-  refusal?: DeskRefusal;
+  readonly fetch?: (url: string, init: RequestInit) => Promise<Response>;
 }
 
 const gone = (): DeskRefusal => ({
@@ -42,10 +37,8 @@ async function* linesOf(body: ReadableStream<Uint8Array>): AsyncGenerator<Line> 
 }
 
 /** Bytes go as they are, everything else as JSON. */
-function bodyOf(name: string, input: unknown): { body: BodyInit; headers: Record<string, string> } {
-  if (name !== 'file.offer') {
-    return { body: JSON.stringify(input), headers: { 'Content-Type': 'application/json' } };
-  }
+function contentOf(name: string, input: unknown): Content {
+  if (name !== 'file.offer') return asJson(input);
   const { fileName, bytes } = input as { fileName: string; bytes: Uint8Array<ArrayBuffer> };
   if (bytes.byteLength > LARGEST_FILE_BYTES) {
     throw refuseLargeFile(fileName, bytes.byteLength);
@@ -58,29 +51,14 @@ function bodyOf(name: string, input: unknown): { body: BodyInit; headers: Record
 
 const isAbort = (error: unknown) => error instanceof DOMException && error.name === 'AbortError';
 
-/** The one line of an answer that brings no progress. */
-async function onlyLine(response: Response): Promise<unknown> {
-  const { result, refusal } = JSON.parse(await response.text()) as Line;
-  if (refusal) throw new DeskError(refusal);
-  return result;
-}
-
-/** The page's own token, for the code that its address brought; the code is worth nothing afterwards. */
-export async function takeTokenFor(base: string, code: string): Promise<string> {
-  const response = await fetch(`${base}/door`, { method: 'POST', headers: { 'X-Plainwarmth-Code': code } });
-  return ((await onlyLine(response)) as { token: string }).token;
-}
-
 export function callOverHttp(desk: HttpDesk): Call {
-  const send = desk.fetch ?? ((url: string, init?: RequestInit) => fetch(url, init));
+  const send = desk.fetch ?? fetch;
 
   async function call(name: string, input: unknown, options: Parameters<Call>[2] = {}): Promise<unknown> {
-    const { body, headers } = bodyOf(name, input);
+    const content = contentOf(name, input);
     try {
       const response = await send(`${desk.base}/call/${name}`, {
-        method: 'POST',
-        body,
-        headers: { ...headers, 'X-Plainwarmth-Token': await desk.token },
+        ...requestOf(await desk.token, content),
         ...(options.signal ? { signal: options.signal } : {}),
       });
       for await (const line of linesOf(response.body!)) {

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { Settings } from '../desk/contract.ts';
+import type { Output, Settings } from '../desk/contract.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
 import { say } from '../words/say.ts';
 import { callAtOnce } from './desk.ts';
@@ -7,7 +7,7 @@ import type { HouseholdDesk } from './household-desk.tsx';
 import type { Stage } from './routes.ts';
 import { later } from './shared/later.ts';
 import { describeFailure } from './state/describe-failure.ts';
-import { type HouseholdBeingEdited, takeUpHousehold } from './state/open-household.ts';
+import { fetchAhead, type HouseholdBeingEdited, takeUpHousehold } from './state/open-household.ts';
 import { Stopped } from './stopped.tsx';
 
 /** The desk itself, with the model and what it is told of the world: not needed to choose a household. */
@@ -18,6 +18,16 @@ export const DESK = later(async () => {
   ]);
   return { Desk: HouseholdDesk, layOver };
 });
+
+let valuesAhead: Promise<Output<'values.read'>> | null = null;
+
+/** A household was chosen: what its screen wants is asked for before that stands. */
+export function chooseHousehold(id: string): void {
+  fetchAhead(id, callAtOnce);
+  valuesAhead = callAtOnce('values.read', {});
+  // The screen hears of it.
+  valuesAhead.catch(() => undefined);
+}
 
 interface Laid {
   readonly edited: HouseholdBeingEdited;
@@ -35,7 +45,9 @@ export function HouseholdScreen(props: {
   const [failure, setFailure] = useState<string | null>(null);
   useEffect(() => {
     let gone = false;
-    Promise.all([takeUpHousehold(props.id, callAtOnce), DESK.fetch(), callAtOnce('values.read', {})]).then(
+    const values = valuesAhead ?? callAtOnce('values.read', {});
+    valuesAhead = null;
+    Promise.all([takeUpHousehold(props.id, callAtOnce), DESK.fetch(), values]).then(
       ([edited, { Desk, layOver }, { laidOver }]) => {
         if (gone) return edited.leave();
         layOver(laidOver);

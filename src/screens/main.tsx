@@ -1,4 +1,5 @@
 import { createRoot } from 'react-dom/client';
+import { BEGINS_AT_LIST } from './first.ts';
 import '../charts/look/fonts.css';
 import '../charts/look/tokens.css';
 import '../charts/look/base.css';
@@ -12,10 +13,9 @@ import { holdPage } from './hold-page.ts';
 import { DESK } from './household-screen.tsx';
 import { keepFocus } from './keep-focus.ts';
 import { fetchListAhead } from './list/use-household-list.ts';
-import { parseRoute } from './routes.ts';
 
 // All that a start shows comes at once, while the first of it is drawn. Hardly anybody stays at the list.
-const list = parseRoute(window.location.hash).screen === 'list' ? fetchListAhead() : undefined;
+const list = BEGINS_AT_LIST ? fetchListAhead() : undefined;
 const beginning = Promise.all([begin(), list]).then(([begun]) => begun);
 void DESK.fetch();
 

@@ -2,9 +2,8 @@ import { Fragment, useDeferredValue, useId, useState } from 'react';
 import type { HouseholdSummary } from '../../desk/contract.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
-import { callAtOnce } from '../desk.ts';
+import { chooseHousehold } from '../household-screen.tsx';
 import { formatRoute } from '../routes.ts';
-import { fetchAhead } from '../state/open-household.ts';
 import { EraseDialog } from './erase-dialog.tsx';
 import { ExportDialog } from './export-dialog.tsx';
 import type { HouseholdList } from './use-household-list.ts';
@@ -52,7 +51,7 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
                     })}
                     onClick={({ ctrlKey, metaKey, shiftKey, altKey }) => {
                       // With a key held, it opens elsewhere.
-                      if (!ctrlKey && !metaKey && !shiftKey && !altKey) fetchAhead(row.id, callAtOnce);
+                      if (!ctrlKey && !metaKey && !shiftKey && !altKey) chooseHousehold(row.id);
                     }}
                   >
                     {row.name}

@@ -2,6 +2,7 @@ import { useCallback, useEffect, useState } from 'react';
 import type { HouseholdSummary } from '../../desk/contract.ts';
 import { say } from '../../words/say.ts';
 import { call, callAtOnce, saveFile } from '../desk.ts';
+import { WHOLE_LIST } from '../first.ts';
 import { offerFile } from '../shared/offer-file.ts';
 import { describeFailure } from '../state/describe-failure.ts';
 import { forgetUnkept } from '../state/open-household.ts';
@@ -28,7 +29,7 @@ let ahead: readonly HouseholdSummary[] | null = null;
 
 /** One that cannot be had is asked for again by the list itself, which says why. */
 export async function fetchListAhead(): Promise<void> {
-  ahead = await callAtOnce('household.list', { archived: false }).catch(() => null);
+  ahead = await callAtOnce('household.list', WHOLE_LIST).catch(() => null);
 }
 
 export function useHouseholdList(): HouseholdList {

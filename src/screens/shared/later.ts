@@ -27,7 +27,16 @@ export function later<T>(load: () => Promise<T>): Later<T> {
 export function useLater<T>(wanted: Later<T>): T | null {
   const [part, setPart] = useState(wanted.part);
   useEffect(() => {
-    if (part === null) void wanted.fetch().then((there) => startTransition(() => setPart(() => there)));
+    if (part !== null) return;
+    let fetching: ReturnType<typeof setTimeout> | undefined;
+    // An effect may run before the paint, and a task behind the next frame does not.
+    const frame = requestAnimationFrame(() => {
+      fetching = setTimeout(() => void wanted.fetch().then((there) => startTransition(() => setPart(() => there))));
+    });
+    return () => {
+      cancelAnimationFrame(frame);
+      clearTimeout(fetching);
+    };
   }, [wanted, part]);
   return part;
 }

@@ -8,7 +8,8 @@ import { DeskError } from '../../../src/desk/desk-error.ts';
 import { makeDoor } from '../../../src/host/guard.ts';
 import { watchPresence } from '../../../src/host/presence.ts';
 import { type LoopbackHost, startLoopback } from '../../../src/host/server.ts';
-import { callOverHttp, takeTokenFor } from '../../../src/screens/desk-http.ts';
+import { callOverHttp } from '../../../src/screens/desk-http.ts';
+import { takeTokenFor } from '../../../src/screens/door.ts';
 
 let folder: string;
 let ends = 0;
