@@ -3,14 +3,15 @@ import type { Database } from 'better-sqlite3';
 import type { IntervalDays } from '../intake/intake.ts';
 import { toCivilDate, toDayNumber } from '../model/calendar/civil.ts';
 import type { Evidence } from '../model/shapes/evidence.ts';
-import { packFile, unpackFile } from './pack-file.ts';
+import { packBeside, packFile, unpackFile } from './pack-file.ts';
 import { fromBlob, type StoredDay, seal, sealDays, toBlob } from './seal.ts';
 import { damaged, type Names, type OnDamage, readSealed, readWhole, type SealedRow } from './sealed.ts';
-import type { Store } from './store.ts';
+import type { PackedFile, Store } from './store.ts';
 import { type Damage, StoreFault } from './store-fault.ts';
 
 type EvidencePart = Pick<
   Store,
+  | 'packRawFile'
   | 'addEvidence'
   | 'listEvidence'
   | 'listUndone'
@@ -68,8 +69,10 @@ function openRawFiles(database: Database, names: Names) {
 
   return {
     /** A file that was damaged is replaced by its like. */
-    keep(sha256: string, bytes: Uint8Array): void {
-      if (!isKept(sha256)) add.run(sha256, bytes.byteLength, packFile(bytes));
+    keep(sha256: string, file: Uint8Array | PackedFile): void {
+      if (isKept(sha256)) return;
+      const { size, packed } = 'packed' in file ? file : { size: file.byteLength, packed: packFile(file) };
+      add.run(sha256, size, packed);
     },
     read(evidenceId: string): Uint8Array | undefined {
       const row = ofEvidence.get(evidenceId);
@@ -85,9 +88,6 @@ function openRawFiles(database: Database, names: Names) {
     },
   };
 }
-
-/** Packing the raw file takes about this share of storing. */
-const PACKING_SHARE = 0.5;
 
 export function openEvidence(database: Database, names: Names): EvidencePart {
   const addEvidence = database.prepare(
@@ -134,14 +134,14 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
 
   function add(
     evidence: Evidence,
-    rawFile: Uint8Array | null,
+    rawFile: Uint8Array | PackedFile | null,
     intervals: readonly IntervalDays[],
     onProgress?: (share: number) => void,
   ): void {
     const allDays = intervals.reduce((sum, { days }) => sum + days.length, 0);
     let stored = 0;
     const tell = (days: number) => {
-      onProgress?.(PACKING_SHARE + ((1 - PACKING_SHARE) * stored) / allDays);
+      onProgress?.(stored / allDays);
       stored += days;
     };
     onProgress?.(0);
@@ -172,6 +172,7 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
   }
 
   return {
+    packRawFile: async (bytes) => ({ size: bytes.byteLength, packed: await packBeside(bytes) }),
     addEvidence: add,
     listEvidence: (householdId, onDamage) => readAll(list.all(householdId, 0), onDamage),
     listUndone: (householdId, onDamage) => readAll(list.all(householdId, 1), onDamage),
