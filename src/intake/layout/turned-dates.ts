@@ -5,7 +5,7 @@
 import { sumOf } from '../../model/units/sums.ts';
 import { civilDay } from '../dates/stamp-reader.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
-import { cellAt, cellText, type Table } from '../text/table.ts';
+import { cellAt, cellText, mostCells, type Table } from '../text/table.ts';
 
 export interface TurnedDates {
   /** With the dates turned back where that puts the rows in order. */
@@ -25,7 +25,8 @@ const TEXT = /^(\d{1,2})[/.-](\d{1,2})[/.-](\d{4}|\d{2})(?=$|[, ])/;
 
 /** Undefined where no column has such dates. */
 export function turnBackDates(table: Table): TurnedDates | undefined {
-  const columns = Array.from({ length: SEARCHED_COLUMNS }, (_, column) => mixedDates(table, column)).filter(
+  const width = Math.min(SEARCHED_COLUMNS, mostCells(table));
+  const columns = Array.from({ length: width }, (_, column) => mixedDates(table, column)).filter(
     (one) => one !== undefined,
   );
   const first = columns.find(({ rows, texts }) => rows.length >= LEAST && texts >= LEAST);

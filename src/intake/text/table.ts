@@ -197,6 +197,13 @@ function countLines(text: string, from: number, to: number, enough: number): num
 
 export const cellCount = (table: Table, row: number): number => table.rowStart[row + 1]! - table.rowStart[row]!;
 
+/** Cells of the longest row. */
+export function mostCells({ rowStart, rowCount }: Table): number {
+  let most = 0;
+  for (let row = 0; row < rowCount; row++) most = Math.max(most, rowStart[row + 1]! - rowStart[row]!);
+  return most;
+}
+
 /** Place of a cell in the offset arrays, or -1 where the row is too short. */
 export function cellAt(table: Table, row: number, column: number): number {
   const cell = table.rowStart[row]! + column;
