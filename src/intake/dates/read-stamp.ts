@@ -39,6 +39,7 @@ export function readStamp(text: string, from: number, to: number, dayFirst: bool
   if (lengthB === 0) return readNamed(text, from, to, dayFirst, out);
   if (at === to) return readMonthOnly(a, lengthA, b, lengthB, sign, out);
   if (lengthB > 2 || text.charCodeAt(at) !== sign) return UNREADABLE;
+  if (text.charCodeAt(at + 1) === 32) return readNamed(text, from, to, dayFirst, out);
   const startC = ++at;
   let c = 0;
   while (at < to && at - startC < 4 && isDigit(text.charCodeAt(at))) c = c * 10 + text.charCodeAt(at++) - 48;
@@ -113,12 +114,16 @@ function twoDigits(codes: Codes, at: number): number {
 /** A weekday in English, German, French, Spanish, Italian, Dutch or Danish, whole or shortened, before a date. */
 const WEEKDAY =
   /^(?:mon|tue|wed|thu|fri|sat|sun|mo|di|mi|do|fr|sa|so|lun|mar|mer|jeu|ven|sam|dim|mie|jue|vie|sab|dom|gio|ma|wo|vr|za|zo|man|tir|ons|tor|fre|lor|son|lu|je|ve|ju|vi|gi|ti|on|to|lo|me|su|tu|we|th)[a-z]{0,8}[.,]{0,2} *(?=\S)/;
+/** "1. 4. 2025", as dates are written in Czech, Slovene and Croatian. */
+const SPACED = /^(\d{1,2})\. ?(\d{1,2})\. ?(?=\d{4})/;
 const SUM = /^(?:total|totaal|sum|som|gesamt)/;
 const ACCENTS: Readonly<Record<string, string>> = { é: 'e', á: 'a', í: 'i', ì: 'i', ø: 'o' };
 
 function readNamed(text: string, from: number, to: number, dayFirst: boolean, out: StampReader): StampStatus {
   if (to - from > 60 || to - from < 4) return UNREADABLE;
   const cell = text.slice(from, to);
+  const joined = cell.replace(SPACED, '$1.$2.');
+  if (joined !== cell) return readStamp(joined, 0, joined.length, dayFirst, out);
   const plain = cell.toLowerCase().replaceAll(/[éáíìø]/g, (letter) => ACCENTS[letter]!);
   // "Woche 3/2025" begins like a Wednesday, "Total 03/2025" like a Tuesday.
   if (SUM.test(plain)) return UNREADABLE;

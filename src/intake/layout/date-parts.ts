@@ -7,11 +7,11 @@ import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { carrierOfWords, plainWords } from './headings.ts';
 import { AMOUNT, BESIDE_THE_ENERGY, OF_A_COMPANY, OF_A_DAY, OF_A_PARTY, RECORD, TOTALS, WEEK } from './vocabulary.ts';
 
-const YEAR = /^(year|yr|yyyy|jahr|annee|an|ano|anno|jaar|ar|rok)$/;
-const MONTH = /^(month|mon|mo|mm|monat|mois|mes|mese|maand|maned|manad|miesiac|mesic)$/;
+const YEAR = /^(year|yr|yyyy|jahr|annee|an|ano|anno|jaar|ar|rok|vuosi)$/;
+const MONTH = /^(month|mon|mo|mm|monat|mois|mes|mese|maand|maned|manad|miesiac|mesic|kk|kuukausi)$/;
 const QUARTER =
   /^(quarter|qtr|q|quartal|kvartal|kwartaal|kwartal|trimestre|trimester|ctvrtleti)( ?(no|nr|number)\.?)?$/;
-const DAY = /^(day|dy|dd|tag|jour|dia|giorno|dag|dzien|den)$/;
+const DAY = /^(day|dy|dd|tag|jour|dia|giorno|dag|dzien|den|paiva)$/;
 const COLUMN_OF = { month: MONTH, week: WEEK, quarter: QUARTER };
 const MOST_OF = { month: 12, week: 53, quarter: 4 };
 const SEARCHED_ROWS = 40;
@@ -51,7 +51,12 @@ export function lacksYear(table: Table): boolean {
     return (
       words.length > 1 &&
       !words.some((word) => YEAR.test(word)) &&
-      words.some((word) => MONTH.test(word) || WEEK.test(word) || QUARTER.test(word))
+      // Where the cells name years, their year is not what they lack.
+      words.some(
+        (word, column) =>
+          (MONTH.test(word) || WEEK.test(word) || QUARTER.test(word)) &&
+          !/(19|20)\d\d/.test(cellText(table, row + 1, column)),
+      )
     );
   });
 }
@@ -186,7 +191,8 @@ function findParts(table: Table): Parts | undefined {
       headingRow: row,
       year: at(YEAR),
       month: at(COLUMN_OF[of]),
-      day: of === 'month' ? at(DAY) : -1,
+      // Beside English months PV is what the roof makes.
+      day: of === 'month' ? at(words.includes('kk') ? /^pv$/ : DAY) : -1,
       of,
     } as const;
     if (parts.year >= 0 && parts.month >= 0 && holdDates(table, parts)) return parts;

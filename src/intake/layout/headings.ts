@@ -206,7 +206,7 @@ function machineTemperature(
 
 const isOfDegrees = (words: string): boolean => {
   const unit = unitOfWords(words);
-  return unit === '°C' || unit === '°F' || /(?<![a-z])temp(?![a-z])|temperat|teplot|\blwt\b|\bewt\b/.test(words);
+  return unit === '°C' || unit === '°F' || /temp(?![a-z])|temperat|teplot|\blwt\b|\bewt\b/.test(words);
 };
 
 /** Temperatures that are no weather. */

@@ -109,7 +109,7 @@ export const MADE_HERE = any(
 );
 /** Words for making that heat pumps use of their heat as well. */
 export const MADE = words(
-  '\\bmade\\b|\\byield|produkcj|tuotanto|wytworz|vyrob|produc|produkt|produit|prodott|produz|produced|ertrag|erzeugt|opbrengst',
+  '\\bmade\\b|\\byield|produkcj|produksj|tuotanto|wytworz|vyrob|produc|produkt|produit|prodott|produz|produced|ertrag|erzeugt|opbrengst',
 );
 
 /** Drawn from the grid. */
@@ -164,7 +164,7 @@ export const ELECTRIC = any(
 export const HEAT = any(
   words('heat (output|out|produced|delivered|meter|generated|energy|supplied)|thermal|thermi(que|sch)|termica'),
   words(
-    'warmemenge|warmeleistung|heizleistung|warmeenergie|fernwarme|warmezahler|warmeverbrauch|nahwarme|chaleur|warmteverbruik',
+    'warmemenge|warmeleistung|warmeabgabe|warmeerzeug|warmeproduk|warmeertrag|chauffage urbain|heizleistung|warmeenergie|fernwarme|warmezahler|warmeverbrauch|nahwarme|chaleur|warmteverbruik',
   ),
   words('stadswarmte|varmeforbrug|fjernvarme|varmeenergi|warmtemeter|district heat'),
   words('stadsverwarming|kaukolam|lampoenerg|fjarrvarme|varmeenergi|cieplo|cieplna|(?<![a-z])cie?pla(?![a-z])|tepelna'),
@@ -184,10 +184,7 @@ export const WATER = any(
 export const VOLUME = whole('volume|volumen|volym|volum');
 
 export const OUTDOOR = any(
-  words(
-    '°c|°f|(?<![a-z])temp(?![a-z])|temperat|teplot|celsius|fahrenheit|outdoor|outside air|weather|dry.?bulb',
-    'aussenluft',
-  ),
+  words('°c|°f|temp(?![a-z])|temperat|teplot|celsius|fahrenheit|outdoor|outside air|weather|dry.?bulb', 'aussenluft'),
   // Signs of weather services: air at 2 m, mean of the day, of the hour.
   only(
     't2m?',
@@ -279,13 +276,13 @@ export const PERIOD_START = any(
   only('od|fran|from|start|begin|von|ab|de|du|da|dal|dalle|desde|van|vanaf|fra'),
   whole('start(ed|ing|s)?|begin(ning|ns)?|beginn|debut|inicio|inizio|begyndelse|commencement|commencing'),
   words('startzeit|starttijd|starttid|startdat|begindat|begintijd|startdato|zeitvon|datumvon'),
-  words('date from|from date|^from\\b|\\b(zeit|datum|uhrzeit) von\\b|\\bfra dato\\b|^fra\\b', '\\bdate de debut\\b'),
+  words('date from|from date|^from\\b|\\b(zeit|datum|uhrzeit) von\\b|\\bfra dato\\b|^fran?\\b', '\\bdate de debut\\b'),
 );
 export const PERIOD_END = any(
   only('do|till|ate|to|end|until|till|bis|a|al|alle|au|hasta|tot|t/m|til|fin|fine'),
   whole('end(ed|ing|s)?|until|ende|fin|final|fine|hasta|einde|slut|finish(ed)?|ending'),
   words('endzeit|eindtijd|einddat|sluttid|slutdat|enddat|date to\\b|\\bto date\\b|^to\\b|^bis\\b'),
-  words('\\b(zeit|datum|uhrzeit) bis\\b|\\btil dato\\b|^til\\b|^tot\\b'),
+  words('\\b(zeit|datum|uhrzeit) bis\\b|\\btil dato\\b|^till?\\b|^tot\\b'),
 );
 export const STAMP = any(
   words('date|time|datum|zeit|month|quarter|period|interval|stamp|horodat|tijdstip|tidspunkt'),
@@ -373,7 +370,7 @@ export const BOUGHT_AHEAD = words(
 
 /** Rows of sums and the like, by their first word as written. */
 export const TOTALS =
-  /^((grand |sub ?)?(totals?|diff\w*|ver[aä]nderung|mittel(wert)?|summa|razem|[lł][aą]cznie|celkem|m[eé]dia|medelv[aä]rde|[sś]rednia|pr[uů]m[eě]r|gjennomsnitt|gennemsnit|totaal|totale|totaux|sum|summe|suma|somme|somma|gesamt|insgesamt|i alt|average|mean|durchschnitt|moyenne|media|gemiddelde|maximum|minimum|max|min|count|overall)\b|[øσδ⌀∑](?!\p{L}))/iu;
+  /^((grand |sub ?)?(\p{L}+(summen?|totaal|total)|totals?|diff\w*|ver[aä]nderung|mittel(wert)?|summa|razem|[lł][aą]cznie|celkem|m[eé]dia|medelv[aä]rde|[sś]rednia|pr[uů]m[eě]r|gjennomsnitt|gennemsnit|totaal|totale|totaux|sum|summe|suma|somme|somma|gesamt|insgesamt|i alt|average|mean|durchschnitt|moyenne|media|gemiddelde|maximum|minimum|max|min|count|overall)\b|[øσδ⌀∑](?!\p{L}))/iu;
 
 /** Words for a week. */
 export const WEEK =

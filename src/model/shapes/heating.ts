@@ -14,7 +14,9 @@ interface SaleUnitRow {
 /** How many of a kind, rather than what they weigh or hold. */
 const BAGS = String.raw`\b(bags?|sacks?|sacke|sacs?|sacos?|sacchi|zakken|saekke|sekker|sackar|worki|pytle)\b`;
 const bagOf = (kg: number): RegExp => new RegExp(String.raw`\b${kg} ?kg ${BAGS}|${BAGS}.*\b${kg} ?kg\b`);
-const notOfBags = (unit: string): RegExp => new RegExp(String.raw`^(?!.*(co2|carbon|emission|${BAGS})).*\b(?:${unit})`);
+/** A number before it is what one piece holds: "12.5 kg" above a column that counts bottles. */
+const notOfBags = (unit: string): RegExp =>
+  new RegExp(String.raw`^(?!.*(co2|carbon|emission|${BAGS})).*(?<!\d )\b(?:${unit})`);
 
 /** Units in which fuel is delivered. */
 export const SALE_UNITS = {

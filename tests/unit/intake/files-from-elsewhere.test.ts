@@ -1,6 +1,6 @@
 /** What portals, weather services and households write that must be read right or asked, one row a class. */
 import { gzipSync, zipSync } from 'fflate';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { type IntakeChoices, LARGEST_EVIDENCE_BYTES } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
 import { kWhPerUnit } from '../../../src/reference/fuels.ts';
@@ -398,4 +398,66 @@ test('a packed file that is too large is refused for its size, and named where a
   );
   const { weight, found } = both.preview.remarks.find(({ code }) => code === 'file-too-large')!;
   expect([weight, found, both.preview.series.length]).toEqual(['note', '16 MB (large.csv)', 1]);
+});
+
+describe('the day of a stamp in a table of days', () => {
+  const used = (i: number) => 8 + (i % 7);
+  const from = (first: string, count: number) =>
+    Array.from({ length: count }, (_, i) => new Date(Date.parse(first) + i * 86_400_000).toISOString().slice(0, 10));
+  const table = (heading: string, stamps: readonly string[]) =>
+    `${heading};Stromverbrauch kWh\n${stamps.map((stamp, i) => `${stamp};${used(i)}`).join('\n')}`;
+  const spanOf = (text: string) => read(text).series.map((one) => one.split(' ').slice(2, 4).join(' '));
+  const APRIL = ['2025-04-01 2025-05-01'];
+
+  test.each([
+    ['the last second', 'Datum', from('2025-04-01', 30).map((day) => `${day} 23:59:59`)],
+    ['the last minute', 'Datum', from('2025-04-01', 30).map((day) => `${day} 23:59`)],
+    ['the midnight behind it', 'Zeitstempel (Ende)', from('2025-04-02', 30).map((day) => `${day} 00:00`)],
+    ['its beginning in the evening before', 'Från Tid', from('2025-03-31', 30).map((day) => `${day} 18:00:01`)],
+    ['noon', 'Zeitstempel', from('2025-04-01', 30).map((day) => `${day} 12:00`)],
+  ])('%s', (_, heading, stamps) => {
+    expect(spanOf(table(heading, stamps))).toEqual(APRIL);
+  });
+
+  test('midnights of the home in UTC, on both sides of a change of the clocks', () => {
+    const stamps = from('2025-03-15', 40).map((day, i) => `${day} ${i < 15 ? 23 : 22}:00`);
+    expect(spanOf(table('Zeitstempel', stamps))).toEqual(['2025-03-16 2025-04-25']);
+  });
+
+  test.each([
+    ['one evening hour', from('2025-04-01', 30).map((day) => `${day} 20:00`)],
+    ['dates from the second of a month to the first of another', from('2025-04-02', 30)],
+  ])('%s may begin or end it: asked', (_, stamps) => {
+    expect(read(table('Zeitstempel', stamps)).asked).toContain('stamp-side-asked');
+  });
+
+  test('a counter that is read late in the evening closes that day', () => {
+    const stamps = from('2025-03-31', 31);
+    const rows = stamps.map((day, i) => `${day} 23:59;${1000 + 9 * i + (i % 3)}`);
+    expect(spanOf(`Datum;Zählerstand Strom (kWh)\n${rows.join('\n')}`)).toEqual(APRIL);
+  });
+});
+
+test('a record that is nought in every night and every evening is asked about, whatever it is called', () => {
+  const rows = Array.from({ length: 240 }, (_, i) => {
+    const stamp = new Date(Date.UTC(2025, 2, 1, i)).toISOString().slice(0, 16).replace('T', ' ');
+    const hour = i % 24;
+    return `${stamp};${hour > 8 && hour < 17 ? 1.2 : 0}`;
+  });
+  expect(read(`Fra;Kanal 2 (kWh)\n${rows.join('\n')}`).asked).toContain('direction-asked');
+});
+
+test('a weight that one piece has is no unit of the column that counts them', () => {
+  expect(read('Fecha;Bombonas 12,5 kg\n05/01/2025;2\n11/02/2025;3\n02/05/2025;1\n04/11/2025;2').asked).toContain(
+    'unit-guessed',
+  );
+});
+
+test('dates with gaps in them, and their parts in Finnish', () => {
+  expect(read('Datum;Elektřina spotřeba (kWh)\n1. 1. 2025;8\n2. 1. 2025;9\n3. 1. 2025;7\n4. 1. 2025;7').series).toEqual(
+    ['electricity import 2025-01-01 2025-01-05 31.00'],
+  );
+  expect(read('Vuosi;Kk;Pv;Sähkö (kWh)\n2025;1;1;8\n2025;1;2;9\n2025;1;3;7\n2025;1;4;7').series).toEqual([
+    'electricity import 2025-01-01 2025-01-05 31.00',
+  ]);
 });
