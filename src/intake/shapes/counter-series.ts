@@ -99,7 +99,8 @@ function readByDays(
   lineOf: (index: number) => number,
   { sheet, choices, context, book }: ShapeInput,
 ): CounterSeries | undefined {
-  const dayAt = (i: number) => Math.floor(dates.civilMinute[i]! / 1440);
+  // What is read in the evening closes that day.
+  const dayAt = (i: number) => Math.ceil(dates.civilMinute[i]! / 1440 - 0.5);
   const used = overDays(steps, dayAt);
   const days = used.reduce((sum, s) => sum + dayAt(s.after) - dayAt(s.before), 0);
   const perDay = used.reduce((sum, s) => sum + s.used, 0) / Math.max(1, days);

@@ -18,6 +18,7 @@ import { columnName, readAmounts, readValues, settleDecimals } from '../layout/v
 import { dayPicture, daySeries } from '../periods/day-series.ts';
 import { remarkFrozenDays } from '../periods/frozen-days.ts';
 import { usedSinceMonth } from '../readings/day-counter.ts';
+import { daysOfStamps } from '../readings/days-of-stamps.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { screenEnergy, screenTemperature } from '../readings/screen-values.ts';
 import { splitNet } from '../readings/split-net.ts';
@@ -55,7 +56,7 @@ export const daily: IntakeShape = {
     remarkAfterToday(sheet, dates, context, book);
     remarkOrder(dates, book);
     countByLocalDays(dates, choices, context.zone, book);
-    const dayOfRow = dates.civilMinute.subarray(0, dates.count).map((minute) => Math.floor(minute / 1440));
+    const dayOfRow = daysOfStamps(sheet, column, dates, choices, book);
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);
     const estimated = quality === undefined ? null : estimatedRows(sheet, quality, dates);
     const decimal = settleDecimals(sheet, columns, choices, book);
@@ -110,6 +111,7 @@ export const daily: IntakeShape = {
     return {
       choices: {
         shape: daily.name,
+        ...(choices.stamp === undefined ? {} : { stamp: choices.stamp }),
         ...commonUnit(built.map((b) => b.quantity)),
         ...(dayFirst === undefined ? {} : { dayFirst }),
         columns: {
