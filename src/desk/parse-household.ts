@@ -12,18 +12,24 @@ import type { OnItsWayIn } from './ports.ts';
 import { explainIssues } from './refusal.ts';
 import { isSamePart } from './same-part.ts';
 
+/** Mostly a bill or readings, dropped on the list. */
+function refuseOther(fileName: string): never {
+  throw new DeskError({
+    code: 'not-json',
+    message: say('{fileName} is not a household file.', { fileName }),
+    where: fileName,
+    remedy: say('Open the household first: bills and readings are given there. Here choose its exported JSON file.'),
+  });
+}
+
 function parseJson(bytes: Uint8Array, fileName: string): unknown {
   let text: string;
   try {
     text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
-    throw new DeskError({
-      code: 'not-text',
-      message: say('{fileName} is not a text file, so it cannot be a household file.', { fileName }),
-      where: fileName,
-      remedy: say('Choose the JSON file that was exported or written for the household.'),
-    });
+    return refuseOther(fileName);
   }
+  if (!/^\s*[{[]/.test(text)) return refuseOther(fileName);
   if (nestsTooDeep(text)) {
     throw new DeskError({
       code: 'too-deep',

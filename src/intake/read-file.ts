@@ -276,6 +276,7 @@ function remarkNoFit(sheet: Sheet, reason: Wording, book: RemarkBook): void {
   else if (sheet.columns.some(({ heading }) => isOfDegreeDays(heading)) || isOfDegreeDays(sheet.fileName))
     book.add('degree-days', 'refusal');
   else if (sheet.dateColumn < 0 && lacksYear(sheet.table)) book.add('no-year', 'refusal');
+  else if (sheet.firstRow >= sheet.table.rowCount) book.add('no-rows', 'refusal', { found: columns });
   else if (sheet.dateColumn < 0) book.add('no-dates', 'refusal', { found: columns });
   else book.add('no-shape-fits', 'refusal', { found: columns, expectedTold: reason });
 }

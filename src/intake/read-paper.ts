@@ -180,8 +180,10 @@ export function readPages(
   if (isOther && !said.money) book.add('paper-money-asked', 'question', { found: money });
   else if (money !== (context.money ?? '£')) book.add('paper-money', 'note', { found: money });
   if (sections.some(({ section: { lines } }) => sumQuantity(lines.filter(({ kind }) => kind === 'energy')) < 0)) {
-    book.add('paper-given-back', 'refusal');
-    return resultOf(fileName, choices, book);
+    // Nothing that was asked until then could change it.
+    const only = openRemarkBook(fileName);
+    only.add('paper-given-back', 'refusal');
+    return resultOf(fileName, choices, only);
   }
   const series = [...Map.groupBy(sections, ({ fuel }) => fuel).values()]
     .flatMap((own, i) => seriesOf(own, i, (one) => sections.indexOf(one) + 1, context, book, said))

@@ -129,6 +129,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'no-shape-fits': phrase(
     '{file} fits no layout we know ({expected}). Its columns are {names}. Choose the layout and the columns yourself, or export the data another way.',
   ),
+  'no-rows': phrase('{file} has headings ({names}) and no row below them. Export it again, for days with readings.'),
   'no-dates': phrase(
     '{file} has no column of dates. Its columns are {names}. Each row needs a date, such as 2025-03-01 or 01/03/2025.',
   ),
@@ -251,7 +252,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} does not say clearly whether {column} was bought or sent out. We took it as bought. Confirm it, or choose what the home sends out.',
   ),
   'net-asked': phrase(
-    '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. We took those for what was sent out into the grid, and keep it apart from what was bought. Confirm it, or say that they are faults.',
+    '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. They may be what was sent out into the grid, or faults. Say which.',
   ),
   'net-of-days': phrase(
     '{column} of {file} is what was bought less what was sent out, over a day or more. The two cannot be told apart. Ask for both, or for readings by the hour.',

@@ -56,7 +56,7 @@ test('a sum that does not come out blocks keeping until the number on the page i
   await choosePaper(desk, writeFile('wrong.pdf', Buffer.from(printed, 'latin1')));
   const keep = desk.getByRole('button', { name: 'Save', exact: true });
   await expect(keep).toBeDisabled();
-  await expect(desk.locator('.ask', { hasText: '≠' })).toContainText('702 kWh × 24.91 p per kWh (174.87) ≠ £184.87');
+  await expect(desk.locator('.ask', { hasText: '≠' })).toContainText('702 kWh × 24.91 p per kWh (£174.87) ≠ £184.87');
   await takePicture(desk, 'paper-contradicted');
   await desk.getByRole('button', { name: 'Correct £184.87' }).click();
   await desk.getByLabel('On the paper it says').fill('£174.87');

@@ -104,7 +104,9 @@ export function seriesColumns(
     const column = sheet.columns[chosen];
     return column ? [column] : [];
   }
-  const all = quantityColumns(sheet, taken).filter((c) => !countsOther(sheet, c));
+  // What the person took for something else is no amount.
+  const elsewhere = Object.entries(choices.columns ?? {}).flatMap(([as, at]) => (as === 'value' ? [] : [at]));
+  const all = quantityColumns(sheet, [...taken, ...elsewhere]).filter((c) => !countsOther(sheet, c));
   const amounts = all.filter((c) => c.meaning.role !== 'reading' && namesAmount(c));
   const named = all.filter(namesAmount);
   const found = withoutCopies(sheet, amounts.length > 0 ? amounts : named.length > 0 ? named : all);

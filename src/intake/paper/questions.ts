@@ -108,6 +108,12 @@ export function ask(
       : [printedPence ?? reckonedPence, reckonedPence];
     const like = section.lines[0]!.amount;
     const line = section.lines.find(({ amount }) => penceOf(amount) === printed);
+    const days = lines.find(({ kind }) => kind === 'days')?.reckoned;
+    // The charge multiplies out, but is for other days than the bill is.
+    if (worst?.kind === 'standing' && worst.per === 'day' && days && line?.quantity && line.price)
+      return [
+        `${line.quantity.text.replace(/\d+/, `${days}`)} × ${line.price.text} (${printedAs(reckoned, like)}) ≠ ${line.amount.text}`,
+      ];
     return [`${printedAs(reckoned, like)} ≠ ${line ? sumOfLine(line) : printedAs(printed, like)}`];
   }
 }

@@ -51,9 +51,16 @@ const BLOCK = 5;
 const EXACT = 0.5 + 1e-6;
 
 export const penceOf = ({ value }: Figure): number => Math.round(value * 100);
-/** A reckoned sum of money [hundredths] with the decimal sign of a printed one. */
-export const printedAs = (pence: number, { text }: Figure): string =>
-  (pence / 100).toFixed(2).replace('.', /,\d\d(?!\d)/.test(text) ? ',' : '.');
+/** A reckoned sum of money [hundredths] written as a printed one is: its signs of decimals, of thousands and of money. */
+export function printedAs(pence: number, { text }: Figure): string {
+  const isComma = /,\d\d(?!\d)/.test(text);
+  const [whole = '', part = ''] = (Math.abs(pence) / 100).toFixed(2).split('.');
+  const isApart = !/\d{4}/.test(text);
+  const grouped = isApart ? whole.replace(/\B(?=(?:\d{3})+$)/g, isComma ? '.' : ',') : whole;
+  const before = /^[-−–]?\s?([£€$])/.exec(text)?.[1] ?? '';
+  const behind = /\s?(?:[£€$]|EUR)$/.exec(text)?.[0] ?? '';
+  return `${pence < 0 ? '−' : ''}${before}${grouped}${isComma ? ',' : '.'}${part}${behind}`;
+}
 /** As printed, without a sign before it. */
 export const unsigned = ({ text }: Figure): string => text.replace(/^[-−–]\s?/, '');
 export const isMoney = ({ kind, decimals }: Figure): boolean =>

@@ -31,16 +31,19 @@ export function screenEnergy(
   book: RemarkBook,
 ): void {
   const most = mostKW(carrier) * hours;
+  // Whether they are faults or were sent out.
+  const isAsked = book.has('net-asked');
   for (let i = 0; i < count; i++) {
     const value = values[i]!;
     if (value < 0) {
-      book.tally('negative', 'note', {
-        row: lineOf(i),
-        column,
-        found: `${round(value)} kWh`,
-        effectKWh: value,
-        ...when(i, whenOf),
-      });
+      if (!isAsked)
+        book.tally('negative', 'note', {
+          row: lineOf(i),
+          column,
+          found: `${round(value)} kWh`,
+          effectKWh: value,
+          ...when(i, whenOf),
+        });
       values[i] = Number.NaN;
     } else if (value > most) {
       book.tally('spike', 'note', {

@@ -236,7 +236,8 @@ function toRawPeriods({ sheet, choices, context, book }: ShapeInput, one: RowsOf
     const line = sheet.table.lineOfRow[rows[i]!]!;
     if (Number.isNaN(value) || Number.isNaN(periods.fromDay[i]!) || Number.isNaN(periods.toDay[i]!)) continue;
     if (value < 0 && !isTemperature(quantity.carrier)) {
-      book.tally('negative', 'note', { row: line, column: columnName(sheet, one.facts.index), found: String(value) });
+      if (!book.has('net-asked'))
+        book.tally('negative', 'note', { row: line, column: columnName(sheet, one.facts.index), found: String(value) });
       continue;
     }
     const own = factorAt?.(rows[i]!) ?? Number.NaN;

@@ -7,6 +7,7 @@ export const REMARK_CODES = [
   'file-foreign',
   'file-binary',
   'no-shape-fits',
+  'no-rows',
   'no-dates',
   'no-year',
   'no-numbers',

@@ -30,7 +30,9 @@ export function ColumnTable(props: {
   const roleOf = (index: number) => ROLES.find((role) => settled[role] === index);
   const pick = (index: number, role: string) => {
     const known = ROLES.find((name) => name === role);
-    if (known) onChoose({ columns: { [known]: index } });
+    // What it was before it is no longer; else the first of both would be shown.
+    const before = roleOf(index);
+    if (known) onChoose({ columns: { ...(before ? { [before]: undefined } : {}), [known]: index } });
   };
   return (
     <section>

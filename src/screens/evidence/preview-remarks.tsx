@@ -15,7 +15,9 @@ export function PreviewQuestions(props: {
 }) {
   const { remarks } = props.preview;
   const [turn, setTurn] = useState(0);
-  const questions = ofWeight(remarks, 'question');
+  const asked = ofWeight(remarks, 'question');
+  // A number that is put right may settle the other questions.
+  const questions = [...asked.filter(isContradiction), ...asked.filter((remark) => !isContradiction(remark))];
   const count = questions.length;
   // An answered question is gone, so that the next one has its number.
   const shown = props.oneByOne ? questions.slice(turn % Math.max(1, count)).slice(0, 1) : questions;
@@ -109,6 +111,7 @@ const NoteList = (props: { readonly notes: readonly Remark[] }) => (
 
 const ofWeight = (remarks: readonly Remark[], weight: Remark['weight']) =>
   remarks.filter((remark) => remark.weight === weight);
+const isContradiction = ({ code }: Remark) => code === 'paper-contradicted-asked';
 const isRemembered = (remark: Remark) => remark.code.startsWith('layout-remembered');
 const isFirst = ({ code }: Remark) => code === 'kept-already' || code === 'meter-other';
 const keyOf = (remark: Remark) => `${remark.code} ${remark.row ?? ''} ${remark.column ?? ''} ${remark.found ?? ''}`;

@@ -9,6 +9,7 @@ import { amountOfSeries, CARRIER_WORDS, resolutionWords, whatWords } from './ser
 export function previewVoice(preview: IntakePreview): string {
   if (preview.series.length === 0) {
     if (preview.tariff) return say('This is a tariff, “{name}”, and no record of use.', { name: preview.tariff.name });
+    if (preview.remarks.some(({ weight }) => weight === 'refusal')) return say('This file cannot be used as it is.');
     if (preview.paper) return say('A bill on paper. An answer is still missing.');
     return say('We could not find readings or bills in this file.');
   }

@@ -159,7 +159,7 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
       ];
     case 'net-asked':
       return [
-        { label: say('Sent out'), choice: { net: true }, holds: true },
+        { label: say('Sent out'), choice: { net: true }, holds: false },
         { label: say('Faults'), choice: { net: false }, holds: false },
       ];
     case 'degrees-doubtful':
@@ -251,16 +251,23 @@ function pulseAnswers({ expected }: Remark, choices: IntakeChoices): readonly An
   return [{ label: say('{value} is right', { value: formatPlain(pulsesPerKWh) }), choice: { pulsesPerKWh }, holds }];
 }
 
-/** The column that was taken can be confirmed; another is chosen above the rows below. */
-function columnAnswers({ choices, columns }: IntakePreview): readonly Answer[] {
+/** The column that was taken can be confirmed, or one that it was taken before. */
+function columnAnswers({ choices, columns, uses = [] }: IntakePreview): readonly Answer[] {
   const value = choices.columns?.value;
   const name = value === undefined ? undefined : columns[value];
   if (value === undefined || name === undefined) return [];
   return [
     { label: say('{value} is right', { value: name }), choice: { columns: { value } }, holds: true },
+    ...uses
+      .filter(({ use }) => use === 'other-amount')
+      .slice(0, MOST_OTHERS)
+      .map(({ column }) => ({ label: columns[column]!, choice: { columns: { value: column } }, holds: false })),
     { label: say('All of them, each by itself'), choice: { every: true }, holds: false },
   ];
 }
+
+/** Of more the choice stands above the rows below. */
+const MOST_OTHERS = 4;
 
 /** Amounts are of the shape that fits best after the counter. */
 function stillAnswers({ candidates, shape }: IntakePreview): readonly Answer[] {

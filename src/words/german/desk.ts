@@ -158,8 +158,9 @@ export const DESK: Catalogue = {
     'Der Verbrauch von {from} bis {to} ist nicht angegeben, und keine Messwerte der Wärmepumpe decken alle diese Tage.',
   'Write the kWh of the bill, or name a file with the heat pump’s own readings for those days.':
     'Tragen Sie den Verbrauch der Rechnung ein, oder nennen Sie eine Datei mit Messwerten der Wärmepumpe für diese Tage.',
-  '{fileName} is not a text file, so it cannot be a household file.':
-    '{fileName} ist keine Textdatei und kann darum keine Haushaltsdatei sein.',
+  '{fileName} is not a household file.': '{fileName} ist keine Haushaltsdatei.',
+  'Open the household first: bills and readings are given there. Here choose its exported JSON file.':
+    'Öffnen Sie zuerst den Haushalt: Rechnungen und Messwerte gehören dorthin. Wählen Sie hier seine exportierte JSON-Datei.',
   'Choose the JSON file that was exported or written for the household.':
     'Wählen Sie die JSON-Datei, die für den Haushalt exportiert oder geschrieben wurde.',
   '{fileName} has lists or groups in more than {most} others, so it cannot be a household file.':

@@ -158,6 +158,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'Nothing of it can be saved as it is.': 'So lässt sich nichts davon speichern.',
   'Choose what the columns are, or cancel.': 'Wählen Sie, was die Spalten sind, oder brechen Sie ab.',
   'This is a tariff, “{name}”, and no record of use.': 'Das ist ein Tarif, „{name}“, und kein Verbrauch.',
+  'This file cannot be used as it is.': 'Diese Datei lässt sich so nicht verwenden.',
   'We could not find readings or bills in this file.': 'In dieser Datei fanden wir weder Messwerte noch Rechnungen.',
   '{of, select, outdoor {outdoor} flow {flow} return {return} other {source}} {mean}':
     '{of, select, outdoor {draußen} flow {Vorlauf} return {Rücklauf} other {Quelle}} {mean}',

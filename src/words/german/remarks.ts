@@ -48,6 +48,8 @@ export const REMARKS: Catalogue = {
     '{file} ist kein Text, auch kein Bild oder PDF, das hier gelesen wird. Speichern Sie Messwerte als CSV, eine Rechnung als PDF, JPEG oder PNG.',
   '{file} fits no layout we know ({expected}). Its columns are {names}. Choose the layout and the columns yourself, or export the data another way.':
     '{file} hat keinen Aufbau, den wir kennen ({expected}). Die Spalten sind {names}. Wählen Sie Aufbau und Spalten selbst, oder exportieren Sie die Daten anders.',
+  '{file} has headings ({names}) and no row below them. Export it again, for days with readings.':
+    '{file} hat Überschriften ({names}) und keine Zeile darunter. Exportieren Sie die Datei neu, für Tage mit Messwerten.',
   '{file} has no column of dates. Its columns are {names}. Each row needs a date, such as 2025-03-01 or 01/03/2025.':
     '{file} hat keine Spalte mit Daten. Die Spalten sind {names}. Jede Zeile braucht ein Datum, etwa 2025-03-01 oder 01/03/2025.',
   '{column} of {file} stays as warm as a room from day to day. Confirm that it was measured outdoors on those days, or leave the file.':
@@ -529,8 +531,8 @@ export const REMARKS: Catalogue = {
     '{file} sagt nicht, ob {column} alles ist, was im Haus erzeugt wird, oder nur, was eingespeist wird. Wir haben es als eingespeist genommen. Bestätigen Sie das oder wählen Sie.',
   '{file} does not say clearly whether {column} was bought or sent out. We took it as bought. Confirm it, or choose what the home sends out.':
     '{file} sagt nicht klar, ob {column} gekauft oder eingespeist wurde. Wir haben es als gekauft genommen. Bestätigen Sie das oder wählen Sie, was das Haus einspeist.',
-  '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. We took those for what was sent out into the grid, and keep it apart from what was bought. Confirm it, or say that they are faults.':
-    '{column} von {file} hat {count, plural, one {# Messwert} other {# Messwerte}} unter null. Wir haben sie für Einspeisung genommen und halten sie vom Gekauften getrennt. Bestätigen Sie das, oder sagen Sie, dass es Fehler sind.',
+  '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. They may be what was sent out into the grid, or faults. Say which.':
+    '{column} von {file} hat {count, plural, one {# Messwert} other {# Messwerte}} unter null. Das kann Einspeisung sein, oder es sind Fehler. Sagen Sie, was davon.',
   '{file} changes its clocks as in {expectedNames} and not as in {names}, which is taken for the clock of this home. Set the clock of the home, or choose the clock of the file.':
     '{file} stellt die Uhr um wie in {expectedNames} und nicht wie in {names}; das gilt als die Uhr dieses Hauses. Stellen Sie die Uhr des Hauses ein, oder wählen Sie die Uhr der Datei.',
   '{at}: {count, plural, one {# time stands} other {# times stand}} there twice with different values, and no column says which is which. Export one meter or direction at a time, or with a column that names it.':

@@ -508,7 +508,7 @@ const REFUSED: readonly [file: string, code: string, sentence: RegExp][] = [
   ['refused-binary.dat', 'file-binary', /is not text, nor/],
   ['refused-no-dates.csv', 'no-dates', /no column of dates\. Its columns are Name, Rooms, Area/],
   ['refused-words.txt', 'no-dates', /no column of dates/],
-  ['refused-heading-only.csv', 'no-dates', /Its columns are Start, kWh/],
+  ['refused-heading-only.csv', 'no-rows', /headings \(Start, kWh\) and no row below them/],
   ['refused-letter.csv', 'no-shape-fits', /Its columns are Date, Name/],
   ['refused-comma-inside.csv', 'comma-inside-numbers', /^Line 2 of refused-comma-inside\.csv/],
   ['refused-empty-book.xlsx', 'workbook-empty', /no sheet with rows in it/],
@@ -586,6 +586,16 @@ describe('the installer corrects', () => {
     );
     expect(asked).toEqual([]);
   });
+
+  test.each(['days-kwh.csv', 'long-start.csv', 'bills-months.csv'])(
+    'the only amount of %s is none where it was said to be a cost',
+    (file) => {
+      const { uses } = read(file).preview;
+      const cost = uses!.find(({ use }) => use === 'value')!.column;
+      const { series, choices } = read(file, { columns: { cost } }).preview;
+      expect([series, choices.columns]).toEqual([[], expect.not.objectContaining({ value: cost })]);
+    },
+  );
 });
 
 describe('a shape that does not fit', () => {
