@@ -2,8 +2,9 @@
  * Texts of a file that are kept (names of files, sheets, records and columns, titles and footers in remarks) without
  * whom they are of. A name is known by a title, by a word that announces it, or as `names.ts` says; a lone surname is not.
  */
+import { monthOfName } from '../dates/month-names.ts';
 import { plainWords } from './headings.ts';
-import { isKnownWord, isSurname, withoutBareNames } from './names.ts';
+import { isKnownWord, isPlaceWord, isSurname, withoutBareNames } from './names.ts';
 import { AMOUNT, RATE_REGISTER } from './vocabulary.ts';
 
 export const TITLES = 'Mrs?|Ms|Miss|Mx|Dr|Prof|Herrn?|Frau|Familie|Eheleute|Madame|Monsieur|Mme';
@@ -18,7 +19,8 @@ const PERSON = new RegExp(
   `(?<!\\p{L})(?:${TITLES}|MRS?|HERRN?|FRAU|FAMILIE)\\.?(?:[ ,_]+${NAME}(?![\\p{L}\\d]))+`,
   'gu',
 );
-const HOLDER = `(?:bill|account|contract|policy|meter|meter point)[ _-]?(?:holder|owner)|(?:first|last|full|family|customer|client|owner|tenant|occupant|account|resident)[ _-]?name|vor[ _-]?und[ _-]?nachname|(?:vor|nach|familien|kunden)name|kontoinhaber(?:in)?|vertragspartner(?:in)?|anschlussnehmer(?:in)?|customer|client|tenant|landlord|occupier|occupant|resident|householder|homeowner|prepared for|kund(?:e|in)|mieter(?:in)?|vermieter(?:in)?|eigentümer(?:in)?|titulaire|titular|locataire|abonné|usager|nom|prénom|nombre|cliente|inquilino|intestatario|nome|cognome|klant|naam|huurder|contractant|navn|lejer`;
+const HOLDER = `(?:bill|account|contract|policy|meter|meter point)[ _-]?(?:holder|owner)|(?:first|last|full|family|customer|client|owner|tenant|occupant|account|resident)[ _-]?name|vor[ _-]?und[ _-]?nachname|(?:vor|nach|familien|kunden)name|kontoinhaber(?:in)?|vertragspartner(?:in)?|anschlussnehmer(?:in)?|dear(?! (?:sir|madam|all|householder|resident|occupier|occupant|tenant|owner)(?!\\p{L}))|customer|client|tenant|landlord|occupier|occupant|resident|householder|homeowner|prepared for|kund(?:e|in)|mieter(?:in)?|vermieter(?:in)?|eigentümer(?:in)?|titulaire|titular|locataire|abonné|usager|nom|prénom|nombre|cliente|inquilino|intestatario|nome|cognome|klant|naam|huurder|contractant|navn|lejer`;
+const IS_HOLDER = new RegExp(`^(?:${HOLDER}|owner|neighbour|installer|manufacturer)$`, 'i');
 /** Alone it is whose it is; "meter name" is not. */
 const BARE = '(?<!(?:meter|file|register|sheet|column|site|device|channel|point|tariff|plan|user)[ _-]?)name';
 const WORD = `(?:[\\p{L}’'&]|${DOT})+`;
@@ -46,10 +48,14 @@ const isOfRecord = (word: string): boolean => {
   );
 };
 
+const isUnknownName = (word: string): boolean => /^\p{Lu}[\p{L}’'-]{2,}$/u.test(word) && !isOfRecord(word);
+
 /** Of names in a row those before the first word of the record are a dash. */
 function withoutNames(found: string, lead: string, names: string): string {
   const words = names.split(/([ ,_-]+)/);
-  const end = words.findIndex((word, at) => at % 2 === 0 && word !== '' && isOfRecord(word));
+  // "April Jones": where a name is announced a month before a word that is none of the record is a given name.
+  const from = monthOfName(plainWords(words[0]!)) > 0 && isUnknownName(words[2] ?? '') ? 1 : 0;
+  const end = words.findIndex((word, at) => at >= from && at % 2 === 0 && word !== '' && isOfRecord(word));
   const own = (end < 0 ? words : words.slice(0, end)).filter((_, at) => at % 2 === 0);
   if (!own.some((word) => /^\p{L}[\p{L}’'.-]+$/u.test(word) && !PARTICLE.test(word))) return found;
   return `${lead}–${end < 0 ? '' : words.slice(end - 1).join('')}`;
@@ -59,15 +65,35 @@ function withoutNames(found: string, lead: string, names: string): string {
 function withoutPerson(found: string): string {
   const [title] = /^[\p{L}.]+[ ,_]+/u.exec(found)!;
   const names = found.slice(title.length);
-  return names.split(/[ ,_]+/).some((word) => /^\p{Lu}[\p{L}’'-]{2,}$/u.test(word) && !isOfRecord(word))
-    ? withoutNames(found, '', names)
-    : found;
+  return names.split(/[ ,_]+/).some(isUnknownName) ? withoutNames(found, '', names) : found;
 }
 
 /** Behind a bare gap it begins with a capital or a number. */
 function ofAddress(found: string, word: string, gap: string, address: string): string {
   const isSaid = /[:=]/.test(gap) || /^[\p{Lu}\d]/u.test(address);
-  return isSaid && !isOfRecord(address.split(' ')[0]!) ? `${word}${gap}–` : found;
+  return isSaid && (!isOfRecord(address.split(' ')[0]!) || isHouse(address)) ? `${word}${gap}–` : found;
+}
+
+/** "Mill Barn", "High Meadow": two words with capitals of which one is unknown or a place. */
+function isHouse(text: string): boolean {
+  const words = text.match(/(?<!\p{L})\p{Lu}[\p{L}’'-]+/gu) ?? [];
+  return (
+    words.length > 1 &&
+    words.some((word) => isUnknownName(word) || (isPlaceWord(word) && !OF_RECORD.test(plainWords(word))))
+  );
+}
+
+/** "Property: Rose Cottage": of other words behind a site most are a part of it. */
+const HOUSE_NAMED =
+  /(?<!\p{L})((?:property|site|home|house|dwelling)(?: name)?[ ]*[:=][ ]*)(?:\p{Lu}[\p{L}’'-]+ ){1,3}(?:Cottages?|Lodge|Rectory|Vicarage|Grange|Manor)(?!\p{L})/giu;
+/** "Thorne’s house". */
+const OWNED =
+  /(?<!\p{L})(\p{Lu}[\p{L}-]{2,})[’']s(?= (?:house|home|flat|meter|electricity|gas|bills?|readings?|usage)(?!\p{L}))/gu;
+/** What commas part off before a British postcode is its house and whom it is for, but for parts that are of the record. */
+function withoutHouse(text: string): string {
+  const at = text.search(POSTCODES[0]!);
+  const ofPart = (found: string) => (!/\d/.test(found) && isHouse(found) ? `${/^\s*/.exec(found)![0]}–` : found);
+  return at < 0 ? text : text.slice(0, at).replaceAll(/[^,;:|\t\n]+(?=,)/g, ofPart) + text.slice(at);
 }
 
 /** The number of the house stays: alone it leads nowhere, and it tells "3 Mill Court gas" from that of number 5. */
@@ -116,10 +142,11 @@ const LONGEST = 1000;
 export function withoutPeople(text: string, people: readonly string[] = []): string {
   const behind = (found: string, lead: string, names: string) => withoutNames(found, lead, names);
   const ofTown = (found: string) => (isOfRecord(found.split(/[ _]/).at(-1)!) ? found : '–');
-  const named = text
-    .slice(0, LONGEST)
+  const named = withoutHouse(text.slice(0, LONGEST))
     .replace(MAIL, '–')
     .replace(ADDRESS, ofAddress)
+    .replace(HOUSE_NAMED, '$1–')
+    .replace(OWNED, (found, name) => (isUnknownName(name) && !IS_HOLDER.test(name) ? '–' : found))
     .replace(PERSON, withoutPerson)
     .replace(TITLED, behind)
     .replace(LISTED, behind)
