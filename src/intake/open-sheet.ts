@@ -86,7 +86,9 @@ const SEARCHED = 20_000;
 
 /** ="00123", as some files write what a spreadsheet shall not take for a number, is the text within. */
 const withoutFormulas = (text: string): string =>
-  /(^|[,;\t])="/m.test(text.slice(0, SEARCHED)) ? text.replaceAll(/(^|[,;\t])="([^"\n]*)"/gm, '$1"$2"') : text;
+  /(^|[,;\t|])"?="/m.test(text.slice(0, SEARCHED))
+    ? text.replaceAll(/(^|[,;\t|])(?:"=""([^"\n]*)"""|="([^"\n]*)")/gm, '$1"$2$3"')
+    : text;
 
 /** Two headings and three cells in every row, the last two whole numbers: a decimal comma in a file separated by commas. */
 function commaInsideNumbers(sheet: Sheet): boolean {

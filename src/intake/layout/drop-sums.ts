@@ -1,6 +1,8 @@
 /** Rows of a date column that sum up others: days among times, months among days or weeks, quarters among months. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import type { StampKind } from '../dates/stamp-reader.ts';
+import { cellCount, cellText, type Table } from '../text/table.ts';
+import { numberEitherWay } from './column-facts.ts';
 
 /** Rows read so far; the arrays are in use up to `count`. */
 interface ReadRows {
@@ -62,6 +64,38 @@ function bareSums({ civilMinute, count }: ReadRows, kindOf: (index: number) => S
     if (kindOf(i) === 'day') bare.push(i);
     else if (civilMinute[i]! % 1440 === 0) timed.add(civilMinute[i]!);
   return bare.filter((i) => timed.has(civilMinute[i]!)).length * 2 < bare.length ? [] : bare;
+}
+
+/** Fewer rows may come to another by chance. A judgement. */
+const LEAST_SUMMED = 3;
+
+/** The last or the first row where it stands under the date of its neighbour and a number in it is the sum of all others'. */
+export function findGrandTotal(table: Table, { rows, civilMinute, count }: ReadRows): number | undefined {
+  if (count <= LEAST_SUMMED) return undefined;
+  const ends = [
+    [count - 1, count - 2],
+    [0, 1],
+  ] as const;
+  return ends.find(
+    ([i, beside]) => civilMinute[i] === civilMinute[beside] && isSumOfOthers(table, rows, count, i),
+  )?.[0];
+}
+
+function isSumOfOthers(table: Table, rows: Uint32Array, count: number, i: number): boolean {
+  const numberAt = (row: number, column: number) => numberEitherWay(cellText(table, row, column));
+  return range(0, cellCount(table, rows[i]!)).some((column) => {
+    const total = numberAt(rows[i]!, column);
+    if (!(total > 0)) return false;
+    let [sum, summed, largest] = [0, 0, 0];
+    for (let other = 0; other < count; other++) {
+      const number = other === i ? 0 : numberAt(rows[other]!, column);
+      if (!(number > 0)) continue;
+      sum += number;
+      summed++;
+      largest = Math.max(largest, number);
+    }
+    return summed >= LEAST_SUMMED && total > largest * 1.5 && Math.abs(sum - total) <= total * 1e-4;
+  });
 }
 
 /** Takes rows out, in place; answers how many are left. */

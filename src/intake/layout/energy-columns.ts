@@ -3,7 +3,7 @@ import { choicesFor, type EnergyUnit, type IntakeChoices } from '../terms/choice
 import { listNames, type RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees, isPower, isVolumeOfGas } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
-import { type ColumnFacts, isMoneyColumn, isNumberColumn } from './column-facts.ts';
+import { type ColumnFacts, isMoneyColumn, isNumberColumn, numberEitherWay } from './column-facts.ts';
 import {
   isADay,
   isOfGrid,
@@ -27,10 +27,12 @@ import { AMOUNT, DEGREE_DAYS, ELECTRIC, IDENTIFIER, OWN_USE, RATE_REGISTER, with
 
 /** Number columns that may hold quantities, best first. Costs, rates, counters, numbers of customers and hours are none. */
 export function quantityColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {
-  const numbers = sheet.columns.filter(
+  const others = sheet.columns.filter((c) => isNumberColumn(c) && !taken.includes(c.index));
+  const most = Math.max(...others.map((c) => c.numbers));
+  const numbers = others.filter(
     (c) =>
-      isNumberColumn(c) &&
-      !taken.includes(c.index) &&
+      // Numbers now and then under words that are not known are remarks.
+      !(c.meaning.role === 'unknown' && c.numbers * 2 < most) &&
       !(c.counting && (c.meaning.role === 'index' || c.index === 0)) &&
       !isMoneyColumn(c) &&
       !isOfNoAmount(c) &&
@@ -120,7 +122,12 @@ export function seriesColumns(
     return log;
   }
   const kinds = named.length === 0 ? [best] : ofEachKind(found);
-  const chief = joinPhases(kinds, found).map((c) => withoutOwnUse(sheet, c, all, choices, book));
+  const chief = joinPhases(kinds, found).map((c) =>
+    askWay(
+      withoutOwnUse(sheet, c, all, choices, book),
+      kinds.find((other) => other !== c && namesWay(other)),
+    ),
+  );
   remarkPhases(sheet, chief, book);
   const rivals = found.filter(
     (c) =>
@@ -213,7 +220,8 @@ function withoutCopies({ table, firstRow }: Sheet, columns: readonly ColumnFacts
     let left = 0;
     for (let row = firstRow; row < table.rowCount; row++) {
       const copy = cellText(table, row, b.index);
-      if (cellText(table, row, a.index) === copy) continue;
+      const own = cellText(table, row, a.index);
+      if (own === copy || numberEitherWay(own) === numberEitherWay(copy)) continue;
       if (copy !== '') return false;
       left++;
     }
@@ -321,6 +329,10 @@ const isOfUnknownWords = (c: ColumnFacts, taken: ColumnFacts): boolean =>
   !isWhole(c) &&
   !AMOUNT.test(plainWords(c.heading)) &&
   /[a-z]{3}/.test(withoutUnits(c.heading));
+
+/** Beside what is sent out or made such energy may be anything. */
+const askWay = (c: ColumnFacts, named: ColumnFacts | undefined): ColumnFacts =>
+  named && isOfUnknownWords(c, named) ? { ...c, isOfUnknownWay: true } : c;
 
 const isEnergyUnit = (unit: EnergyUnit | undefined): boolean => unit !== undefined && BEST_UNITS.includes(unit);
 

@@ -78,7 +78,7 @@ export function plainWords(heading: string): string {
     .normalize('NFD')
     .replaceAll(/\p{Mark}/gu, '')
     .replaceAll('℃', '°C')
-    .replace(/([MkK]?)[Ww][Hh](?![a-z])/g, (_, prefix: string) => ` ${prefix.toLowerCase()}wh `)
+    .replace(/([MkK]|(?<![A-Za-z])m|)[Ww][Hh](?![a-z])/g, (_, prefix: string) => ` ${prefix.toLowerCase()}wh `)
     .replaceAll(/(?<![A-Za-z])([kK]?)W(?![A-Za-z])/g, (_, prefix: string) => ` ${prefix.toLowerCase()}w `)
     .replace(/([a-z])([A-Z])/g, '$1 $2')
     .replaceAll(/[_\s]+/g, ' ')

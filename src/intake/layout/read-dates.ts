@@ -10,7 +10,7 @@ import type { RemarkBook } from '../terms/remark-book.ts';
 import { cellAt, cellText, type Table } from '../text/table.ts';
 import { isDateColumn } from './column-facts.ts';
 import { addParts, clockAt, dayPartsOf } from './day-parts.ts';
-import { findSums, takeOut } from './drop-sums.ts';
+import { findGrandTotal, findSums, takeOut } from './drop-sums.ts';
 import type { Sheet } from './sheet.ts';
 import { isInOtherLanguage } from './titles.ts';
 
@@ -158,6 +158,11 @@ export function readDates(
     const { sums, others } = findSums(read, (i) => unusual.get(i) ?? usual!);
     for (const i of [...sums, ...others]) strays.push({ row: rows[i]!, impossible: false, isSum: sums.has(i) });
     count = takeOut(read, new Set([...sums, ...others]));
+  }
+  const total = findGrandTotal(table, { rows, civilMinute, offsets, count });
+  if (total !== undefined) {
+    strays.push({ row: rows[total]!, impossible: false, isSum: true });
+    count = takeOut({ rows, civilMinute, offsets, count }, new Set([total]));
   }
   if (!offsets && kinds.time === count) moveLateMidnights(civilMinute, count);
   if (parts && elapsed) addParts(civilMinute, elapsed, count, parts, zone);

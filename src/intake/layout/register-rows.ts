@@ -164,19 +164,24 @@ function isStamped({ table, dateColumn, dateForm }: Sheet, row: number): boolean
   return readStamp(cell, 0, cell.length, true, createStampReader()) !== UNREADABLE;
 }
 
-/** Whether most moments stand in several rows: one for each register. */
+/** Whether most moments stand in several rows, one for each register; a row that is written again is none of its own. */
 function momentsRepeat(sheet: Sheet): boolean {
   const { table, firstRow } = sheet;
   const clock = clockColumnOf(sheet);
   const end = Math.min(table.rowCount, firstRow + SAMPLE_ROWS);
   const moments = new Set<string>();
-  for (let row = firstRow; row < end; row++) moments.add(momentAt(sheet, row, clock));
-  if (moments.size <= (end - firstRow) * 0.75) return true;
+  const texts = new Set<string>();
+  const textOf = (row: number) => rowTexts(table, row).join('\t');
+  for (let row = firstRow; row < end; row++) {
+    moments.add(momentAt(sheet, row, clock));
+    texts.add(textOf(row));
+  }
+  if (moments.size <= texts.size * 0.75) return true;
   // Registers one after another, each longer than the sample, repeat its moments further down.
   if (table.rowCount <= end) return false;
   let again = 0;
   for (let row = end; row < table.rowCount && again <= 100; row += 7)
-    if (moments.has(momentAt(sheet, row, clock))) again++;
+    if (moments.has(momentAt(sheet, row, clock)) && !texts.has(textOf(row))) again++;
   return again > 100;
 }
 
@@ -213,12 +218,15 @@ function sheetOf(
   const heads = Array.from({ length: firstRow }, (_, row) => row);
   const own = layOutSheet(sheet.fileName, pickRows(table, [...heads, ...rows]));
   const unit = unitOfWords(plainWords(register)) ?? unitBeside(own);
+  // What the word of a row is about is the amount in it, not every number.
+  const hasAmount = own.columns.some((c) => isNumberColumn(c) && c.meaning.role === 'value');
   return {
     ...own,
     columns: own.columns.map((c): ColumnFacts => {
       if (c.index === column.index) return { ...c, meaning: { role: 'index' } };
       if (c.meaning.role === 'index' && c.heading !== '') return c;
       if (!isNumberColumn(c) || ['cost', 'rate', 'calorific', 'quality', 'beside'].includes(c.meaning.role)) return c;
+      if (hasAmount && c.meaning.role === 'unknown') return c;
       const isOfDay = slotOfHeading(c.heading) !== undefined;
       const heading = isOfDay
         ? [c.heading]

@@ -166,7 +166,7 @@ function headingsIn(table: Table): readonly number[] {
       if (!startsWithLetter(table, row, c) || /\d/.test(cellText(table, row, c))) continue;
       if (column < 0 && !isOfDates(cellText(table, row, c))) continue;
       const cells = rowTexts(table, row).filter((cell) => cell !== '');
-      if ((column < 0 && cells.length < 2) || !cells.every(isHead)) continue;
+      if (cells.length < (column < 0 ? 2 : 1) || !cells.every(isHead)) continue;
       if (!isDateLike(cellText(table, row + 1, c)) || monthOfName(cells[0]!) > 0) continue;
       if (column >= 0 && !isOther(cells) && !(cells.length > 1 && isOfDates(cellText(table, row, c)))) continue;
       column = c;

@@ -91,7 +91,7 @@ export const SENT_OUT = any(
   words('revente|vertid|excedent|exportaci|exportad|inyect|iniezion|immission|immess|ecceden'),
   words('(?<![a-z])cedut|cessione|restitu|teruglever|terug ?gelever|injectie|invoed|teruggaaf|elsalg|overskud'),
   words(
-    'salg til|solgt til|leveret til net|eksport',
+    'salg til|solgt til|leveret til net|til nettet|eksport',
     '^-?a ?[-−–](?= ?($|[\\[(]|k?wh|total|gesamt|sum))',
     '(?<![a-z])p ?[-−–](?= ?($|[\\[(]))',
     '(?<![^ ])[-−–]a(?![a-z])',
@@ -232,6 +232,7 @@ export const TO_COMPARE = any(
     '(similar|average|typical|neighbou?r\\w*|other) (homes?|house\\w*)|benchmark|rolling|(weather|degree.?day) (corr|norm|adj)',
   ),
   words('anomal(y|ies|ia)|departure from|deviation from|abweichung (vom|zum)|ecart a la|afwijking|scostamento'),
+  words('(moving|running) (average|avg|mean)|moyenne (mobile|glissante)|media (movil|mobile)|voortschrijdend|glidende'),
   words('vorjahr|vormonat|prognose|plan ?wert|vergleich|gleitend|bereinigt|annee (precedente|derniere)|prevision'),
   words(
     'foyers? similaires?|ano (anterior|pasado)|prevision|anno precedente|previsto|vorig jaar|verwacht|sidste ar|forventet',

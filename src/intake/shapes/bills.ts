@@ -9,14 +9,13 @@ import { commonUnit, quantityColumns, seriesColumns } from '../layout/energy-col
 import { explainStrays } from '../layout/explain-strays.ts';
 import { asTemperature, findExtremes, MEAN_OF_BOTH, takeMeans } from '../layout/extremes.ts';
 import { gasFactorsOf } from '../layout/gas-factors.ts';
-import { plainWords } from '../layout/headings.ts';
 import { findQualityColumn, readQuality } from '../layout/quality-marks.ts';
 import { countByLocalDays, readDates, settleDayFirst } from '../layout/read-dates.ts';
+import { remarkRising } from '../layout/rising.ts';
 import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { columnName, readValues, settleDecimals } from '../layout/value-cells.ts';
-import { AMOUNT, METER } from '../layout/vocabulary.ts';
 import { billPartColumns, readingsOf, remarkUnread, valuesBetween, volumesBeside } from '../periods/bill-columns.ts';
 import { fileBills } from '../periods/bill-details.ts';
 import { type Costs, readCosts } from '../periods/costs.ts';
@@ -26,7 +25,6 @@ import { type RowPeriods, rowPeriods } from '../periods/row-periods.ts';
 import { remarkAfterToday } from '../readings/remark-order.ts';
 import { isSentBelowNought, splitNet } from '../readings/split-net.ts';
 import { isVolumeOfGas } from '../terms/units.ts';
-import { cellText } from '../text/table.ts';
 
 const DAY_MINUTES = 1440;
 
@@ -70,7 +68,7 @@ export const bills: IntakeShape = {
     }
     remarkAfterToday(sheet, dates, context, book);
     const periods = rowPeriods(sheet, dates, toColumn, choices, context.zone, book);
-    remarkRising(input, columns);
+    remarkRising(sheet, columns, choices, book);
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);
     const decimal = settleDecimals(sheet, columns, choices, book);
     const read = columns.map((facts, i) => {
@@ -163,34 +161,6 @@ function timesDays(
 ): Float64Array {
   book.add('per-day-multiplied', 'note', { column: columnName(sheet, index) });
   return written.map((value, i) => value * (toDay[i]! - fromDay[i]!));
-}
-
-/** Amounts of so many months rise and fall with the season. A judgement. */
-const LEAST_RISING = 8;
-
-/** So little of itself a counter rises that has run for a while. A judgement. */
-const HARDLY_MOVES = 3;
-/** Of the digits that a counter has. */
-const LEADING_NOUGHT = /^0\d{3}/;
-
-/** Asks where each row has more than the one before: it may be the counter rather than what was used. */
-function remarkRising({ choices, book, sheet }: ShapeInput, columns: readonly ColumnFacts[]): void {
-  const { isNewestFirst, toColumn } = stepOf(sheet);
-  // Two readings of what is called a meter may be its counter already.
-  const isMeter = ({ heading, index, smallest, largest }: ColumnFacts) =>
-    toColumn === undefined &&
-    !AMOUNT.test(plainWords(heading)) &&
-    (METER.test(plainWords(heading)) ||
-      smallest > HARDLY_MOVES * (largest - smallest) ||
-      LEADING_NOUGHT.test(cellText(sheet.table, sheet.firstRow, index)));
-  const rising = columns.find(
-    (c) =>
-      (isNewestFirst ? c.rises : c.falls) === 0 &&
-      c.rises + c.falls >= (isMeter(c) ? 2 : LEAST_RISING) - 1 &&
-      c.meaning.bill === undefined,
-  );
-  if (choices.shape !== undefined || !rising || rising.meaning.unit === '°C') return;
-  book.add('register-rising-asked', 'question', { column: columnName(sheet, rising.index), count: rising.numbers });
 }
 
 /** Readings before and after are details of a bill where it says its units, else what is used lies between them. */

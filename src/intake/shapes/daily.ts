@@ -11,6 +11,7 @@ import { explainStrays } from '../layout/explain-strays.ts';
 import { asTemperature, findExtremes, MEAN_OF_BOTH, takeMeans } from '../layout/extremes.ts';
 import { estimatedRows, findQualityColumn } from '../layout/quality-marks.ts';
 import { countByLocalDays, type Dates, readDates, settleDayFirst } from '../layout/read-dates.ts';
+import { remarkRising } from '../layout/rising.ts';
 import { convertAll, type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
@@ -23,6 +24,9 @@ import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { screenEnergy, screenTemperature } from '../readings/screen-values.ts';
 import { splitNet } from '../readings/split-net.ts';
 import { isOfDegrees } from '../terms/units.ts';
+
+/** A total that runs from nought comes to more than this many times its first day. A judgement. */
+const RUNNING_TOTAL = 5;
 
 export const daily: IntakeShape = {
   name: 'days',
@@ -55,6 +59,9 @@ export const daily: IntakeShape = {
     }
     remarkAfterToday(sheet, dates, context, book);
     remarkOrder(dates, book);
+    // In days that grow colder a use rises too, but not to many times itself.
+    const manifold = columns.filter((c) => c.largest > RUNNING_TOTAL * c.smallest);
+    if (!extremes) remarkRising(sheet, manifold, choices, book);
     countByLocalDays(dates, choices, context.zone, book);
     const dayOfRow = daysOfStamps(sheet, column, dates, choices, book);
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);

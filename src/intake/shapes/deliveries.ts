@@ -11,8 +11,9 @@ import { type IntakeShape, nothingRead } from '../importer/shape.ts';
 import { quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { plainWords } from '../layout/headings.ts';
-import { readDates, settleDayFirst } from '../layout/read-dates.ts';
+import { type Dates, readDates, settleDayFirst } from '../layout/read-dates.ts';
 import { settleUnit } from '../layout/settle-unit.ts';
+import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { statedCarrier } from '../layout/stated-energy.ts';
 import { columnName, readValues, settleDecimal } from '../layout/value-cells.ts';
@@ -20,6 +21,8 @@ import { readCosts } from '../periods/costs.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
 import { remarkAfterToday } from '../readings/remark-order.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
+import { rowTexts } from '../text/table.ts';
 
 export const deliveries: IntakeShape = {
   name: 'deliveries',
@@ -63,7 +66,7 @@ export const deliveries: IntakeShape = {
     const withUnit = unit === undefined ? choices : { ...choices, unit };
     const quantity = settleUnit(sheet, facts, Number.NaN, undefined, withUnit, context, book);
     const costs = readCosts(sheet, dates, facts, true, { ...choices, decimal }, book);
-    const fills = readFills(dates.civilMinute, values, costs.pence, dates.count);
+    const fills = readFills(sheet, dates, values, costs.pence, book);
     const raw: RawPeriod[] = fills.slice(1).map((fill, i) => ({
       fromDay: fills[i]!.day,
       toDay: fill.day,
@@ -121,13 +124,26 @@ interface Fill {
   readonly index: number;
 }
 
-/** In order of time; two slips of one day are one fill. */
-function readFills(civil: Float64Array, values: Float64Array, pence: Float64Array | undefined, count: number): Fill[] {
+/** In order of time; two slips of one day are one fill, and the same slip again is none. */
+function readFills(
+  { table }: Sheet,
+  { civilMinute, rows, count }: Dates,
+  values: Float64Array,
+  pence: Float64Array | undefined,
+  book: RemarkBook,
+): Fill[] {
   const byDay = new Map<number, Fill>();
+  const slips = new Set<string>();
   for (let i = 0; i < count; i++) {
     const amount = values[i]!;
     if (Number.isNaN(amount) || amount <= 0) continue;
-    const day = Math.floor(civil[i]! / 1440);
+    const day = Math.floor(civilMinute[i]! / 1440);
+    const slip = rowTexts(table, rows[i]!).join('\t');
+    if (slips.has(slip)) {
+      book.tally('duplicate-same', 'note', { row: table.lineOfRow[rows[i]!]!, from: toCivilDate(day), count: 1 });
+      continue;
+    }
+    slips.add(slip);
     const known = byDay.get(day);
     const costPence = pence?.[i] ?? Number.NaN;
     byDay.set(

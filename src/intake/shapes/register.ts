@@ -226,7 +226,7 @@ function rivalsOf(sheet: Sheet, taken: ColumnFacts): ColumnFacts[] {
     (c) =>
       !indicesOf([taken]).includes(c.index) &&
       c.largest > c.smallest &&
-      (c.rising || c.falling) &&
+      (c.rising || c.falling || c.meaning.role === 'reading') &&
       !c.counting &&
       (isOtherUse(sheet, c, taken) ||
         (c.meaning.unit === unit &&

@@ -9,7 +9,28 @@ export function decodeText(bytes: Uint8Array): Decoded {
   const text = decodeAny(bytes);
   if (!text) return { fault: 'binary' };
   if (text.text.trim() === '') return { fault: 'empty' };
-  return looksBinary(text.text) ? { fault: 'binary' } : text;
+  if (looksBinary(text.text)) return { fault: 'binary' };
+  // A letter for each byte is plain ASCII, which has no odd signs.
+  const isAscii = text.encoding === 'UTF-8' && text.text.length === bytes.length;
+  return isAscii ? text : { ...text, text: plainSigns(text.text) };
+}
+
+/** Signs that only look like others, as word processors and web pages put them, and marks without a width. */
+const ODD = /[\u00a0\u00ad\u2000-\u200d\u2010-\u2012\u202f\u205f\u2060\u2212\u3000\ufeff\uff01-\uff5e]/;
+const THOUSANDS_BLANK = '\u202f';
+
+/** Blanks, hyphens, minus signs and letters of full width as a keyboard writes them; marks without a width left out. */
+function plainSigns(text: string): string {
+  if (!ODD.test(text)) return text;
+  return (
+    text
+      .replaceAll(/[\u00ad\u200b-\u200d\u2060\ufeff]/g, '')
+      .replaceAll(/[\u2010-\u2012\u2212]/g, '-')
+      .replaceAll(/[\uff01-\uff5e]/g, (sign) => String.fromCharCode(sign.charCodeAt(0) - 0xfee0))
+      // Between thousands it stays one that parts no cells.
+      .replaceAll(/(?<=\d)[\u00a0\u2000-\u200a\u205f\u3000](?=\d{3}(?!\d))/g, THOUSANDS_BLANK)
+      .replaceAll(/[\u00a0\u2000-\u200a\u205f\u3000]|(?<!\d)\u202f|\u202f(?!\d{3}(?!\d))/g, ' ')
+  );
 }
 
 function decodeAny(bytes: Uint8Array): { text: string; encoding: Encoding } | undefined {
