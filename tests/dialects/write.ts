@@ -25,7 +25,17 @@ export interface Truth {
   readonly byMonth: boolean;
 }
 
+/** A written table in its parts, as cells. */
+export interface SheetLines {
+  readonly titles: readonly (readonly string[])[];
+  readonly heads: readonly (readonly string[])[];
+  readonly rows: readonly (readonly string[])[];
+}
+
 export interface Written {
+  /** Absent where days stand across or cells have fixed widths. */
+  readonly sheet?: SheetLines;
+  readonly columns: readonly { readonly heading: string; readonly of: Of; readonly unit: Unit }[];
   readonly fileName: string;
   readonly bytes: Uint8Array;
   readonly text: string;
@@ -346,6 +356,14 @@ export function writeDialect(drawn: Dialect): Written {
       )
       .flatMap((cell, i) => (i !== dateAt || !twists.has('year, month, day') ? cell : splitDate(cell, d))),
   );
+  const sheet: SheetLines | undefined =
+    twists.has('days across') || twists.has('fixed width') || d.layout === 'across'
+      ? undefined
+      : {
+          titles: lines.slice(0, twisted.titles.length),
+          heads: lines.slice(twisted.titles.length, twisted.titles.length + twisted.heads.length),
+          rows: lines.slice(twisted.titles.length + twisted.heads.length),
+        };
   const quote = (cell: string) => (d.quoted || cell.includes(d.separator) || cell.includes('\n') ? `"${cell}"` : cell);
   const text = twists.has('fixed width')
     ? inFixedWidth(lines, d.lineEnd)
@@ -359,6 +377,8 @@ export function writeDialect(drawn: Dialect): Written {
     ? [{ of: first!.of, register: '', byMonth: d.minutes === 0, byDay: addedUp(truths.map(({ byDay }) => byDay)) }]
     : undefined;
   return {
+    ...(sheet ? { sheet } : {}),
+    columns: written.map(({ heading, of, unit }) => ({ heading, of, unit })),
     twists,
     valueColumn:
       Math.max(0, twisted.heads.at(-1 - unitRow.length)!.indexOf(written[0]!.heading)) +
