@@ -38,11 +38,15 @@ export function holidays(days: MeterDays, share = sharesOfUsual(days)): Spell[] 
   const known = [...share.keys()].filter((day) => Number.isFinite(share[day]!));
   const shares = known.map((day) => share[day]!);
   const spells: Spell[] = [];
+  let tooLongTo = 0;
   for (let from = 1; from < known.length; ) {
     const before = median(shares.slice(Math.max(0, from - LOWER.aboutDays), from));
     let to = from;
     while (to < known.length && shares[to]! < LOWER.day * before) to++;
-    const isSpell = to - from >= SHORTEST_DAYS && to - from <= LONGEST_DAYS;
+    // What lasts longer is not found from a later day of it either.
+    const isRest = from < tooLongTo && shares[from - 1]! < LOWER.day * before;
+    if (to - from > LONGEST_DAYS) tooLongTo = to;
+    const isSpell = !isRest && to - from >= SHORTEST_DAYS && to - from <= LONGEST_DAYS;
     const after = isSpell ? median(shares.slice(to + 1, to + 1 + LOWER.aboutDays)) : Number.NaN;
     if (!(meanOf(shares.slice(from, to)) < LOWER.spell * Math.min(before, after))) from++;
     else {
