@@ -20,8 +20,11 @@ export function defaultDataFolder({ platform, env, home }: Surroundings = here()
   return posix.join(xdg && posix.isAbsolute(xdg) ? xdg : posix.join(home, '.local', 'share'), 'plainwarmth');
 }
 
-/** Where the browser of the window keeps its own things, and Node the compiled program: no backup and no roaming profile carries it along. */
-export function cacheFolder(what: 'window' | 'compiled', { platform, env, home }: Surroundings = here()): string {
+/** Where the browser of the window keeps its own things, Node the compiled program, and the log lies for want of a better place: no backup and no roaming profile carries it along. */
+export function cacheFolder(
+  what: 'window' | 'compiled' | 'log',
+  { platform, env, home }: Surroundings = here(),
+): string {
   if (platform === 'win32') {
     return win32.join(env.LOCALAPPDATA || win32.join(home, 'AppData', 'Local'), 'Plainwarmth', what);
   }

@@ -1,9 +1,9 @@
 /** Behind a window nobody reads a console: what is said there goes into a log beside the data as well. */
 import { appendFileSync, renameSync, statSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { format } from 'node:util';
 import { makeFolder } from '../store/make-folder.ts';
+import { cacheFolder } from './data-folder.ts';
 
 const LOG_NAME = 'plainwarmth.log';
 /** A longer one is put beside and begun anew, so that two of these are the most there is. */
@@ -29,9 +29,12 @@ function beginSomewhere(folders: readonly string[]): string | null {
   return null;
 }
 
-/** Answers where the log lies: beside the data, or in the system's folder for temporary files where that cannot be. */
+/**
+ * Answers where the log lies: beside the data, or in the person's own cache folder where that cannot be. Never among the
+ * temporary files of all, since it may name homes and paths.
+ */
 export function keepLog(folder: string): string | null {
-  const path = beginSomewhere([folder, tmpdir()]);
+  const path = beginSomewhere([folder, cacheFolder('log')]);
   const note = (parts: readonly unknown[]) => {
     try {
       if (path !== null) appendFileSync(path, `${new Date().toISOString()} ${format(...parts)}\n`, { mode: 0o600 });

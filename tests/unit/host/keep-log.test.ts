@@ -1,7 +1,7 @@
 import { existsSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { keepLog } from '../../../src/host/keep-log.ts';
 
 let folder: string;
@@ -33,19 +33,31 @@ test('a long log is put beside and begun anew', () => {
   expect(statSync(join(folder, 'plainwarmth.log')).size).toBeLessThan(200);
 });
 
-test('where the data folder is a file, the log lies among the temporary files', () => {
-  const file = join(folder, 'a-file');
-  writeFileSync(file, 'mine');
-  const path = keepLog(file)!;
-  expect([dirname(path), existsSync(path), readFileSync(file, 'utf8')]).toEqual([tmpdir(), true, 'mine']);
-});
+describe('where the data folder is a file', () => {
+  const file = () => join(folder, 'a-file');
+  beforeEach(() => writeFileSync(file(), 'mine'));
+  afterEach(() => vi.unstubAllEnvs());
+  /** The places of the three systems. */
+  const setCache = (to: string) => {
+    for (const name of ['XDG_CACHE_HOME', 'LOCALAPPDATA', 'HOME']) vi.stubEnv(name, to);
+  };
 
-test('where no log can be kept at all, what is said is still said', () => {
-  const file = join(folder, 'a-file');
-  writeFileSync(file, 'mine');
-  vi.stubEnv('TMPDIR', join(file, 'none'));
-  expect(keepLog(join(file, 'data'))).toBeNull();
-  console.error('The disk is full.');
-  expect(said).toHaveBeenCalledWith('The disk is full.');
-  vi.unstubAllEnvs();
+  test('the log lies in a folder that nobody else may look into, and not among the temporary files of all', () => {
+    setCache(join(folder, 'own'));
+    const path = keepLog(file())!;
+    expect([path.startsWith(join(folder, 'own')), existsSync(path), readFileSync(file(), 'utf8')]).toEqual([
+      true,
+      true,
+      'mine',
+    ]);
+    expect(statSync(dirname(path)).mode & 0o077).toBe(0);
+    expect(existsSync(join(tmpdir(), 'plainwarmth.log'))).toBe(false);
+  });
+
+  test('and no log can be kept anywhere, what is said is still said', () => {
+    setCache(join(file(), 'none'));
+    expect(keepLog(join(file(), 'data'))).toBeNull();
+    console.error('The disk is full.');
+    expect(said).toHaveBeenCalledWith('The disk is full.');
+  });
 });
