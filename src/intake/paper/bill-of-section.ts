@@ -65,7 +65,7 @@ const kWhPerUnit = ({ quantity, price, product }: PaperLine): number =>
   quantity?.kWh ?? (product?.isByKWh ? 1 : price?.kWh) ?? 1;
 const exact = (value: number): number => Number(value.toFixed(9));
 
-/** Undefined where the numbers make no bill, such as a price below nought. */
+/** Undefined where the numbers make no bill, such as a price below nought, or charges of nought with a discount to share out. */
 export function billOfSection(input: SectionInput): SectionBill | undefined {
   const { section, fuel, rows, together, from, to, choices } = input;
   const { lines, totals } = section;
@@ -155,25 +155,27 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
     ...(totals?.total && !together ? { totalPence: penceOf(totals.total) } : {}),
   };
   const bill = Bill.safeParse(draft);
-  if (!bill.success) return undefined;
   const vatRate = rate ?? 0;
+  const sharedPence = sharedPart(input, included ? 0 : vatRate);
+  if (!bill.success || sharedPence === undefined) return undefined;
   const sums = checkBillSums({ bill: bill.data, gas: NO_GAS, vatRate });
   return {
     bill: bill.data,
     readings,
     vatRate,
     sums,
-    sharedPence: sharedPart(input, included ? 0 : vatRate),
+    sharedPence,
   };
 }
 
-/** @returns pence with VAT, by what this fuel was charged of all */
-function sharedPart({ section, together, shared }: SectionInput, vatRate: number): number {
+/** @returns pence with VAT, by what this fuel was charged of all; undefined where all charges come to nought, so that no part is known */
+function sharedPart({ section, together, shared }: SectionInput, vatRate: number): number | undefined {
   if (!together) return 0;
   const all = together.netPence - together.before.reduce((sum, { pence }) => sum + pence, 0);
   const forEnergy = shared.filter(({ name, pence }) => pence < 0 || !SERVICE.test(name));
   const pence = forEnergy.reduce((sum, one) => sum + one.pence * (together.before.includes(one) ? 1 + vatRate : 1), 0);
-  return Math.round((pence * sumPence(section.lines)) / all);
+  if (pence === 0) return 0;
+  return all === 0 ? undefined : Math.round((pence * sumPence(section.lines)) / all);
 }
 
 /** Stretches that follow each other, such as those before and after a change of price, from the first reading to the last. */
