@@ -2,6 +2,7 @@
 import type { Database } from 'better-sqlite3';
 import type { IntervalDays } from '../intake/intake.ts';
 import { toCivilDate, toDayNumber } from '../model/calendar/civil.ts';
+import type { CivilDate } from '../model/shapes/dates.ts';
 import type { Evidence } from '../model/shapes/evidence.ts';
 import { packBeside, packFile, unpackFile } from './pack-file.ts';
 import { fromBlob, type StoredDay, seal, sealDays, toBlob } from './seal.ts';
@@ -44,6 +45,7 @@ const rowsOf = (interval: IntervalDays | undefined): StoredDay[] =>
 
 /** Days stored by one statement, in half the time of one for each, and between two looks at whether to go on. */
 const DAYS_A_STEP = 256;
+
 /** The files as they were brought, packed, each under the hash of its bytes. */
 function openRawFiles(database: Database, names: Names) {
   const add = database.prepare('INSERT OR REPLACE INTO raw_files (sha256, size, packed) VALUES (?, ?, ?)');
@@ -89,11 +91,8 @@ function openRawFiles(database: Database, names: Names) {
   };
 }
 
-export function openEvidence(database: Database, names: Names): EvidencePart {
-  const addEvidence = database.prepare(
-    `INSERT INTO evidence (id, place, household_id, document, sealed, sha256, raw_sha256)
-     VALUES (?, (SELECT coalesce(max(place), 0) + 1 FROM evidence), ?, ?, ?, ?, ?)`,
-  );
+/** A row for each series, and one for every day of those that were read in steps; a series is sealed over its days. */
+function openReadings(database: Database, names: Names) {
   const addSeries = database.prepare(
     'INSERT INTO series (id, evidence_id, interval_minutes, sealed) VALUES (?, ?, ?, ?)',
   );
@@ -102,14 +101,6 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
       `INSERT INTO days (series_key, day, readings) VALUES ${new Array(count).fill('(?, ?, ?)').join(', ')}`,
     );
   const insertStep = insertDays(DAYS_A_STEP);
-  const list = database.prepare<[string, number], DocumentRow>(
-    'SELECT id, document, sealed FROM evidence WHERE household_id = ? AND undone = ? ORDER BY place',
-  );
-  const byId = database.prepare<[string], DocumentRow>('SELECT id, document, sealed FROM evidence WHERE id = ?');
-  const bySeries = database.prepare<[string], DocumentRow>(
-    `SELECT evidence.id, evidence.document, evidence.sealed FROM evidence JOIN series ON series.evidence_id = evidence.id WHERE series.id = ?`,
-  );
-  const setUndone = database.prepare('UPDATE evidence SET undone = ? WHERE id = ?');
   const seriesRow = database.prepare<[string], SeriesRow>(
     'SELECT key, evidence_id AS evidenceId, interval_minutes AS minutes, sealed FROM series WHERE id = ?',
   );
@@ -117,11 +108,6 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
     'SELECT day, readings FROM days WHERE series_key = ? ORDER BY day',
   );
   const dropDays = database.prepare('DELETE FROM days WHERE series_key = ?');
-  const rawFiles = openRawFiles(database, names);
-
-  const nameOf = (row: DocumentRow): Damage => ({ kind: 'import', ...names.evidence(row.id) });
-  const read = (row: DocumentRow) => readSealed<Evidence>(row, () => nameOf(row));
-  const readAll = (rows: readonly DocumentRow[], onDamage: OnDamage | undefined) => readWhole(rows, read, onDamage);
 
   function addDays(key: number | bigint, rows: readonly StoredDay[], onStep?: (days: number) => void): void {
     for (let at = 0; at < rows.length; at += DAYS_A_STEP) {
@@ -131,6 +117,71 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
       insert.run(some.flatMap(({ day, readings }) => [key, day, readings]));
     }
   }
+
+  /** Readings and raw files are checked whole, whatever span is asked for. */
+  function readDays(seriesId: string): { series: SeriesRow; rows: StoredDay[] } | undefined {
+    const series = seriesRow.get(seriesId);
+    if (!series || series.minutes === null) return undefined;
+    const rows = days.all(series.key);
+    if (sealDays(rows) !== series.sealed) throw damaged({ kind: 'readings', ...names.evidence(series.evidenceId) });
+    return { series, rows };
+  }
+
+  return {
+    /** @param onStep hears before each step how many days it holds */
+    add(
+      seriesId: string,
+      evidenceId: string,
+      interval: IntervalDays | undefined,
+      onStep: (days: number) => void,
+    ): void {
+      const rows = rowsOf(interval);
+      const minutes = interval?.intervalMinutes ?? null;
+      addDays(addSeries.run(seriesId, evidenceId, minutes, sealDays(rows)).lastInsertRowid, rows, onStep);
+    },
+    /** False when they are not those that were kept. */
+    mend(interval: IntervalDays): boolean {
+      const series = seriesRow.get(interval.seriesId);
+      const rows = rowsOf(interval);
+      if (!series || sealDays(rows) !== series.sealed) return false;
+      dropDays.run(series.key);
+      addDays(series.key, rows);
+      return true;
+    },
+    read(seriesId: string, from: CivilDate, to: CivilDate): IntervalDays | undefined {
+      const found = readDays(seriesId);
+      if (!found) return undefined;
+      const [first, end] = [toDayNumber(from), toDayNumber(to)];
+      return {
+        seriesId,
+        intervalMinutes: found.series.minutes!,
+        days: found.rows
+          .filter(({ day }) => day >= first && day < end)
+          .map(({ day, readings }) => ({ date: toCivilDate(day), values: fromBlob(readings) })),
+      };
+    },
+  };
+}
+
+export function openEvidence(database: Database, names: Names): EvidencePart {
+  const addEvidence = database.prepare(
+    `INSERT INTO evidence (id, place, household_id, document, sealed, sha256, raw_sha256)
+     VALUES (?, (SELECT coalesce(max(place), 0) + 1 FROM evidence), ?, ?, ?, ?, ?)`,
+  );
+  const list = database.prepare<[string, number], DocumentRow>(
+    'SELECT id, document, sealed FROM evidence WHERE household_id = ? AND undone = ? ORDER BY place',
+  );
+  const byId = database.prepare<[string], DocumentRow>('SELECT id, document, sealed FROM evidence WHERE id = ?');
+  const bySeries = database.prepare<[string], DocumentRow>(
+    `SELECT evidence.id, evidence.document, evidence.sealed FROM evidence JOIN series ON series.evidence_id = evidence.id WHERE series.id = ?`,
+  );
+  const setUndone = database.prepare('UPDATE evidence SET undone = ? WHERE id = ?');
+  const rawFiles = openRawFiles(database, names);
+  const readings = openReadings(database, names);
+
+  const nameOf = (row: DocumentRow): Damage => ({ kind: 'import', ...names.evidence(row.id) });
+  const read = (row: DocumentRow) => readSealed<Evidence>(row, () => nameOf(row));
+  const readAll = (rows: readonly DocumentRow[], onDamage: OnDamage | undefined) => readWhole(rows, read, onDamage);
 
   function add(
     evidence: Evidence,
@@ -151,24 +202,8 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
     addEvidence.run(evidence.id, evidence.householdId, document, seal(document), evidence.sha256, rawSha256);
     for (const series of evidence.series) {
       const interval = intervals.find(({ seriesId }) => seriesId === series.id);
-      const rows = rowsOf(interval);
-      const key = addSeries.run(
-        series.id,
-        evidence.id,
-        interval?.intervalMinutes ?? null,
-        sealDays(rows),
-      ).lastInsertRowid;
-      addDays(key, rows, tell);
+      readings.add(series.id, evidence.id, interval, tell);
     }
-  }
-
-  /** Readings and raw files are checked whole, whatever span is asked for. */
-  function readDays(seriesId: string): { series: SeriesRow; rows: StoredDay[] } | undefined {
-    const series = seriesRow.get(seriesId);
-    if (!series || series.minutes === null) return undefined;
-    const rows = days.all(series.key);
-    if (sealDays(rows) !== series.sealed) throw damaged({ kind: 'readings', ...names.evidence(series.evidenceId) });
-    return { series, rows };
   }
 
   return {
@@ -186,14 +221,8 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
     },
     readRawFile: rawFiles.read,
     mendRawFile: rawFiles.mend,
-    mendReadings(interval) {
-      const series = seriesRow.get(interval.seriesId);
-      const rows = rowsOf(interval);
-      if (!series || sealDays(rows) !== series.sealed) return false;
-      dropDays.run(series.key);
-      addDays(series.key, rows);
-      return true;
-    },
+    mendReadings: readings.mend,
+    readIntervals: readings.read,
     undoEvidence(evidenceId) {
       setUndone.run(1, evidenceId);
     },
@@ -206,18 +235,6 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
       }
       const row = byId.get(evidenceId);
       return row && read(row);
-    },
-    readIntervals(seriesId, from, to) {
-      const found = readDays(seriesId);
-      if (!found) return undefined;
-      const [first, end] = [toDayNumber(from), toDayNumber(to)];
-      return {
-        seriesId,
-        intervalMinutes: found.series.minutes!,
-        days: found.rows
-          .filter(({ day }) => day >= first && day < end)
-          .map(({ day, readings }) => ({ date: toCivilDate(day), values: fromBlob(readings) })),
-      };
     },
   };
 }
