@@ -266,6 +266,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'part-asked': phrase(
     '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or leave the file.',
   ),
+  'word-asked': phrase(
+    '{column} of {file} says something that we do not know ({names}). We took it as what the home used. Confirm it, or choose another column.',
+  ),
   'calorific-assumed': phrase(
     '{file} gives gas by volume without its calorific value. We took {expected} MJ per m³. Give the value printed on the bill.',
   ),

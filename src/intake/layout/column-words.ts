@@ -4,6 +4,7 @@ import type { ColumnFacts } from './column-facts.ts';
 import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
+import * as vocabulary from './vocabulary.ts';
 import { A_DAY, DRAWN, RATE_REGISTER, WHOLE_HOME } from './vocabulary.ts';
 
 /** Whether it holds the mean of a day rather than all that was used. */
@@ -36,6 +37,21 @@ export const namesAmount = ({ meaning }: ColumnFacts): boolean =>
   meaning.carrier !== undefined ||
   // A number under "Tag" is the dear register.
   ['value', 'reading', 'stamp'].includes(meaning.role);
+
+const KNOWN: readonly RegExp[] = Object.values(vocabulary)
+  .filter((pattern) => pattern instanceof RegExp)
+  .map((pattern) => new RegExp(pattern.source, 'g'));
+
+/** Words of a heading that none of our words touches: "saved" in "Electricity saved (kWh)". */
+export function unknownWords(heading: string): string[] {
+  const words = plainWords(heading);
+  const known = KNOWN.flatMap((pattern) =>
+    [...words.matchAll(pattern)].map(({ index, 0: { length } }) => [index, index + length] as const),
+  );
+  return [...words.matchAll(/[\p{Letter}]{3,}/gu)]
+    .filter(({ index, 0: { length } }) => !known.some(([from, to]) => from < index + length && index < to))
+    .map(([word]) => word);
+}
 
 /** "Amount" or "Total" without a unit, beside a column that has one. */
 export const mayBeMoney = (c: ColumnFacts, quantity: ColumnFacts): boolean =>

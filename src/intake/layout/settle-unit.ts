@@ -11,7 +11,7 @@ import {
 } from '../../model/shapes/heating.ts';
 import { type Told, tell } from '../../model/shapes/told.ts';
 import { choicesFor, type EnergyUnit, type IntakeChoices, type IntakeContext } from '../terms/choices.ts';
-import type { RemarkBook } from '../terms/remark-book.ts';
+import { listNames, type RemarkBook } from '../terms/remark-book.ts';
 import {
   isGallon,
   isLiquid,
@@ -24,7 +24,7 @@ import {
   MOST_KWH_A_DAY,
 } from '../terms/units.ts';
 import { type ColumnFacts, isWordColumn } from './column-facts.ts';
-import { isRegisterName, namesItself } from './column-words.ts';
+import { isRegisterName, namesItself, unknownWords } from './column-words.ts';
 import { meanGasFactor } from './gas-factors.ts';
 import { plainWords, timesOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
@@ -116,6 +116,12 @@ export function settleUnit(
   const named = plainWords(`${column.heading} ; ${sheet.fileName.replaceAll(/[-_.]/g, ' ')}`);
   if (settledCarrier === 'electricity' && role === 'import' && choices.role === undefined && APPLIANCE.test(named))
     book.add('part-asked', 'question', { column: name });
+  const isMetered = role === 'import' && (settledCarrier === 'electricity' || settledCarrier === 'gas');
+  const unknown = isMetered ? unknownWords(column.heading) : [];
+  const isAsked = book.has('carrier-guessed') || book.has('direction-asked') || book.has('part-asked');
+  const isChosen = choices.role !== undefined || ofFile.columns?.value === column.index || ofFile.every;
+  if (unknown.length > 0 && !isChosen && !isAsked)
+    book.add('word-asked', 'question', { column: name, found: listNames(unknown) });
   const byColumns =
     settledCarrier === 'gas' && isVolumeOfGas(settled)
       ? meanGasFactor(sheet, settled, context, choices.calorificMJPerM3)

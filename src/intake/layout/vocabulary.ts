@@ -387,3 +387,18 @@ export const RECORD =
 
 /** Units and years. */
 export const BESIDE_THE_ENERGY = /[([]? *\b([km]?wh|m3|m³|[mg]j|(19|20)\d\d)\b *[)\]]?|\bin\b/g;
+
+/** What stands above a column and says no more of it than that it was measured, how often and in which unit. */
+export const SAYS_NO_MORE = whole(
+  '[kmg]?wh?|therms?|m?cf|m?m?btus?|[kmg]j|gcal|smc|nm|cubic|cubed?s?|cubi(que|co|ci|c)s?|kubi\\w*|kubiek\\w*|feet|foot|met(re|er)s?|metri|metros?|hundreds?',
+  'kilowatt\\w*|megawatt\\w*|watt\\w*|heures?|hours?|stunden?|horas?|ore|uur|timer?|hora(rio|ria)?|horaires?|hourly|half.?hourly|daily|weekly|monthly|quarterly|yearly|annual(ly)?|per|each|minutes?|mins?|min|half|quart\\w*',
+  'taglich\\w*|stundlich\\w*|monatlich\\w*|jahrlich\\w*|quotidien\\w*|mensuel\\w*|annuel\\w*|journali\\w*|diari[oa]|mensual|anual|giornalier\\w*|mensil\\w*|annual[ei]|dagelijks\\w*|maandelijks\\w*|daglig\\w*|manedlig\\w*|kvarter',
+  '(sub.?)?totals?|totaal|totale?|totaux|gesamt|insgesamt|summe?|somme|suma|somma|overall|all|net|gross|netto|brutto|mains?|supply|supplied|point|channel|kanal|canal|service',
+  'gas|gaz|metano?|erdgas|naturgas|aardgas|naturale?|naturel|energ\\w*|utility|fuel|commodity|sparte|medium|fluide',
+  'values?|wert|valeur|valor|valore|waarde|vaerdi|varde|reads?|readings?|data|daten|donnees|datos|dati|gegevens|profile?|number|num|state|sensor|statistic|quantity|recorded|measured?|measurement|metered|billed|actual|gemessen\\w*|mesure\\w*|medid[oa]|misurat[oa]|gemeten|malt',
+  'this|the|for|and|und|aus|dem|den|des|der|die|het|van|voor|aan|les|las|los|del|della|dei|with|was|has|your|you|our|from|into|com|por|par|pour|pro',
+  'consomm\\w*|consum\\w*|us(age|ed?|es)|verbraucht?|verbruikt?|forbrugt?|kobt?|drawn|taken|atteinte',
+  'grid|netz?|nett?et|reseau|red|rete|geliefert\\w*|livree?|geleverd|leveret|fornit[ao]|suministrad[ao]|delivered|actief|aktiv|reell?e?|real|effettiva',
+  'mittlere? leistung|puissance moyenne|gemiddeld vermogen|gennemsnitlig effekt|potenza media|potencia media|(mean|average) (power|demand|load)',
+  'start|end|opening|closing|present|previous|current|last|latest|first|new|old|before|after|later|earlier|primary|secondary|active|smart|general|rate|register|index|phase|pulses?|imp(uls\\w*)?|normal',
+);

@@ -66,6 +66,7 @@ export const REMARK_CODES = [
   'net-asked',
   'net-of-days',
   'part-asked',
+  'word-asked',
   'sent-below-nought',
   'calorific-assumed',
   // Time

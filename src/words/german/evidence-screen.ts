@@ -411,6 +411,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   '{name}: not used, since the bill or another record says what it could say.':
     '{name}: nicht genommen, denn die Rechnung oder eine andere Messreihe sagt schon, was sie sagen könnte.',
   'The whole home': 'Das ganze Haus',
+  'What the home used': 'Verbrauch des Hauses',
   'What each record was used for': 'Wofür jede Messreihe genommen wurde',
   '{columns}: {use}.': '{columns}: {use}.',
   'What it is used for': 'Wofür sie genommen wird',

@@ -322,6 +322,21 @@ test('one appliance is not taken for the home, nor an estimate for what was meas
   expect(read(both)).toMatchObject({ asked: [], series: ['gas import 2025-01-01 2025-03-02 2400.00'] });
 });
 
+test('a heading that says more than we know is asked about, one that only says how it was metered is not', () => {
+  const days = (head: string) => lines(`Date,${head}`, 60, (i) => `${day(i)},${9 + (i % 3)}`);
+  for (const more of ['Electricity line loss (kWh)', 'Stromersparnis Verlust (kWh)', 'Gas allowance (kWh)'])
+    expect(read(days(more)).asked).toEqual(['word-asked']);
+  const chosen: IntakeChoices[] = [{ role: 'import' }, { columns: { value: 1 } }];
+  for (const choices of chosen)
+    expect(read(days('Electricity line loss (kWh)'), 'Europe/London', choices).asked).toEqual([]);
+  for (const plain of [
+    'Total mains electricity used this day (kWh)',
+    'Gemessener Stromverbrauch (kWh)',
+    'Gaz naturel mesuré (kWh)',
+  ])
+    expect(read(days(plain)).asked).toEqual([]);
+});
+
 test('of a weather service every column is accounted for', () => {
   const text = lines('date,tavg,tmin,tmax,prcp,wspd,note', 60, (i) => `${day(i)},${5 + (i % 3)},1,9,0.2,11,ok`);
   const left = ['weather', 'weather', 'weather', 'weather', 'words'];
