@@ -29,9 +29,9 @@ const HEADING_WORDS = 8;
 const ASIDE =
   /smell|fuel mix|nuclear|renewable|kernkraft|kernenergie|erneuerbar|energieträger|leak|emergency|geruch|notfall|störung|\bhot water\b|warmwasser/i;
 export const isAside = (text: string): boolean => ASIDE.test(text);
-/** "Water 18 %", of what electricity is made of. */
-const isShareOnly = (figures: readonly Figure[], text: string): boolean =>
-  figures.length > 0 && figures.every(({ kind }) => kind === 'percent') && !VAT.test(text);
+/** "Water 18 %", of what electricity is made of; a row with days is none. */
+const isShareOnly = ({ figures, dates, text }: RowFacts): boolean =>
+  dates.length < 2 && figures.length > 0 && figures.every(({ kind }) => kind === 'percent') && !VAT.test(text);
 
 const IN_COLUMN = 4;
 /** In one column with a heading: set flush with it on either side, or about its middle. */
@@ -61,10 +61,11 @@ function findFuels(rows: readonly RowFacts[]): Fuels {
   const inPassing = new Set<PaperFuel>();
   // Running text may tell of a boiler that burns gas for heat that is sold.
   let isSaid = false;
-  const marks: FuelMark[] = rows.flatMap(({ text, row, words, figures, dates }, at) => {
+  const marks: FuelMark[] = rows.flatMap((facts, at) => {
+    const { text, row, words, figures, dates } = facts;
     const named = fuelsIn(text);
     if (named.length === 0) return [];
-    const isPassing = isAside(text) || isShareOnly(figures, text);
+    const isPassing = isAside(text) || isShareOnly(facts);
     for (const fuel of named) (isPassing ? inPassing : everywhere).add(fuel);
     if (isPassing) return [];
     const isShort = words.split(/\s/).length <= HEADING_WORDS && !/^\p{Ll}|\.$/u.test(text);

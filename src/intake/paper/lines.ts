@@ -97,7 +97,7 @@ function tellApart(lines: readonly PaperLine[], rows: readonly RowFacts[]): Pape
     // Units that are given back are those of the register they were charged to.
     const charged = line.amount.negative ? chargedBefore(line, others) : undefined;
     if (charged) return { ...line, register: charged.register };
-    if (areOfDaysApart(others)) return line;
+    if (areOfDaysApart(others) || areFromDates(others, lines, rows)) return line;
     const names = new Set(others.map(({ quantity }) => quantity && nameOf(quantity.before)));
     const own =
       nameOf(line.quantity?.before ?? '') || nameOf(rows[(line.quantity ?? line.amount).row - 1]?.words ?? '');
@@ -113,6 +113,14 @@ const areOfDaysApart = (lines: readonly PaperLine[]): boolean =>
       const before = all[i - 1]?.dates?.to.day ?? Number.NEGATIVE_INFINITY;
       return dates?.from.row === amount.row && dates.from.day >= before;
     });
+
+/** "Until 30 June", "From 1 July", on a bill with a charge by the day. */
+function areFromDates(lines: readonly PaperLine[], all: readonly PaperLine[], rows: readonly RowFacts[]): boolean {
+  const starts = lines.flatMap(({ amount: { row } }) =>
+    rows[row]!.dates.length === 1 ? rows[row]!.dates[0]!.day : [],
+  );
+  return new Set(starts).size === lines.length && all.some(({ kind }) => kind === 'standing');
+}
 
 /** Money off by the unit: no use, and no charge. */
 export const isSupport = ({ negative }: Figure, words: string): boolean => negative && SUPPORT.test(words);

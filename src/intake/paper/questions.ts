@@ -99,10 +99,11 @@ export function ask(
 
   function recomputed({ made, section, faults }: ReadSection): string[] {
     // A charge that does not multiply out is named already.
-    if (!made || faults.length > 0 || section.totals === undefined) return [];
+    if (!made || faults.length > 0) return [];
     const { rows: lines, printedPence, reckonedPence, agrees } = made.sums;
-    if (agrees) return [];
     const worst = lines.find(({ difference = 0, unit }) => unit === 'p' && Math.abs(difference) > 1);
+    // Under a total of several fuels each charge stands for itself.
+    if (section.totals === undefined ? !worst : agrees) return [];
     const [printed, reckoned] = worst
       ? [worst.printed!, worst.reckoned]
       : [printedPence ?? reckonedPence, reckonedPence];

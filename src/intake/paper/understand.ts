@@ -182,7 +182,7 @@ function linesOfPage(
   const byDays = confirmed(repeated) > 0 ? repeated : dropRepeats(inTurn, rows, true);
   const once = byDays.length > repeated.length ? byDays : repeated;
   const isEach = every.length > once.length && confirmed(every) > confirmed(once);
-  const counted = isEach ? every : once;
+  const counted = (isEach ? every : once).filter((line, _, all) => !isSumOf(line, all, 2));
   // A comparison with other prices is for the same units too, and in no total.
   const addUp = (fuel: PaperFuel | undefined) =>
     confirmed(counted) > 0 || confirmed(counted.filter((line) => line.fuel === fuel)) > 0;
@@ -295,7 +295,8 @@ function sectionsOf(
     isExport: all.some(({ kind }) => kind === 'export'),
     // Of a fuel of which only the days were charged the use may be lost; what is in the total and no word names is a charge.
     leftOut: [...charges, ...all.filter(isLeft), ...(together === undefined ? [] : all.filter(isNameless))].filter(
-      (line) => !kept.has(line) && !sections.some((section) => repeatsWithTax(line, section) || isSumOf(line, section)),
+      (line) =>
+        !kept.has(line) && !sections.some((section) => repeatsWithTax(line, section) || isSumOf(line, section.lines)),
     ),
     strayUses: differences
       .filter((one) => !sections.some(({ differences: own }) => own.includes(one)))
@@ -344,10 +345,15 @@ function repeatsWithTax({ quantity, amount }: PaperLine, { lines, totals }: Sect
 }
 
 /** All units and what they cost, at the price that they come to. */
-const isSumOf = ({ quantity, amount }: PaperLine, { lines }: Section): boolean => {
-  const energies = lines.filter(({ kind }) => kind === 'energy');
-  return penceOf(amount) === sumPence(energies) && quantity?.value === sumQuantity(energies);
-};
+function isSumOf({ kind, fuel, quantity, amount }: PaperLine, lines: readonly PaperLine[], least = 1): boolean {
+  const energies = lines.filter((one) => one.kind === 'energy' && one.fuel === fuel && one.amount !== amount);
+  return (
+    kind === 'energy' &&
+    energies.length >= least &&
+    penceOf(amount) === sumPence(energies) &&
+    quantity?.value === sumQuantity(energies)
+  );
+}
 
 /** Kinds of lines that are no charge for what the home used. */
 const NO_CHARGES: ReadonlySet<PaperLine['kind']> = new Set(['payment', 'unknown', 'export']);

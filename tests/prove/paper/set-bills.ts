@@ -2440,4 +2440,27 @@ Total this bill                                   €${en(net + share(9, net))}
   );
 }
 
+{
+  const [e1, e2] = [times(1289, 23.02), times(1787, 21.2)];
+  const [s1, s2] = [times(153, 44.1), times(212, 51.6)];
+  const net = sum(e1, e2, s1, s2);
+  add(
+    'until and from a day, under a name that is another fuel, with shares beside the days',
+    UK,
+    `
+Merlewick Gas & Power
+Electricity, 1 May 2024 to 30 April 2025; 60% home, 40% workshop
+Until 30 Sep 2024               1289 kWh   23.02p     ${gb(e1)}
+From 1 Oct 2024                 1787 kWh   21.20p     ${gb(e2)}
+All energy                      3076 kWh              ${gb(e1 + e2)}
+Standing charge until 30 Sep 2024   153 days   44.10p      ${gb(s1)}
+Standing charge from 1 Oct 2024     212 days   51.60p     ${gb(s2)}
+Net                                                   ${gb(net)}
+VAT                             5%                    ${gb(share(5, net))}
+Total                                                 ${gb(net + share(5, net))}
+`,
+    ['electricity', '2024-05-01', '2025-05-01', 3076, net + share(5, net)],
+  );
+}
+
 export const SET_BILLS: readonly SetBill[] = bills;

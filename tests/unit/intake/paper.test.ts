@@ -706,6 +706,19 @@ describe('bills as suppliers set them, each with what must not be taken', () => 
     expect(paper!.isWhole).toBe(false);
     expect(series[0]!.total).toBe(266);
   });
+  test('a digit lost of a price contradicts its charge also where one tax is on two fuels', async () => {
+    const lines = (price: string): Line[] => [
+      ['12 March 2025 to 8 April 2025'],
+      ['Electricity 280 kWh 28.37p', '£79.44'],
+      ['Electricity standing charge 28 days 50.86p', '£14.24'],
+      [`Gas 719 kWh ${price}`, '£37.75'],
+      ['Gas standing charge 28 days 30.00p', '£8.40'],
+      ['VAT 5 %', '£6.99'],
+      ['Total', '£146.82'],
+    ];
+    expect(codesOf(await readLines(lines('5.25p')), 'question', 'refusal')).toEqual([]);
+    expect(codesOf(await readLines(lines('5.2p')), 'question')).toContain('paper-contradicted-asked');
+  });
   test('of a fuel that only a name can tell day and night make a question', async () => {
     const named = await readLines([
       ['Merlewick Gas, 12 March 2025 to 8 April 2025'],
