@@ -3,12 +3,14 @@ import { cellText } from '../text/table.ts';
 import { plainWords } from './headings.ts';
 import { isKnownWord, isPlaceWord } from './names.ts';
 import type { Sheet } from './sheet.ts';
-import { withoutPeople } from './without-people.ts';
+import { isHouse, withoutPeople } from './without-people.ts';
 
 const OF_PEOPLE =
   /^(?:(?:site |main )?contact|bill payer|payer|user|owner|(?:bill|account|contract|policy|meter) ?(?:holder|owner|name)|(?:customer|client|tenant|occupier|occupant|resident|householder|homeowner|landlord|kunde|kundin|mieter(?:in)?|eigentumer(?:in)?|vertragspartner(?:in)?|anschlussnehmer(?:in)?|kontoinhaber(?:in)?|titulaire|titular|abonne|usager|locataire|cliente|intestatario|inquilino|klant|huurder|lejer|contractant)(?: ?name)?|(?:first |last |full |family |sur)?name|(?:vor|nach|familien|kunden)name|nom|prenom|nombre|apellidos?|nome|cognome|naam|navn)$/;
 const OF_PLACES =
-  /^(?:(?:supply |site |home |billing |postal |property )?address|site|location|place|premises|property|street|anschrift|adresse|strasse|lieferstelle|abnahmestelle|verbrauchsstelle|direccion|domicilio|indirizzo|adres)(?: ?name)?$/;
+  /^(?:(?:supply |site |home |billing |postal |property )?address|site|location|place|premises|property|house(?= name)|street|anschrift|adresse|strasse|lieferstelle|abnahmestelle|verbrauchsstelle|direccion|domicilio|indirizzo|adres)(?: ?name)?$/;
+/** Below these a name alone is a house; a site is as often a room. */
+const OF_HOUSES = /address|anschrift|adres|direccion|domicilio|indirizzo|premises|property|house/;
 const OF_ACCOUNTS =
   /^(?:account|customer|contract|client|kunden|vertrags|klant|contrat|contrato|contratto)[ -]?(?:number|nummer|nr|no|id|ref)?\.?$/;
 const MOST = 60;
@@ -40,7 +42,7 @@ export function peopleOf({ fileName, preamble, columns, table, firstRow, workboo
       if (isOfPeople && unknown.length > 0) return [cell, ...unknown];
       const isAddress =
         /\d/.test(cell) && (unknown.length > 0 || wordsOf(cell).some(isPlaceWord) || /\d{5}/.test(cell));
-      return isAddress ? [cell] : [];
+      return isAddress || (OF_HOUSES.test(words) && isHouse(cell)) ? [cell] : [];
     });
   });
   return [...new Set([...named, ...cells])].slice(0, 2 * MOST).toSorted((a, b) => b.length - a.length);

@@ -75,7 +75,7 @@ function ofAddress(found: string, word: string, gap: string, address: string): s
 }
 
 /** "Mill Barn", "High Meadow": two words with capitals of which one is unknown or a place. */
-function isHouse(text: string): boolean {
+export function isHouse(text: string): boolean {
   const words = text.match(/(?<!\p{L})\p{Lu}[\p{L}’'-]+/gu) ?? [];
   return (
     words.length > 1 &&

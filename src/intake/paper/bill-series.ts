@@ -1,5 +1,5 @@
 /** Bills on paper as a record of what was used and paid, one period a bill. */
-import { daysBetween, toDayNumber } from '../../model/calendar/civil.ts';
+import { addDays, daysBetween, toDayNumber } from '../../model/calendar/civil.ts';
 import type { Bill } from '../../model/shapes/bill.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
 import { periodSeries } from '../periods/period-series.ts';
@@ -37,7 +37,7 @@ export function seriesOf(
   ): RawPeriod {
     const kWh = kWhOf(bill);
     if (toDayNumber(bill.to) > toDayNumber(context.today) + 1)
-      book.add('after-today', 'note', { found: bill.to, expected: context.today, count: 1 });
+      book.add('after-today', 'note', { found: addDays(bill.to, -1), expected: context.today, count: 1 });
     const total = said.asPrinted && bill.totalPence !== undefined ? bill.totalPence : sums.reckonedPence;
     // A credit is no lower use and no lower price; what was laid on is paid like the rest, unless it is for no energy.
     const credits = (section.totals?.after ?? []).reduce((sum, { pence }) => sum + Math.min(0, pence), 0);

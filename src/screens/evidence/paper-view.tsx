@@ -7,6 +7,7 @@ import { say } from '../../words/say.ts';
 import { TickField } from '../shared/choice-field.tsx';
 import { DateEntry } from '../shared/date-entry.tsx';
 import { readDate } from '../shared/date-text.ts';
+import { keepTogether } from '../shared/split-spoken.ts';
 import { lastDayOf } from './day-words.ts';
 import './paper.css';
 import { PaperPage, type PlaceOnPage } from './paper-page.tsx';
@@ -181,7 +182,7 @@ function ValueRow(props: {
         ))}
       </th>
       <td id={known} className={state === 'proved' ? '' : 'quiet'}>
-        {paperStateWords({ ...least, sums, meaning: isGuessed ? 'guessed' : 'said' })}
+        {keepTogether(paperStateWords({ ...least, sums, meaning: isGuessed ? 'guessed' : 'said' }))}
       </td>
     </tr>
   );

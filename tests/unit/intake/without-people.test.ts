@@ -1,6 +1,8 @@
 /** What a kept text says of people, and what it goes on saying of the record. All names and numbers are invented. */
 import { describe, expect, test } from 'vitest';
+import { intakeContext } from '../../../src/desk/take-in.ts';
 import { foundWithoutPeople, namesWithoutPeople, withoutPeople } from '../../../src/intake/layout/without-people.ts';
+import { readFile } from '../../../src/intake/read-file.ts';
 import { cpuMs } from '../cpu-ms.ts';
 
 describe('whom a text is of goes', () => {
@@ -125,4 +127,17 @@ test.each([
   const begun = cpuMs();
   withoutPeople(text);
   expect(cpuMs() - begun).toBeLessThan(500);
+});
+
+test.each([
+  ['House name', 'Electricity – (kWh)'],
+  ['Supply address', 'Electricity – (kWh)'],
+  // A site is as often a room.
+  ['Site', 'Electricity Plum Cottage (kWh)'],
+])('a house named below “%s” leaves the name of the record %s', (heading, record) => {
+  const rows = Array.from({ length: 20 }, (_, i) => `2025-01-${i + 10},Plum Cottage,${9 + (i % 4)}.2`);
+  const text = [`Date,${heading},Electricity Plum Cottage (kWh)`, ...rows].join('\n');
+  const context = intakeContext('Europe/London', '2026-11-25');
+  const { preview } = readFile('plum.csv', new TextEncoder().encode(text), {}, context);
+  expect(preview.series.map(({ name }) => name)).toEqual([record]);
 });
