@@ -1,6 +1,6 @@
 /** What we understood of a file, before anything is kept. Every choice can be corrected; the preview is the import. */
 
-import { useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useLayoutEffect, useRef, useState } from 'react';
 import type { IntakeChoices } from '../../intake/intake.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
@@ -34,66 +34,36 @@ interface PreviewProps {
   readonly onLeave: () => void;
 }
 
+type View = ReturnType<typeof usePreview>;
+
 export function PreviewScreen(props: PreviewProps) {
   const { household } = useHousehold();
   const view = usePreview(props.fileId, household.id, /\.(pdf|jpe?g|png|hei[cf]|zip)$/i.test(props.fileName));
   const { preview } = view;
   const { fileName } = props;
   const { keeping, refusal, keep } = useKeeping(props, view);
-  const keepButton = useRef<HTMLButtonElement>(null);
 
   const canKeep =
     view.isCurrent && preview !== null && preview.shape !== null && preview.series.length > 0 && !isStopped(preview);
-  const isWhole = canKeep && preview.paper?.isWhole === true;
-  useEffect(() => {
-    // Nothing is left to ask: one key keeps it.
-    if (isWhole) keepButton.current?.focus({ preventScroll: true });
-  }, [isWhole]);
-
-  const isAnswered = useRef(false);
-  const choose = (part: IntakeChoices) => {
-    isAnswered.current = true;
-    view.choose(part);
-  };
-  useLayoutEffect(() => {
-    // What was answered is gone, and the focus with it: on with the next question, else with saving.
-    if (preview === null || !isAnswered.current || document.activeElement !== document.body) return;
-    (document.querySelector<HTMLElement>('.ask[tabindex]') ?? keepButton.current)?.focus();
-  }, [preview]);
-
+  const { keepButton, choose } = useFocusOn(view, canKeep && preview.paper?.isWhole === true);
   useEscape(keeping === null ? props.onLeave : undefined);
 
   return (
     <>
-      <header className="stage-head">
-        <p className="quiet">
-          {props.place
-            ? say('Before anything is saved · file {number} of {count} · {fileName}', { ...props.place, fileName })
-            : say('Before anything is saved · {fileName}', { fileName })}
-        </p>
-        <h2 className="voice">
-          {preview !== null
-            ? keepTogether(previewVoice(preview))
-            : view.busy
-              ? say('Reading {fileName} …', { fileName })
-              : say('{fileName} was not read.', { fileName })}
-        </h2>
-      </header>
+      <PreviewHead fileName={fileName} place={props.place} view={view} />
       {view.busy ? (
-        <div className="progress">
-          <progress value={view.share ?? undefined} max={1} aria-label={say('Reading {fileName}', { fileName })} />
-          <button type="button" onClick={view.cancel}>
-            {say('Stop reading')}
-          </button>
-        </div>
+        <Progress share={view.share} what={say('Reading {fileName}', { fileName })} onStop={view.cancel}>
+          {say('Stop reading')}
+        </Progress>
       ) : null}
       {keeping ? (
-        <div className="progress">
-          <progress value={keeping.share ?? undefined} max={1} aria-label={say('Saving {fileName}', { fileName })} />
-          <button type="button" onClick={() => keeping.stop.abort()}>
-            {say('Stop saving')}
-          </button>
-        </div>
+        <Progress
+          share={keeping.share}
+          what={say('Saving {fileName}', { fileName })}
+          onStop={() => keeping.stop.abort()}
+        >
+          {say('Stop saving')}
+        </Progress>
       ) : null}
       {view.failure === null ? null : (
         <div className="refusal stack" role="alert">
@@ -105,25 +75,7 @@ export function PreviewScreen(props: PreviewProps) {
           </div>
         </div>
       )}
-      {preview === null ? null : (
-        <>
-          <PreviewFirst preview={preview} />
-          {preview.paper ? (
-            <PaperView paper={preview.paper} choices={view.choices} onChoose={choose}>
-              <PreviewQuestions oneByOne preview={preview} onChoose={choose} />
-            </PaperView>
-          ) : (
-            <>
-              <PreviewQuestions preview={preview} onChoose={choose} />
-              <FirstDaysFigure preview={preview} />
-              <PreviewFacts preview={preview} />
-            </>
-          )}
-          <PreviewNotes preview={preview} />
-          {preview.columns.length > 0 ? <ChoicesForm preview={preview} onChoose={choose} /> : null}
-          {preview.paper ? null : <ColumnTable preview={preview} onChoose={choose} />}
-        </>
-      )}
+      {preview === null ? null : <Understood preview={preview} choices={view.choices} onChoose={choose} />}
       <Refused text={refusal} />
       <div className="actions stand-low">
         <button
@@ -158,13 +110,106 @@ export function PreviewScreen(props: PreviewProps) {
   );
 }
 
+interface HeadProps extends Pick<PreviewProps, 'fileName' | 'place'> {
+  readonly view: View;
+}
+
+function PreviewHead({ fileName, place, view: { preview, busy } }: HeadProps) {
+  return (
+    <header className="stage-head">
+      <p className="quiet">
+        {place
+          ? say('Before anything is saved · file {number} of {count} · {fileName}', { ...place, fileName })
+          : say('Before anything is saved · {fileName}', { fileName })}
+      </p>
+      <h2 className="voice">
+        {preview !== null
+          ? keepTogether(previewVoice(preview))
+          : busy
+            ? say('Reading {fileName} …', { fileName })
+            : say('{fileName} was not read.', { fileName })}
+      </h2>
+    </header>
+  );
+}
+
+interface ProgressProps {
+  /** Null while nobody knows. */
+  readonly share: number | null;
+  readonly what: string;
+  readonly onStop: () => void;
+  readonly children: ReactNode;
+}
+
+function Progress({ share, what, onStop, children }: ProgressProps) {
+  return (
+    <div className="progress">
+      <progress value={share ?? undefined} max={1} aria-label={what} />
+      <button type="button" onClick={onStop}>
+        {children}
+      </button>
+    </div>
+  );
+}
+
+interface UnderstoodProps {
+  readonly preview: Preview;
+  readonly choices: IntakeChoices;
+  readonly onChoose: (part: IntakeChoices) => void;
+}
+
+/** What was understood, from what stops it to its columns, with every choice. */
+function Understood({ preview, choices, onChoose }: UnderstoodProps) {
+  return (
+    <>
+      <PreviewFirst preview={preview} />
+      {preview.paper ? (
+        <PaperView paper={preview.paper} choices={choices} onChoose={onChoose}>
+          <PreviewQuestions oneByOne preview={preview} onChoose={onChoose} />
+        </PaperView>
+      ) : (
+        <>
+          <PreviewQuestions preview={preview} onChoose={onChoose} />
+          <FirstDaysFigure preview={preview} />
+          <PreviewFacts preview={preview} />
+        </>
+      )}
+      <PreviewNotes preview={preview} />
+      {preview.columns.length > 0 ? <ChoicesForm preview={preview} onChoose={onChoose} /> : null}
+      {preview.paper ? null : <ColumnTable preview={preview} onChoose={onChoose} />}
+    </>
+  );
+}
+
+/** Where the keyboard goes on: to the next question, else to saving. */
+function useFocusOn(view: View, isWhole: boolean) {
+  const { preview } = view;
+  const keepButton = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    // Nothing is left to ask: one key keeps it.
+    if (isWhole) keepButton.current?.focus({ preventScroll: true });
+  }, [isWhole]);
+
+  const isAnswered = useRef(false);
+  const choose = (part: IntakeChoices) => {
+    isAnswered.current = true;
+    view.choose(part);
+  };
+  useLayoutEffect(() => {
+    // What was answered is gone, and the focus with it: on with the next question, else with saving.
+    if (preview === null || !isAnswered.current || document.activeElement !== document.body) return;
+    (document.querySelector<HTMLElement>('.ask[tabindex]') ?? keepButton.current)?.focus();
+  }, [preview]);
+  return { keepButton, choose };
+}
+
 interface Keeping {
   readonly share: number | null;
   readonly stop: AbortController;
 }
 
 /** Saving as it is read now: how far it is, and why it could not be. */
-function useKeeping({ fileId, fileName, onDone }: PreviewProps, { preview, choices }: ReturnType<typeof usePreview>) {
+function useKeeping({ fileId, fileName, onDone }: PreviewProps, { preview, choices }: View) {
   const { household } = useHousehold();
   const [keeping, setKeeping] = useState<Keeping | null>(null);
   const [refusal, setRefusal] = useState<string | null>(null);
@@ -196,7 +241,7 @@ function useKeeping({ fileId, fileName, onDone }: PreviewProps, { preview, choic
   return { keeping, refusal, keep };
 }
 
-type Preview = NonNullable<ReturnType<typeof usePreview>['preview']>;
+type Preview = NonNullable<View['preview']>;
 const has = ({ remarks }: Preview, weight: 'refusal' | 'question') => remarks.some((one) => one.weight === weight);
 /** What is asked has to be answered first. */
 const isStopped = (preview: Preview) => has(preview, 'refusal') || has(preview, 'question');
