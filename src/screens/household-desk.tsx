@@ -11,12 +11,15 @@ import { referenceOf } from '../reference/index.ts';
 import { say, speakMoney } from '../words/say.ts';
 import { sayTold } from '../words/say-told.ts';
 import type { ShownWorking } from '../words/working.ts';
+import { onMenuCommand } from './desk.ts';
 import { HouseholdContext, type OpenDesk } from './household-context.tsx';
 import { Questions } from './questions/questions.tsx';
 import type { Stage } from './routes.ts';
 import { Dialog } from './shared/dialog.tsx';
+import { ExportDialog, exportHousehold } from './shared/export-dialog.tsx';
 import { GlossaryPage } from './shared/glossary-page.tsx';
 import { StageView } from './stage-view.tsx';
+import { describeFailure } from './state/describe-failure.ts';
 import type { HouseholdBeingEdited } from './state/open-household.ts';
 import { Stopped } from './stopped.tsx';
 import { KeepLine } from './thread/keep-line.tsx';
@@ -112,7 +115,28 @@ export function HouseholdDesk(props: {
           <WorkingView working={working} />
         </Dialog>
       )}
+      <ExportByMenu id={household.id} name={household.name} tell={tell} />
     </HouseholdContext>
+  );
+}
+
+/** The shell's menu asks for a file of this household; what goes along is shown first. */
+function ExportByMenu(props: { readonly id: string; readonly name: string; readonly tell: (said: string) => void }) {
+  const { id, name, tell } = props;
+  const [isOpen, setOpen] = useState(false);
+  useEffect(() => onMenuCommand((command) => command === 'export' && setOpen(true)), []);
+  if (!isOpen) return null;
+  return (
+    <ExportDialog
+      name={name}
+      onExport={(withFiles) =>
+        exportHousehold(id, withFiles).then(
+          (stayedOut) => stayedOut !== null && tell(stayedOut),
+          (reason) => tell(describeFailure(reason)),
+        )
+      }
+      onClose={() => setOpen(false)}
+    />
   );
 }
 

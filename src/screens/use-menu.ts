@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import type { MenuCommand, Settings } from '../desk/contract.ts';
-import { call, onMenuCommand, saveFile } from './desk.ts';
+import { onMenuCommand } from './desk.ts';
 import { parseRoute, type Route } from './routes.ts';
 import { go } from './use-route.ts';
 
@@ -16,6 +16,7 @@ function routeForCommand(command: MenuCommand, from: Route): Route | null {
       return from.screen === 'household' ? { ...from, stage: 'evidence' } : { screen: 'list' };
     case 'print':
       return from.screen === 'household' ? { ...from, stage: 'estimate' } : null;
+    // The open household asks first what goes along.
     case 'export':
     case 'theme-system':
     case 'theme-light':
@@ -41,9 +42,6 @@ export function useMenu(onNewHousehold: () => void, onTheme: (theme: Settings['t
         if (command === 'new-household') onNewHousehold();
         const theme = THEMES[command];
         if (theme) onTheme(theme);
-        if (command === 'export' && from.screen === 'household') {
-          call('household.export', { id: from.id }).then(saveFile, console.error);
-        }
       }),
     [onNewHousehold, onTheme],
   );

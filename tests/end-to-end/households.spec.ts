@@ -122,3 +122,46 @@ test('households are found, copied, archived, taken out as a file, erased and br
     await expect(row(desk, 'Mill Lane')).toBeVisible();
   });
 });
+
+test('the shell’s menu shows what goes along before a household is exported', async ({ desk, host }) => {
+  // The bridge of the desktop shell, answered by this host; what would be saved is looked at instead.
+  await desk.addInitScript((token) => {
+    const listeners = new Set<(command: string) => void>();
+    const saved: string[] = [];
+    const headers = { 'Content-Type': 'application/json', 'X-Plainwarmth-Token': token };
+    const bridge = {
+      async call(_: number, name: string, input: unknown) {
+        const answer = await fetch(`/call/${name}`, { method: 'POST', body: JSON.stringify(input), headers });
+        return JSON.parse((await answer.text()).trim().split('\n').at(-1)!);
+      },
+      cancel() {},
+      onProgress() {},
+      saveFile: async ({ fileName }: { fileName: string }) => saved.push(fileName) > 0,
+      onMenu(listener: (command: string) => void) {
+        listeners.add(listener);
+        return () => listeners.delete(listener);
+      },
+    };
+    const choose = (command: string) => {
+      for (const listener of listeners) listener(command);
+    };
+    Object.assign(window, { plainwarmth: bridge, saved, choose });
+  }, host.url.split('#token=')[1]!);
+  await desk.reload();
+  const saved = () => desk.evaluate(() => (window as unknown as { saved: string[] }).saved);
+  const choose = () => desk.evaluate(() => (window as unknown as { choose(to: string): void }).choose('export'));
+  await row(desk, 'Mill Lane').click();
+  await expect(desk.getByRole('main')).toBeVisible();
+
+  await choose();
+  const dialog = desk.getByRole('dialog', { name: 'Export Mill Lane?' });
+  await expect(dialog.getByText('All that you typed goes along, names too')).toBeVisible();
+  await dialog.getByRole('button', { name: 'Cancel' }).click();
+  expect(await saved()).toEqual([]);
+
+  await choose();
+  await expect(dialog.getByLabel('Export the meter files too')).not.toBeChecked();
+  await dialog.getByRole('button', { name: 'Export', exact: true }).click();
+  await expect(dialog).toBeHidden();
+  await expect.poll(saved).toHaveLength(1);
+});

@@ -4,8 +4,8 @@ import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { chooseHousehold } from '../household-screen.tsx';
 import { formatRoute } from '../routes.ts';
+import { ExportDialog } from '../shared/export-dialog.tsx';
 import { EraseDialog } from './erase-dialog.tsx';
-import { ExportDialog } from './export-dialog.tsx';
 import type { HouseholdList } from './use-household-list.ts';
 
 /** Rows that fill a tall screen are drawn at once, those below it after them. */
@@ -104,7 +104,11 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
         </tbody>
       </table>
       {exporting === null ? null : (
-        <ExportDialog row={exporting} onExport={props.list.exportFile} onClose={() => setExporting(null)} />
+        <ExportDialog
+          name={exporting.name}
+          onExport={(withFiles) => props.list.exportFile(exporting, withFiles)}
+          onClose={() => setExporting(null)}
+        />
       )}
       {erasing === null ? null : (
         <EraseDialog row={erasing} onErase={props.list.erase} onClose={() => setErasing(null)} />

@@ -1,8 +1,9 @@
 import { useCallback, useEffect, useState } from 'react';
 import type { HouseholdSummary } from '../../desk/contract.ts';
 import { say } from '../../words/say.ts';
-import { call, callAtOnce, saveFile } from '../desk.ts';
+import { call, callAtOnce } from '../desk.ts';
 import { WHOLE_LIST } from '../first.ts';
+import { exportHousehold } from '../shared/export-dialog.tsx';
 import { offerFile } from '../shared/offer-file.ts';
 import { describeFailure } from '../state/describe-failure.ts';
 import { forgetUnkept } from '../state/open-household.ts';
@@ -93,9 +94,8 @@ export function useHouseholdList(): HouseholdList {
       }),
     exportFile: (row, withFiles) =>
       attempt(async () => {
-        const file = await call('household.export', { id: row.id, withFiles });
-        await saveFile(file);
-        if (file.remark !== undefined) setFailure(say('Exported without a part. {remark}', { remark: file.remark }));
+        const stayedOut = await exportHousehold(row.id, withFiles);
+        if (stayedOut !== null) setFailure(stayedOut);
       }),
     async erase(row, confirmName) {
       await call('household.erase', { id: row.id, confirmName });
