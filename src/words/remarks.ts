@@ -413,6 +413,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{at}: the meter was changed on {from} ({words}), and the last reading of the old one is given. No use is lost.{alike}',
   ),
   'register-alone': phrase('{file} has too few readings of the counter. Two are needed to know what was used.'),
+  'readings-times': phrase(
+    '{file} says that readings are multiplied by {found}. Multiply them in the file and take that factor out, or give the use instead.',
+  ),
   'counter-noughts': phrase(
     '{at}{when}: the counter shows nought and later goes on from where it was. Such readings were left out.{alike}',
   ),

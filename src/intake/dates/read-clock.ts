@@ -22,7 +22,7 @@ export function readClock(text: string, from: number, to: number): number {
     const sign = text.charCodeAt(at);
     if (sign === 45 && isNextHour(text, at + 1, to, hour)) return hour * 60;
     const low = sign | 32;
-    if ((low === 32 || low === 97 || low === 112 || low === 0xa0 || low === 0x202f) && at < to)
+    if ((low === 32 || low === 97 || low === 98 || low === 112 || low === 0xa0 || low === 0x202f) && at < to)
       return readHour(text, at, to, hour);
     // "13h", "13h30", "13.30"
     if (sign !== 58 && (at >= to || ((sign | 32) !== 104 && sign !== 46))) return -1;
@@ -73,6 +73,18 @@ function isNextHour(text: string, from: number, to: number, hour: number): boole
 
 /** "1 pm", "11am" */
 function readHour(text: string, at: number, to: number, hour: number): number {
+  // "2A:15" and "2B:15" are of the hour that autumn doubles, in the order in which they stand.
+  const twice = hour >= 1 && hour <= 3 ? /^[AB]:?([0-5]\d)(?::\d\d)?/.exec(text.slice(at, Math.min(to, at + 7))) : null;
+  if (twice) {
+    clockEnd = at + twice[0].length;
+    return hour * 60 + Number(twice[1]);
+  }
+  // "14 Uhr"
+  const oClock = /^ (?:Uhr|uur)$/i.exec(text.slice(at, to));
+  if (oClock) {
+    clockEnd = to;
+    return hour > 24 ? CLOCK_IMPOSSIBLE : hour * 60;
+  }
   const half = HALF_OF_DAY.exec(text.slice(at, Math.min(to, at + 7)));
   if (!half) return -1;
   clockEnd = at + half[0].length;
@@ -126,6 +138,8 @@ export function readTail(text: string, start: number, to: number, out: StampRead
     else if (code !== 32) return UNREADABLE;
     while (code === 32 && at < to) code = text.charCodeAt(++at);
     if (at >= to) return READ;
+    // "kl. 14.00"
+    if ((code | 32) === 107) at += /^kl\.? ?/i.exec(text.slice(at, to))?.[0].length ?? 0;
     const clock = readClock(text, at, to);
     if (clock < 0) return UNREADABLE;
     if (clock === CLOCK_IMPOSSIBLE) return IMPOSSIBLE;

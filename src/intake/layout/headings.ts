@@ -225,7 +225,7 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   if (unit === undefined && IDENTIFIER.test(bare)) return 'index';
   if (GAS_FACTOR.test(words) || /(kwh|mj) ?\/ ?(n?m3|n?m³|smc|sm3)/.test(words)) return 'calorific';
   if (
-    /calorific|\bcv\b|brennwert|heizwert|\bpcs\b|pouvoir calorifique|poder calorifico|potere calorifico|spalne teplo|vyhrevnost|cieplo spalania|wartosc opalowa|branvarde|braendvaerdi|lampoarvo|verbrandingswaarde|zustandszahl/.test(
+    /calorific|\bcv\b|brennwert|heizwert|\bpcs\b(?<!\bk?wh .*)|pouvoir calorifique|poder calorifico|potere calorifico|spalne teplo|vyhrevnost|cieplo spalania|wartosc opalowa|branvarde|braendvaerdi|lampoarvo|verbrandingswaarde|zustandszahl/.test(
       words,
     )
   )

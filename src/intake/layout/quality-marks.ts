@@ -5,7 +5,10 @@ import { isMarkColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
 import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 
-const ESTIMATED = /^(e|est|est\.|estimated?|estimate|estimation|geschätzt|projected|substituted)$/i;
+const ESTIMATED = /^(e|est|est\.|projected|~|≈|ca\.?|circa|env\.?|environ)$/i;
+/** Words for a value that was not read, by their beginning, in the languages of meter files; accents are left off. */
+const NOT_READ =
+  /^(estim|geschat|ersatz|hochgerechn|rechnerisch|berechnet|interpol|substitut|stima|szacun|odhad|nahrad|arvio|ansl[a]?e?[tg]|skon|berakn|beregn|berekend|vervang|valeur (de )?remplac|remplace|sustitu|previst)/;
 /** In a column that asks whether a reading is an estimate. */
 const YES = /^(y|yes|true|1|ja|oui|si|sí)$/i;
 const OF_ESTIMATES = /estim|schatz|stimat|geschat|anslaet/;
@@ -17,7 +20,7 @@ export type Quality = 'actual' | 'estimated' | 'customer' | 'unknown';
 export function readQuality(sheet: Sheet, column: number, row: number): Quality {
   const text = cellText(sheet.table, row, column);
   const cell = markBeside(text) ?? (/^[-+£]?\d{2}/.test(text) ? '' : text);
-  if (ESTIMATED.test(cell)) return 'estimated';
+  if (ESTIMATED.test(cell) || NOT_READ.test(plainWords(cell))) return 'estimated';
   if (YES.test(cell) && OF_ESTIMATES.test(plainWords(sheet.columns[column]?.heading ?? ''))) return 'estimated';
   if (CUSTOMER.test(cell)) return 'customer';
   return cell === '' ? 'unknown' : 'actual';

@@ -169,6 +169,9 @@ export const HEAT = any(
   words('stadswarmte|varmeforbrug|fjernvarme|varmeenergi|warmtemeter|district heat'),
   words('stadsverwarming|kaukolam|lampoenerg|fjarrvarme|varmeenergi|cieplo|cieplna|(?<![a-z])cie?pla(?![a-z])|tepelna'),
   whole('warme|calor(?! ?gas)|calore|warmte|varme|teplo|tepla|q ?th'),
+  words(
+    '(?<![a-z])(leistung|puissance|potenza|potencia|vermogen|power|energie|energy|arbeit|effekt|p|w|e) ?[-_]?th(?![a-z])',
+  ),
   words('\\bheat(?= ?(\\(|\\[|[mk]?wh\\b|[gm]j\\b|$))'),
 );
 
@@ -237,6 +240,8 @@ export const TO_COMPARE = any(
   words(
     'foyers? similaires?|ano (anterior|pasado)|prevision|anno precedente|previsto|vorig jaar|verwacht|sidste ar|forventet',
   ),
+  // The same gas by its lower heat value.
+  whole('pci'),
   whole('target|budget|ziel|objectif|objetivo|obiettivo|geplant'),
   words('(?<![a-z])plan(?= ?(\\d{4}|[[(]|k?wh|m3))'),
   // What is ascribed to a home of what its neighbours make.

@@ -86,12 +86,19 @@ const MARK_BEHIND =
 /** The same before it: "E12345", "est. 900". Three digits at least, for "A1" is a name. */
 const MARK_BEFORE = /^(e|a|est\.?|estimated?|actual)[\s:]*(\d[\d.,'’ ]*\d{2})$/i;
 
+/** A sign of a footnote behind it, "364*" or "364¹"; "m³" is none. */
+const NOTE_BEHIND = /^(.*\d)\s*([*†‡¹²³⁴⁵]{1,3}\)?)$/;
+/** "~8.5", "ca. 900": about so much. */
+const ABOUT = /^(~|≈|ca\.?|circa|env\.?|environ)\s*(\d.*)$/i;
+
 /** Number and mark of a cell that has both, in its own letters. */
 function splitMark(cell: string): { readonly number: string; readonly mark: string } | undefined {
   if (cell.length > 40) return undefined;
   const behind = MARK_BEHIND.exec(cell);
   if (behind) return { number: behind[1]!.trim(), mark: (behind[2] ?? behind[3])! };
-  const before = MARK_BEFORE.exec(cell);
+  const noted = NOTE_BEHIND.exec(cell);
+  if (noted) return { number: noted[1]!, mark: noted[2]! };
+  const before = MARK_BEFORE.exec(cell) ?? ABOUT.exec(cell);
   return before ? { number: before[2]!, mark: before[1]! } : undefined;
 }
 

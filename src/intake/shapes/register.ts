@@ -1,8 +1,8 @@
 /** Counters: readings of one or several registers that go up, and what was used between them. */
 import { tell } from '../../model/shapes/told.ts';
 import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
-import { type ColumnFacts, numberEitherWay } from '../layout/column-facts.ts';
-import { namesItself } from '../layout/column-words.ts';
+import { type ColumnFacts, isNumberColumn, numberEitherWay } from '../layout/column-facts.ts';
+import { isOfGrid, namesItself } from '../layout/column-words.ts';
 import {
   commonUnit,
   indicesOf,
@@ -83,6 +83,11 @@ export const register: IntakeShape = {
         found: listNames(rivals.map((c) => columnName(sheet, c.index))),
         count: rivals.length,
       });
+    const times = readingsTimes(sheet);
+    if (times !== undefined) {
+      book.add('readings-times', 'refusal', { column: columnName(sheet, columns[0]!.index), found: times });
+      return nothingRead(choices, dates.count);
+    }
     remarkAfterToday(sheet, dates, context, book);
     const newestFirst = remarkOrder(dates, book) === 'newest first';
     const inOrder = orderInTime(dates.civilMinute, dates.count, newestFirst);
@@ -211,17 +216,25 @@ function counterColumns(sheet: Sheet, isChosen = false): ColumnFacts[] {
   const found = columns.some((c) => moves(c) && c.meaning.role !== 'index') ? all.filter(moves) : all;
   const log = logColumns(found);
   if (log) return log;
-  const telling = joinPhases(found, found)
-    .filter((c) => namesItself(c))
-    .toSorted((a, b) => a.index - b.index);
-  return telling.length > 1 && new Set(telling.map((c) => c.heading)).size === telling.length
-    ? telling
+  const joined = joinPhases(found, found).toSorted((a, b) => a.index - b.index);
+  const telling = joined.filter((c) => namesItself(c));
+  const unnamed = joined.filter((c) => !telling.includes(c) && c.meaning.unit === telling[0]?.meaning.unit);
+  // Beside what is sent out the one other counter is what is drawn; beside what is made it may be all that is used.
+  const isBesideOutside =
+    unnamed.length === 1 && telling.every(isOutside) && (!telling.some(isMade) || isOfGrid(unnamed[0]!));
+  const several = isBesideOutside ? joined.filter((c) => telling.includes(c) || unnamed.includes(c)) : telling;
+  return several.length > 1 && new Set(several.map((c) => c.heading)).size === several.length
+    ? several
     : joinPhases(found, found).slice(0, 1);
 }
 
+const isMade = ({ meaning: { seriesRole } }: ColumnFacts): boolean => seriesRole === 'generation';
+const isOutside = ({ meaning: { seriesRole } }: ColumnFacts): boolean =>
+  seriesRole === 'export' || seriesRole === 'generation';
+
 /** Other counters that say no less of themselves than the one that is taken. */
 function rivalsOf(sheet: Sheet, taken: ColumnFacts): ColumnFacts[] {
-  const { unit, carrier, role, seriesRole } = taken.meaning;
+  const { unit, carrier, role } = taken.meaning;
   return quantityColumns(sheet, [sheet.dateColumn, stepOf(sheet).toColumn]).filter(
     (c) =>
       !indicesOf([taken]).includes(c.index) &&
@@ -230,8 +243,7 @@ function rivalsOf(sheet: Sheet, taken: ColumnFacts): ColumnFacts[] {
       !c.counting &&
       (isOtherUse(sheet, c, taken) ||
         (c.meaning.unit === unit &&
-          c.meaning.carrier === carrier &&
-          c.meaning.seriesRole === seriesRole &&
+          (c.meaning.carrier === carrier || isOutside(c) || isOutside(taken)) &&
           c.meaning.role === role)),
   );
 }
@@ -241,4 +253,20 @@ function orderInTime(civil: Float64Array, count: number, newestFirst: boolean): 
   // Stable, so that the doubled autumn hour stays in the order of the file; a step back of an hour is that hour.
   const disorder = order.some((at, i) => i > 0 && civil[at]! < civil[order[i - 1]!]! - 120);
   return disorder ? order.sort((a, b) => civil[a]! - civil[b]!) : order;
+}
+
+/** What readings are multiplied by, as meters behind transformers or with a lost digit have it. */
+const TIMES =
+  /\b(wandler(faktor|verhaltnis)|multiplikator|(ablese|zahler)faktor|multiplier|(meter|ct) (factor|ratio|multiplier)|coef\w*\.? (de )?lecture|factor (de )?(lectura|multiplicador)|multiplicador|costante (di )?lettura|costante k|meterfactor|vermenigvuldigingsfactor|mnozna|nasobitel|omsaetningstal)\b/;
+
+/** The factor of the readings that a title or a column of one number names, as written; undefined where there is none but 1. */
+function readingsTimes(sheet: Sheet): string | undefined {
+  for (const { text } of sheet.preamble) {
+    const [, factor] = new RegExp(`${TIMES.source}\\D{0,12}([\\d.,]+)`).exec(plainWords(text))?.slice(-2) ?? [];
+    if (factor !== undefined && Number.parseFloat(factor.replace(',', '.')) !== 1) return factor;
+  }
+  const column = sheet.columns.find(
+    (c) => isNumberColumn(c) && TIMES.test(plainWords(c.heading)) && c.smallest === c.largest && c.largest !== 1,
+  );
+  return column && cellText(sheet.table, sheet.firstRow, column.index);
 }

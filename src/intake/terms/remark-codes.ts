@@ -123,6 +123,7 @@ export const REMARK_CODES = [
   'register-exchange-read',
   'register-alone',
   'register-still',
+  'readings-times',
   'counter-noughts',
   'counts-from-midnight',
   'counts-from-month',

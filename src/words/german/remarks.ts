@@ -254,6 +254,8 @@ export const REMARKS: Catalogue = {
     '{column} in {file} ist das Mittel eines Tages. Wir haben es mit den Tagen jedes Zeitraums malgenommen.',
   '{at}: the meter was changed on {from} ({words}), and the last reading of the old one is given. No use is lost.{alike}':
     '{at}: Der Zähler wurde am {from} getauscht ({words}), und der letzte Stand des alten liegt vor. Kein Verbrauch geht verloren.{alike}',
+  '{file} says that readings are multiplied by {found}. Multiply them in the file and take that factor out, or give the use instead.':
+    'Nach {file} sind die Stände mit {found} malzunehmen. Nehmen Sie sie in der Datei mal und den Faktor heraus, oder geben Sie den Verbrauch an.',
   '{file} has too few readings of the counter. Two are needed to know what was used.':
     '{file} hat zu wenige Zählerstände. Zwei sind nötig, um den Verbrauch zu kennen.',
   '{file} shows {found} in each of {count, plural, one {# row} other {# rows}} of {column}. We took it for a counter that stood still, so that nothing was used. If each row is an amount used, choose that.':

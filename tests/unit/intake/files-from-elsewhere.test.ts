@@ -476,3 +476,93 @@ test('dates with gaps in them, and their parts in Finnish', () => {
     'electricity import 2025-01-01 2025-01-05 31.00',
   ]);
 });
+
+test.each([
+  'Estimé',
+  'Estimada',
+  'stimata',
+  'Geschat',
+  'Ersatzwert',
+  'Estimeret',
+  'szacunkowy',
+  'odhad',
+  'Arvioitu',
+  'Skønnet',
+  'Estimated reading',
+])('a value marked “%s” counts as estimated, and others do not', (mark) => {
+  const rows = Array.from(
+    { length: 20 },
+    (_, i) => `2025-01-${String(i + 1).padStart(2, '0')};${8 + (i % 5)};${i === 5 ? mark : 'Gemessen'}`,
+  );
+  const bytes = new TextEncoder().encode(`Datum;Stromverbrauch kWh;Status\n${rows.join('\n')}`);
+  const { preview } = readFile(
+    'a.csv',
+    bytes,
+    {},
+    { zone: 'Europe/Berlin', today: '2026-11-25', kWhPerUnit, gasVolume: GAS },
+  );
+  expect(preview.series.map((s) => s.estimatedCount)).toEqual([1]);
+});
+
+test('readings behind a transformer, in a title or in a column, are refused by their factor', () => {
+  const rows = '01.01.2025;1200\n01.02.2025;1231\n15.03.2025;1258';
+  expect(read(`Wandlerfaktor 30\nDatum;Zählerstand Strom kWh\n${rows}`).asked).toContain('readings-times');
+  expect(read(`Wandlerfaktor 1\nDatum;Zählerstand Strom kWh\n${rows}`).asked).not.toContain('readings-times');
+  const beside = rows.replaceAll(/$/gm, ';10');
+  expect(read(`Date;Index électricité (kWh);Coefficient de lecture\n${beside}`).asked).toContain('readings-times');
+});
+
+test('a footnote behind a number or a month, and “about” before a number, take no value away', () => {
+  const rows = ['Jan 2025;310', 'Feb 2025 *;290', 'Mär 2025;280¹', 'Apr 2025;~ 210', 'Mai 2025;ca. 150'];
+  expect(read(`Monat;Stromverbrauch kWh\n${rows.join('\n')}`).series).toEqual([
+    'electricity import 2025-01-01 2025-06-01 1240.00',
+  ]);
+});
+
+test('hours as they are written in Germany, Denmark and on the day the clocks go back', () => {
+  const hours = Array.from({ length: 48 }, (_, i) => [i < 24 ? '27' : '28', i % 24] as const);
+  const sum = 'electricity import 2025-09-27 2025-09-29 48.00';
+  const table = (stamp: (day: string, hour: number) => string) =>
+    read(`Beginn;Strom kWh\n${hours.map(([day, hour]) => `${stamp(day, hour)};1`).join('\n')}`, 'Europe/Berlin').series;
+  expect(table((day, hour) => `${day}.09.2025 ${hour} Uhr`)).toEqual([sum]);
+  expect(table((day, hour) => `${day}-09-2025 kl. ${String(hour).padStart(2, '0')}.00`)).toEqual([sum]);
+  const names = ['00', '01', '2A', '2B', ...Array.from({ length: 21 }, (_, i) => String(i + 3).padStart(2, '0'))];
+  expect(
+    read(`Datum;Beginn;Strom kWh\n${names.map((hour) => `26.10.2025;${hour}:00;1`).join('\n')}`, 'Europe/Berlin')
+      .series,
+  ).toEqual(['electricity import 2025-10-26 2025-10-27 25.00']);
+});
+
+test('power with th and el is the heat pump’s heat and what it draws', () => {
+  const rows = Array.from(
+    { length: 48 },
+    (_, i) => `2025-02-0${1 + Math.floor(i / 24)} ${String(i % 24).padStart(2, '0')}:00;4,0;1,2`,
+  );
+  expect(
+    read(`Zeit;Leistung th (kW);Leistung el (kW)\n${rows.join('\n')}`).series.map((one) =>
+      one.split(' ').slice(0, 2).join(' '),
+    ),
+  ).toEqual(['heat heat-output', 'electricity heat-pump']);
+});
+
+test.each([
+  ['Zählerstand Verbrauch kWh', 'Zählerstand Einspeisung kWh'],
+  ['stand_verbruik_kwh', 'stand_teruglevering_kwh'],
+  ['Index consommation kWh', 'Index injection kWh'],
+])('of two counters, “%s” and “%s”, neither is left out', (drawn, sent) => {
+  const rows = Array.from(
+    { length: 31 },
+    (_, i) => `2025-01-${String(i + 1).padStart(2, '0')};${1000 + 8 * i};${500 + 3 * i}`,
+  );
+  expect(read(`Datum;${drawn};${sent}\n${rows.join('\n')}`).series).toEqual([
+    'electricity import 2025-01-01 2025-01-31 240.00',
+    'electricity export 2025-01-01 2025-01-31 90.00',
+  ]);
+});
+
+test('gas by its upper heat value is read, and the same by its lower one is not', () => {
+  const rows = ['janvier', 'février', 'mars'].map((month, i) => `${month} 2025;${1200 - 100 * i};${1081 - 90 * i}`);
+  expect(read(`Mois;Gaz kWh PCS;Gaz kWh PCI\n${rows.join('\n')}`, 'Europe/Paris').series).toEqual([
+    'gas import 2025-01-01 2025-04-01 3300.00',
+  ]);
+});
