@@ -8,7 +8,7 @@ import { plainWords } from './layout/headings.ts';
 import type { RegisterSheets } from './layout/register-rows.ts';
 import type { Sheet } from './layout/sheet.ts';
 import { columnName } from './layout/value-cells.ts';
-import { POWER } from './layout/vocabulary.ts';
+import { POWER, RATE_REGISTER } from './layout/vocabulary.ts';
 import { decideDecimal } from './numbers/decide-decimal.ts';
 import { SHAPES } from './shapes/index.ts';
 import { listNames, type RemarkBook } from './terms/remark-book.ts';
@@ -69,13 +69,16 @@ export function readRegisters(
   };
 }
 
+/** Roles of numbers that say when or which. */
+const NO_QUANTITY = new Set<string>(['index', 'time', 'stamp', 'from', 'to']);
+
 /** A file may hold counters, powers and temperatures one below the other, each laid out in its own way. */
 function kindOf({ columns }: Sheet): 'degrees' | 'power' | 'amount' {
   const kinds = columns.filter(isNumberColumn).map(({ heading, meaning: { unit, carrier, role } }) => {
     if (isOfDegrees(unit) || (carrier !== undefined && isTemperature(carrier))) return 'degrees';
-    return isPower(unit) || (unit === undefined && role !== 'index' && POWER.test(plainWords(heading)))
-      ? 'power'
-      : 'amount';
+    const words = plainWords(heading);
+    const mayBePower = POWER.test(words) && !RATE_REGISTER.test(words);
+    return isPower(unit) || (unit === undefined && !NO_QUANTITY.has(role) && mayBePower) ? 'power' : 'amount';
   });
   return kinds.find((kind) => kind !== 'amount') ?? 'amount';
 }

@@ -406,6 +406,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'register-rollover': phrase(
     '{at}: the counter went past its end ({words}) and began again at nought. The use between is counted{effect, select, none {} other {, about {energy}}}.{alike}',
   ),
+  'register-slip': phrase(
+    '{at}: the counter fell a little ({words}) and was above it again later, so a figure is wrong. The lower one was left out. Correct it if you know better.{alike}',
+  ),
   'register-exchange': phrase(
     '{at}: the counter fell ({words}){hasDays, select, yes { between {from} and {to}} other {}}, so the meter was changed or a figure is wrong. The use between is not known. Add the last reading of the old meter.{alike}',
   ),

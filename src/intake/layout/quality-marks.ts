@@ -5,7 +5,7 @@ import { isMarkColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
 import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 
-const ESTIMATED = /^(e|est|est\.|projected|~|≈|ca\.?|circa|env\.?|environ)$/i;
+const ESTIMATED = /^(e|est|est\.|projected|~|≈|ca\.?|circa|c\.|approx\.?|approximate(ly)?|about|\*|env\.?|environ)$/i;
 /** Words for a value that was not read, by their beginning, in the languages of meter files; accents are left off. */
 const NOT_READ =
   /^(estim|geschat|ersatz|hochgerechn|rechnerisch|berechnet|interpol|substitut|stima|szacun|odhad|nahrad|arvio|ansl[a]?e?[tg]|skon|berakn|beregn|berekend|vervang|valeur (de )?remplac|remplace|sustitu|previst)/;

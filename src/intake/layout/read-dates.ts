@@ -47,6 +47,8 @@ export function settleDayFirst(
   const evidence = weighDayFirst(table, column, sheet.firstRow);
   if (evidence.dayFirst + evidence.monthFirst + evidence.either === 0) return choices.dayFirst;
   if (choices.dayFirst !== undefined) return choices.dayFirst;
+  const named = orderOfHeading(sheet, column);
+  if (named !== undefined && (named ? evidence.monthFirst : evidence.dayFirst) === 0) return named;
   const show = (row: number) => ({
     row: table.lineOfRow[row]!,
     column: sheet.columns[column]?.heading || `column ${column + 1}`,
@@ -76,6 +78,12 @@ export function settleDayFirst(
     expected: dayFirst ? 'day first' : 'month first',
   });
   return dayFirst;
+}
+
+/** Whether the day comes first as a heading like "Date (MM/DD/YYYY)" writes it; undefined where it does not. */
+export function orderOfHeading({ columns }: Sheet, column: number): boolean | undefined {
+  const form = /\b(?:(d{1,2})[./ -]m{1,3}|m{1,2}[./ -]d{1,2})[./ -]y/i.exec(columns[column]?.heading ?? '');
+  return form ? form[1] !== undefined : undefined;
 }
 
 /** Whether the day comes first in another date column of the file, as the end of each bill; undefined where none tells. */

@@ -24,7 +24,7 @@ import {
   MOST_KWH_A_DAY,
 } from '../terms/units.ts';
 import { type ColumnFacts, isWordColumn } from './column-facts.ts';
-import { isRegisterName, namesItself, unknownWords } from './column-words.ts';
+import { isRegisterName, isWhole, namesItself, unknownWords } from './column-words.ts';
 import { meanGasFactor } from './gas-factors.ts';
 import { plainWords, timesOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
@@ -113,8 +113,14 @@ export function settleUnit(
   const role = choices.role ?? roleFor(settledCarrier, isSent ? 'export' : way);
   if (choices.role === undefined && mayBeSentOut(sheet, column, role, said?.carrier))
     book.add('direction-asked', 'question', { column: name });
-  const named = plainWords(`${column.heading} ; ${sheet.fileName.replaceAll(/[-_.]/g, ' ')}`);
-  if (settledCarrier === 'electricity' && role === 'import' && choices.role === undefined && APPLIANCE.test(named))
+  const ofCars = sheet.columns.filter((c) => c.meaning.unit === undefined && OF_CHARGING.test(plainWords(c.heading)));
+  const named = plainWords([column.heading, sheet.fileName.replaceAll(/[-_.]/g, ' ')].join(' ; '));
+  if (
+    settledCarrier === 'electricity' &&
+    role === 'import' &&
+    choices.role === undefined &&
+    (APPLIANCE.test(named) || (ofCars.length > 0 && !isWhole(column)))
+  )
     book.add('part-asked', 'question', { column: name });
   const isMetered = role === 'import' && (settledCarrier === 'electricity' || settledCarrier === 'gas');
   const unknown = isMetered ? unknownWords(column.heading) : [];
@@ -243,6 +249,10 @@ function mayBeSentOut(sheet: Sheet, column: ColumnFacts, role: SeriesRole, said:
   if (isTitled && !DRAWN.test(heading) && !USED.test(heading)) return true;
   return /\bexport/.test(file) && ELECTRIC.test(file) && !ELECTRIC.test(heading) && !DRAWN.test(heading);
 }
+
+/** Beside amounts they are those of a car. */
+const OF_CHARGING =
+  /\b(charge ?points?|charging ?(points?|sessions?|stations?)|(car |ev )?chargers?|sessions?|vehicles?|wall ?box)\b/;
 
 const USED = /usage|\buse|consum|import|verbrauch|purchase/;
 /** With such words it is what was done with the file. */

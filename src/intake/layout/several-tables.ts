@@ -168,7 +168,10 @@ function headingsIn(table: Table): readonly number[] {
       const cells = rowTexts(table, row).filter((cell) => cell !== '');
       if (cells.length < (column < 0 ? 2 : 1) || !cells.every(isHead)) continue;
       if (!isDateLike(cellText(table, row + 1, c)) || monthOfName(cells[0]!) > 0) continue;
-      if (column >= 0 && !isOther(cells) && !(cells.length > 1 && isOfDates(cellText(table, row, c)))) continue;
+      // Below an empty line a row of words over dates is one of headings, whatever it speaks of.
+      const isApart = row > 0 && table.lineOfRow[row]! > table.lineOfRow[row - 1]! + 1;
+      const isOfOwn = cells.length > 1 && (isApart || isOfDates(cellText(table, row, c)));
+      if (column >= 0 && !isOther(cells) && !isOfOwn) continue;
       column = c;
       rows.push(row);
       break;

@@ -7,7 +7,7 @@ import { countAsNumber } from '../numbers/read-number.ts';
 import { cellText } from '../text/table.ts';
 import { isClockColumn, isDateColumn } from './column-facts.ts';
 import { clockAt, dayPartsOf } from './day-parts.ts';
-import { orderBeside, orderByEnds } from './read-dates.ts';
+import { orderBeside, orderByEnds, orderOfHeading } from './read-dates.ts';
 import type { Sheet } from './sheet.ts';
 
 export interface SheetStep {
@@ -35,6 +35,8 @@ function isDayFirst(sheet: Sheet): boolean {
   if (dayFirst !== undefined || dateColumn < 0) return dayFirst ?? true;
   const told = weighDayFirst(table, dateColumn, firstRow, Math.min(table.rowCount, firstRow + SAMPLE_ROWS));
   if (told.dayFirst + told.monthFirst > 0) return told.monthFirst <= told.dayFirst;
+  const named = orderOfHeading(sheet, dateColumn);
+  if (named !== undefined) return named;
   return orderBeside(sheet, dateColumn) ?? orderByEnds(sheet, dateColumn) ?? !sheet.isMonthFirstHere;
 }
 

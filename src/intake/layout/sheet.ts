@@ -167,7 +167,8 @@ function describeSheet(
   dateForm: Sheet['dateForm'],
   dated: number,
 ): Sheet {
-  const firstRow = dated - undatedAbove(table, dated);
+  const upper = dated - datedAbove(table, dated, dateColumn);
+  const firstRow = upper - undatedAbove(table, upper);
   const headingRow = findHeadingRow(table, firstRow);
   const width = widthOf(table, firstRow, headingRow);
   const headings = joinHeadings(table, headingRow, firstRow, width);
@@ -218,6 +219,17 @@ function hasValue(table: Table, row: number, dateColumn: number): boolean {
     if (!Number.isNaN(readAwkwardNumber(cell, '.')) || !Number.isNaN(readAwkwardNumber(cell, ','))) return true;
   }
   return false;
+}
+
+/** Rows directly above the first with a date and a number that have a date too and are as wide: their numbers cannot be read. */
+function datedAbove(table: Table, first: number, dateColumn: number): number {
+  let rows = 0;
+  const isDated = (row: number) =>
+    isDateCell(cellText(table, row, dateColumn)) &&
+    cellCount(table, row) === cellCount(table, first) &&
+    rowTexts(table, row).filter((cell) => cell !== '').length > 1;
+  while (dateColumn >= 0 && rows < first && isDated(first - rows - 1)) rows++;
+  return rows;
 }
 
 /**

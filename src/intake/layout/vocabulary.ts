@@ -76,7 +76,7 @@ export const NOT_ACTIVE = any(
 
 /** What a home uses of its own making: neither bought nor sent out. */
 export const OWN_USE = words(
-  'self.?consum|eigenverbrauch|autocons|eigen ?verbruik|egetforbrug|egenforbrug|own use|eigendeckung',
+  'self.?consum|eigenverbrauch|autocons|eigen ?verbruik|egetforbrug|egenforbrug|own use|eigendeckung|(solar|\\bpv|panels?|roof) (to|used (in|by)) (the )?(home|house|load)',
 );
 
 /** Sent out into the grid. */
@@ -162,7 +162,10 @@ export const ELECTRIC = any(
 );
 
 export const HEAT = any(
-  words('heat (output|out|produced|delivered|meter|generated|energy|supplied)|thermal|thermi(que|sch)|termica'),
+  words(
+    'heat (output|out|produced|delivered|meter|generated|energy|supplied)|thermal|thermi(que|sch)|termica',
+    '(?<!(electric|gas|oil|storage) )heat (used|usage|consum\\w+|power|demand)(?! ?pump)',
+  ),
   words(
     'warmemenge|warmeleistung|warmeabgabe|warmeerzeug|warmeproduk|warmeertrag|chauffage urbain|heizleistung|warmeenergie|fernwarme|warmezahler|warmeverbrauch|nahwarme|chaleur|warmteverbruik',
   ),
@@ -256,7 +259,9 @@ export const TO_COMPARE = any(
 /** Of each day on the mean, whatever the row's length. */
 export const A_DAY = any(
   words('(\\/|(?<![a-z])(per|pro|par|por|al|pr\\.?|je|a)) ?(day|d|tag|jour|dia|giorno|dag)(?![a-z])'),
-  words('(average|mean) daily|daily (average|mean)|tagesdurchschnitt|tagesmittel|moyenne (par jour|journaliere)'),
+  words(
+    '(average|avg\\.?|mean) daily|daily (average|avg|mean)|tagesdurchschnitt|tagesmittel|moyenne (par jour|journaliere)',
+  ),
   words('media (diaria|giornaliera)|(consumo|promedio) diario medio|daggemiddelde|dognmiddel|dagligt gennemsnit'),
 );
 

@@ -78,13 +78,13 @@ const MOST = 1e15;
 const UNIT =
   /^([kmg]?wh|[gkm]j|btu|k?w|m3|m³|cu ?m|ft3|ft³|cu ?ft|[hc]cf|cf|gal(lons?)?|k|l(itres?|iters?|tr?s?)|th(er)?ms?|°?[cf]|°|%|p(ence)?|gbp|eur|usd|[£€])$/i;
 const AWKWARD =
-  /^(\()?\s*([£€$]?)\s*([-+−]?)\s*[£€$]?\s*([\d.,'’ \u00a0\u202f]+)(e[-+]?\d{1,3})?\s*(%|[a-zµ³°£€]{0,8}\d?)\s*(\))?$/i;
+  /^(\()?\s*([£€$]?)\s*([-+−]?)\s*[£€$]?\s*([\d.,'’ \u00a0\u202f\u2009]+)(e[-+]?\d{1,3})?\s*(%|[a-zµ³°£€]{0,8}\d?)\s*(\))?$/i;
 
 /** A mark of how a reading came about behind its number: "12345 E", "12345E", "12345 (A)", "900 est." */
 const MARK_BEHIND =
-  /^(.*\d)(?:\s*[([]\s*(e|a|c|est\.?|estimated?|actual|customer)\s*[)\]]|\s*(e|a|est\.?|estimated?|actual|customer))$/i;
-/** The same before it: "E12345", "est. 900". Three digits at least, for "A1" is a name. */
-const MARK_BEFORE = /^(e|a|est\.?|estimated?|actual)[\s:]*(\d[\d.,'’ ]*\d{2})$/i;
+  /^(.*\d)(?:\s*[([]\s*(e|a|c|est\.?|estimated?|actual|customer|approx\.?|\*)\s*[)\]]|\s*(e|a|est\.?|estimated?|actual|customer|approx\.?|\*))$/i;
+/** The same before it: "E12345", "est. 900", "~900". Three digits at least, for "A1" is a name. */
+const MARK_BEFORE = /^(e|a|est\.?|estimated?|actual|~|≈|approx\.?|about|circa|ca?\.)[\s:]*(\d[\d.,'’ ]*\d{2})$/i;
 
 /** A sign of a footnote behind it, "364*" or "364¹"; "m³" is none. */
 const NOTE_BEHIND = /^(.*\d)\s*([*†‡¹²³⁴⁵]{1,3}\)?)$/;
@@ -130,7 +130,7 @@ function plainDigits(body: string, decimal: '.' | ','): string | undefined {
   if (fraction !== undefined && !/^\d*$/.test(fraction)) return undefined;
   const group = decimal === '.' ? ',' : '.';
   if (!/^\d*$/.test(whole)) {
-    const sign = whole.includes(group) ? group : /['’ \u00a0\u202f]/.exec(whole)?.[0];
+    const sign = whole.includes(group) ? group : /['’ \u00a0\u202f\u2009]/.exec(whole)?.[0];
     if (sign === undefined) return undefined;
     const parts = whole.split(sign);
     const grouped = parts.every((part, i) => (i === 0 ? /^\d{1,3}$/ : /^\d{3}$/).test(part));

@@ -24,6 +24,9 @@ export interface RegisterPlaces {
   readonly onStep?: () => void;
 }
 
+/** Another meter begins below so much of the last reading of the one before. A judgement. */
+const BEGINS_ANEW = 0.5;
+
 /** @param order indices of the readings in order of time */
 export function registerSteps(
   order: readonly number[],
@@ -38,6 +41,14 @@ export function registerSteps(
     if (Number.isNaN(readings[after]!)) continue;
     if (before !== undefined && isLapse(place, readings[before]!)) {
       book.tally('counter-noughts', 'note', { row: lineOf(after), from: dayOf(after) });
+      continue;
+    }
+    if (before !== undefined && isSlip(place, before)) {
+      book.tally('register-slip', 'note', {
+        row: lineOf(after),
+        foundTold: tell('first-then', { first: readings[before]!, next: readings[after]! }),
+        from: dayOf(after),
+      });
       continue;
     }
     // An estimate above the reading that follows was too high: the use is that of both times together.
@@ -66,6 +77,15 @@ export function registerSteps(
   function isLapse(place: number, last: number): boolean {
     if (last <= 0 || readings[order[place]!] !== 0) return false;
     const next = order.slice(place).find((at) => readings[at]! > 0);
+    return next !== undefined && readings[next]! >= last;
+  }
+
+  /** A fall by a little after which the counter is above where it was again: a digit too few, and no meter that began anew. */
+  function isSlip(place: number, before: number): boolean {
+    const [last, fallen] = [readings[before]!, readings[order[place]!]!];
+    if (!(fallen < last && fallen > last * BEGINS_ANEW) || timeOf(before) === timeOf(order[place]!)) return false;
+    if ([before, order[place]!].some((at) => tellsOfExchange?.(at) || isEstimated?.(at))) return false;
+    const next = order.slice(place + 1).find((at) => !Number.isNaN(readings[at]!));
     return next !== undefined && readings[next]! >= last;
   }
 

@@ -8,6 +8,7 @@ import type { Carrier } from '../../model/shapes/evidence.ts';
 import { isDelivered, isSaleUnit, SALE_UNITS, type SaleUnit, unitsOf } from '../../model/shapes/heating.ts';
 import { tell } from '../../model/shapes/told.ts';
 import { type IntakeShape, nothingRead } from '../importer/shape.ts';
+import { namesOf } from '../layout/column-words.ts';
 import { quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { plainWords } from '../layout/headings.ts';
@@ -41,7 +42,9 @@ export const deliveries: IntakeShape = {
     const soldSo = quantities.some((c) => isSaleUnit(c.meaning.unit));
     const said = quantities[0] && statedCarrier(sheet, quantities[0])?.carrier;
     if (soldSo) return { fit: 0.92, reason: 'a date and an amount of fuel in each row' };
-    if (quantities.length > 0 && /deliver|tanker|\bfill/.test(words))
+    // What the grid or a heat pump delivers is metered in kWh.
+    const isMetered = quantities.some((c) => c.meaning.unit === 'kWh' || c.meaning.unit === 'MWh');
+    if (quantities.length > 0 && !isMetered && /deliver|tanker|\bfill/.test(words))
       return { fit: 0.85, reason: 'a date and an amount delivered in each row' };
     if (quantities.length > 0 && isDelivered(said))
       return { fit: 0.8, reason: 'the file speaks of a fuel that is delivered' };
@@ -53,11 +56,17 @@ export const deliveries: IntakeShape = {
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
     const dates = readDates(sheet, column, undefined, dayFirst, context.zone, context.onProgress);
     explainStrays(sheet, dates, book);
-    const facts = dates.count === 0 ? undefined : seriesColumns(sheet, choices, [column], book)[0];
+    const [facts, ...others] = dates.count === 0 ? [] : seriesColumns(sheet, choices, [column], book);
     if (!facts) {
       book.add(dates.count === 0 ? 'no-readable-rows' : 'no-numbers', 'refusal', { column: columnName(sheet, column) });
       return nothingRead(choices, dates.count);
     }
+    if (others.length > 0)
+      book.add('column-asked', 'question', {
+        column: columnName(sheet, facts.index),
+        found: namesOf(sheet, others),
+        count: others.length,
+      });
     remarkAfterToday(sheet, dates, context, book);
     const decimal = settleDecimal(sheet, facts.index, choices, book);
     const values = readValues(sheet, facts.index, dates.rows, dates.count, decimal, tell('amount-of-fuel'), book);

@@ -121,6 +121,7 @@ export const REMARK_CODES = [
   'register-rollover',
   'register-exchange',
   'register-exchange-read',
+  'register-slip',
   'register-alone',
   'register-still',
   'readings-times',

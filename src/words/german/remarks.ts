@@ -240,6 +240,8 @@ export const REMARKS: Catalogue = {
     '{file} hat {hasDays, select, yes {nur eine Lieferung} other {keine Lieferung}}. Zwei sind nötig, um zu wissen, wie lange der Brennstoff reichte. Fügen Sie die vorige hinzu.',
   '{at}: the counter went past its end ({words}) and began again at nought. The use between is counted{effect, select, none {} other {, about {energy}}}.{alike}':
     '{at}: Das Zählwerk lief über sein Ende ({words}) und begann wieder bei null. Der Verbrauch dazwischen ist erhalten{effect, select, none {} other {, etwa {energy}}}.{alike}',
+  '{at}: the counter fell a little ({words}) and was above it again later, so a figure is wrong. The lower one was left out. Correct it if you know better.{alike}':
+    '{at}: Das Zählwerk fiel ein wenig ({words}) und stand später wieder darüber. Eine Zahl ist also falsch. Die kleinere blieb weg. Berichtigen Sie sie, wenn Sie es besser wissen.{alike}',
   '{at}: the counter fell ({words}){hasDays, select, yes { between {from} and {to}} other {}}, so the meter was changed or a figure is wrong. The use between is not known. Add the last reading of the old meter.{alike}':
     '{at}: Das Zählwerk fiel ({words}){hasDays, select, yes { zwischen dem {from} und dem {to}} other {}}. Der Zähler wurde getauscht, oder eine Zahl ist falsch. Der Verbrauch dazwischen ist nicht bekannt. Fügen Sie den letzten Stand des alten Zählers hinzu.{alike}',
   '{at}{when}: the counter shows nought and later goes on from where it was. Such readings were left out.{alike}':

@@ -372,3 +372,89 @@ test('what has nothing in any night and most about noon may be made by panels: a
   expect(asked('Energy (kWh)', 16, 21)).not.toContain('made-by-day-asked');
   expect(asked('Day (kWh)', 7, 18)).not.toContain('made-by-day-asked');
 });
+
+test('a counter that falls a little and is above it again was read wrongly once; one that begins anew is another meter', () => {
+  const list = (readings: readonly number[]) =>
+    read(['Date,Electricity reading kWh', ...readings.map((one, i) => `${slashed(DAYS[i * 11]!)},${one}`)]);
+  const slip = list([45_100, 45_480, 44_810, 46_110, 46_330]);
+  expect(slip.series).toEqual(['electricity import 1230.0']);
+  expect(slip.noted).toContain('register-slip');
+  expect(list([45_100, 45_480, 3, 630, 850]).noted).toContain('register-exchange');
+});
+
+test('what is written as about so much is an estimate, and so is what bears a star', () => {
+  const rows = ['20000', 'c. 20400', '~20700', '20990', '21200*'].map((one, i) => `${slashed(DAYS[i * 12]!)},${one}`);
+  const found = read(['Date,Electricity kWh meter', ...rows]);
+  expect(found.series).toEqual(['electricity import 1200.0']);
+  expect(found.noted).toContain('estimated');
+  // Rows above the first number that can be read are no headings.
+  const words = ['a lot', 'more', '7', '8', '9'].map((one, i) => `${DAYS[i]},${one}`);
+  expect(read(['Date,Electricity kWh', ...words]).noted).toContain('number-unreadable');
+});
+
+test('thousands may stand apart by a thin space', () => {
+  const rows = [1204, 1311, 1250].map((kWh, i) => `${i + 1}/2025;${String(kWh).replace(/^1/, '1\u2009')}`);
+  expect(read(['Month;Electricity kWh', ...rows]).series).toEqual(['electricity import 3765.0']);
+});
+
+test('a list of prices below an empty line is no use', () => {
+  const days = DAYS.map((day, i) => `${slashed(day)},${OF_DAYS[i]},1.20`);
+  const prices = ['', 'Price from,p/kWh,Standing', '01/01/2025,24.5,60', '01/04/2025,27.0,53'];
+  const found = read(['Date,Electricity kWh,Cost', ...days, ...prices]);
+  expect(found.series).toEqual([`electricity import ${sum(OF_DAYS).toFixed(1)}`]);
+  expect(found.asked).toContain('sheet-tables-asked');
+});
+
+test('controlled load is a register beside numbered intervals, and no power', () => {
+  const rows = DAYS.slice(0, 20).flatMap((day) =>
+    Array.from({ length: 48 }, (_, i) => [
+      `General Usage,${slashed(day)},${i + 1},${(0.1 + (i % 5) / 50).toFixed(2)}`,
+      `Controlled Load,${slashed(day)},${i + 1},${i < 10 ? 0.9 : 0}`,
+    ]).flat(),
+  );
+  const { series } = read(['Register,Date,Interval,kWh', ...rows], 'Australia/Brisbane');
+  expect(series).toEqual(['electricity import 133.2', 'electricity import 180.0']);
+});
+
+test('the power and use of heat are heat; what a charge point delivered is asked about as a part of the home’s', () => {
+  const log = Array.from(
+    { length: 96 },
+    (_, i) => `2025-01-05 ${Math.floor(i / 4)}:${['00', '15', '30', '45'][i % 4]},1000,3200,36,31`,
+  );
+  expect(read(['Time,elec_power W,heat_power W,t_flow °C,t_return °C', ...log]).series.slice(0, 2)).toEqual([
+    'electricity heat-pump 24.0',
+    'heat heat-output 76.8',
+  ]);
+  const network = ['Jan', 'Feb', 'Mar'].map((month) => `${month} 2025,400`);
+  expect(read(['Month,Heat used (kWh)', ...network]).series).toEqual(['heat heat-output 1200.0']);
+  const sessions = DAYS.map((day, i) => `${day},Driveway,${OF_DAYS[i]}`);
+  expect(read(['Start date,Charge point,kWh delivered', ...sessions]).asked).toContain('part-asked');
+});
+
+test('what is delivered in kWh is metered; of two fuels in one list of deliveries it is asked which', () => {
+  const weeks = DAYS.filter((_, i) => i % 7 === 0).map((day, i) => `${slashed(day)},${135 - i},${405 - 3 * i}`);
+  const heading = 'Week ending,Space heating used kWh,Space heating delivered kWh';
+  expect(read([heading, ...weeks]).series).toEqual(['electricity heat-pump 1179.0', 'heat heat-output 3537.0']);
+  const fuels = ['12/10/2024,900,200', '20/01/2025,1000,210', '28/10/2025,950,190'];
+  expect(read(['Delivered,Heating oil litres,LPG litres', ...fuels]).asked).toContain('column-asked');
+});
+
+test('what panels send to the home is its own use, and centimetres are no litres', () => {
+  const rows = DAYS.map(
+    (day, i) => `${day},${(OF_DAYS[i]! / 3).toFixed(2)},${(OF_DAYS[i]! / 4).toFixed(2)},${OF_DAYS[i]}`,
+  );
+  const { series } = read(['Date,PV to home (kWh),PV to grid (kWh),Grid to home (kWh)', ...rows]);
+  expect(series.filter((one) => one.includes('generation'))).toEqual([]);
+  expect(series).toContain(`electricity import ${sum(OF_DAYS).toFixed(1)}`);
+  const dips = DAYS.filter((_, i) => i % 10 === 0).map((day, i) => `${slashed(day)},${100 - 6 * i},${1000 - 60 * i}`);
+  expect(read(['Date,Dip (cm),Litres in tank (kerosene)', ...dips]).series).toEqual([]);
+});
+
+test('a heading may say in which order its dates are written', () => {
+  const rows = Array.from({ length: 12 }, (_, i) => `01/${String(i + 1).padStart(2, '0')}/2025,${OF_DAYS[i]}`);
+  const found = read(['Date (MM/DD/YYYY),Electricity (kWh)', ...rows]);
+  expect(found).toMatchObject({ asked: [], series: [`electricity import ${sum(OF_DAYS.slice(0, 12)).toFixed(1)}`] });
+  expect(read(['Date (dd/mm/yyyy),Electricity (kWh)', ...rows.slice(0, 3)], 'America/Chicago').asked).not.toContain(
+    'date-order-asked',
+  );
+});
