@@ -32,6 +32,7 @@ import { statedCarrier, statedUnit, unitsByRow } from './stated-energy.ts';
 import { pulsesSaid, saysTenths } from './titles.ts';
 import { columnName } from './value-cells.ts';
 import { APPLIANCE, DRAWN, ELECTRIC, MADE, MADE_HERE, POWER, WAY } from './vocabulary.ts';
+import { withoutPeople } from './without-people.ts';
 
 export interface Quantity {
   readonly unit: EnergyUnit;
@@ -123,7 +124,7 @@ export function settleUnit(
   )
     book.add('part-asked', 'question', { column: name });
   const isMetered = role === 'import' && (settledCarrier === 'electricity' || settledCarrier === 'gas');
-  const unknown = isMetered ? unknownWords(column.heading) : [];
+  const unknown = isMetered ? unknownWords(withoutPeople(column.heading)) : [];
   const isAsked = book.has('carrier-guessed') || book.has('direction-asked') || book.has('part-asked');
   const isChosen = choices.role !== undefined || ofFile.columns?.value === column.index || ofFile.every;
   if (unknown.length > 0 && !isChosen && !isAsked)

@@ -6,7 +6,6 @@
 import { localStamp } from '../../model/calendar/zone.ts';
 import { isEnergy, isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import { tell } from '../../model/shapes/told.ts';
-import { meanOf } from '../../model/units/sums.ts';
 import { type ClockSettled, settleClock } from '../clock/settle-clock.ts';
 import { toInstants } from '../clock/to-instants.ts';
 import { type ZoneTable, zoneTable } from '../clock/zone-table.ts';
@@ -191,35 +190,17 @@ export function buildIntervalSeries(
   const isHome = quantity.carrier === 'electricity' && quantity.role === 'import';
   if (quantity.carrier !== 'water') remarkFrozen(placed, clock.zone, context.zone, isHome, book, likelyKWh);
   context.onProgress?.(0.9);
-  remarkDarkNights(placed, quantity, screen.column, choices, book);
+  const isTold = choicesFor(choices, screen.column).role !== undefined || namesWay(column) || namesRegister(column);
+  if (isHome && !isTold) remarkDarkNights(placed, screen.column, book);
   const fill = choices.fill === 'same weekday mean' && !inDegrees;
   const kept: FilledPlaced = fill ? fillPlaced(placed, clock.zone, book) : { ...placed, filled: [] };
   const series = kept.filled.length > 0 ? withFilled(summariseReadings(title, kept), kept.filled) : asRead;
-  const isTold = choicesFor(choices, screen.column).role !== undefined || namesWay(column) || namesRegister(column);
-  if (isHome && !isTold && goesWithTheSun(asRead)) book.add('direction-asked', 'question', { column: screen.column });
   return {
     series,
     intervals: intervalDays(id, kept),
     firstDays: firstDays(kept, clock.zone),
     quantity,
   };
-}
-
-const HALF_HOURS_OF_NIGHT = [46, 47, 0, 1, 2, 3, 4, 5];
-const meanBetween = (day: readonly number[], from: number, to: number): number => meanOf(day.slice(2 * from, 2 * to));
-
-/** Nothing at all in any night and hardly anything in the evening: what a roof makes or sends out, and no home draws. */
-function goesWithTheSun({ dayShape = [], present, expected }: Series): boolean {
-  const months = dayShape.filter((day) => day.some((kWh) => kWh !== 0));
-  return (
-    months.length > 0 &&
-    present >= expected / 2 &&
-    months.every(
-      (day) =>
-        HALF_HOURS_OF_NIGHT.every((slot) => day[slot] === 0) &&
-        meanBetween(day, 18, 22) < 0.5 * meanBetween(day, 10, 14),
-    )
-  );
 }
 
 /** Marks of readings that are no reading (a spike taken out, an empty cell) do not count. */

@@ -1,7 +1,4 @@
 /** What has nothing in any night and its middle about noon is rather made by panels than bought. */
-import type { Quantity } from '../layout/settle-unit.ts';
-import { RATE_REGISTER } from '../layout/vocabulary.ts';
-import type { IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import type { Placed } from './place-readings.ts';
 
@@ -12,16 +9,8 @@ const NIGHT = { from: 22, to: 3 } as const;
 /** Middle of what panels make in a day, on a clock with or without summer time. */
 const NOON = { earliest: 11, latest: 14.5 } as const;
 
-/** Asks which way it goes, unless somebody or a register of dear hours said it. */
-export function remarkDarkNights(
-  { days, present }: Placed,
-  { carrier, role }: Quantity,
-  column: string,
-  choices: IntakeChoices,
-  book: RemarkBook,
-): void {
-  if (carrier !== 'electricity' || role !== 'import' || choices.role !== undefined || present === 0) return;
-  if (RATE_REGISTER.test(column.toLowerCase())) return;
+/** Asks which way electricity goes of which neither its words nor a person said it. */
+export function remarkDarkNights({ days }: Placed, column: string, book: RemarkBook): void {
   let [total, moment, bright] = [0, 0, 0];
   for (const { values } of days) {
     let ofDay = 0;

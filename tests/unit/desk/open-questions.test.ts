@@ -31,11 +31,11 @@ test('two meters on the same days are asked about by the desk too', async () => 
   const home = openHome();
   await home.create();
   await home.bring('one.csv', hours('Electricity used (kWh)'));
-  const other = hours('Night electricity of the annexe (kWh)', 3).replaceAll('Night ', '');
+  const other = hours('Night electricity of the building (kWh)', 3).replaceAll('Night ', '');
   await expect(home.bring('two.csv', other)).rejects.toMatchObject({
     code: 'records-asked',
     remedy:
-      'Answer with “choices”: { "beside": "added" } at this file in the household file (possible: added, aside). If it has several records: "besideOf": {"electricity of the annexe (kWh)":"added"}.',
+      'Answer with “choices”: { "beside": "added" } at this file in the household file (possible: added, aside). If it has several records: "besideOf": {"electricity of the building (kWh)":"added"}.',
   });
   expect((await home.open()).evidence).toHaveLength(1);
   const { beside } = (await home.bring('two.csv', other, { beside: 'aside' })).series[0]!;
@@ -87,7 +87,7 @@ test('a later file of a meter that is kept aside stays aside with it', async () 
   await home.create();
   await home.bring('one.csv', hours('Electricity used (kWh)'));
   const annexe = (first: number) =>
-    hours('Electricity of the annexe (kWh)', 3).replaceAll('2026-01-', first === 1 ? '2026-01-' : '2026-02-');
+    hours('Electricity of the building (kWh)', 3).replaceAll('2026-01-', first === 1 ? '2026-01-' : '2026-02-');
   await home.bring('january.csv', annexe(1), { beside: 'aside' });
   await home.bring('february.csv', annexe(2), { beside: 'aside' });
   expect((await home.open()).series.map(({ total }) => Math.round(total))).toEqual([240]);

@@ -459,7 +459,7 @@ test('a record that is nought in every night and every evening is asked about, w
     const hour = i % 24;
     return `${stamp};${hour > 8 && hour < 17 ? 1.2 : 0}`;
   });
-  expect(read(`Fra;Kanal 2 (kWh)\n${rows.join('\n')}`).asked).toContain('direction-asked');
+  expect(read(`Fra;Kanal 2 (kWh)\n${rows.join('\n')}`).asked).toContain('made-by-day-asked');
 });
 
 test('a weight that one piece has is no unit of the column that counts them', () => {
