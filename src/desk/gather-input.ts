@@ -8,6 +8,7 @@ import { DeskError } from './desk-error.ts';
 import type { WholeHousehold } from './household-file.ts';
 import type { InputCheck } from './household-input.ts';
 import { type HouseholdInput, toHousehold } from './household-input.ts';
+import { findOverlaps, withOverlaps } from './join/find-overlaps.ts';
 import { remarkRivals } from './join/remark-rivals.ts';
 import { seriesInMemory } from './join/stored-series.ts';
 import { refuseTakenLater } from './parse-household.ts';
@@ -75,7 +76,18 @@ export async function gatherInput(given: GatherInput): Promise<WholeHousehold> {
     refuseTwice(seen, evidence);
     return { import: evidence, rawFile: null, intervals: [] };
   });
-  const whole = { household, evidence: [...fromFiles, ...typed], estimates: [], checks: [] };
+  const brought = [...fromFiles, ...typed];
+  const readings = new Map(brought.flatMap(({ intervals }) => intervals.map((one) => [one.seriesId, one] as const)));
+  const imports = brought.map(({ import: one }) => one);
+  // What each says again that one before it said, as the window tells it when it comes.
+  const evidence = brought.map((one, i) => ({
+    ...one,
+    import: withOverlaps(
+      one.import,
+      findOverlaps(imports.slice(0, i + 1), (seriesId) => readings.get(seriesId)),
+    ),
+  }));
+  const whole = { household, evidence, estimates: [], checks: [] };
   const rivals = remarkRivals(
     seriesInMemory(whole),
     whole.evidence.map(({ import: one }) => one),

@@ -34,7 +34,7 @@ const OTHER_VALUES: Readonly<Partial<Record<Key, readonly string[]>>> = {
   toInclusive: ['true', 'false'],
   net: ['true', 'false'],
   ownUse: ['within', 'apart'],
-  beside: ['added', 'aside'],
+  beside: ['added', 'aside', 'instead'],
   weatherMeasured: ['true', 'false'],
   role: ['import', 'export', 'generation', 'heat-pump'],
   decimal: ['.', ','],

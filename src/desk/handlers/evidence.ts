@@ -92,7 +92,7 @@ function readingsOf(store: Store, { seriesId, from, to }: Input<'evidence.readin
   const { zone } = findHousehold(store, evidence.householdId).household;
   const group = groupSeries(store.listEvidence(evidence.householdId)).find((members) =>
     members.some((member) => member.series.id === seriesId),
-  ) ?? [{ series, fileName: evidence.fileName, rank: 0 }];
+  ) ?? [{ series, fileName: evidence.fileName, rank: 0, isTyped: evidence.shape === 'typed' }];
   return [...thin(pointsOf(group), MOST_POINTS, ({ value }) => value)];
 
   function pointsOf(group: Group): Point[] {

@@ -1,4 +1,4 @@
-/** Readings of several imports laid over each other, the newest on top, one layer for each length of reading. */
+/** Readings of several imports laid over each other, the one that counts on top, one layer for each length of reading. */
 import type { IntervalDays } from '../../intake/intake.ts';
 import { toDayNumber } from '../../model/calendar/civil.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
@@ -21,7 +21,7 @@ export const DAY_MINUTES = 1440;
 /** Layers by minutes of one reading; a day that is one reading has 1440. */
 export function layersOf(members: readonly Member[], read: ReadIntervals): Map<number, Layer> {
   const layers = new Map<number, Layer>();
-  for (const { series, rank } of members) {
+  for (const [rank, { series }] of members.entries()) {
     const { minutes, days } = daysOf(series, read);
     const layer: Layer = layers.get(minutes) ?? new Map<number, LayerDay>();
     layers.set(minutes, layer);

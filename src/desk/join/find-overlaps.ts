@@ -29,11 +29,12 @@ export function findOverlaps(evidence: readonly Evidence[], read: ReadIntervals)
   const newest = evidence.at(-1);
   if (!newest) return [];
   const overlaps = groupSeries(evidence).flatMap((group) => {
-    const own = group.at(-1)!;
-    const earlier = group.slice(0, -1).filter(({ series }) => meet(series, own.series));
-    if (own.rank !== evidence.length - 1 || earlier.length === 0) return [];
+    const own = group.find(({ rank }) => rank === evidence.length - 1);
+    const earlier = own ? group.filter((one) => one !== own && meet(one.series, own.series)) : [];
+    if (!own || earlier.length === 0) return [];
     const common = own.series.resolution === 'period' ? commonPeriods(earlier, own) : commonDays(earlier, own, read);
-    return remarksOf(newest.fileName, earlier, own.series, common);
+    const counts = group.indexOf(own) > group.indexOf(earlier.at(-1)!);
+    return remarksOf(newest.fileName, earlier, own.series, common, counts);
   });
   return [...overlaps, ...findOtherMeter(evidence)];
 }
@@ -100,7 +101,13 @@ function perDay({ periods, carrier }: Series): Map<number, number> {
   return days;
 }
 
-function remarksOf(file: string, earlier: Group, { carrier }: Series, common: readonly CommonDay[]): Remark[] {
+function remarksOf(
+  file: string,
+  earlier: Group,
+  { carrier }: Series,
+  common: readonly CommonDay[],
+  counts: boolean,
+): Remark[] {
   if (common.length === 0) return [];
   const names = [...new Set(earlier.map(({ fileName }) => fileName))];
   const found =
@@ -118,13 +125,18 @@ function remarksOf(file: string, earlier: Group, { carrier }: Series, common: re
     to: toCivilDate(days.at(-1)!.day + 1),
     count: days.length,
   });
+  const different = (days: readonly CommonDay[]): Remark => ({
+    ...remark('overlap-different', days),
+    expected: counts ? file : found,
+    ...effect(days),
+  });
   const same = common.filter(({ differs }) => !differs);
   const runs = runsOf(common.filter(({ differs }) => differs));
   const rest = runs.slice(LISTED_RUNS).flat();
   return [
     ...(same.length > 0 ? [remark('overlap-same', same)] : []),
-    ...runs.slice(0, LISTED_RUNS).map((run) => ({ ...remark('overlap-different', run), ...effect(run) })),
-    ...(rest.length > 0 ? [{ ...remark('overlap-different', rest), ...effect(rest) }] : []),
+    ...runs.slice(0, LISTED_RUNS).map((run) => different(run)),
+    ...(rest.length > 0 ? [different(rest)] : []),
   ];
 }
 

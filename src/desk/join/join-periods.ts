@@ -1,25 +1,36 @@
-/** One series from the bills or deliveries of several imports: each day counts once, the newest import of it wins. */
-import { toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
+/** One series from the bills or deliveries of several imports: each day counts once, in the surest import of it. */
+import { compareDates, toDayNumber } from '../../model/calendar/civil.ts';
+import { cutPeriod } from '../../model/evidence/cut-periods.ts';
 import { isTemperature } from '../../model/shapes/carrier.ts';
 import type { EvidencePeriod, Series } from '../../model/shapes/evidence.ts';
-import type { Group } from './group-series.ts';
+import type { Group, Member } from './group-series.ts';
 
 export function joinPeriods(group: Group): Series {
-  const newest = group.at(-1)!.series;
-  const covered = new Set<number>();
-  const kept: EvidencePeriod[] = [];
-  const inDegrees = isTemperature(newest.carrier);
-  for (const { series } of group.toReversed()) {
-    const ownDays: number[] = [];
-    for (const period of series.periods ?? []) {
-      kept.push(...uncovered(period, covered, inDegrees));
-      for (let day = toDayNumber(period.from); day < toDayNumber(period.to); day++) ownDays.push(day);
-    }
+  const surest = group.at(-1)!.series;
+  const inDegrees = isTemperature(surest.carrier);
+  const kept: { readonly of: Member; readonly periods: readonly EvidencePeriod[] }[] = [];
+  const take = (of: Member, periods: readonly EvidencePeriod[]) => {
     // Bills of one import may overlap among themselves; that has its own remark and is not settled here.
-    for (const day of ownDays) covered.add(day);
-  }
-  const periods = kept.toSorted((a, b) => (a.from < b.from ? -1 : a.from > b.from ? 1 : a.to < b.to ? -1 : 1));
-  const from = periods[0]?.from ?? newest.from;
+    const others = kept.filter((one) => one.of !== of);
+    const known = others.flatMap((one) => one.periods);
+    const cut = { inDegrees, agree: !others.some((one) => one.of.isTyped) };
+    kept.push({ of, periods: periods.flatMap((period) => cutPeriod(period, known, cut)) });
+  };
+  const isEstimate = ({ quality }: EvidencePeriod) => quality === 'estimated';
+  const files = group.filter(({ isTyped }) => !isTyped).reverse();
+  for (const one of group.filter(({ isTyped }) => isTyped).reverse()) take(one, one.series.periods ?? []);
+  for (const one of files)
+    take(
+      one,
+      (one.series.periods ?? []).filter((period) => !isEstimate(period)),
+    );
+  for (const one of files) take(one, (one.series.periods ?? []).filter(isEstimate));
+  const periods = kept
+    .flatMap((one) => one.periods)
+    .toSorted((a, b) => compareDates(a.from, b.from) || compareDates(a.to, b.to));
+  const covered = new Set<number>();
+  for (const { from, to } of periods) for (let day = toDayNumber(from); day < toDayNumber(to); day++) covered.add(day);
+  const from = periods[0]?.from ?? surest.from;
   const to =
     periods
       .map((period) => period.to)
@@ -27,7 +38,7 @@ export function joinPeriods(group: Group): Series {
       .at(-1) ?? from;
   const sum = periods.reduce((total, p) => total + p.kWh * (inDegrees ? length(p) : 1), 0);
   return {
-    ...newest,
+    ...surest,
     from,
     to,
     total: inDegrees
@@ -40,35 +51,8 @@ export function joinPeriods(group: Group): Series {
     periods,
     present: covered.size,
     expected: toDayNumber(to) - toDayNumber(from),
-    estimatedCount: periods.filter(({ quality }) => quality === 'estimated').length,
+    estimatedCount: periods.filter(isEstimate).length,
   };
 }
 
 const length = ({ from, to }: EvidencePeriod): number => toDayNumber(to) - toDayNumber(from);
-
-/** The parts of a bill that no newer import covers; a part has its share by days and is an estimate. */
-function uncovered(period: EvidencePeriod, covered: ReadonlySet<number>, inDegrees: boolean): EvidencePeriod[] {
-  const [from, to] = [toDayNumber(period.from), toDayNumber(period.to)];
-  const parts: EvidencePeriod[] = [];
-  for (let day = from; day < to; day++) {
-    if (covered.has(day)) continue;
-    const start = day;
-    while (day < to && !covered.has(day)) day++;
-    if (start === from && day === to) return [period];
-    parts.push(partOf(period, start, day, inDegrees));
-  }
-  return parts;
-}
-
-function partOf(period: EvidencePeriod, from: number, to: number, inDegrees: boolean): EvidencePeriod {
-  const share = (to - from) / length(period);
-  return {
-    ...period,
-    from: toCivilDate(from),
-    to: toCivilDate(to),
-    kWh: inDegrees ? period.kWh : period.kWh * share,
-    ...(period.quantity === undefined ? {} : { quantity: period.quantity * share }),
-    ...(period.costPence === undefined ? {} : { costPence: period.costPence * share }),
-    quality: 'estimated',
-  };
-}

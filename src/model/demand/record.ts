@@ -64,7 +64,7 @@ export function findRecord(system: Household['present']['system'], series: reado
 function putTogether(wanted: Wanted, fitting: readonly Series[]): HeatRecord {
   const length = (s: Series) => toDayNumber(s.to) - toDayNumber(s.from);
   const ordered = [...fitting].sort((a, b) => Number(!a.days) - Number(!b.days) || length(b) - length(a));
-  const claimed = new Set<number>();
+  const claimed: Claimed = new Map();
   const spans: RecordSpan[] = [];
   let leftOut = 0;
   const daysOf = new Map<string, number>();
@@ -87,29 +87,43 @@ function putTogether(wanted: Wanted, fitting: readonly Series[]): HeatRecord {
   };
 }
 
-function takeDays(days: NonNullable<Series['days']>, claimed: Set<number>, spans: RecordSpan[]): void {
+/** Energy of the days that are claimed, kWh by day number. */
+type Claimed = Map<number, number>;
+
+/** So few days left of a bill are worth less than the rounding of the rest. A judgement. */
+const REST_LEAST_DAYS = 7;
+
+function takeDays(days: NonNullable<Series['days']>, claimed: Claimed, spans: RecordSpan[]): void {
   const first = toDayNumber(days.first);
   days.values.forEach((kWh, i) => {
     if (kWh === null || !(kWh >= 0) || claimed.has(first + i)) return;
-    claimed.add(first + i);
+    claimed.set(first + i, kWh);
     spans.push({ first: first + i, days: 1, kWh, estimated: false });
   });
 }
 
-function takePeriods(periods: NonNullable<Series['periods']>, claimed: Set<number>, spans: RecordSpan[]): number {
+/** Of a bill some days of which are known the rest has what those leave of it, where it is one stretch. */
+function takePeriods(periods: NonNullable<Series['periods']>, claimed: Claimed, spans: RecordSpan[]): number {
   let leftOut = 0;
   for (const period of periods) {
-    const first = toDayNumber(period.from);
     const end = toDayNumber(period.to);
-    if (!(period.kWh >= 0) || end <= first) {
+    if (!(period.kWh >= 0) || end <= toDayNumber(period.from)) {
       leftOut++;
       continue;
     }
-    let overlaps = false;
-    for (let day = first; day < end && !overlaps; day++) overlaps = claimed.has(day);
-    if (overlaps) continue;
-    for (let day = first; day < end; day++) claimed.add(day);
-    spans.push({ first, days: end - first, kWh: period.kWh, estimated: period.quality === 'estimated' });
+    const free: number[] = [];
+    let kWh = period.kWh;
+    for (let day = toDayNumber(period.from); day < end; day++) {
+      if (claimed.has(day)) kWh -= claimed.get(day)!;
+      else free.push(day);
+    }
+    const [first, last] = [free[0], free.at(-1)];
+    if (first === undefined || last === undefined) continue;
+    const days = last - first + 1;
+    const isWhole = days === end - toDayNumber(period.from);
+    if (days !== free.length || (!isWhole && (days < REST_LEAST_DAYS || kWh < 0))) continue;
+    for (const day of free) claimed.set(day, kWh / days);
+    spans.push({ first, days, kWh, estimated: period.quality === 'estimated' });
   }
   return leftOut;
 }

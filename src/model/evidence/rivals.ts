@@ -1,7 +1,8 @@
 /** Records of one kind that tell of the same days: alike they are one, further meters are added, else nobody knows. */
-import { toCivilDate, toDayNumber } from '../calendar/civil.ts';
+import { compareDates, toCivilDate, toDayNumber } from '../calendar/civil.ts';
 import { isUse } from '../shapes/carrier.ts';
 import type { EvidencePeriod, Series } from '../shapes/evidence.ts';
+import { cutPeriod } from './cut-periods.ts';
 import { sumRegisters } from './sum-registers.ts';
 
 export interface Rivals {
@@ -17,6 +18,8 @@ export interface Rivals {
 const LEAST_DAYS = 7;
 /** Bills and readings of one meter differ by a day at each end, a calorific value, a rounding. A judgement. */
 const APART = 0.1;
+/** Two readings of one meter that are cut alike differ by rounding only. A judgement. */
+const SAME = 0.01;
 
 /** Pairs of use of one carrier and role that tell of the same days and do not come to the same. */
 export function findRivals(series: readonly Series[]): Rivals[] {
@@ -31,17 +34,35 @@ export function findRivals(series: readonly Series[]): Rivals[] {
       // Two meters of much the same use come to the same in a year, but not day by day; one meter read twice does.
       const dayByDay = shared.reduce((all, day) => all + Math.abs(mine.get(day)! - theirs.get(day)!), 0);
       const apartKWh = areCutAlike(one, other) ? dayByDay : Math.abs(a - b);
-      const isApart = shared.length >= LEAST_DAYS && apartKWh > APART * Math.max(a, b);
+      const most = Math.max(a, b);
+      // Where nothing says which is right, only rounding is the same; a meter read at another hour comes to the same in all.
+      const isUnsure = Math.abs(a - b) > SAME * most && areEquallySure(one, other);
+      const isApart = shared.length >= LEAST_DAYS && (apartKWh > APART * most || isUnsure);
       return isApart ? [{ one, other, days: shared.length, moreKWh: a - b, apartKWh }] : [];
     }),
   );
 }
 
-/** Whether both are by the day, or by the same periods. */
+/** Whether both are by the day, or by the same periods where they meet. */
 function areCutAlike(one: Series, other: Series): boolean {
   if (one.days || other.days) return one.days !== undefined && other.days !== undefined;
-  const cuts = ({ periods = [] }: Series) => periods.map(({ from, to }) => `${from} ${to}`).join();
-  return cuts(one) === cuts(other);
+  const cuts = ({ periods = [] }: Series, { from, to }: Series) =>
+    periods.flatMap((period) => (period.from < to && from < period.to ? [`${period.from} ${period.to}`] : [])).join();
+  return cuts(one, other) === cuts(other, one);
+}
+
+/** Whether nothing says which is right: neither is finer, goes on later or has fewer estimates. */
+function areEquallySure(one: Series, other: Series): boolean {
+  const goesOn = (a: Series, b: Series) => a.from <= b.from && a.to < b.to;
+  const share = ({ estimatedCount, present }: Series) => estimatedCount / Math.max(1, present);
+  return (
+    one.resolution === other.resolution &&
+    one.intervalMinutes === other.intervalMinutes &&
+    areCutAlike(one, other) &&
+    !goesOn(one, other) &&
+    !goesOn(other, one) &&
+    share(one) === share(other)
+  );
 }
 
 /** kWh by day number, bills spread evenly over their days. */
@@ -58,18 +79,80 @@ function perDay({ days, periods }: Series): Map<number, number> {
   return byDay;
 }
 
-/** Leaves out what is kept aside, and adds further meters to the first of their kind. */
+/** Leaves out what is kept aside, puts right what is said otherwise, and adds further meters to the first of their kind. */
 export function settleBeside(series: readonly Series[]): Series[] {
-  const kept = series.filter(({ beside }) => beside !== 'aside');
-  if (kept.every(({ beside }) => beside === undefined)) return kept;
+  const kept = putRight(series.filter(({ beside }) => beside !== 'aside'));
+  if (kept.every(({ beside }) => beside !== 'added')) return kept;
   const kinds = Map.groupBy(kept, ({ carrier, role }) => `${carrier}|${role}`);
   return [...kinds.values()].flatMap((ofKind) => {
     const added = ofKind.filter(({ beside }) => beside === 'added');
-    const bases = ofKind.filter(({ beside }) => beside === undefined);
+    const bases = ofKind.filter(({ beside }) => beside !== 'added');
     const [base, ...others] = bases.length > 0 ? bases : added;
     const further = bases.length > 0 ? added : others;
     return [further.reduce(addMeter, base!), ...(bases.length > 0 ? others : [])];
   });
+}
+
+/** What counts instead takes the place of others of its kind on its days. */
+function putRight(series: readonly Series[]): Series[] {
+  const isRight = ({ beside }: Series) => beside === 'instead';
+  return series.filter(isRight).reduce<Series[]>((all, right) => {
+    let isWithin = false;
+    const others = all.map((one) => {
+      if (isRight(one) || one.beside || one.carrier !== right.carrier || one.role !== right.role) return one;
+      // It goes into the first that is told in the same way, and is left out of the others.
+      const takes = !isWithin && (one.days === undefined) === (right.days === undefined);
+      isWithin ||= takes;
+      return layOver(one, right, takes);
+    });
+    return isWithin ? others.filter((one) => one !== right) : others;
+  }, series.slice());
+}
+
+/** Without the days of the other, with its own in their place where `takes` says so. */
+function layOver(one: Series, right: Series, takes: boolean): Series {
+  const theirs = perDay(right);
+  if (one.days) {
+    const mine = new Map([...perDay(one)].filter(([day]) => !theirs.has(day)));
+    const byDay = new Map([...mine, ...(takes ? theirs : [])]);
+    const days = [...byDay.keys()].sort((a, b) => a - b);
+    const [first, last] = [days[0], days.at(-1)];
+    if (first === undefined || last === undefined)
+      return { ...one, total: 0, present: 0, days: { ...one.days, values: [] } };
+    const values = Array.from({ length: last - first + 1 }, (_, i) => byDay.get(first + i) ?? null);
+    const total = days.reduce((sum, day) => sum + byDay.get(day)!, 0);
+    const [from, to] = [toCivilDate(first), toCivilDate(last + 1)];
+    return {
+      ...one,
+      resolution: 'day',
+      from,
+      to,
+      total,
+      days: { first: from, values },
+      present: days.length,
+      expected: values.length,
+    };
+  }
+  // A period to a day, so that gaps between the bills that count instead stay with the others.
+  const known =
+    right.periods ??
+    [...theirs.keys()].map((day) => ({
+      from: toCivilDate(day),
+      to: toCivilDate(day + 1),
+      kWh: 0,
+      quality: 'actual' as const,
+    }));
+  const left = (one.periods ?? []).flatMap((period) => cutPeriod(period, known, { inDegrees: false, agree: false }));
+  const periods = [...left, ...(takes ? known : [])].toSorted((a, b) => compareDates(a.from, b.from));
+  const total = periods.reduce((sum, { kWh }) => sum + kWh, 0);
+  return {
+    ...one,
+    from: periods[0]?.from ?? one.from,
+    to: periods.at(-1)?.to ?? one.to,
+    total,
+    periods,
+    present: periods.length,
+  };
 }
 
 /** The use of two meters [kWh], on the days or in the periods of which both are known. */

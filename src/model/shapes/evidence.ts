@@ -25,7 +25,8 @@ export const EvidencePeriod = z.object({
 });
 export type EvidencePeriod = z.infer<typeof EvidencePeriod>;
 
-export const Beside = z.enum(['added', 'aside']);
+export const Beside = z.enum(['added', 'aside', 'instead']);
+export type Beside = z.infer<typeof Beside>;
 
 export const Series = z.object({
   id: z.string(),
@@ -33,7 +34,7 @@ export const Series = z.object({
   name: z.string(),
   carrier: Carrier,
   role: SeriesRole,
-  /** Beside another record of its kind: a further meter whose use is added, or one that counts in no sum. */
+  /** Beside another record of its kind: a further meter whose use is added, one that counts in no sum, or one that counts on its days instead. */
   beside: Beside.optional(),
   resolution: z.enum(['interval', 'day', 'period']),
   /** Minutes of one reading where resolution is `interval`. */
@@ -150,6 +151,7 @@ export const RecordUse = z.enum([
   'joined',
   'added',
   'aside',
+  'instead',
   'covered',
   'other-way',
   'sent-out',

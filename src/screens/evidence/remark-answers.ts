@@ -7,7 +7,7 @@ import {
   type IntakePreview,
   isUnitOf,
 } from '../../intake/intake.ts';
-import { isUse, type Remark } from '../../model/shapes/evidence.ts';
+import { type Beside, isUse, type Remark } from '../../model/shapes/evidence.ts';
 import { PRICED_CARRIERS, SALE_UNIT_IDS } from '../../model/shapes/heating.ts';
 import { isOfOneColumn } from '../../words/answers.ts';
 import { say } from '../../words/say.ts';
@@ -153,6 +153,7 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
       return [
         { label: say('Add it, a further meter'), choice: besideOf(remark, preview, 'added'), holds: false },
         { label: say('Do not use it'), choice: besideOf(remark, preview, 'aside'), holds: false },
+        { label: say('Use it instead'), choice: besideOf(remark, preview, 'instead'), holds: false },
       ];
     case 'own-use-asked':
       return [
@@ -189,7 +190,7 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
 }
 
 /** Of one record of several the answer leaves the others as they are: a bill may be for two kinds of energy. */
-function besideOf({ column, carrier }: Remark, preview: IntakePreview, beside: 'added' | 'aside'): IntakeChoices {
+function besideOf({ column, carrier }: Remark, preview: IntakePreview, beside: Beside): IntakeChoices {
   const used = preview.series.filter(isUse);
   // Registers that are added bear the names of all.
   const names = column === undefined ? [] : [column, ...column.split(' + ')];

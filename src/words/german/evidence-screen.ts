@@ -379,6 +379,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'left out: we do not know what it means': 'weggelassen: wir wissen nicht, was sie bedeutet',
   'Add it, a further meter': 'Dazuzählen, ein weiterer Zähler',
   'Do not use it': 'Nicht verwenden',
+  'Use it instead': 'Stattdessen verwenden',
   '{name}: used for the heat needed, {days} days of it.': '{name}: für den Wärmebedarf verwendet, {days} Tage davon.',
   '{name}: used for the heat needed, added to the other registers of its meter.':
     '{name}: für den Wärmebedarf genommen, zu den anderen Zählwerken dieses Zählers gezählt.',
@@ -387,10 +388,12 @@ export const EVIDENCE_SCREEN: Catalogue = {
   '{name}: used for the weather of the days that it covers.': '{name}: für das Wetter seiner Tage genommen.',
   '{name}: used to show how the machine is run, and in no sum of the comparison.':
     '{name}: zeigt, wie die Wärmepumpe betrieben wird, und geht in keine Summe des Vergleichs ein.',
-  '{name}: joined with a later file of the same register.':
-    '{name}: mit einer späteren Datei desselben Zählwerks verbunden.',
+  '{name}: joined with another file of the same register.':
+    '{name}: mit einer anderen Datei desselben Zählwerks verbunden.',
   '{name}: added as a further meter of its kind.': '{name}: als weiterer Zähler seiner Art dazugezählt.',
   '{name}: not used, since it is set aside.': '{name}: nicht verwendet, denn sie ist beiseitegelegt.',
+  '{name}: counts on its days instead of another record.':
+    '{name}: zählt an ihren Tagen anstelle einer anderen Messreihe.',
   '{name}: not used, since another record tells of the same days.':
     '{name}: nicht genommen, denn eine andere Messreihe berichtet von denselben Tagen.',
   '{name}: not used for the heat needed, since another meter shows what heats this home.':

@@ -216,8 +216,8 @@ export const REMARKS: Catalogue = {
     '{file} geht nicht dort weiter, wo {names} den Zähler ließ ({expectedNames}). Eine von beiden kann zu einem anderen Haus oder Zähler gehören. Vergleichen Sie beide.',
   '{file} repeats {count, plural, one {# day} other {# days}} that {names} had, {days}, with the same values. They count once.':
     '{file} wiederholt {count, plural, one {# Tag} other {# Tage}} aus {names}, {days}, mit denselben Werten. Sie zählen einmal.',
-  '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. The newer import counts. Remove it if the older is right.':
-    '{file} sagt über {count, plural, one {# Tag} other {# Tage}} etwas anderes als {names}, {days}{effect, select, none {} less {: {energy} weniger} other {: {energy} mehr}}. Der neuere Import zählt. Nehmen Sie ihn zurück, wenn der ältere stimmt.',
+  '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. There {expectedNames} counts, as the surer. Remove it if the other is right.':
+    '{file} sagt über {count, plural, one {# Tag} other {# Tage}} etwas anderes als {names}, {days}{effect, select, none {} less {: {energy} weniger} other {: {energy} mehr}}. Dort zählt {expectedNames} als sicherer. Nehmen Sie sie zurück, wenn die andere stimmt.',
   '{at}: does the bill include its last day, {names}? We counted it in. Choose the other if bills overlap by a day.':
     '{at}: Gehört der letzte Tag, {names}, zur Rechnung? Wir haben ihn mitgezählt. Wählen Sie die andere Antwort, wenn sich Rechnungen um einen Tag überschneiden.',
   '{at} overlaps the bill before it from {from} to {to}, {count, plural, one {# day} other {# days}}{effect, select, none {} other {, about {energy}}}. Correct a date, or leave one of the bills out.':
@@ -551,7 +551,7 @@ export const REMARKS: Catalogue = {
     '{file} ist keine Messung wirklicher Tage und kann deshalb nicht neben Zählerwerten stehen. Nehmen Sie eine Datei mit gemessenem Wetter.',
   '{at} begins rows of several types ({words}), which we do not read. Ask for interval data, or for a table with one reading a row.':
     '{at} beginnt Zeilen mehrerer Arten ({words}), die wir nicht lesen. Bitten Sie um Intervalldaten oder um eine Tabelle mit einem Messwert je Zeile.',
-  '{file}: {series} and {names} are of one kind. On {count, plural, one {# day} other {# days}} that both have they differ by {energy}. Two meters of this home are added. Where one repeats or holds the other, keep one aside. Choose.':
+  '{file}: {series} and {names} are of one kind. On {count, plural, one {# day} other {# days}} that both have they differ by {energy}. Two meters of this home are added. Where one repeats or holds the other, keep one aside. One that puts the other right counts instead. Choose.':
     '{file}: {series} und {names} sind von einer Art. An {count, plural, one {# Tag} other {# Tagen}}, die beide haben, unterscheiden sie sich um {energy}. Zwei Zähler dieses Hauses werden zusammengezählt. Wiederholt oder enthält einer den anderen, so bleibt einer beiseite. Wählen Sie.',
   '{file}: in each of {count, plural, one {# row} other {# rows}} {column} is larger than in the one before, as a counter is. We took each for an amount used. Confirm it, or choose the counter.':
     '{file}: In jeder von {count, plural, one {# Zeile} other {# Zeilen}} ist {column} größer als in der davor, wie bei einem Zählerstand. Wir haben jede für eine verbrauchte Menge genommen. Bestätigen Sie das, oder wählen Sie den Zählerstand.',

@@ -36,7 +36,7 @@ describe('the heating record among the series', () => {
     expect(found).toMatchObject({ meter: 'fuel', carrier: 'gas', deliveries: false, leftOut: 0 });
     expect(found.series.map(({ id }) => id)).toEqual(['gas', 'short']);
   });
-  test('days come before periods, however long; a period that touches a day already there is passed over', () => {
+  test('days come before periods, however long; of a bill the days that are free have what the others leave of it', () => {
     const bills = periodSeries('bills', 'gas', [
       period('2023-11-01', '2023-12-01', 600, 'estimated'),
       period('2023-12-01', '2024-01-02', 700),
@@ -50,12 +50,14 @@ describe('the heating record among the series', () => {
     const found = findRecord('gas-condensing', [bills, gas([5, 6])])!;
     expect(shortly(found)).toEqual([
       [-61, 30, 600],
+      [-31, 31, 695],
       [0, 1, 5],
       [1, 1, 6],
       [2, 29, 900],
       [60, 31, 0],
+      [91, 30, 50],
     ]);
-    expect(found.spans.map(({ estimated }) => estimated)).toEqual([true, false, false, false, false]);
+    expect(found.spans.map(({ estimated }) => estimated)).toEqual([true, ...new Array(6).fill(false)]);
     expect(found.leftOut).toBe(3);
     expect(found.series.map(({ id }) => id)).toEqual(['gas', 'bills']);
   });

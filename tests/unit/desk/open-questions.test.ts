@@ -35,7 +35,7 @@ test('two meters on the same days are asked about by the desk too', async () => 
   await expect(home.bring('two.csv', other)).rejects.toMatchObject({
     code: 'records-asked',
     remedy:
-      'Answer with “choices”: { "beside": "added" } at this file in the household file (possible: added, aside). If it has several records: "besideOf": {"electricity of the building (kWh)":"added"}.',
+      'Answer with “choices”: { "beside": "added" } at this file in the household file (possible: added, aside, instead). If it has several records: "besideOf": {"electricity of the building (kWh)":"added"}.',
   });
   expect((await home.open()).evidence).toHaveLength(1);
   const { beside } = (await home.bring('two.csv', other, { beside: 'aside' })).series[0]!;

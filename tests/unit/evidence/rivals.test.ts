@@ -75,10 +75,19 @@ describe('how far apart, and for how long', () => {
     [7, 50, 44.9, 7 * 5.1],
     [7, 44.9, 50, -7 * 5.1],
     [6, 50, 10, null],
-  ])('%i days of %d and of %d kWh', (count, mine, theirs, more) => {
-    const [found] = findRivals([mine, theirs].map((kWh, i) => days(`${i}`, '2025-01-01', new Array(count).fill(kWh))));
+  ])('%i days of %d and of %d kWh, of which the second goes on', (count, mine, theirs, more) => {
+    const [found] = findRivals(
+      [mine, theirs].map((kWh, i) => days(`${i}`, '2025-01-01', new Array(count + i).fill(kWh))),
+    );
     if (more === null) expect(found).toBeUndefined();
     else expect([found?.days, found?.moreKWh]).toEqual([count, expect.closeTo(more, 9)]);
+  });
+  test.each([
+    [50, 49.6, undefined],
+    [50, 49.4, 7 * 0.6],
+  ])('where neither goes on, %d and %d kWh are asked about beyond a rounding', (mine, theirs, apart) => {
+    const [found] = findRivals([mine, theirs].map((kWh, i) => days(`${i}`, '2025-01-01', new Array(7).fill(kWh))));
+    expect(found?.apartKWh).toEqual(apart && expect.closeTo(apart, 9));
   });
   test('days that one of them lacks do not count; a bill is spread over its days, two of one day are added', () => {
     const bills = billed('b', [
@@ -234,5 +243,46 @@ describe('once it is said what they are', () => {
       'w weather',
       's made-here',
     ]);
+  });
+});
+
+describe('what counts instead of another', () => {
+  const right = { beside: 'instead' } as const;
+  test('takes its days from readings, and stands there', () => {
+    const [joined, ...others] = settleBeside([
+      days('a', '2025-01-01', ten(40)),
+      days('b', '2025-01-09', [10, null, 12], right),
+    ]);
+    expect(others).toEqual([]);
+    expect(joined).toMatchObject({ id: 'a', from: '2025-01-01', to: '2025-01-12', total: 8 * 40 + 10 + 40 + 12 });
+    expect(joined!.days!.values.slice(7)).toEqual([40, 10, 40, 12]);
+  });
+  test('a corrected bill takes the place of the wrong one, and of part of a longer one by its days', () => {
+    const [joined, ...others] = settleBeside([
+      billed('a', [
+        ['2025-01-01', '2025-01-31', 300],
+        ['2025-01-31', '2025-02-10', 900],
+      ]),
+      { ...billed('b', [['2025-01-21', '2025-02-10', 250]]), ...right },
+    ]);
+    expect(others).toEqual([]);
+    expect(joined!.periods!.map(({ from, to, kWh }) => [from, to, kWh])).toEqual([
+      ['2025-01-01', '2025-01-21', 200],
+      ['2025-01-21', '2025-02-10', 250],
+    ]);
+    expect(joined!.total).toBe(450);
+  });
+  test('beside what is told otherwise it stands for itself, and the other lacks its days', () => {
+    const joined = settleBeside([
+      days('a', '2025-01-01', ten(40)),
+      { ...billed('b', [['2025-01-06', '2025-01-11', 100]]), ...right },
+    ]);
+    expect(joined.map(({ id }) => id)).toEqual(['a', 'b']);
+    expect(joined[0]!.total).toBe(200);
+    expect(joined[1]!.periods).toMatchObject([{ kWh: 100 }]);
+  });
+  test('leaves another kind as it is', () => {
+    const other = days('a', '2025-01-01', ten(40), { carrier: 'electricity' });
+    expect(settleBeside([other, days('b', '2025-01-01', ten(10), right)])[0]).toEqual(other);
   });
 });
