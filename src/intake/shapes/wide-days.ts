@@ -17,6 +17,7 @@ import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { splitNet } from '../readings/split-net.ts';
 import type { StampSide } from '../readings/stamp-side.ts';
 import { stageOf } from '../terms/progress.ts';
+import { cellText } from '../text/table.ts';
 
 interface WideLayout {
   readonly columns: readonly ColumnFacts[];
@@ -78,7 +79,7 @@ export const wideDays: IntakeShape = {
     }
     remarkAfterToday(sheet, dates, context, book);
     remarkOrder(dates, book);
-    const decimal = settleDecimal(sheet, layout.columns[Math.min(16, layout.columns.length - 1)]!.index, choices, book);
+    const decimal = settleDecimal(sheet, columnOfSigns(sheet, layout), choices, book);
     const table = layout.columns.map((c, i) =>
       readValues(
         sheet,
@@ -145,6 +146,16 @@ export const wideDays: IntakeShape = {
     };
   },
 };
+
+/** The first column, from the evening on, in which a number has a sign: small ones, as of the night in Wh, have none. */
+function columnOfSigns({ table, firstRow }: Sheet, { columns }: WideLayout): number {
+  const evening = Math.floor((2 * columns.length) / 3);
+  const hasSign = ({ index }: ColumnFacts) => {
+    for (let row = firstRow; row < table.rowCount; row++) if (/[.,]/.test(cellText(table, row, index))) return true;
+    return false;
+  };
+  return ([...columns.slice(evening), ...columns].find(hasSign) ?? columns[evening]!).index;
+}
 
 /** The reading columns speak with one voice: unit and carrier come from any heading that names them. */
 function valueFacts(sheet: Sheet, layout: WideLayout): ColumnFacts {
