@@ -1,7 +1,7 @@
 /** Marks of how a reading came about: read, estimated, or read by the customer. */
 import { markBeside } from '../numbers/read-number.ts';
 import { cellText } from '../text/table.ts';
-import { isMarkColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
+import { type ColumnFacts, isMarkColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
 import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -17,11 +17,13 @@ const CUSTOMER = /^(c|cust|customer|customer read(ing)?|own|self)$/i;
 export type Quality = 'actual' | 'estimated' | 'customer' | 'unknown';
 
 /** Mark beside a reading: E, A, C and the words for them. A column named "estimated" answers yes or no. */
-export function readQuality(sheet: Sheet, column: number, row: number): Quality {
-  const text = cellText(sheet.table, row, column);
+export const readQuality = (sheet: Sheet, column: number, row: number): Quality =>
+  qualityOf(cellText(sheet.table, row, column), sheet.columns[column]?.heading);
+
+function qualityOf(text: string, heading = ''): Quality {
   const cell = markBeside(text) ?? (/^[-+£]?\d{2}/.test(text) ? '' : text);
   if (ESTIMATED.test(cell) || NOT_READ.test(plainWords(cell))) return 'estimated';
-  if (YES.test(cell) && OF_ESTIMATES.test(plainWords(sheet.columns[column]?.heading ?? ''))) return 'estimated';
+  if (YES.test(cell) && OF_ESTIMATES.test(plainWords(heading))) return 'estimated';
   if (CUSTOMER.test(cell)) return 'customer';
   return cell === '' ? 'unknown' : 'actual';
 }
@@ -36,7 +38,26 @@ export function findQualityColumn(sheet: Sheet): number | undefined {
   );
   const marked = sheet.columns.filter((c) => isNumberColumn(c) && c.marksBeside > 0);
   const beside = marked.find((c) => c.meaning.bill !== 'opening') ?? marked[0];
-  return (named ?? sheet.columns.find(isMarkColumn) ?? beside)?.index;
+  return (named ?? sheet.columns.find(isMarkColumn) ?? beside ?? sheet.columns.find((c) => tellsEstimates(sheet, c)))
+    ?.index;
+}
+
+/** More than so many different words are remarks or names. A judgement. */
+const MOST_MARKS = 6;
+
+/** A column of a few words again and again, one of which says that a value was not read, whatever stands above it. */
+function tellsEstimates({ table, firstRow }: Sheet, c: ColumnFacts): boolean {
+  if (c.numbers + c.dates + c.clocks > 0 || !['unknown', 'quality', 'index'].includes(c.meaning.role)) return false;
+  const words = new Set<string>();
+  for (let row = firstRow; row < table.rowCount && words.size <= MOST_MARKS; row++)
+    words.add(cellText(table, row, c.index));
+  words.delete('');
+  if (words.size === 0 || words.size > MOST_MARKS) return false;
+  // Letters may be of fuels or ways as well: E beside G is electricity, beside B what is sent out.
+  const isLetters = words.size > 1 && [...words].every((word) => /^[EARWMVC]$/.test(word));
+  return [...words].some(
+    (word) => NOT_READ.test(plainWords(word)) || (isLetters && word === 'E') || /^est\.?$/i.test(word),
+  );
 }
 
 /** Which readings bear the mark of an estimate. */
@@ -46,6 +67,13 @@ export function estimatedRows(
   raw: { readonly rows: ArrayLike<number>; readonly count: number },
 ): Uint8Array {
   const marks = new Uint8Array(raw.count);
-  for (let i = 0; i < raw.count; i++) if (readQuality(sheet, column, raw.rows[i]!) === 'estimated') marks[i] = 1;
+  // A few words again and again.
+  const known = new Map<string, boolean>();
+  for (let i = 0; i < raw.count; i++) {
+    const text = cellText(sheet.table, raw.rows[i]!, column);
+    const isEstimated = known.get(text) ?? qualityOf(text, sheet.columns[column]?.heading) === 'estimated';
+    known.set(text, isEstimated);
+    if (isEstimated) marks[i] = 1;
+  }
   return marks;
 }

@@ -194,3 +194,13 @@ describe('filling', () => {
     );
   });
 });
+
+test.each([
+  ['a word of estimates under a heading that nobody knows', 'Güte', 'Ersatzwert', 'Echtwert', 3],
+  ['letters of which one is for estimates', 'Laji', 'E', 'R', 3],
+  ['letters that may be of electricity and gas', 'Art', 'E', 'G', 0],
+])('%s', (_, heading, estimate, other, count) => {
+  const [head, ...rows] = wholeDays(Array.from({ length: 30 }, (_, day) => String(8 + (day % 3))));
+  const lines = [`${head},${heading}`, ...rows.map((row, i) => `${row},${i % 10 === 4 ? estimate : other}`)];
+  expect(read(lines).preview.series[0]!.estimatedCount).toBe(count);
+});
