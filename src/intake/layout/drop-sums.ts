@@ -68,6 +68,8 @@ function bareSums({ civilMinute, count }: ReadRows, kindOf: (index: number) => S
 
 /** Fewer rows may come to another by chance. A judgement. */
 const LEAST_SUMMED = 3;
+/** Of a sum, what its rows may be off by their own rounding. */
+const ROUNDED = 1e-4;
 
 /** The last or the first row where it stands under the date of its neighbour and a number in it is the sum of all others'. */
 export function findGrandTotal(table: Table, { rows, civilMinute, count }: ReadRows): number | undefined {
@@ -86,15 +88,15 @@ function isSumOfOthers(table: Table, rows: Uint32Array, count: number, i: number
   return range(0, cellCount(table, rows[i]!)).some((column) => {
     const total = numberAt(rows[i]!, column);
     if (!(total > 0)) return false;
-    let [sum, summed, largest] = [0, 0, 0];
+    let [sum, summed] = [0, 0];
     for (let other = 0; other < count; other++) {
       const number = other === i ? 0 : numberAt(rows[other]!, column);
       if (!(number > 0)) continue;
       sum += number;
       summed++;
-      largest = Math.max(largest, number);
+      if (number * 1.5 >= total || sum > total * (1 + ROUNDED)) return false;
     }
-    return summed >= LEAST_SUMMED && total > largest * 1.5 && Math.abs(sum - total) <= total * 1e-4;
+    return summed >= LEAST_SUMMED && sum >= total * (1 - ROUNDED);
   });
 }
 
