@@ -3,19 +3,23 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { cacheFolder } from '../../src/host/data-folder.ts';
 import { expect, root, startHost, takePicture, test } from './host.ts';
 
 const noteOf = (folder: string) => join(folder, 'running.json');
 
 /** The installed program's entry, without a browser of its own; answers what it said once it has ended. */
-function installed(args: readonly string[]): {
+function installed(
+  args: readonly string[],
+  env: Record<string, string> = {},
+): {
   child: ChildProcess;
   said: () => string;
   ended: Promise<number | null>;
 } {
   const child = spawn(process.execPath, [join(root, 'build/out/node/plainwarmth.js'), ...args], {
     stdio: ['ignore', 'pipe', 'pipe'],
-    env: { ...process.env, DISPLAY: '', WAYLAND_DISPLAY: '' },
+    env: { ...process.env, DISPLAY: '', WAYLAND_DISPLAY: '', ...env },
   });
   let text = '';
   for (const stream of [child.stdout, child.stderr]) stream?.on('data', (chunk: Buffer) => (text += chunk.toString()));
@@ -85,8 +89,9 @@ test('what keeps the installed program from its data is said in its window and i
   const folder = mkdtempSync(join(tmpdir(), 'plainwarmth-'));
   const file = join(folder, 'a-file');
   writeFileSync(file, 'mine');
-  const started = installed(['--no-open', '--data', file]);
-  const log = join(tmpdir(), 'plainwarmth.log');
+  const env = { HOME: folder, XDG_CACHE_HOME: folder, LOCALAPPDATA: folder };
+  const started = installed(['--no-open', '--data', file], env);
+  const log = join(cacheFolder('log', { platform: process.platform, env, home: folder }), 'plainwarmth.log');
   await expect.poll(() => started.said()).toMatch(/port \d+/);
   await page.goto(`http://127.0.0.1:${/port (\d+)/.exec(started.said())![1]}/`);
   await expect(page.getByRole('alert')).toContainText('cannot reach its data service');
