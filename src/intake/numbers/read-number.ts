@@ -82,14 +82,14 @@ const AWKWARD =
 
 /** A mark of how a reading came about behind its number: "12345 E", "12345E", "12345 (A)", "900 est." */
 const MARK_BEHIND =
-  /^(.*\d)(?:\s*[([]\s*(e|a|c|est\.?|estimated?|actual|customer|approx\.?|\*)\s*[)\]]|\s*(e|a|est\.?|estimated?|actual|customer|approx\.?|\*))$/i;
-/** The same before it: "E12345", "est. 900", "~900". Three digits at least, for "A1" is a name. */
-const MARK_BEFORE = /^(e|a|est\.?|estimated?|actual|~|≈|approx\.?|about|circa|ca?\.)[\s:]*(\d[\d.,'’ ]*\d{2})$/i;
+  /^(.*\d)(?:\s*[([]\s*(e|a|c|est\.?|estimated?|actual|customer|approx\.?)\s*[)\]]|\s*(e|a|est\.?|estimated?|actual|customer|approx\.?))$/i;
+/** The same before it: "E12345", "est. 900". Three digits at least, for "A1" is a name. */
+const MARK_BEFORE = /^(e|a|est\.?|estimated?|actual)[\s:]*(\d[\d.,'’ ]*\d{2})$/i;
 
 /** A sign of a footnote behind it, "364*" or "364¹"; "m³" is none. */
 const NOTE_BEHIND = /^(.*\d)\s*([*†‡¹²³⁴⁵]{1,3}\)?)$/;
 /** "~8.5", "ca. 900": about so much. */
-const ABOUT = /^(~|≈|ca\.?|circa|env\.?|environ)\s*(\d.*)$/i;
+const ABOUT = /^(~|≈|approx\.?|about|circa|ca?\.|ca|env\.?|environ)\s*(\d.*)$/i;
 
 /** Number and mark of a cell that has both, in its own letters. */
 function splitMark(cell: string): { readonly number: string; readonly mark: string } | undefined {
