@@ -145,13 +145,14 @@ test('the shell’s menu shows what goes along before a household is exported', 
     const choose = (command: string) => {
       for (const listener of listeners) listener(command);
     };
-    Object.assign(window, { plainwarmth: bridge, saved, choose });
+    Object.assign(window, { plainwarmth: bridge, saved, choose, listeners });
   }, host.url.split('#token=')[1]!);
   await desk.reload();
   const saved = () => desk.evaluate(() => (window as unknown as { saved: string[] }).saved);
   const choose = () => desk.evaluate(() => (window as unknown as { choose(to: string): void }).choose('export'));
   await row(desk, 'Mill Lane').click();
-  await expect(desk.getByRole('main')).toBeVisible();
+  // The household listens beside the window once its screen stands.
+  await desk.waitForFunction(() => (window as unknown as { listeners: Set<unknown> }).listeners.size === 2);
 
   await choose();
   const dialog = desk.getByRole('dialog', { name: 'Export Mill Lane?' });
