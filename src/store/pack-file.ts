@@ -1,5 +1,4 @@
 /** The raw file of an import, packed by Zstandard (RFC 8878): a file of ten years takes half of deflate's time, and less room. */
-import { promisify } from 'node:util';
 import zlib from 'node:zlib';
 
 /** Level 1: the next one takes half as long again for no less room. */
@@ -13,11 +12,8 @@ const FRAME = [0x28, 0xb5, 0x2f, 0xfd];
 /** Node can from 22.15 on. Where it cannot, what is whole would look damaged. */
 export const canPack = (): boolean => typeof zlib.zstdCompressSync === 'function';
 
-const how = (bytes: Uint8Array) => ({ params: PACKING, chunkSize: roomFor(bytes.byteLength) });
-
-export const packFile = (bytes: Uint8Array): Uint8Array => zlib.zstdCompressSync(bytes, how(bytes));
-/** The same on another thread, in one piece from the call on, so that it does not wait for this one. */
-export const packBeside = (bytes: Uint8Array): Promise<Uint8Array> => promisify(zlib.zstdCompress)(bytes, how(bytes));
+export const packFile = (bytes: Uint8Array): Uint8Array =>
+  zlib.zstdCompressSync(bytes, { params: PACKING, chunkSize: roomFor(bytes.byteLength) });
 
 /** Reads what `packFile` wrote, and the deflated files of earlier versions. */
 export const unpackFile = (packed: Uint8Array): Uint8Array =>

@@ -4,15 +4,14 @@ import type { IntervalDays } from '../intake/intake.ts';
 import { toCivilDate, toDayNumber } from '../model/calendar/civil.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
 import type { Evidence } from '../model/shapes/evidence.ts';
-import { packBeside, packFile, unpackFile } from './pack-file.ts';
+import { packFile, unpackFile } from './pack-file.ts';
 import { fromBlob, type StoredDay, seal, sealDays, toBlob } from './seal.ts';
 import { damaged, type Names, type OnDamage, readSealed, readWhole, type SealedRow } from './sealed.ts';
-import type { PackedFile, Store } from './store.ts';
+import type { Store } from './store.ts';
 import { type Damage, StoreFault } from './store-fault.ts';
 
 type EvidencePart = Pick<
   Store,
-  | 'packRawFile'
   | 'addEvidence'
   | 'listEvidence'
   | 'listUndone'
@@ -71,10 +70,8 @@ function openRawFiles(database: Database, names: Names) {
 
   return {
     /** A file that was damaged is replaced by its like. */
-    keep(sha256: string, file: Uint8Array | PackedFile): void {
-      if (isKept(sha256)) return;
-      const { size, packed } = 'packed' in file ? file : { size: file.byteLength, packed: packFile(file) };
-      add.run(sha256, size, packed);
+    keep(sha256: string, bytes: Uint8Array): void {
+      if (!isKept(sha256)) add.run(sha256, bytes.byteLength, packFile(bytes));
     },
     read(evidenceId: string): Uint8Array | undefined {
       const row = ofEvidence.get(evidenceId);
@@ -163,6 +160,9 @@ function openReadings(database: Database, names: Names) {
   };
 }
 
+/** Packing the raw file takes about this share of storing. */
+const PACKING_SHARE = 0.5;
+
 export function openEvidence(database: Database, names: Names): EvidencePart {
   const addEvidence = database.prepare(
     `INSERT INTO evidence (id, place, household_id, document, sealed, sha256, raw_sha256)
@@ -185,14 +185,14 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
 
   function add(
     evidence: Evidence,
-    rawFile: Uint8Array | PackedFile | null,
+    rawFile: Uint8Array | null,
     intervals: readonly IntervalDays[],
     onProgress?: (share: number) => void,
   ): void {
     const allDays = intervals.reduce((sum, { days }) => sum + days.length, 0);
     let stored = 0;
     const tell = (days: number) => {
-      onProgress?.(stored / allDays);
+      onProgress?.(PACKING_SHARE + ((1 - PACKING_SHARE) * stored) / allDays);
       stored += days;
     };
     onProgress?.(0);
@@ -207,7 +207,6 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
   }
 
   return {
-    packRawFile: async (bytes) => ({ size: bytes.byteLength, packed: await packBeside(bytes) }),
     addEvidence: add,
     listEvidence: (householdId, onDamage) => readAll(list.all(householdId, 0), onDamage),
     listUndone: (householdId, onDamage) => readAll(list.all(householdId, 1), onDamage),

@@ -24,13 +24,6 @@ export interface HouseholdRow extends StoredHousehold {
   readonly estimateCount: number;
 }
 
-/** A raw file as it will lie in the store. */
-export interface PackedFile {
-  /** Of the file itself [bytes]. */
-  readonly size: number;
-  readonly packed: Uint8Array;
-}
-
 export interface Store {
   /** Of its file. */
   readonly path: string;
@@ -43,12 +36,10 @@ export interface Store {
   archiveHousehold(id: string, archived: boolean, now: string): void;
   eraseHousehold(id: string): void;
 
-  /** Packs a raw file for `addEvidence` while other work goes on; nothing is stored yet. */
-  packRawFile(bytes: Uint8Array): Promise<PackedFile>;
-  /** `onProgress` hears the share of the days stored; thrown from, nothing is stored. */
+  /** `onProgress` hears the share done; thrown from, nothing is stored. */
   addEvidence(
     evidence: Evidence,
-    rawFile: Uint8Array | PackedFile | null,
+    rawFile: Uint8Array | null,
     intervals: readonly IntervalDays[],
     onProgress?: (share: number) => void,
   ): void;

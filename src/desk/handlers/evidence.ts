@@ -43,7 +43,7 @@ type EvidenceHandlers = Pick<
 >;
 
 /** Reading a file takes about this share of an import, storing it the rest. */
-const READING_SHARE = 0.8;
+const READING_SHARE = 0.65;
 
 interface Coming {
   readonly householdId: string;
@@ -161,9 +161,7 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       const { household } = findHousehold(store, householdId);
       const context = contextOf(household, ports.today(), stageOf(work.onProgress, 0, READING_SHARE));
       const file = files.take(fileId);
-      // Packing begins first, since reading may keep this thread busy.
-      const packing = store.packRawFile(file.bytes);
-      const [packed, { result, layout }] = await Promise.all([packing, readAnew(file, choices, context, work)]);
+      const { result, layout } = await readAnew(file, choices, context, work);
       // Others had their turn meanwhile: the household may be gone.
       findHousehold(store, householdId);
       const own = { file, zone: household.zone, householdId, importedOn: ports.now(), newId: ports.newId };
@@ -179,7 +177,7 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       refuseQuestions([...preview.remarks, ...joinedWith(evidence, beside).rivals], preview, result.people);
       const overlaps = overlapsOf(beside);
       const kept = preview.paper ? namedByDays(evidence) : evidence;
-      store.addEvidence(kept, rawFile && packed, intervals, stageOf(work.onProgress, READING_SHARE, 1));
+      store.addEvidence(kept, rawFile, intervals, stageOf(work.onProgress, READING_SHARE, 1));
       rememberLayout(store, layout);
       files.drop(fileId);
       return { evidence: withOverlaps(kept, overlaps), duplicateOf: null };
