@@ -2,6 +2,7 @@
 import { compareDates, toDayNumber } from '../../model/calendar/civil.ts';
 import { findRivals } from '../../model/evidence/rivals.ts';
 import type { Evidence, Series } from '../../model/shapes/evidence.ts';
+import { sumOf } from '../../model/units/sums.ts';
 import { registerName } from './register-name.ts';
 
 export interface Member {
@@ -67,21 +68,12 @@ function inOrder(evidence: readonly Evidence[]): number[] {
 
 /** Finer bills count before coarser ones, what goes on later before what ends earlier, what was read before what was estimated. */
 function sureness({ series, sha256 }: Evidence) {
-  const sum = (of: (one: Series) => number) => series.reduce((all, one) => all + of(one), 0);
+  const ends = series.map(({ to }) => to).toSorted(compareDates);
   return {
     daysOfPeriod: Math.max(0, ...series.map(daysOfPeriod)),
-    to:
-      series
-        .map(({ to }) => to)
-        .sort()
-        .at(-1) ?? '',
-    from: series.map(({ from }) => from).sort()[0] ?? '',
-    estimated:
-      sum(({ estimatedCount }) => estimatedCount) /
-      Math.max(
-        1,
-        sum(({ present }) => present),
-      ),
+    to: ends.at(-1) ?? '',
+    from: series.map(({ from }) => from).toSorted(compareDates)[0] ?? '',
+    estimated: sumOf(series.map((one) => one.estimatedCount)) / Math.max(1, sumOf(series.map((one) => one.present))),
     sha256,
   };
 }

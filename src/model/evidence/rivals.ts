@@ -2,6 +2,7 @@
 import { compareDates, toCivilDate, toDayNumber } from '../calendar/civil.ts';
 import { isUse } from '../shapes/carrier.ts';
 import type { EvidencePeriod, Series } from '../shapes/evidence.ts';
+import { sumOf } from '../units/sums.ts';
 import { cutPeriod } from './cut-periods.ts';
 import { sumRegisters } from './sum-registers.ts';
 
@@ -120,7 +121,7 @@ function layOver(one: Series, right: Series, takes: boolean): Series {
     if (first === undefined || last === undefined)
       return { ...one, total: 0, present: 0, days: { ...one.days, values: [] } };
     const values = Array.from({ length: last - first + 1 }, (_, i) => byDay.get(first + i) ?? null);
-    const total = days.reduce((sum, day) => sum + byDay.get(day)!, 0);
+    const total = sumOf(days.map((day) => byDay.get(day)!));
     const [from, to] = [toCivilDate(first), toCivilDate(last + 1)];
     return {
       ...one,
@@ -144,7 +145,7 @@ function layOver(one: Series, right: Series, takes: boolean): Series {
     }));
   const left = (one.periods ?? []).flatMap((period) => cutPeriod(period, known, { inDegrees: false, agree: false }));
   const periods = [...left, ...(takes ? known : [])].toSorted((a, b) => compareDates(a.from, b.from));
-  const total = periods.reduce((sum, { kWh }) => sum + kWh, 0);
+  const total = sumOf(periods.map(({ kWh }) => kWh));
   return {
     ...one,
     from: periods[0]?.from ?? one.from,
@@ -173,7 +174,7 @@ function addMeter(base: Series, further: Series): Series {
   if (frame) {
     const other = perDay(frame === base ? further : base);
     const periods = frame.periods!.flatMap((period) => addToPeriod(period, other));
-    const total = periods.reduce((sum, { kWh }) => sum + kWh, 0);
+    const total = sumOf(periods.map(({ kWh }) => kWh));
     const [from, to] = [periods[0]?.from ?? base.from, periods.at(-1)?.to ?? base.to];
     return { ...rest, name, resolution: 'period', from, to, total, periods };
   }

@@ -118,29 +118,11 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
         holds: choices.unit === unit,
       }));
     case 'direction-asked':
-      return [
-        { label: say('Bought'), choice: { role: 'import' }, holds: choices.role === 'import' },
-        { label: say('Sent out'), choice: { role: 'export' }, holds: choices.role === 'export' },
-      ];
+      return wayAnswers(['import', 'export'], choices);
     case 'made-by-day-asked':
-      return [
-        { label: say('Bought'), choice: { role: 'import' }, holds: choices.role === 'import' },
-        { label: say('Sent out'), choice: { role: 'export' }, holds: choices.role === 'export' },
-        {
-          label: say('All that is made at home'),
-          choice: { role: 'generation' },
-          holds: choices.role === 'generation',
-        },
-      ];
+      return wayAnswers(['import', 'export', 'generation'], choices);
     case 'made-asked':
-      return [
-        { label: say('Sent out'), choice: { role: 'export' }, holds: choices.role === 'export' },
-        {
-          label: say('All that is made at home'),
-          choice: { role: 'generation' },
-          holds: choices.role === 'generation',
-        },
-      ];
+      return wayAnswers(['export', 'generation'], choices);
     case 'part-asked':
       return [{ label: say('The whole home'), choice: { role: 'import' }, holds: false }];
     case 'word-asked':
@@ -188,6 +170,15 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
       return paperAnswersOf(remark, choices);
   }
 }
+
+const WAYS = {
+  import: () => say('Bought'),
+  export: () => say('Sent out'),
+  generation: () => say('All that is made at home'),
+};
+
+const wayAnswers = (ways: readonly (keyof typeof WAYS)[], { role }: IntakeChoices): readonly Answer[] =>
+  ways.map((way) => ({ label: WAYS[way](), choice: { role: way }, holds: role === way }));
 
 /** Of one record of several the answer leaves the others as they are: a bill may be for two kinds of energy. */
 function besideOf({ column, carrier }: Remark, preview: IntakePreview, beside: Beside): IntakeChoices {
