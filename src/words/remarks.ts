@@ -428,6 +428,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'counts-from-month': phrase(
     '{column} of {file} starts again every month and only rises in between. We took it for a running total: each use is the difference of two days.',
   ),
+  'counts-from-year': phrase(
+    '{column} of {file} starts again every year and only rises in between. We took it for a running total: each use is the difference of two rows.',
+  ),
   'counter-uneven': phrase(
     '{column} of {file} was read at uneven times. What it rose between two readings was shared out over the hours between.',
   ),

@@ -1,5 +1,9 @@
-/** A counter that begins at nought each midnight or each month, under the name of an amount: "today's use", every hour. */
+/** A counter that begins at nought each midnight, month or year, under the name of an amount: "today's use", every hour. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
+import { columnName } from '../layout/value-cells.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
+import { isOfDegrees } from '../terms/units.ts';
+import type { RawReadings, ReadColumn } from './build-interval-series.ts';
 
 /** Nine steps of ten alike, as in a made example: no home uses so. */
 function isEven(values: Float64Array, fell: ReadonlySet<number>, count: number): boolean {
@@ -16,9 +20,11 @@ function risesOf(values: Float64Array, count: number): number {
   return rises;
 }
 
-/** Fewer days or readings a day are no pattern. A judgement. */
-const LEAST_DAYS = 5;
+/** Fewer readings a day are no pattern; of fewer days more of them must rise, and one fall lies at midnight. A judgement. */
+const FEW_DAYS = 5;
 const LEAST_A_DAY = 12;
+const LEAST_RISES_OF_FEW = 0.6;
+const MIDNIGHT_MINUTES = 60;
 /** Of the readings of a day so many rise: what is sent out between dawn and the end of a night rate rises a few times only. A judgement. */
 const LEAST_RISES = 0.3;
 /** What the first reading of a day shows of the mean step. A judgement. */
@@ -30,22 +36,25 @@ const MOST_STEPS = 3;
  * reading of the day is then not known.
  * @param civil minutes of each reading, in the order of the file
  */
-export function usedSinceMidnight(values: Float64Array, civil: Float64Array, count: number): Float64Array | undefined {
+function usedSinceMidnight(values: Float64Array, civil: Float64Array, count: number): Float64Array | undefined {
   const days = count > 0 ? (civil[count - 1]! - civil[0]!) / 1440 : 0;
   const falls: number[] = [];
   for (let i = 1; i < count; i++) {
     if (civil[i]! <= civil[i - 1]!) continue;
     if (values[i]! < values[i - 1]!) falls.push(i);
     // An amount falls in every other reading: it need not be looked through to its end.
-    if (falls.length > 2 * days + LEAST_DAYS) return undefined;
+    if (falls.length > 2 * days + FEW_DAYS) return undefined;
   }
-  const isDaily = falls.length >= LEAST_DAYS && Math.abs(falls.length - days) <= 1 + days * 0.05;
-  if (!isDaily || count < days * LEAST_A_DAY) return undefined;
+  const isDaily = falls.length > 0 && Math.abs(falls.length - days) <= 1 + days * 0.05;
+  if (!isDaily || count < Math.max(1, days) * LEAST_A_DAY) return undefined;
+  const isOfFew = falls.length < FEW_DAYS;
+  if (falls.length === 1 && civil[falls[0]!]! % 1440 > MIDNIGHT_MINUTES) return undefined;
   const times = Map.groupBy(falls, (i) => civil[i]! % 1440);
   const most = Math.max(...[...times.values()].map((at) => at.length));
   if (most < falls.length * 0.9) return undefined;
   const fell = new Set(falls);
-  if (isEven(values, fell, count) || risesOf(values, count) < count * LEAST_RISES) return undefined;
+  if (isEven(values, fell, count) || risesOf(values, count) < count * (isOfFew ? LEAST_RISES_OF_FEW : LEAST_RISES))
+    return undefined;
   // A use that only rises in the day falls by less than to a single step.
   const fallenTo = falls.reduce((sum, i) => sum + values[i]!, 0) / falls.length;
   const risen = falls.reduce((sum, i) => sum + values[i - 1]! - values[i]!, 0) / falls.length;
@@ -53,12 +62,25 @@ export function usedSinceMidnight(values: Float64Array, civil: Float64Array, cou
   const isFromNought = falls.every((i) => values[i] === 0);
   const at = isFromNought ? -1 : 0;
   const used = new Float64Array(values.length).fill(Number.NaN);
+  if (!isFromNought && times.has(civil[0]! % 1440)) used[0] = values[0]!;
   for (let i = 1; i < count; i++) {
     if (fell.has(i)) {
       if (!isFromNought) used[i] = values[i]!;
     } else used[i + at] = values[i]! - values[i - 1]!;
   }
   return used;
+}
+
+/** Makes amounts, in place, of a counter that counts the day. */
+export function takeDayApart(
+  { column, values }: ReadColumn,
+  { sheet, civil, count }: RawReadings,
+  book: RemarkBook,
+): void {
+  const used = isOfDegrees(column.meaning.unit) ? undefined : usedSinceMidnight(values, civil, count);
+  if (!used) return;
+  values.set(used);
+  book.add('counts-from-midnight', 'note', { column: columnName(sheet, column.index) });
 }
 
 const MONTHS_TO_TELL = 2;
@@ -88,6 +110,44 @@ export function usedSinceMonth(values: Float64Array, days: Float64Array): Float6
     const before = order[at - 1];
     if (toCivilDate(days[now]!).endsWith('-01')) used[now] = values[now]!;
     else if (before !== undefined && days[now]! - days[before]! === 1) used[now] = values[now]! - values[before]!;
+  }
+  return used;
+}
+
+/** So many rows rise between the falls, or it is only asked: winters begin in the same month. A judgement. */
+const CERTAIN_RISES = 9;
+const DOUBTFUL_RISES = 6;
+
+/**
+ * What was used in each period, where the rows count the year and begin anew with the next, be it in January or in the
+ * month of the contract; undefined for other columns. In the first period of a year it is what stands there; after a
+ * period that is missing it is not known. Where a few rows rise only their number comes back.
+ * @param fromDay first days of the periods
+ * @param toDay days after the last
+ */
+export function usedSinceYear(
+  values: Float64Array,
+  { fromDay, toDay }: { readonly fromDay: Float64Array; readonly toDay: Float64Array },
+): Float64Array | { readonly rises: number } | undefined {
+  const order = Array.from(fromDay.keys())
+    .filter((i) => !Number.isNaN(values[i]! + fromDay[i]! + toDay[i]!))
+    .sort((a, b) => fromDay[a]! - fromDay[b]!);
+  const falls = order.filter((now, at) => at > 0 && values[now]! < values[order[at - 1]!]!);
+  const months = new Set(falls.map((i) => toCivilDate(fromDay[i]!).slice(5, 7)));
+  const [month] = months;
+  const years = falls.map((i) => Number(toCivilDate(fromDay[i]!).slice(0, 4)));
+  const isYearly = months.size === 1 && years.every((year, i) => i === 0 || year === years[i - 1]! + 1);
+  const rises = order.filter((now, at) => at > 0 && values[now]! > values[order[at - 1]!]!).length;
+  const isFirst = (i: number) => toCivilDate(fromDay[i]!).slice(5) === `${month}-01`;
+  const begins = order.filter((i, at) => at > 0 && isFirst(i));
+  if (!isYearly || rises < DOUBTFUL_RISES || begins.some((i) => !falls.includes(i))) return undefined;
+  if (rises < CERTAIN_RISES) return { rises };
+  const used = new Float64Array(values.length).fill(Number.NaN);
+  for (const [at, now] of order.entries()) {
+    const before = order[at - 1];
+    if (isFirst(now)) used[now] = values[now]!;
+    else if (before !== undefined && toDay[before] === fromDay[now] && !falls.includes(now))
+      used[now] = values[now]! - values[before]!;
   }
   return used;
 }

@@ -22,9 +22,10 @@ import { type Costs, readCosts } from '../periods/costs.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
 import { type RowPeriods, rowPeriods } from '../periods/row-periods.ts';
+import { usedSinceYear } from '../readings/day-counter.ts';
 import { remarkAfterToday } from '../readings/remark-order.ts';
 import { isSentBelowNought, splitNet } from '../readings/split-net.ts';
-import { isVolumeOfGas } from '../terms/units.ts';
+import { isOfDegrees, isVolumeOfGas } from '../terms/units.ts';
 
 const DAY_MINUTES = 1440;
 
@@ -86,6 +87,8 @@ export const bills: IntakeShape = {
         takeMeans(written, lowest);
       }
       const between = readingsOf(sheet, facts, dates, decimal, book);
+      if (!between && !extremes && !isADay(facts) && !isOfDegrees(facts.meaning.unit))
+        differencesOfYear(written, facts, periods, input);
       const signed = between
         ? valuesBetween(between)
         : isADay(facts)
@@ -151,6 +154,22 @@ export const bills: IntakeShape = {
     };
   },
 };
+
+/** A sum that runs through each year becomes what each period used, in place; where only a few rows tell it is asked. */
+function differencesOfYear(
+  written: Float64Array,
+  { index }: ColumnFacts,
+  periods: RowPeriods,
+  { sheet, choices, book }: ShapeInput,
+): void {
+  const used = usedSinceYear(written, periods);
+  const column = columnName(sheet, index);
+  if (used instanceof Float64Array) {
+    written.set(used);
+    book.add('counts-from-year', 'note', { column });
+  } else if (used && choices.shape === undefined)
+    book.add('register-rising-asked', 'question', { column, count: used.rises });
+}
 
 /** Means of a day become what each period used. */
 function timesDays(

@@ -22,7 +22,7 @@ import {
   type ReadColumn,
   sideByLocalEdges,
 } from '../readings/build-interval-series.ts';
-import { usedSinceMidnight } from '../readings/day-counter.ts';
+import { takeDayApart } from '../readings/day-counter.ts';
 import { areAmounts, groupsOf, type Lengths, lengthsOf } from '../readings/even-lengths.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { withRunningMeans } from '../readings/running-means.ts';
@@ -134,14 +134,7 @@ function readColumns(input: ShapeInput, asWritten: RawReadings, settled: Settled
     ),
     estimated,
   }));
-  for (const one of written) {
-    const used = isOfDegrees(one.column.meaning.unit)
-      ? undefined
-      : usedSinceMidnight(one.values, asWritten.civil, asWritten.count);
-    if (!used) continue;
-    one.values.set(used);
-    book.add('counts-from-midnight', 'note', { column: columnName(sheet, one.column.index) });
-  }
+  for (const one of written) takeDayApart(one, asWritten, book);
   const even = evened(asWritten, written, settled, book);
   const { raw } = even;
   const read = even.written.flatMap((one) => splitNet(sheet, one, choices, book));

@@ -13,6 +13,7 @@ import type { Sheet } from '../layout/sheet.ts';
 import { steadyClockOf } from '../layout/titles.ts';
 import { readValues, settleDecimal } from '../layout/value-cells.ts';
 import { buildIntervalSeries, placeClock, type RawReadings } from '../readings/build-interval-series.ts';
+import { takeDayApart } from '../readings/day-counter.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { splitNet } from '../readings/split-net.ts';
 import type { StampSide } from '../readings/stamp-side.ts';
@@ -116,7 +117,9 @@ export const wideDays: IntakeShape = {
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);
     const estimated = quality === undefined ? null : estimatedRows(sheet, quality, raw);
     const clock = placeClock(raw, raw.civil.length > 0 ? days.values : new Float64Array(0), choices, context, book);
-    const read = splitNet(sheet, { column: facts, values: days.values, estimated }, choices, book);
+    const written = { column: facts, values: days.values, estimated };
+    takeDayApart(written, raw, book);
+    const read = splitNet(sheet, written, choices, book);
     const onProgress = stageOf(context.onProgress, 0.75, 1);
     const all = read.flatMap(
       (one, i) =>

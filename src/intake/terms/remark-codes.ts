@@ -128,6 +128,7 @@ export const REMARK_CODES = [
   'counter-noughts',
   'counts-from-midnight',
   'counts-from-month',
+  'counts-from-year',
   'counter-uneven',
   'register-rising-asked',
   'estimated-merged',
