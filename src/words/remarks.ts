@@ -269,6 +269,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'word-asked': phrase(
     '{column} of {file} says something that we do not know ({names}). We took it as what the home used. Confirm it, or choose another column.',
   ),
+  'amount-asked': phrase(
+    '{column} of {file} may be money, or the fuel that came. We took it for the fuel. Confirm it, or choose another column.',
+  ),
   'calorific-assumed': phrase(
     '{file} gives gas by volume without its calorific value. We took {expected} MJ per m³. Give the value printed on the bill.',
   ),

@@ -53,12 +53,14 @@ export function unknownWords(heading: string): string[] {
     .map(([word]) => word);
 }
 
-/** "Amount" or "Total" without a unit, beside a column that has one. */
+/** "Amount" or "Total" without a unit: money as well as what was used. */
+export const isBareAmount = ({ heading, meaning }: ColumnFacts): boolean =>
+  meaning.unit === undefined &&
+  /^(total|amount|paid|sum|gross|net|betrag)( (paid|due|total|amount))?$/i.test(heading.trim());
+
+/** Such a column beside one that has a unit. */
 export const mayBeMoney = (c: ColumnFacts, quantity: ColumnFacts): boolean =>
-  c !== quantity &&
-  c.meaning.unit === undefined &&
-  quantity.meaning.unit !== undefined &&
-  /^(total|amount|paid|sum|gross|net|betrag)( (paid|due|total|amount))?$/i.test(c.heading.trim());
+  c !== quantity && quantity.meaning.unit !== undefined && isBareAmount(c);
 
 export const namesOf = (sheet: Sheet, columns: readonly ColumnFacts[]): string =>
   listNames(columns.map((c) => columnName(sheet, c.index)));

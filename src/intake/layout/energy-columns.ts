@@ -6,6 +6,7 @@ import { cellText } from '../text/table.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn, numberEitherWay } from './column-facts.ts';
 import {
   isADay,
+  isBareAmount,
   isOfGrid,
   isTotal,
   isWhole,
@@ -114,6 +115,17 @@ export function seriesColumns(
   const found = withoutCopies(sheet, amounts.length > 0 ? amounts : named.length > 0 ? named : all);
   const best = found[0];
   if (!best) return [];
+  const nameless = isBareAmount(best) ? all.filter((c) => ['index', 'unknown'].includes(c.meaning.role)) : [];
+  const unsaid = nameless.find((c) => !isBareAmount(c));
+  if (unsaid) {
+    const others = all.filter((c) => c !== unsaid && (c === best || nameless.includes(c)));
+    book.add('column-asked', 'question', {
+      column: columnName(sheet, unsaid.index),
+      found: namesOf(sheet, others),
+      count: others.length,
+    });
+    return [unsaid];
+  }
   const machine = machineColumns(sheet, taken);
   const energies = logColumns(found) ?? heatAlone(found, machine.length > 0);
   const log = energies && [...energies, ...machine].toSorted((a, b) => a.index - b.index);

@@ -7,6 +7,7 @@ import {
   FUELS,
   isDelivered,
   isSaleUnit,
+  SALE_UNITS,
   unitsOf,
 } from '../../model/shapes/heating.ts';
 import { type Told, tell } from '../../model/shapes/told.ts';
@@ -263,10 +264,16 @@ const ERRAND =
 const mayTellOfExport = (words: string): boolean =>
   /\bexport(s|ed)?\b/.test(words) && !ERRAND.test(words) && !USED.test(words);
 
+/** No home's store takes so many kg at once. A judgement. */
+const MOST_DELIVERED = 30_000;
+
 function guessUnit(carrier: Carrier, column: ColumnFacts, perDay: number, perReading: number): EnergyUnit {
   if (isTemperature(carrier)) return guessDegrees(perReading, column);
   if (carrier === 'water') return 'm³';
-  if (isDelivered(carrier)) return unitsOf(carrier)[0]!;
+  if (isDelivered(carrier)) {
+    const units = unitsOf(carrier);
+    return units.find((unit) => column.largest * SALE_UNITS[unit].count < MOST_DELIVERED) ?? units.at(-1)!;
+  }
   if (POWER.test(plainWords(column.heading)) && !Number.isNaN(perReading)) return perReading > 20 ? 'W' : 'kW';
   return perDay > MOST_KWH_A_DAY ? 'Wh' : 'kWh';
 }

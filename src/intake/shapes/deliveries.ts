@@ -8,7 +8,7 @@ import type { Carrier } from '../../model/shapes/evidence.ts';
 import { isDelivered, isSaleUnit, SALE_UNITS, type SaleUnit, unitsOf } from '../../model/shapes/heating.ts';
 import { tell } from '../../model/shapes/told.ts';
 import { type IntakeShape, nothingRead } from '../importer/shape.ts';
-import { namesOf } from '../layout/column-words.ts';
+import { isBareAmount, namesOf } from '../layout/column-words.ts';
 import { quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { plainWords } from '../layout/headings.ts';
@@ -67,6 +67,13 @@ export const deliveries: IntakeShape = {
         found: namesOf(sheet, others),
         count: others.length,
       });
+    if (
+      isBareAmount(facts) &&
+      choices.role === undefined &&
+      choices.columns?.value === undefined &&
+      !book.has('column-asked')
+    )
+      book.add('amount-asked', 'question', { column: columnName(sheet, facts.index) });
     remarkAfterToday(sheet, dates, context, book);
     const decimal = settleDecimal(sheet, facts.index, choices, book);
     const values = readValues(sheet, facts.index, dates.rows, dates.count, decimal, tell('amount-of-fuel'), book);

@@ -67,6 +67,7 @@ export const REMARK_CODES = [
   'net-of-days',
   'part-asked',
   'word-asked',
+  'amount-asked',
   'sent-below-nought',
   'calorific-assumed',
   // Time

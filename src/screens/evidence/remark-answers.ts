@@ -126,6 +126,7 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
     case 'part-asked':
       return [{ label: say('The whole home'), choice: { role: 'import' }, holds: false }];
     case 'word-asked':
+    case 'amount-asked':
       return [{ label: say('What the home used'), choice: { role: 'import' }, holds: false }];
     case 'weather-asked':
     case 'weather-smooth-asked':

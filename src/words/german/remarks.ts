@@ -66,6 +66,8 @@ export const REMARKS: Catalogue = {
     '{column} in {file} hat nachts nichts und um Mittag am meisten, wie Solarmodule. Wir nahmen es als Bezug. Bestätigen Sie das oder wählen Sie, was es ist.',
   '{column} of {file} says something that we do not know ({names}). We took it as what the home used. Confirm it, or choose another column.':
     '{column} von {file} sagt etwas, das wir nicht kennen ({names}). Wir haben es als Verbrauch des Hauses genommen. Bestätigen Sie das, oder wählen Sie eine andere Spalte.',
+  '{column} of {file} may be money, or the fuel that came. We took it for the fuel. Confirm it, or choose another column.':
+    '{column} von {file} kann Geld sein oder der gelieferte Brennstoff. Wir haben es als Brennstoff genommen. Bestätigen Sie das, oder wählen Sie eine andere Spalte.',
   '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or leave the file.':
     '{column} in {file} klingt nach einem einzelnen Gerät. Bestätigen Sie, dass es der Verbrauch des ganzen Hauses ist, oder lassen Sie die Datei weg.',
   '{file} names months or weeks without their year. Add a column “Year” with the year of each row.':
