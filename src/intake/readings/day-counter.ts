@@ -27,7 +27,7 @@ const LEAST_RISES_OF_FEW = 0.6;
 const MIDNIGHT_MINUTES = 60;
 /** Of the readings of a day so many rise: what is sent out between dawn and the end of a night rate rises a few times only. A judgement. */
 const LEAST_RISES = 0.3;
-/** What the first reading of a day shows of the mean step. A judgement. */
+/** What the first reading of a day or a year shows of the mean step. A judgement. */
 const MOST_STEPS = 3;
 
 /**
@@ -137,10 +137,15 @@ export function usedSinceYear(
   const [month] = months;
   const years = falls.map((i) => Number(toCivilDate(fromDay[i]!).slice(0, 4)));
   const isYearly = months.size === 1 && years.every((year, i) => i === 0 || year === years[i - 1]! + 1);
-  const rises = order.filter((now, at) => at > 0 && values[now]! > values[order[at - 1]!]!).length;
+  const steps = order
+    .map((now, at) => (at > 0 ? values[now]! - values[order[at - 1]!]! : 0))
+    .filter((step) => step > 0);
+  const rises = steps.length;
+  const fallenTo = falls.reduce((sum, i) => sum + values[i]!, 0) / falls.length;
+  const isFromNought = fallenTo <= (MOST_STEPS * steps.reduce((sum, step) => sum + step, 0)) / rises;
   const isFirst = (i: number) => toCivilDate(fromDay[i]!).slice(5) === `${month}-01`;
   const begins = order.filter((i, at) => at > 0 && isFirst(i));
-  if (!isYearly || rises < DOUBTFUL_RISES || begins.some((i) => !falls.includes(i))) return undefined;
+  if (!isYearly || !isFromNought || rises < DOUBTFUL_RISES || begins.some((i) => !falls.includes(i))) return undefined;
   if (rises < CERTAIN_RISES) return { rises };
   const used = new Float64Array(values.length).fill(Number.NaN);
   for (const [at, now] of order.entries()) {

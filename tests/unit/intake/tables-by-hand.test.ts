@@ -286,8 +286,8 @@ describe('counters', () => {
       many(240, (i) => `${hour(i)};${counted((i % 24) + 1)}`),
     );
     const { series, noted } = read(text, { choices: { clock: 'local', decimal: '.' } });
-    // What came before the first row is not known.
-    expect(series).toEqual(['electricity import 2025-01-01 2025-01-11 139.8']);
+    // Ten days of 14 kWh: the first row of a day shows what was used since midnight.
+    expect(series).toEqual(['electricity import 2025-01-01 2025-01-11 140.0']);
     expect(noted).toContain('counts-from-midnight');
   });
   test('that stand at nought at midnight hide the last hour of each day', () => {
@@ -445,5 +445,94 @@ describe('a list in JSON', () => {
     expect(asked).toEqual(['carrier-guessed']);
     const both = read(JSON.stringify({ a: rows, b: rows }), { fileName: 'a.json' });
     expect([both.series, both.refused.length]).toEqual([[], 1]);
+  });
+});
+
+describe('running sums', () => {
+  const START = Date.UTC(2025, 0, 1);
+  const stamp = (hours: number) => new Date(START + hours * 3_600_000).toISOString().slice(0, 16).replace('T', ' ');
+  /** 0.2 to 0.6 kWh, never twice the same within a day. */
+  const ofHour = (i: number) => 0.2 + ((i * 7) % 24) / 60;
+  const sumTo = (i: number) => many(i + 1, String).reduce((sum, n) => sum + ofHour(Number(n)), 0);
+
+  test.each([2, 3, 4])('of %i days are no amounts', (count) => {
+    const text = lines(
+      'Time,Electricity (kWh)',
+      many(24 * count, (i) => `${stamp(i)},${sumTo(i % 24).toFixed(3)}`),
+    );
+    const { series, noted } = read(text, { choices: { clock: 'local', stamp: 'start' } });
+    const total = (count * sumTo(23)).toFixed(1);
+    expect(series).toEqual([`electricity import 2025-01-01 2025-01-0${1 + count} ${total}`]);
+    expect(noted).toContain('counts-from-midnight');
+  });
+  test('of the hours of a day across are no amounts', () => {
+    const text = lines(
+      `Date,${many(24, (i) => `${two(i)}:00`).join(',')}`,
+      many(9, (d) => `${dayOf2025(d)},${many(24, (i) => sumTo(i).toFixed(3)).join(',')}`),
+    );
+    const { series } = read(text, { choices: { clock: 'local', unit: 'kWh', carrier: 'electricity' } });
+    expect(series).toEqual([`electricity import 2025-01-01 2025-01-10 ${(9 * sumTo(23)).toFixed(1)}`]);
+  });
+  test('a use that rises all day stays an amount', () => {
+    const text = lines(
+      'Time,Electricity (kWh)',
+      many(72, (i) => `${stamp(i)},${(0.5 + (i % 24) / 20).toFixed(2)}`),
+    );
+    const { noted } = read(text, { choices: { clock: 'local', stamp: 'start' } });
+    expect(noted).not.toContain('counts-from-midnight');
+  });
+
+  const ofMonth = (i: number) => 300 + 90 * Math.round(2 * Math.cos((i % 12) / 2));
+  const monthly = (first: number, count: number, begins: number) => {
+    let sum = 0;
+    return many(count, (n) => {
+      const i = first + Number(n);
+      sum = i % 12 === begins ? ofMonth(i) : sum + ofMonth(i);
+      return `${2023 + Math.floor(i / 12)}-${two(1 + (i % 12))},${sum}`;
+    });
+  };
+  const year = many(12, String).reduce((sum, i) => sum + ofMonth(Number(i)), 0);
+  test.each([
+    ['January', 0],
+    ['October', 9],
+  ])('of years that begin in %s are no amounts', (_, begins) => {
+    const { series, noted } = read(lines('Month,Electricity (kWh)', monthly(begins, 24, begins)));
+    const [from, to] = begins === 0 ? ['2023-01-01', '2025-01-01'] : ['2023-10-01', '2025-10-01'];
+    expect(series).toEqual([`electricity import ${from} ${to} ${(2 * year).toFixed(1)}`]);
+    expect(noted).toContain('counts-from-year');
+  });
+  test('of quarters of two years are asked about', () => {
+    const quarters = ['2023', '2024'].flatMap((y) =>
+      ['300', '650', '1000', '1400'].map((v, q) => `${y} Q${q + 1},${v}`),
+    );
+    expect(read(lines('Quarter,Electricity (kWh)', quarters)).asked).toEqual(['register-rising-asked']);
+  });
+  test('a winter that rises to its end and falls in January stays', () => {
+    const amounts = [300, 340, 500, 900, 1300, 1700, 1600, 1650, 1700];
+    const months = amounts.map((v, i) => `${i < 6 ? 2024 : 2025}-${two(((6 + i) % 12) + 1)},${v}`);
+    const { noted } = read(lines('Month,Gas (kWh)', months));
+    expect(noted).not.toContain('counts-from-year');
+  });
+});
+
+describe('lists of fuel', () => {
+  const rows = ['14/01/2025', '20/05/2025', '03/11/2025'];
+  const table = (heading: string, cells: readonly string[]) =>
+    lines(
+      heading,
+      rows.map((day, i) => `${day},${cells[i]}`),
+    );
+  test('a column without a heading beside an amount is asked about', () => {
+    const { asked, series } = read(table('Oil delivered,,Amount', ['1500,1125.00', '1200,864.00', '1000,790.00']));
+    expect(asked).toContain('column-asked');
+    // 2,200 litres of 10.3 kWh: the first delivery starts the count.
+    expect(series).toEqual(['oil import 2025-01-14 2025-11-03 22660.0']);
+  });
+  test('an amount that may be money is asked about', () => {
+    expect(read(table('Oil delivered,Amount', ['1125.00', '864.00', '790.00'])).asked).toEqual(['amount-asked']);
+  });
+  test('thousands of pellets are kg', () => {
+    const { series } = read(table('Delivered,Pellets', ['3000', '3100', '2900']));
+    expect(series).toEqual(['pellets import 2025-01-14 2025-11-03 28800.0']);
   });
 });
