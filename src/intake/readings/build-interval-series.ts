@@ -241,18 +241,22 @@ export function withFilled(series: Series, filled: FilledSlots): Series {
 
 /** Mean of a day as written. A few values fifty times the mean are slips, and must not decide the unit. */
 function meanPerDay(values: Float64Array, count: number, intervalMinutes: number): number {
-  const plain = meanBelow(values, count, Number.POSITIVE_INFINITY);
-  return meanBelow(values, count, Math.abs(plain) * 50) * (1440 / intervalMinutes);
+  const all = meanBelow(values, count, Number.POSITIVE_INFINITY);
+  const limit = Math.abs(all.mean) * 50;
+  const { mean } = all.most > limit ? meanBelow(values, count, limit) : all;
+  return mean * (1440 / intervalMinutes);
 }
 
-function meanBelow(values: Float64Array, count: number, limit: number): number {
+function meanBelow(values: Float64Array, count: number, limit: number): { mean: number; most: number } {
   let sum = 0;
   let there = 0;
+  let most = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < count; i++) {
     const value = values[i]!;
     if (Number.isNaN(value) || value > limit) continue;
     sum += value;
     there++;
+    if (value > most) most = value;
   }
-  return there === 0 ? Number.NaN : sum / there;
+  return { mean: there === 0 ? Number.NaN : sum / there, most };
 }

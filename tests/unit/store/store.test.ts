@@ -128,6 +128,14 @@ describe('evidence', () => {
     expect(store.readIntervals('e-a', from, to)?.days.map(({ date }) => date)).toEqual(dates);
   });
 
+  test('a long raw file, packed in shares by several threads, comes back equal', () => {
+    const lines = Array.from({ length: 100_000 }, (_, i) => `2025-01-01 00:00,${(i * 7919) % 10_007}`);
+    const bytes = new TextEncoder().encode(lines.join('\n'));
+    expect(bytes.length).toBeGreaterThan(2 * 1024 * 1024);
+    store.addEvidence(madeEvidence('e', 'h', { sha256: seal(bytes) }), bytes, []);
+    expect(seal(store.readRawFile('e')!)).toBe(seal(bytes));
+  });
+
   test('a series of bills has no readings', () => {
     const series = [madeSeries('e-a', 'e', { resolution: 'period' })];
     store.addEvidence(madeEvidence('e', 'h', { series }), null, []);
