@@ -88,11 +88,8 @@ export async function gatherInput(given: GatherInput): Promise<WholeHousehold> {
     ),
   }));
   const whole = { household, evidence, estimates: [], checks: [] };
-  const rivals = remarkRivals(
-    seriesInMemory(whole),
-    whole.evidence.map(({ import: one }) => one),
-    () => true,
-  );
+  // The answer stands at a file of the household file, so that a bill is asked about by the name that it has there.
+  const rivals = remarkRivals(seriesInMemory(whole), seen, () => true);
   refuseQuestions(rivals, { choices: {}, series: [], shape: null });
   return whole;
 }

@@ -691,6 +691,37 @@ describe('a bill on paper', () => {
   });
 });
 
+test('two bills of the same days that differ are asked about by the names that the household file has for them', async () => {
+  const bill = (name: string, kWh: number, sums: readonly string[]) => {
+    const labels = [
+      'Gas bill for the period 1 July 2026 to 30 September 2026',
+      `Gas used: ${kWh} kWh at 6.00 p`,
+      'Standing charge: 92 days at 30.00 p',
+      'Subtotal',
+      'VAT at 5 %',
+      'Total charges for this bill',
+    ];
+    const lines = labels.map((label, i) => [label, sums[i - 1]]);
+    const texts = lines.flatMap(([label = '', amount = ''], i) =>
+      [label, amount].map((text, cell) => ({ text, x: 50 + 430 * cell, y: 60 + 20 * i, size: 11 })),
+    );
+    writeFileSync(join(folder, name), writePdf([texts.filter(({ text }) => text !== '')]));
+    return { file: name };
+  };
+  const files = [
+    bill('first.pdf', 900, ['£54.00', '£27.60', '£81.60', '£4.08', '£85.68']),
+    bill('put right.pdf', 600, ['£36.00', '£27.60', '£63.60', '£3.18', '£66.78']),
+  ];
+  const reckoned = (more: object) =>
+    run(write({ ...HOUSEHOLD, typed: undefined, files: [files[0], { ...files[1], ...more }] }));
+  const open = await reckoned({});
+  expect([open.code, open.err]).toEqual([
+    2,
+    expect.stringMatching(/first\.pdf.*put right\.pdf|put right\.pdf.*first\.pdf/),
+  ]);
+  expect(await reckoned({ choices: { beside: 'instead' } })).toMatchObject({ code: 0 });
+});
+
 describe('--read', () => {
   test('says what is understood of a file', async () => {
     const path = write('Date,Electricity (kWh)\n2026-01-01,9.5\n2026-01-02,10.5\n2026-01-03,10\n', 'days.csv');
