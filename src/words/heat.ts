@@ -1,4 +1,6 @@
 /** How much heat the home needs, and how we know. */
+
+import { isUneven } from '../model/demand/questions.ts';
 import type { Appraisal, Demand, DemandWay } from '../model/shapes/appraisal.ts';
 import { grouped, listed, longDate, percent, spokenCount, spokenKWh } from './numbers.ts';
 import { phrase, say } from './say.ts';
@@ -94,6 +96,8 @@ export function fitSentence(
     r2 > 0.985
       ? say('The weather explains nearly all of this home’s {carrier} use.', { carrier: use })
       : say('The weather explains {share} of this home’s {carrier} use.', { share: percent(r2), carrier: use });
+  if (isUneven({ period, cvRmse }))
+    return `${explained} ${say('A single {period, select, month {month} other {bill}} is off by about {share}. The habits of one home seldom do that.', { period, share: percent(cvRmse) })}`;
   const misses = say(
     'A single {period, select, day {day} month {month} other {bill}} is off by about {share}. Over a year that evens out.',
     { period, share: percent(cvRmse) },

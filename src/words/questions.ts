@@ -163,6 +163,11 @@ const DEMAND: Readonly<Record<DemandQuestionCode, Sentence>> = {
     say('The weather explains only {share} of this record. Long absences, a fire or wrong dates may stand behind it.', {
       share: percent(number('r2')),
     }),
+  'record-uneven': ({ number, text }) =>
+    say(
+      '{period, select, month {Months} other {Bills}} stray by about {share} from what the weather explains. Did others live here for a time, or is a number wrong?',
+      { period: text('period'), share: percent(number('cvRmse')) },
+    ),
   'typical-weather-stands-in': ({ number, text }) =>
     say(
       'We have no weather for {days} of the readings, so we use a typical year in the region ({region}). A weather file would make the answer surer.',
@@ -176,6 +181,11 @@ const DEMAND: Readonly<Record<DemandQuestionCode, Sentence>> = {
   'base-below-hot-water': ({ number }) =>
     say(
       'The record’s use in warm weather is less than hot water for {people} needs. Is the water heated another way?',
+      { people: counted(number('people'), 'person', 'people') },
+    ),
+  'record-below-hot-water': ({ number }) =>
+    say(
+      'All that the record shows is less than hot water for {people} needs. Is its unit right, and is all of the fuel in it?',
       { people: counted(number('people'), 'person', 'people') },
     ),
   'total-only': ({ number }) =>

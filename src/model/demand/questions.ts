@@ -22,12 +22,16 @@ export type DemandQuestionCode =
   | 'no-heating-in-record'
   /** The line explains little of the record. data: r2, cvRmse */
   | 'record-scatter'
+  /** Bills or months stray further from the line than those of one home do. data: period, cvRmse */
+  | 'record-uneven'
   /** The typical year stands in for the weather of the record. data: region, days */
   | 'typical-weather-stands-in'
   /** Use that neither hot water nor cooking explains. data, all kWh a year: leftoverKWh (heat), baseKWh (as metered), waterKWh (heat) */
   | 'base-unexplained'
   /** The record's daily base is less than the hot water of so many people. data: baseHeatKWh, predictedKWh, people */
   | 'base-below-hot-water'
+  /** All that the record holds is less than the hot water of so many people. data: people */
+  | 'record-below-hot-water'
   /** Use known only as a total over a span. data: days, deliveries */
   | 'total-only'
   /** data: heatLossKW */
@@ -50,6 +54,13 @@ export type DemandQuestionCode =
   | 'british-tables'
   /** data: efficiency */
   | 'efficiency-above-one';
+
+/** Bills of one home stray from its line by 2 to 20 %, so that others lived there or a number is wrong. Common practice, no source. */
+const MOST_STRAY = 0.3;
+
+/** Whether bills or months miss the line by more than the habits of one home; single days may. */
+export const isUneven = ({ period, cvRmse }: { readonly period: string; readonly cvRmse: number }): boolean =>
+  period !== 'day' && cvRmse > MOST_STRAY;
 
 /** A question of the demand part. */
 export function ask(

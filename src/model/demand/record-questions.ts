@@ -4,7 +4,7 @@ import type { Household } from '../shapes/household.ts';
 import type { TypicalYear } from '../year/typical-year.ts';
 import type { FittedRecord } from './fit-record.ts';
 import type { HotWaterDemand } from './hot-water.ts';
-import { ask } from './questions.ts';
+import { ask, isUneven } from './questions.ts';
 import type { HeatRecord } from './record.ts';
 import type { TypicalUse } from './record-use.ts';
 import type { BaseSplit } from './split-base.ts';
@@ -59,8 +59,10 @@ export function questionsOfRecord(
   if (fitted.signature) {
     const { line, cvRmse } = fitted.signature;
     const { slope, r2 } = line;
+    const { period } = fitted.weather;
     if (slope === 0)
       questions.push(ask('no-heating-in-record', 'question', { carrier: record.carrier, r2 }, 'present.system'));
+    else if (isUneven({ period, cvRmse })) questions.push(ask('record-uneven', 'question', { period, cvRmse }));
     else if (r2 < R2_POOR) questions.push(ask('record-scatter', 'note', { r2, cvRmse }));
   }
   return [...questions, ...questionsOfBase(household, record, use, split, water)];
@@ -77,14 +79,16 @@ function questionsOfBase(
   if (record.meter === 'whole-house') {
     return [ask('whole-house-meter', 'question', { baseKWh: use.baseKWh, waterKWh })];
   }
-  // A total alone has no base of its own: it was taken from the hot-water method.
-  if (use.by === 'total') return [];
   const { baseHeatKWh, leftoverKWh } = split;
-  if (leftoverKWh > LEFTOVER_KWH && leftoverKWh > LEFTOVER_SHARE * baseHeatKWh) {
+  // A total alone has no base of its own: it was taken from the hot-water method.
+  const isTotal = use.by === 'total';
+  if (!isTotal && leftoverKWh > LEFTOVER_KWH && leftoverKWh > LEFTOVER_SHARE * baseHeatKWh) {
     return [ask('base-unexplained', 'question', { leftoverKWh, baseKWh: use.baseKWh, waterKWh })];
   }
   const short = split.waterKWh !== undefined && baseHeatKWh < water.kWh - 2 * water.errorKWh;
   if (!short) return [];
-  const data = { baseHeatKWh, predictedKWh: water.kWh, people: Math.round(water.people * 10) / 10 };
+  const people = Math.round(water.people * 10) / 10;
+  if (isTotal) return [ask('record-below-hot-water', 'question', { people })];
+  const data = { baseHeatKWh, predictedKWh: water.kWh, people };
   return [ask('base-below-hot-water', 'question', data, household.home.people ? undefined : 'home.people')];
 }

@@ -44,6 +44,8 @@ export const HEAT: Catalogue = {
     'Das Wetter erklärt {share} vom Verbrauch dieses Hauses ({carrier}).',
   'A single {period, select, day {day} month {month} other {bill}} is off by about {share}. Over a year that evens out.':
     '{period, select, day {Ein einzelner Tag} month {Ein einzelner Monat} other {Eine einzelne Rechnung}} weicht um etwa {share} ab. Über ein Jahr gleicht sich das aus.',
+  'A single {period, select, month {month} other {bill}} is off by about {share}. The habits of one home seldom do that.':
+    '{period, select, month {Ein einzelner Monat} other {Eine einzelne Rechnung}} weicht um etwa {share} ab. Die Gewohnheiten eines Hauses tun das selten.',
   'Most of the rest is how the home is lived in.': 'Der Rest kommt meist davon, wie im Haus gelebt wird.',
   'By these readings the home loses about {watts} W for each degree colder, {low} to {high}.':
     'Nach diesen Messwerten verliert das Haus etwa {watts} W je Grad kälter, {low} bis {high}.',

@@ -60,6 +60,10 @@ export const QUESTIONS: Catalogue = {
     'Weggelassen wurden: {bills} ohne Tage oder mit negativem Verbrauch. Prüfen Sie Daten und Zahlen.',
   'The {carrier} record does not rise when it gets colder. Was the home heated by something else?':
     'Die Messwerte ({carrier}) steigen nicht, wenn es kälter wird. Wurde das Haus anders geheizt?',
+  '{period, select, month {Months} other {Bills}} stray by about {share} from what the weather explains. Did others live here for a time, or is a number wrong?':
+    '{period, select, month {Monate} other {Rechnungen}} weichen um etwa {share} von dem ab, was das Wetter erklärt. Wohnten hier eine Zeit lang andere, oder stimmt eine Zahl nicht?',
+  'All that the record shows is less than hot water for {people} needs. Is its unit right, and is all of the fuel in it?':
+    'Alles, was die Messreihe zeigt, ist weniger, als das Warmwasser für {people} braucht. Stimmt die Einheit, und ist der ganze Brennstoff darin?',
   'The weather explains only {share} of this record. Long absences, a fire or wrong dates may stand behind it.':
     'Das Wetter erklärt nur {share} dieser Messwerte. Lange Abwesenheit, ein Kamin oder falsche Daten können dahinter stehen.',
   'We have no weather for {days} of the readings, so we use a typical year in the region ({region}). A weather file would make the answer surer.':

@@ -44,6 +44,10 @@ const fitted = (r2 = 0.9, slope = 3, estimatedShare = 0, weather: 'own' | 'typic
     kWh: 3500,
     estimatedShare,
   }) as unknown as FittedRecord;
+const ofBills = (cvRmse: number): FittedRecord => {
+  const { signature, ...rest } = fitted();
+  return { ...rest, weather: { ...rest.weather, period: 'period' }, signature: { ...signature!, cvRmse } };
+};
 
 describe('what is odd about a record', () => {
   const ask = (
@@ -80,6 +84,15 @@ describe('what is odd about a record', () => {
       [{ code: 'typical-weather-stands-in', data: { region: year.region.name, days: 61 } }],
     ],
     ['a total', { use: { by: 'total' } }, [{ code: 'total-only', data: { days: 61, deliveries: 0 } }]],
+    // Two deliveries of bottles, taken for litres.
+    [
+      'a total that would not heat the water',
+      { use: { by: 'total' }, split: left(0, 999) },
+      [
+        { code: 'total-only', data: { days: 61, deliveries: 0 } },
+        { code: 'record-below-hot-water', data: { people: 2.4 } },
+      ],
+    ],
     [
       'deliveries',
       { use: { by: 'total' }, record: { deliveries: true } },
@@ -92,6 +105,12 @@ describe('what is odd about a record', () => {
     ],
     ['a poor line', { fitted: fitted(0.39) }, [{ code: 'record-scatter', data: { r2: 0.39, cvRmse: 0.4 } }]],
     ['one good enough', { fitted: fitted(0.4) }, []],
+    ['bills that stray as those of one home do', { fitted: ofBills(0.3) }, []],
+    [
+      'bills that stray further',
+      { fitted: ofBills(0.31) },
+      [{ code: 'record-uneven', data: { period: 'period', cvRmse: 0.31 } }],
+    ],
     ['no line at all', { fitted: { ...fitted(), signature: undefined } as unknown as FittedRecord }, []],
     [
       'the whole house',

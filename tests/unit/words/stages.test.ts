@@ -29,6 +29,7 @@ test.each([
     line,
     'The weather explains 94% of this home’s gas use. A single month is off by about 8%. Over a year that evens out.',
   ],
+  [{ ...line, r2: 0.5, cvRmse: 0.71 }, 'A single month is off by about 71%. The habits of one home seldom do that.'],
   [{ ...line, r2: 0.996 }, 'The weather explains nearly all of this home’s gas use.'],
   [{ ...line, r2: 0.31, period: 'day' as const }, 'Most of the rest is how the home is lived in.'],
   [
