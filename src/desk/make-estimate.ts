@@ -51,7 +51,7 @@ export function takeSnapshot({ household, imports, series, asOf, ...rest }: Esti
     householdId: household.id,
     household,
     evidence: [...series],
-    ...(imports.length > 0 ? { files: accountFiles(household, imports, series) } : {}),
+    ...(imports.length > 0 ? { files: accountFiles(household, imports, series, appraisal) } : {}),
     appraisal,
     ...(lifetime ? { lifetime } : {}),
     ...(offers.length > 0 ? { offers } : {}),

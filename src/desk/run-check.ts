@@ -116,12 +116,16 @@ function recordsOf(
   const since = addDays(bill.to, -LOOK_BACK_DAYS);
   const pumps = meters.filter(({ role, carrier, days }) => role === 'heat-pump' && carrier === 'electricity' && days);
   const [newest] = pumps.toSorted((a, b) => compareDates(b.to, a.to));
+  const outdoor = meters.find(isOutdoor);
+  // The line through the days of a meter needs their weather, bill or none.
+  const byDays = meters.some(({ carrier, days }) => carrier === 'electricity' && days);
   return accountCheck(bill, series, {
     bill: new Set([...(bill.seriesIds ?? []), ...idsOf([readMeter?.daysRead ? readMeter : undefined])]),
-    weather: new Set(idsOf([weather, meters.find(isOutdoor)])),
+    weather: new Set(idsOf([weather])),
     causes: new Set([
       ...readings.flatMap(({ seriesIds }) => seriesIds),
       ...idsOf([billsRecord(meters)].filter((one) => one && one.to > since)),
+      ...idsOf(byDays ? [outdoor] : []),
     ]),
     months: new Set(hasMonths ? idsOf([newest]) : []),
   });

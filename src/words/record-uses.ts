@@ -10,7 +10,10 @@ const USES: Readonly<Record<RecordUse, string>> = {
   heat: phrase('{name}: used for the heat needed, {days} days of it.'),
   'heat-register': phrase('{name}: used for the heat needed, added to the other registers of its meter.'),
   'rest-of-home': phrase('{name}: used for what the home uses beside heating.'),
+  'too-short': phrase('{name}: not used for the heat needed, since it covers too little time.'),
+  'other-figure': phrase('{name}: not used for the heat needed, since another figure was chosen for it.'),
   weather: phrase('{name}: used for the weather of the days that it covers.'),
+  'weather-aside': phrase('{name}: not used, since it covers too few days of what was metered.'),
   machine: phrase('{name}: used to show how the machine is run, and in no sum of the comparison.'),
   joined: phrase('{name}: joined with another file of the same register.'),
   added: phrase('{name}: added as a further meter of its kind.'),
@@ -23,10 +26,12 @@ const USES: Readonly<Record<RecordUse, string>> = {
   water: phrase('{name}: not used, since water is priced by nobody here.'),
   'bill-days': phrase('{name}: used for the days of the bill.'),
   'bill-weather': phrase('{name}: used for the weather of the bill’s days.'),
+  'part-of-days': phrase('{name}: not used, since it covers only part of the bill’s days.'),
   causes: phrase('{name}: used to look for causes of a difference.'),
   months: phrase('{name}: used for the months since the estimate.'),
   'not-asked': phrase('{name}: not used, since a bill check asks for energy and weather only.'),
   'other-days': phrase('{name}: not used, since it has no day of the bill.'),
+  'other-energy': phrase('{name}: not used, since this bill is for electricity.'),
   'said-otherwise': phrase('{name}: not used, since the bill or another record says what it could say.'),
 };
 

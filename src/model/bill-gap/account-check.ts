@@ -3,12 +3,13 @@ import { seriesByMeter } from '../evidence/register-hours.ts';
 import { splitMeter } from '../evidence/sum-registers.ts';
 import type { BillCheckInput } from '../shapes/bill-check.ts';
 import { isTemperature, type RecordAccount, type RecordUse, type Series } from '../shapes/evidence.ts';
+import { isFuel } from '../shapes/heating.ts';
 
 /** Ids of the records that each part of the check looked at; what stands first counts. */
 export interface UsedInCheck {
   /** Of which units, heat or doubts about the bill were taken. */
   readonly bill: ReadonlySet<string>;
-  /** Of the bill's days or the days of the readings. */
+  /** Of all days of the bill. */
   readonly weather: ReadonlySet<string>;
   /** Of which causes were looked for by hours, bills or registers. */
   readonly causes: ReadonlySet<string>;
@@ -36,7 +37,9 @@ export function accountCheck(
     if (role === 'generation') return 'made-here';
     if (carrier === 'water') return 'water';
     if (isTemperature(carrier) && carrier !== 'outdoor-temperature') return 'not-asked';
-    return from >= bill.to || to <= bill.from ? 'other-days' : 'said-otherwise';
+    if (from >= bill.to || to <= bill.from) return 'other-days';
+    if (isFuel(carrier)) return 'other-energy';
+    return from > bill.from || to < bill.to ? 'part-of-days' : 'said-otherwise';
   };
   return series.map((one) => ({ name: one.name, use: purposeOf(one) }));
 }

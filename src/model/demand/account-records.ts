@@ -1,18 +1,27 @@
 /** Accounts for every record of a household: what the comparison uses it for, or why it does not. */
+
+import { toDayNumber } from '../calendar/civil.ts';
 import { seriesByMeter } from '../evidence/register-hours.ts';
 import { splitMeter } from '../evidence/sum-registers.ts';
+import type { Appraisal } from '../shapes/appraisal.ts';
 import { type Evidence, type FileAccount, isTemperature, type RecordUse, type Series } from '../shapes/evidence.ts';
 import { carrierOf, isFuel } from '../shapes/heating.ts';
 import type { Household } from '../shapes/household.ts';
+import { restsOnRecord } from './choose.ts';
 import { findRecord } from './record.ts';
 
-/** @param imports files as they were imported @param joined their records as the comparison takes them */
+/**
+ * @param imports files as they were imported @param joined their records as the comparison takes them
+ * @param appraisal of this household, which says what came of the record and its weather; without it they are taken to be used
+ */
 export function accountFiles(
   { present }: Household,
   imports: readonly Evidence[],
   joined: readonly Series[],
+  appraisal?: Pick<Appraisal, 'demand' | 'climate'>,
 ): FileAccount[] {
   const record = findRecord(present.system, joined);
+  const unused = appraisal && whyUnused(appraisal.demand);
   const registers = seriesByMeter(joined).flatMap((ofMeter) => splitMeter(ofMeter).added);
   return imports.map(({ fileName, columns, series }) => ({
     fileName,
@@ -26,14 +35,30 @@ export function accountFiles(
     if (role === 'export') return { use: 'sent-out' };
     if (role === 'generation') return { use: 'made-here' };
     if (carrier === 'water') return { use: 'water' };
-    if (isTemperature(carrier)) return { use: carrier === 'outdoor-temperature' ? 'weather' : 'machine' };
+    if (carrier === 'outdoor-temperature') return { use: isOfUse(series) ? 'weather' : 'weather-aside' };
+    if (isTemperature(carrier)) return { use: 'machine' };
     if (!joined.some((one) => one.id === id)) return { use: 'joined' };
     const days = record?.daysOf?.get(id);
-    if (days !== undefined) return days > 0 ? { use: 'heat', days } : { use: 'covered' };
+    if (days !== undefined && days > 0) return unused ? { use: unused } : { use: 'heat', days };
+    if (days !== undefined) return { use: 'covered' };
     const isOfRecord = record?.carrier === carrier && record.series[0]?.role === role;
-    if (isOfRecord && registers.some((one) => one.id === id)) return { use: 'heat-register' };
+    if (isOfRecord && registers.some((one) => one.id === id)) return { use: unused ?? 'heat-register' };
     if (isOfRecord) return { use: 'covered' };
     const isRest = carrier === 'electricity' && role === 'import' && isFuel(carrierOf(present.system));
     return { use: isRest ? 'rest-of-home' : 'other-way' };
   }
+
+  /** Whether its days are those of the record, and there were enough of them to be taken. */
+  function isOfUse({ days, from, to }: Series): boolean {
+    if (!appraisal) return true;
+    const [first, end] = [toDayNumber(from), toDayNumber(to)];
+    const meets = record?.spans.some((span) => span.first < end && span.first + span.days > first) ?? false;
+    return days !== undefined && meets && appraisal.climate.recordWeather === 'own';
+  }
+}
+
+/** Why the record of what heats the home is not in the heat needed; undefined where it is. */
+function whyUnused(demand: Appraisal['demand']): RecordUse | undefined {
+  if (restsOnRecord(demand)) return undefined;
+  return demand.missing.some(({ way }) => way === 'record') ? 'too-short' : 'other-figure';
 }

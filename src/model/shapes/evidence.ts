@@ -146,7 +146,10 @@ export const RecordUse = z.enum([
   'heat',
   'heat-register',
   'rest-of-home',
+  'too-short',
+  'other-figure',
   'weather',
+  'weather-aside',
   'machine',
   'joined',
   'added',
@@ -160,10 +163,12 @@ export const RecordUse = z.enum([
   // Of a bill check.
   'bill-days',
   'bill-weather',
+  'part-of-days',
   'causes',
   'months',
   'not-asked',
   'other-days',
+  'other-energy',
   'said-otherwise',
 ]);
 export type RecordUse = z.infer<typeof RecordUse>;

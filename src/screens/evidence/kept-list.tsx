@@ -84,7 +84,7 @@ function KeptOne(props: {
   readonly onSums: (filed: FiledBillOpened) => void;
 }) {
   const { one } = props;
-  const { household, series } = useHousehold();
+  const { household, series, appraisal } = useHousehold();
   const fileName = sayTold(one.fileName);
   const date = longDate(one.importedOn.slice(0, 10));
   return (
@@ -111,7 +111,7 @@ function KeptOne(props: {
         <details className="small">
           <summary>{say('What it is used for')}</summary>
           <ul>
-            {accountFiles(household, [one], series)
+            {accountFiles(household, [one], series, appraisal)
               .flatMap(fileAccountLines)
               .map((line) => (
                 // It begins with a heading of the file, in whatever language that is.

@@ -386,6 +386,15 @@ export const EVIDENCE_SCREEN: Catalogue = {
   '{name}: used for what the home uses beside heating.':
     '{name}: genommen für das, was das Haus neben der Heizung verbraucht.',
   '{name}: used for the weather of the days that it covers.': '{name}: für das Wetter seiner Tage genommen.',
+  '{name}: not used for the heat needed, since it covers too little time.':
+    '{name}: nicht für den Wärmebedarf genommen, denn sie umfasst zu wenig Zeit.',
+  '{name}: not used for the heat needed, since another figure was chosen for it.':
+    '{name}: nicht für den Wärmebedarf genommen, denn dafür wurde ein anderer Wert gewählt.',
+  '{name}: not used, since it covers too few days of what was metered.':
+    '{name}: nicht genommen, denn sie umfasst zu wenige Tage des gemessenen Verbrauchs.',
+  '{name}: not used, since it covers only part of the bill’s days.':
+    '{name}: nicht genommen, denn sie umfasst nur einen Teil der Rechnungstage.',
+  '{name}: not used, since this bill is for electricity.': '{name}: nicht genommen, denn diese Rechnung ist für Strom.',
   '{name}: used to show how the machine is run, and in no sum of the comparison.':
     '{name}: zeigt, wie die Wärmepumpe betrieben wird, und geht in keine Summe des Vergleichs ein.',
   '{name}: joined with another file of the same register.':

@@ -40,6 +40,9 @@ test('what no part of the check took says why', () => {
       record('water', { carrier: 'water' }),
       record('flow', { carrier: 'flow-temperature', role: 'machine' }),
       record('shed', { beside: 'aside' }),
+      record('stove', { carrier: 'gas' }),
+      record('to February', { to: '2026-02-01' }),
+      record('weather to February', { carrier: 'outdoor-temperature', role: 'weather', to: '2026-02-01' }),
     ]),
   ).toEqual([
     'old: other-days',
@@ -49,6 +52,9 @@ test('what no part of the check took says why', () => {
     'water: water',
     'flow: not-asked',
     'shed: aside',
+    'stove: other-energy',
+    'to February: part-of-days',
+    'weather to February: part-of-days',
   ]);
 });
 

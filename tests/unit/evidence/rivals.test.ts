@@ -244,6 +244,33 @@ describe('once it is said what they are', () => {
       's made-here',
     ]);
   });
+  test('what came of a record is told as the comparison says it', () => {
+    const [own, weather] = [
+      days('a', '2025-01-01', ten(40)),
+      days('w', '2025-01-01', ten(5), { carrier: 'outdoor-temperature', role: 'weather' }),
+    ];
+    const empty = emptyHousehold('h', 'Fern');
+    const household = { ...empty, present: { ...empty.present, system: 'gas-condensing' as const } };
+    const file = {
+      id: 'e',
+      householdId: 'h',
+      fileName: 'f',
+      importedOn: '',
+      sha256: '',
+      shape: '',
+      remarks: [],
+      series: [own, weather],
+    };
+    const usesBy = (demand: unknown, recordWeather: string) =>
+      accountFiles(household, [file], [own, weather], { demand, climate: { recordWeather } } as never)[0]!.records.map(
+        ({ use }) => use,
+      );
+    const made = [{ way: 'record' }];
+    expect(usesBy({ estimates: made, chosen: 'together', missing: [] }, 'own')).toEqual(['heat', 'weather']);
+    expect(usesBy({ estimates: made, chosen: 'heat-loss', missing: [] }, 'own')).toEqual(['other-figure', 'weather']);
+    const short = { estimates: [], chosen: 'together', missing: [{ way: 'record', reason: 'record-too-short' }] };
+    expect(usesBy(short, 'typical')).toEqual(['too-short', 'weather-aside']);
+  });
 });
 
 describe('what counts instead of another', () => {
