@@ -110,8 +110,14 @@ export function answerSentence(remark: Remark, preview: Pick<IntakePreview, 'cho
     );
   const [name, json] = key === undefined ? ['columns', JSON.stringify({ value })] : [key, JSON.stringify(value)];
   const option = key === undefined ? `columns.value=${value ?? 1}` : `${key}=${String(value)}`;
-  return say(
+  const answer = say(
     'Answer with “choices”: {open} "{name}": {json} {close} at this file in the household file, or with --choose {option} beside --read{others, select, none {} other { (possible: {others})}}.',
     { open: '{', close: '}', name, json: json ?? '""', option, others },
   );
+  if (!/^(part|word)-/.test(remark.code)) return answer;
+  const aside = say('Where it is not what the home used: “choices”: {open} "beside": "aside" {close}.', {
+    open: '{',
+    close: '}',
+  });
+  return `${answer} ${aside}`;
 }

@@ -115,12 +115,15 @@ export function settleUnit(
   const role = choices.role ?? roleFor(settledCarrier, isSent ? 'export' : way);
   if (choices.role === undefined && mayBeSentOut(sheet, column, role, said?.carrier))
     book.add('direction-asked', 'question', { column: name });
+  // What counts in no sum may be of anything.
+  const isAside = (ofFile.besideOf?.[name] ?? ofFile.beside) === 'aside';
   const ofCars = sheet.columns.filter((c) => c.meaning.unit === undefined && OF_CHARGING.test(plainWords(c.heading)));
   const named = plainWords([column.heading, sheet.fileName.replaceAll(/[-_.]/g, ' ')].join(' ; '));
   if (
     settledCarrier === 'electricity' &&
     role === 'import' &&
     choices.role === undefined &&
+    !isAside &&
     (APPLIANCE.test(named) || (ofCars.length > 0 && !isWhole(column)))
   )
     book.add('part-asked', 'question', { column: name });
@@ -128,7 +131,7 @@ export function settleUnit(
   const unknown = isMetered ? unknownWords(withoutPeople(column.heading)) : [];
   const isAsked = book.has('carrier-guessed') || book.has('direction-asked') || book.has('part-asked');
   const isChosen = choices.role !== undefined || ofFile.columns?.value === column.index || ofFile.every;
-  if (unknown.length > 0 && !isChosen && !isAsked)
+  if (unknown.length > 0 && !isChosen && !isAsked && !isAside)
     book.add('word-asked', 'question', { column: name, found: listNames(unknown) });
   const byColumns =
     settledCarrier === 'gas' && isVolumeOfGas(settled)

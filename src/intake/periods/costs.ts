@@ -1,12 +1,16 @@
 /** Cost column beside a quantity, in pence. */
 
+import { daysBetween } from '../../model/calendar/civil.ts';
+import type { Series } from '../../model/shapes/evidence.ts';
+import { isDelivered } from '../../model/shapes/heating.ts';
 import { tell } from '../../model/shapes/told.ts';
+import { sumOf } from '../../model/units/sums.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn } from '../layout/column-facts.ts';
 import { mayBeMoney } from '../layout/column-words.ts';
 import type { Dates } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { columnName, readValues, settleDecimal } from '../layout/value-cells.ts';
-import type { IntakeChoices } from '../terms/choices.ts';
+import { choicesFor, type EnergyUnit, type IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 
 export interface Costs {
@@ -63,4 +67,36 @@ export function readCosts(
   const inPence = chosen.meaning.inPence === true || chosen.suffix === 'p';
   const pence = values.map((v) => (inPence ? v : Math.round(v * 10_000) / 100));
   return { column: chosen.index, pence, isUnits: chosen.meaning.bill === 'unit-charge' };
+}
+
+/** Beyond these nobody pays for a kWh, in hundredths of whatever money, what is delivered and what is metered. Common practice, no source. */
+const LEAST_PENCE = 0.2;
+const MOST_PENCE = { delivered: 300, metered: 1000 } as const;
+/** A standing charge that no home exceeds, a day; without use it is all that is paid. */
+const MOST_STANDING_PENCE = 200;
+
+/** Cost and amount of the same rows show a unit that cannot be: bottles for litres, Wh for kWh. What was chosen stands. */
+export function doubtPrice(
+  { periods = [], carrier, role, name }: Series,
+  unit: EnergyUnit,
+  column: string,
+  choices: IntakeChoices,
+  book: RemarkBook,
+): void {
+  if (choicesFor(choices, name).unit !== undefined || role === 'export' || role === 'generation') return;
+  const paid = periods.filter(({ costPence = 0, kWh }) => costPence > 0 && kWh > 0);
+  const pence = sumOf(paid.map(({ costPence = 0 }) => costPence));
+  const kWh = sumOf(paid.map((one) => one.kWh));
+  const days = sumOf(paid.map(({ from, to }) => daysBetween(from, to)));
+  const most = isDelivered(carrier)
+    ? MOST_PENCE.delivered * kWh
+    : MOST_PENCE.metered * kWh + MOST_STANDING_PENCE * days;
+  if (kWh === 0 || (pence >= LEAST_PENCE * kWh && pence <= most)) return;
+  const amount = Number((pence / kWh / 100).toPrecision(2));
+  book.add('unit-price-asked', 'question', {
+    column,
+    carrier,
+    expected: unit,
+    foundTold: tell('price-of-a-kwh', { amount }),
+  });
 }

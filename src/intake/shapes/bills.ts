@@ -18,7 +18,7 @@ import { stepOf } from '../layout/sheet-step.ts';
 import { columnName, readValues, settleDecimals } from '../layout/value-cells.ts';
 import { billPartColumns, readingsOf, remarkUnread, valuesBetween, volumesBeside } from '../periods/bill-columns.ts';
 import { fileBills } from '../periods/bill-details.ts';
-import { type Costs, readCosts } from '../periods/costs.ts';
+import { type Costs, doubtPrice, readCosts } from '../periods/costs.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
 import { type RowPeriods, rowPeriods } from '../periods/row-periods.ts';
@@ -112,6 +112,7 @@ export const bills: IntakeShape = {
       const raw = toRawPeriods(input, { facts, quantity, values, costs, quality, periods, rows: lines });
       const name = extremes ? MEAN_OF_BOTH : facts.heading === '' ? quantity.carrier : facts.heading;
       const series = periodSeries(`series-${i + 1}`, name, quantity, raw, book);
+      if (series) doubtPrice(series, quantity.unit, columnName(sheet, facts.index), choices, book);
       return { facts, quantity, costs, values, series };
     });
     const filed = fileBills(input, { dates, periods, decimal, quality, energies: read });

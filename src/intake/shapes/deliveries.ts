@@ -18,7 +18,7 @@ import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { statedCarrier } from '../layout/stated-energy.ts';
 import { columnName, readValues, settleDecimal } from '../layout/value-cells.ts';
-import { readCosts } from '../periods/costs.ts';
+import { doubtPrice, readCosts } from '../periods/costs.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
 import { remarkAfterToday } from '../readings/remark-order.ts';
@@ -98,6 +98,7 @@ export const deliveries: IntakeShape = {
       book.add('delivery-alone', 'refusal', first ? { from: toCivilDate(first.day) } : {});
       return nothingRead(choices, dates.count);
     }
+    doubtPrice(series, quantity.unit, columnName(sheet, facts.index), choices, book);
     book.add('delivery-rule', 'note', {
       row: sheet.table.lineOfRow[dates.rows[first.index]!]!,
       from: toCivilDate(first.day),

@@ -45,6 +45,7 @@ export const REMARK_CODES = [
   // What the file is about
   'unit-guessed',
   'unit-doubtful',
+  'unit-price-asked',
   'degrees-doubtful',
   'pulses-asked',
   'column-asked',

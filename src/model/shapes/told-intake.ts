@@ -7,6 +7,7 @@ export interface ToldIntake {
   'amount-a-day': { amount: number };
   'amount-on-the-mean': { amount: number };
   'so-much-kwh-a-day': { kWh: number };
+  'price-of-a-kwh': { amount: number };
   'so-many-minutes': { minutes: number };
   'so-many-days': { days: number };
   'one-day': null;

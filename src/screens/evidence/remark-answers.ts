@@ -57,10 +57,15 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
   const { column } = remark;
   if (column === undefined || !isOfOneColumn(remark, preview)) return answers;
   const known = preview.choices.ofColumns;
-  return answers.map((answer) => ({
-    ...answer,
-    choice: { ofColumns: { ...known, [column]: { ...known?.[column], ...(answer.choice as ChoicesOfColumn) } } },
-  }));
+  return answers.map((answer) =>
+    // What it is beside others has a place of its own.
+    'beside' in answer.choice || 'besideOf' in answer.choice
+      ? answer
+      : {
+          ...answer,
+          choice: { ofColumns: { ...known, [column]: { ...known?.[column], ...(answer.choice as ChoicesOfColumn) } } },
+        },
+  );
 }
 
 function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
@@ -110,6 +115,7 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
       }));
     case 'unit-guessed':
     case 'unit-doubtful':
+    case 'unit-price-asked':
     case 'unit-not-of-carrier':
     case 'espi-type-missing':
       return unitsLike(remark, preview).map((unit) => ({
@@ -124,10 +130,17 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
     case 'made-asked':
       return wayAnswers(['export', 'generation'], choices);
     case 'part-asked':
-      return [{ label: say('The whole home'), choice: { role: 'import' }, holds: false }];
-    case 'word-asked':
+      return [
+        { label: say('The whole home'), choice: { role: 'import' }, holds: false },
+        { label: say('Do not use it'), choice: besideOf(remark, preview, 'aside'), holds: false },
+      ];
     case 'amount-asked':
       return [{ label: say('What the home used'), choice: { role: 'import' }, holds: false }];
+    case 'word-asked':
+      return [
+        { label: say('What the home used'), choice: { role: 'import' }, holds: false },
+        { label: say('Do not use it'), choice: besideOf(remark, preview, 'aside'), holds: false },
+      ];
     case 'weather-asked':
     case 'weather-smooth-asked':
     case 'weather-indoors-asked':

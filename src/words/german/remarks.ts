@@ -347,6 +347,7 @@ export const REMARKS: Catalogue = {
   '{amount, number} a day': '{amount, number} am Tag',
   '{amount, number} on the mean': '{amount, number} im Mittel',
   '{kWh, number} kWh a day': '{kWh, number} kWh am Tag',
+  'a price of {amount, number} for a kWh': 'einen Preis von {amount, number} für eine kWh',
   '{minutes, number} minutes': '{minutes, number} Minuten',
   '{days, number} days': '{days, number} Tage',
   '1 day': '1 Tag',
@@ -531,6 +532,8 @@ export const REMARKS: Catalogue = {
     'Wofür {names} {count, plural, one {steht} other {stehen}}, haben wir aus der Stelle erraten, denn es steht nicht dabei. Vergleichen Sie mit dem Papier.',
   '{count, plural, one {A sum on the paper does not come out} other {# sums on the paper do not come out}}: {names}. A number may be misread, rounded, or wrong on the paper. Correct it by a click on the page, or save the bill as printed.':
     '{count, plural, one {Eine Summe auf dem Papier geht nicht auf} other {# Summen auf dem Papier gehen nicht auf}}: {names}. Vielleicht ist eine Zahl falsch gelesen, gerundet oder falsch gedruckt. Berichtigen Sie sie durch einen Klick auf die Seite, oder speichern Sie die Rechnung wie gedruckt.',
+  '{column} of {file} in {expected} makes {words}, which nobody pays. Choose the unit. Of bottles or loads, write what they hold.':
+    '{column} von {file} in {expected} ergibt {words}, was niemand bezahlt. Wählen Sie die Einheit. Bei Flaschen oder Fuhren schreiben Sie, was sie enthalten.',
   '{column} of {file} says {expected}, but its mean is {words}, which would be no weather of a home. Confirm or choose the unit.':
     '{column} von {file} nennt {expected}, aber der Mittelwert ist {words}; das wäre kein Wetter einer Wohnung. Bestätigen oder wählen Sie die Einheit.',
   '{column} of {file} counts pulses. We took {expected} of them for one kWh. Give the number printed on the meter.':

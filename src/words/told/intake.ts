@@ -10,6 +10,7 @@ export const INTAKE = sentences<ToldIntake>()({
   'amount-a-day': '{amount, number} a day',
   'amount-on-the-mean': '{amount, number} on the mean',
   'so-much-kwh-a-day': '{kWh, number} kWh a day',
+  'price-of-a-kwh': 'a price of {amount, number} for a kWh',
   'so-many-minutes': '{minutes, number} minutes',
   'so-many-days': '{days, number} days',
   'one-day': '1 day',

@@ -318,6 +318,7 @@ test('one appliance is not taken for the home, nor an estimate for what was meas
   const text = lines('Date,EV charger electricity (kWh)', 60, (i) => `${day(i)},${9 + (i % 3)}`);
   expect(read(text).asked).toEqual(['part-asked']);
   expect(read(text, 'Europe/London', { role: 'import' }).asked).toEqual([]);
+  expect(read(text, 'Europe/London', { beside: 'aside' }).asked).toEqual([]);
   const both = lines('Date,Gas estimate (kWh),Gas actual (kWh)', 60, (i) => `${day(i)},50,${39 + (i % 3)}`);
   expect(read(both)).toMatchObject({ asked: [], series: ['gas import 2025-01-01 2025-03-02 2400.00'] });
 });
@@ -326,7 +327,7 @@ test('a heading that says more than we know is asked about, one that only says h
   const days = (head: string) => lines(`Date,${head}`, 60, (i) => `${day(i)},${9 + (i % 3)}`);
   for (const more of ['Electricity line loss (kWh)', 'Stromersparnis Verlust (kWh)', 'Gas allowance (kWh)'])
     expect(read(days(more)).asked).toEqual(['word-asked']);
-  const chosen: IntakeChoices[] = [{ role: 'import' }, { columns: { value: 1 } }];
+  const chosen: IntakeChoices[] = [{ role: 'import' }, { columns: { value: 1 } }, { beside: 'aside' }];
   for (const choices of chosen)
     expect(read(days('Electricity line loss (kWh)'), 'Europe/London', choices).asked).toEqual([]);
   for (const plain of [
@@ -565,4 +566,28 @@ test('gas by its upper heat value is read, and the same by its lower one is not'
   expect(read(`Mois;Gaz kWh PCS;Gaz kWh PCI\n${rows.join('\n')}`, 'Europe/Paris').series).toEqual([
     'gas import 2025-01-01 2025-04-01 3300.00',
   ]);
+});
+
+test('a price that nobody pays shows a unit that is another', () => {
+  const bottles = ['2025-09-10,4,320.00', '2025-12-01,6,480.00', '2026-02-12,6,480.00'];
+  const ofBottles = ['Date,47 kg propane cylinders,Cost (£)', ...bottles].join('\n');
+  expect(read(ofBottles).asked).toEqual(['unit-price-asked']);
+  expect(read(ofBottles, 'Europe/London', { unit: 'litre' }).asked).toEqual([]);
+  // The same gas in litres at 62 p, a year's bills with their standing charge, and a home that stood empty at 53 p a day.
+  const litres = bottles.map((row) =>
+    row.replace(/,(\d),.*/, (_, n: string) => `,${Number(n) * 92},${Number(n) * 57}`),
+  );
+  expect(read(['Date,Propane (litres),Cost (£)', ...litres].join('\n')).asked).toEqual([]);
+  const asked = (used: (i: number) => number, pounds = (kWh: number) => 16 + 0.27 * kWh) =>
+    read(lines('Month,Electricity (kWh),Cost (£)', 12, (i) => `${month(i)},${used(i)},${pounds(used(i)).toFixed(2)}`))
+      .asked;
+  expect(asked((i) => 200 + 10 * (i % 5))).toEqual([]);
+  expect(asked((i) => 7 + (i % 2))).toEqual([]);
+  // Wh under the name of kWh, of a very large home.
+  expect(
+    asked(
+      (i) => 15_000 + 10 * (i % 5),
+      (kWh) => 0.0003 * kWh,
+    ),
+  ).toEqual(['unit-price-asked']);
 });
