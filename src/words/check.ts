@@ -126,6 +126,8 @@ export function doubtSentence(doubt: BillDoubt): string {
         'Nobody has said how much of this bill went into other things. In a home like this it is usually about {usual}.',
         { usual: spokenKWh(readKWh) },
       );
+    case 'other-bill':
+      return say('This bill has {bill}. A saved bill of the same days, “{meter}”, has {read}.', values);
   }
 }
 
@@ -153,6 +155,8 @@ function doubtRemedy({ code, billKWh, readKWh, daysRead = 0, days = 0 }: BillDou
         : say('Bring in readings of these days, or compare the meter with the bill’s last reading.');
     case 'other-unknown':
       return say('Until somebody says it, it stays in one part with the heating.');
+    case 'other-bill':
+      return say('Compare both with the paper, and correct the one that is wrong.');
   }
 }
 

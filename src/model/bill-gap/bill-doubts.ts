@@ -31,9 +31,8 @@ export interface MeterOnBill {
 
 /** The meter of the bill by its own readings: the one that has the most of the bill's days; null without any meter of its kind. */
 export function readBillMeter(bill: BillCheckInput, series: readonly Series[]): MeterOnBill | null {
-  const role = bill.meter === 'heat-pump' ? 'heat-pump' : 'import';
   const meters = series
-    .filter((one) => one.carrier === 'electricity' && one.role === role && one.beside !== 'aside')
+    .filter((one) => one.carrier === 'electricity' && one.role === roleOf(bill) && one.beside !== 'aside')
     .flatMap((one) => readMeter(one, bill) ?? []);
   return meters.toSorted((a, b) => b.daysRead - a.daysRead)[0] ?? null;
 }
@@ -53,6 +52,21 @@ function readMeter({ id, name, days }: Series, { from, to }: BillCheckInput): Me
   };
 }
 
+const roleOf = ({ meter }: Pick<BillCheckInput, 'meter'>) => (meter === 'heat-pump' ? 'heat-pump' : 'import');
+
+/** What bills that were saved say of all days of this one [kWh], where they begin and end with it. */
+function savedBill(bill: BillCheckInput, series: readonly Series[]) {
+  const days = daysBetween(bill.from, bill.to);
+  return series
+    .filter((one) => one.carrier === 'electricity' && one.role === roleOf(bill) && one.beside !== 'aside')
+    .map(({ name, periods = [] }) => {
+      const within = periods.filter(({ from, to }) => from >= bill.from && to <= bill.to);
+      const told = sumOf(within.map(({ from, to }) => daysBetween(from, to)));
+      return { name, days, told, kWh: sumOf(within.map(({ kWh }) => kWh)) };
+    })
+    .find(({ told }) => told === days);
+}
+
 /** All units of the bill's meter, what was taken off for other things put back [kWh]. */
 export const unitsOfMeter = ({ boughtKWh, otherKWh, meter }: BillCheckInput): number =>
   boughtKWh + (meter === 'whole-house' ? (otherKWh ?? 0) : 0);
@@ -70,7 +84,7 @@ export function contradictingUnits(bill: BillCheckInput, series: readonly Series
 
 /**
  * Doubts about a bill, before any cause: bill and readings that differ, readings that do not reach over its days, a
- * machine that took more than the whole home, other electricity that nobody has said.
+ * machine that took more than the whole home, other electricity that nobody has said, a saved bill of the same days.
  */
 export function doubtsOf(
   bill: BillCheckInput,
@@ -95,6 +109,9 @@ export function doubtsOf(
       doubts.push({ code: holdsOther(bill, read) ? 'units-hold-other' : way, ...about });
     } else if (missing > 0) doubts.push({ code: 'readings-cover-part', ...about, pence: 0 });
   }
+  const saved = read ? undefined : savedBill(bill, series);
+  if (saved && differs(billKWh, saved.kWh, saved.days))
+    doubts.push({ code: 'other-bill', meterName: saved.name, billKWh, readKWh: saved.kWh, pence: 0 });
   const { heatPumpKWh } = bill;
   if (bill.meter === 'whole-house' && heatPumpKWh !== undefined && heatPumpKWh > billKWh + WHOLE_UNITS_KWH) {
     doubts.push({ code: 'machine-above-home', billKWh, readKWh: heatPumpKWh, pence: 0 });

@@ -167,6 +167,7 @@ export const BillDoubt = z.object({
     'machine-above-home',
     'readings-cover-part',
     'other-unknown',
+    'other-bill',
   ]),
   meterName: z.string().optional(),
   /** All units of the bill's meter, and those by the readings. */

@@ -41,6 +41,10 @@ export const CHECK: Catalogue = {
     'Das sind {rest} am Tag, gegen {read} an den Tagen mit Messwerten. Ergänzen Sie die fehlenden Tage.',
   'Bring in readings of these days, or compare the meter with the bill’s last reading.':
     'Ergänzen Sie Messwerte dieser Tage, oder vergleichen Sie den Zähler mit dem letzten Stand der Rechnung.',
+  'This bill has {bill}. A saved bill of the same days, “{meter}”, has {read}.':
+    'Diese Rechnung hat {bill}. Eine gespeicherte Rechnung für dieselben Tage, „{meter}“, hat {read}.',
+  'Compare both with the paper, and correct the one that is wrong.':
+    'Vergleichen Sie beide mit dem Papier, und berichtigen Sie, was nicht stimmt.',
   'Until somebody says it, it stays in one part with the heating.':
     'Solange es niemand sagt, steht es mit der Heizung in einem Teil.',
   'Type it as “otherKWh” under “check” in the household file, and take it off “boughtKWh” there.':

@@ -25,6 +25,10 @@ const meter = (role: Series['role'], kWhADay: number, days: number, isMissing = 
   expected: days,
   estimatedCount: 0,
 });
+const billed = (kWh: number, from = '2026-12-01'): Series[] => {
+  const { days: _, ...rest } = meter('import', 0, 0);
+  return [{ ...rest, resolution: 'period', periods: [{ from, to: '2027-03-01', kWh, quality: 'actual' }] }];
+};
 /** Ninety days of the machine's own meter at 10 units a day, unless told otherwise. */
 const bill = (change: Partial<BillCheckInput> = {}): BillCheckInput =>
   sampleBill({ from: '2026-12-01', to: '2027-03-01', boughtKWh: 900, pencePerKWh: 27, ...change });
@@ -60,6 +64,10 @@ describe('what is said of a bill before any cause', () => {
     ['the whole home, other things taken off', wholeHouse(900, 720), house, []],
     ['the units of the whole meter although other things are said', wholeHouse(1620, 720), house, ['units-hold-other']],
     ['nobody has said what else', wholeHouse(1620), house, ['other-unknown']],
+    ['a saved bill of the same days', wholeHouse(1620, 0), billed(1621), []],
+    ['a saved bill that has other units', wholeHouse(1620, 0), billed(1350), ['other-bill']],
+    ['a saved bill of part of the days', wholeHouse(1620, 0), billed(1350, '2026-12-08'), []],
+    ['readings beside a saved bill', wholeHouse(1620, 0), [...house, ...billed(1350)], []],
     ['a machine above its home', { ...wholeHouse(900, 0), heatPumpKWh: 1000 }, [], ['machine-above-home']],
   ])('%s', (_, input, series, codes) => {
     expect(doubtsOf(input, series, household, reference).map(({ code }) => code)).toEqual(codes);
