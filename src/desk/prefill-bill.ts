@@ -1,7 +1,14 @@
 /** A bill as the kept readings and the tariff give it, so that a check needs no typing where nothing is unknown. */
 
 import { withEvidence } from '../model/bill-gap/read-evidence.ts';
-import { addDays, daysInMonth, toDayNumber } from '../model/calendar/civil.ts';
+import {
+  addDays,
+  firstOfMonth,
+  firstOfMonthBefore,
+  firstOfNextMonth,
+  toCivilDate,
+  toDayNumber,
+} from '../model/calendar/civil.ts';
 import { tariffsOfChange } from '../model/choices/price-change.ts';
 import { sumRegisters } from '../model/evidence/sum-registers.ts';
 import { bandPrices } from '../model/findings/slot-prices.ts';
@@ -35,7 +42,9 @@ export function prefillBill({ estimate, span, household, readings, ...known }: P
     )
     .toSorted((a, b) => Number(b.role === 'heat-pump') - Number(a.role === 'heat-pump'));
   for (const meter of meters) {
-    const days = span ? { from: dateOf(span.from), to: dateOf(span.to) } : newestMonths(meter, estimate.appraisal.asOf);
+    const days = span
+      ? { from: toCivilDate(span.from), to: toCivilDate(span.to) }
+      : newestMonths(meter, estimate.appraisal.asOf);
     const kWh = days && unitsOf(meter, days);
     if (!days || kWh === null) continue;
     const price = priceByTariff({ household, series, readings }, estimate.id, meter.role === 'heat-pump', days);
@@ -61,8 +70,6 @@ function changedSince(estimate: WrittenEstimate, household: Household, { to }: S
   return { changed: { tariffName: known.after.name, ...(from > estimate.appraisal.asOf ? { on: from } : {}) } };
 }
 
-const dateOf = (day: number): string => addDays('1970-01-01', day - toDayNumber('1970-01-01'));
-
 function unitsOf({ days }: Series, { from, to }: Span): number | null {
   const offset = toDayNumber(from) - toDayNumber(days!.first);
   let sum = 0;
@@ -80,18 +87,14 @@ function newestMonths(meter: Series, since: string): Span | null {
   let from: string | null = null;
   let to: string | null = null;
   let count = 0;
-  for (
-    let month = `${last.slice(0, 7)}-01`;
-    month >= since && month >= `${meter.from.slice(0, 7)}-01` && count < MONTHS;
-  ) {
-    const [year, number] = month.split('-').map(Number) as [number, number];
-    const end = addDays(month, daysInMonth(year, number));
+  for (let month = firstOfMonth(last); month >= since && month >= firstOfMonth(meter.from) && count < MONTHS; ) {
+    const end = firstOfNextMonth(month);
     if (unitsOf(meter, { from: month, to: end }) !== null) {
       from = month;
       to ??= end;
       count++;
     } else if (to !== null) break;
-    month = `${addDays(month, -1).slice(0, 7)}-01`;
+    month = firstOfMonthBefore(month);
   }
   return from !== null && to !== null ? { from, to } : null;
 }

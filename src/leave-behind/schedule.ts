@@ -3,7 +3,7 @@
 import { usualOtherKWh } from '../model/bill-gap/bill-doubts.ts';
 import { heatPumpOf } from '../model/bill-gap/estimate-for-days.ts';
 import { monthlyWarnings } from '../model/bill-gap/expected-range.ts';
-import { daysBetween, monthOf, yearOf } from '../model/calendar/civil.ts';
+import { daysBetween, firstOfNextMonth, monthOf } from '../model/calendar/civil.ts';
 import { civilDateOf } from '../model/calendar/instant.ts';
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
@@ -37,21 +37,15 @@ function otherThings(check: Pick<BillCheck, 'input'>, { household }: WrittenEsti
 export function readingDays(check: Pick<BillCheck, 'madeOn' | 'input'>, estimate: WrittenEstimate): ReadingDay[] {
   const pump = heatPumpOf(estimate);
   const warnings = monthlyWarnings(estimate.appraisal, pump, reference.spread);
-  let on = firstOfNext(civilDateOf(check.madeOn, estimate.household.zone));
+  let on = firstOfNextMonth(civilDateOf(check.madeOn, estimate.household.zone));
   const days: ReadingDay[] = [{ on, expected: null }];
   while (days.length < READINGS) {
     const month = monthOf(on) - 1;
-    const next = firstOfNext(on);
+    const next = firstOfNextMonth(on);
     const otherKWh = otherThings(check, estimate, on, next);
     on = next;
     const kWh = pump.monthly.boughtKWh[month]! + otherKWh;
     days.push({ on, expected: { kWh, warnKWh: warnings[month]! + otherKWh, otherKWh } });
   }
   return days;
-}
-
-function firstOfNext(date: CivilDate): CivilDate {
-  const [year, month] = [yearOf(date), monthOf(date)];
-  const next = month === 12 ? [year + 1, 1] : [year, month + 1];
-  return `${next[0]}-${String(next[1]).padStart(2, '0')}-01`;
 }

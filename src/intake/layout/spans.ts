@@ -1,5 +1,5 @@
 /** A whole period in one cell, "1 Jan 2025 - 31 Jan 2025" or the number of a year, becomes two columns of dates. */
-import { clockTimeOf, daysInMonth } from '../../model/calendar/civil.ts';
+import { clockTimeOf, daysInMonth, twoDigits } from '../../model/calendar/civil.ts';
 import { monthOfName } from '../dates/month-names.ts';
 import { spanOf } from '../dates/read-clock.ts';
 import { readStamp } from '../dates/read-stamp.ts';
@@ -35,7 +35,6 @@ const cutSpan: Cut = (cell) => {
   const beginning = `${from} ${Number(year) - Number(first > last)}`;
   return year !== undefined && first > 0 && last > 0 && isDate(beginning) ? [beginning, to] : undefined;
 };
-const two = (n: number): string => String(n).padStart(2, '0');
 
 /** "2025-02-01 00:00 - 00:15", which is no offset from UTC. */
 const cutClocks: Cut = (cell) => {
@@ -50,8 +49,8 @@ const cutMonths: Cut = (cell) => {
   const [, from, to, year] = MONTHS.exec(cell.trim()) ?? [];
   const [first, last] = [monthOfName(from ?? ''), monthOfName(to ?? '')];
   if (first === 0 || last === 0) return undefined;
-  const beginning = `${Number(year) - Number(first > last)}-${two(first)}`;
-  return [`${beginning}-01`, `${year}-${two(last)}-${daysInMonth(Number(year), last)}`];
+  const beginning = `${Number(year) - Number(first > last)}-${twoDigits(first)}`;
+  return [`${beginning}-01`, `${year}-${twoDigits(last)}-${daysInMonth(Number(year), last)}`];
 };
 const cutYear: Cut = (cell) => (YEAR.test(cell) ? [`${cell}-01-01`, `${cell}-12-31`] : undefined);
 

@@ -1,5 +1,5 @@
 /** Tables with days, weeks, months or years across and hours, dates, years or names down: one row a cell instead. */
-import { toCivilDate } from '../../model/calendar/civil.ts';
+import { toCivilDate, twoDigits } from '../../model/calendar/civil.ts';
 import { monthOfName } from '../dates/month-names.ts';
 import { quarterOfName } from '../dates/quarter-names.ts';
 import { isClock } from '../dates/read-clock.ts';
@@ -75,7 +75,7 @@ function headsOf(table: Table, row: number): string[] {
   let year = '';
   return heads.map((head, c) => {
     if ((over[c] ?? '') !== '') year = isYear(over[c]!) ? over[c]! : '';
-    return year !== '' && monthNumber(head) > 0 ? `${year}-${two(monthNumber(head))}` : head;
+    return year !== '' && monthNumber(head) > 0 ? `${year}-${twoDigits(monthNumber(head))}` : head;
   });
 }
 
@@ -102,7 +102,6 @@ function titleOf(table: Table, headingRow: number, fileName: string): When {
   return { ...(year === undefined ? {} : { year }), ...(months.length === 1 ? months[0] : {}) };
 }
 
-const two = (n: number | string): string => String(n).padStart(2, '0');
 const isYear = (text: string): boolean => /^(19[9]\d|20\d\d)$/.test(text);
 const YEAR_WITHIN = /(?<!\d)(19[9]\d|20\d\d)(?!\d)/;
 const reader = createStampReader();
@@ -301,10 +300,10 @@ function stampOf({ date, year, quarter, month, day, week, weekday, first }: When
     return toCivilDate(fourth - weekdayOf(fourth) + 7 * (week - 1) + weekday);
   }
   if (weekday !== undefined) return undefined;
-  if (week !== undefined) return `${year}-W${two(week)}`;
+  if (week !== undefined) return `${year}-W${twoDigits(week)}`;
   if (quarter !== undefined) return `${year} Q${quarter}`;
   if (month === undefined) return undefined;
-  return day === undefined ? `${year}-${two(month)}` : `${year}-${two(month)}-${two(day)}`;
+  return day === undefined ? `${year}-${twoDigits(month)}` : `${year}-${twoDigits(month)}-${twoDigits(day)}`;
 }
 
 function unfold(table: Table, headingRow: number, heads: readonly string[], across: Across): Table | undefined {

@@ -1,5 +1,5 @@
 /** First and last day of each row's period: from two dates, from the label of a month or quarter, or from one date a row. */
-import { daysInMonth, monthOf, toCivilDate, yearOf } from '../../model/calendar/civil.ts';
+import { monthOf, toCivilDate, yearOf } from '../../model/calendar/civil.ts';
 import { isNumberColumn } from '../layout/column-facts.ts';
 import { sideByCounter } from '../layout/counter-beside.ts';
 import { plainWords } from '../layout/headings.ts';
@@ -123,10 +123,9 @@ function everyFewMonths(sheet: Sheet, dates: Dates, choices: IntakeChoices, book
   const stamp = choices.stamp ?? 'end';
   if (choices.stamp === undefined)
     book.add('period-side-asked', 'question', { column: columnName(sheet, sheet.dateColumn), expected: stamp });
-  const first = (day: number, months: number) => Date.UTC(1970, monthNumber(day) + months) / 86_400_000;
   return {
-    fromDay: fromDay.map((day) => (stamp === 'start' ? day : first(day, 1 - step))),
-    toDay: fromDay.map((day) => first(day, stamp === 'start' ? step : 1)),
+    fromDay: fromDay.map((day) => (stamp === 'start' ? day : firstOfMonthAfter(day, 1 - step))),
+    toDay: fromDay.map((day) => firstOfMonthAfter(day, stamp === 'start' ? step : 1)),
     stamp,
   };
 }
@@ -137,20 +136,14 @@ function monthNumber(day: number): number {
   return (yearOf(date) - 1970) * 12 + monthOf(date) - 1;
 }
 
+/** First day of the month some months later. */
+const firstOfMonthAfter = (day: number, months: number): number =>
+  Date.UTC(1970, monthNumber(day) + months) / 86_400_000;
+
 function fromLabels(dates: Dates, months: number): RowPeriods {
   const fromDay = Float64Array.from(dates.civilMinute.subarray(0, dates.count), dayOf);
-  const toDay = fromDay.map((day) => addMonths(day, months));
+  const toDay = fromDay.map((day) => firstOfMonthAfter(day, months));
   return { fromDay, toDay };
-}
-
-/** First day of the month some months later. */
-function addMonths(firstOfMonth: number, months: number): number {
-  let day = firstOfMonth;
-  for (let m = 0; m < months; m++) {
-    const date = toCivilDate(day);
-    day += daysInMonth(yearOf(date), monthOf(date));
-  }
-  return day;
 }
 
 function fromOneDate(sheet: Sheet, dates: Dates, choices: IntakeChoices, book: RemarkBook): RowPeriods {
@@ -165,8 +158,8 @@ function fromOneDate(sheet: Sheet, dates: Dates, choices: IntakeChoices, book: R
   const isOtherSide = said !== undefined && months !== undefined && said !== (months === 'starts' ? 'start' : 'end');
   if (months !== undefined && !isOtherSide && choices.stamp !== (months === 'starts' ? 'end' : 'start')) {
     book.add('months-by-first-day', 'note', { column, expected: months });
-    const fromDay = months === 'starts' ? days : days.map((day) => day + 1 - monthLengthBefore(day + 1));
-    const toDay = months === 'starts' ? days.map((day) => addMonths(day, 1)) : days.map((day) => day + 1);
+    const fromDay = months === 'starts' ? days : days.map((day) => firstOfMonthAfter(day, 0));
+    const toDay = months === 'starts' ? days.map((day) => firstOfMonthAfter(day, 1)) : days.map((day) => day + 1);
     return { fromDay, toDay, stamp: months === 'starts' ? 'start' : 'end' };
   }
   const even =
@@ -234,10 +227,4 @@ function monthRule(sorted: readonly number[]): 'starts' | 'ends' | undefined {
   if (sorted.every((day) => toCivilDate(day).endsWith('-01'))) return 'starts';
   if (sorted.every((day) => toCivilDate(day + 1).endsWith('-01'))) return 'ends';
   return undefined;
-}
-
-/** Days of the month that ends where `firstOfMonth` begins. */
-function monthLengthBefore(firstOfMonth: number): number {
-  const date = toCivilDate(firstOfMonth - 1);
-  return daysInMonth(yearOf(date), monthOf(date));
 }

@@ -1,5 +1,5 @@
 /** Cells of one sheet as a table of text, so that every shape reads a workbook as it reads a text file. */
-import { toCivilDate } from '../../model/calendar/civil.ts';
+import { clockTimeOf, toCivilDate, twoDigits } from '../../model/calendar/civil.ts';
 import { codesOf, MAX_CELLS, type Table } from '../text/table.ts';
 import { walkXml } from '../text/walk-xml.ts';
 import type { CellForm, WorkbookParts } from './parts.ts';
@@ -79,10 +79,9 @@ function cellWords(value: string, type: string, form: CellForm, parts: WorkbookP
 
 /** Days since the end of 1899 as date and clock; undefined outside the years 1930 to 2100. */
 function dayWords(serial: number, form: CellForm, from1904: boolean): string | undefined {
-  const two = (n: number) => String(n).padStart(2, '0');
   const clock = (seconds: number) => {
-    const base = `${two(Math.floor(seconds / 3600))}:${two(Math.floor(seconds / 60) % 60)}`;
-    return seconds % 60 === 0 ? base : `${base}:${two(seconds % 60)}`;
+    const base = clockTimeOf(Math.floor(seconds / 60));
+    return seconds % 60 === 0 ? base : `${base}:${twoDigits(seconds % 60)}`;
   };
   if (form === 'time' && serial >= 0 && serial <= 1) return clock(Math.round(serial * 86_400));
   const days = serial + (from1904 ? 1462 : 0);

@@ -1,6 +1,6 @@
 /** Bank holidays of the United Kingdom by rule, with the days that a proclamation moved or added. */
 import type { BankHolidayDivision } from '../shapes/dates.ts';
-import { toCivilDate, toDayNumber, weekdayIndex, yearOf } from './civil.ts';
+import { civilDate, toCivilDate, toDayNumber, weekdayIndex, yearOf } from './civil.ts';
 
 /**
  * Easter Sunday as a day number. Gregorian rule: the Sunday after the full moon of the nineteen-year cycle on or after
@@ -95,8 +95,7 @@ function fixedDates(year: number, division: BankHolidayDivision): readonly numbe
 }
 
 const isWorkday = (dayNumber: number) => weekdayIndex(dayNumber) < 5;
-const day = (year: number, month: number, ofMonth: number) =>
-  toDayNumber(`${year}-${String(month).padStart(2, '0')}-${String(ofMonth).padStart(2, '0')}`);
+const day = (year: number, month: number, ofMonth: number) => toDayNumber(civilDate(year, month, ofMonth));
 const mondayFrom = (dayNumber: number) => dayNumber + ((7 - weekdayIndex(dayNumber)) % 7);
 const firstMonday = (year: number, month: number) => mondayFrom(day(year, month, 1));
 const lastMonday = (year: number, month: number) => mondayFrom(day(year, month, 25));

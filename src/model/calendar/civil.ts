@@ -2,7 +2,11 @@
 import type { CivilDate, Weekday } from '../shapes/dates.ts';
 
 const MS_PER_DAY = 86_400_000;
-const TWO_DIGITS = Array.from({ length: 32 }, (_, number) => String(number).padStart(2, '0'));
+
+/** A part of a date or clock as it is written: "07". */
+export const twoDigits = (part: number): string => String(part).padStart(2, '0');
+const TWO_DIGITS = Array.from({ length: 32 }, (_, number) => twoDigits(number));
+
 /** In the order of the ISO week, Monday first. */
 export const WEEKDAYS: readonly Weekday[] = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
 
@@ -19,6 +23,10 @@ export function toDayNumber(date: CivilDate): number {
 export function isCivilDay(year: number, month: number, day: number): boolean {
   return month >= 1 && month <= 12 && day >= 1 && day <= daysInMonth(year, month);
 }
+
+/** Month from 1 to 12; whether the day exists is not asked. */
+export const civilDate = (year: number, month: number, day: number): CivilDate =>
+  `${year}-${twoDigits(month)}-${twoDigits(day)}`;
 
 /** Throws RangeError for what is no day number. */
 export function toCivilDate(dayNumber: number): CivilDate {
@@ -44,6 +52,11 @@ export const monthOf = (date: CivilDate): number => Number(date.slice(5, 7));
 /** The same of a day number, without its text. */
 export const monthOfDay = (dayNumber: number): number => new Date(dayNumber * MS_PER_DAY).getUTCMonth() + 1;
 
+/** First day of the month of a date, of the month after it, and of the one before. */
+export const firstOfMonth = (date: CivilDate): CivilDate => `${date.slice(0, 7)}-01`;
+export const firstOfNextMonth = (date: CivilDate): CivilDate => firstOfMonth(addDays(firstOfMonth(date), 31));
+export const firstOfMonthBefore = (date: CivilDate): CivilDate => firstOfMonth(addDays(firstOfMonth(date), -1));
+
 export const yearOf = (date: CivilDate): number => Number(date.slice(0, 4));
 
 export const isLeapYear = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
@@ -63,7 +76,7 @@ export function minuteOf(time: string): number {
 
 /** Clock time of a minute after midnight; "24:00" for 1,440. */
 export function clockTimeOf(minute: number): string {
-  return `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
+  return `${twoDigits(Math.floor(minute / 60))}:${twoDigits(minute % 60)}`;
 }
 
 /** For sorting, the earliest first. By its letters alone: the rules of a language take long to come by the first time. */

@@ -1,7 +1,14 @@
 /** Bills and readings among the evidence that can be held against a written estimate. */
 
 import type { EstimateSummary } from '../../desk/contract.ts';
-import { addDays, compareDates, daysBetween } from '../../model/calendar/civil.ts';
+import {
+  addDays,
+  compareDates,
+  daysBetween,
+  firstOfMonth,
+  firstOfMonthBefore,
+  firstOfNextMonth,
+} from '../../model/calendar/civil.ts';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { EvidencePeriod, Series } from '../../model/shapes/evidence.ts';
 import type { Household } from '../../model/shapes/household.ts';
@@ -54,9 +61,6 @@ export interface KnownSpan {
   readonly to: CivilDate;
 }
 
-const monthBefore = (month: CivilDate): CivilDate => `${addDays(month, -1).slice(0, 7)}-01`;
-const monthAfter = (month: CivilDate): CivilDate => `${addDays(month, 31).slice(0, 7)}-01`;
-
 /** Whole months since the estimate that a meter has been read through: the newest, the newest three, and all in a row. */
 export function listSpans(series: readonly Series[], estimatedOn: CivilDate): KnownSpan[] {
   const meters = listMeters(series).toSorted((a, b) => Number(b.role === 'heat-pump') - Number(a.role === 'heat-pump'));
@@ -64,16 +68,16 @@ export function listSpans(series: readonly Series[], estimatedOn: CivilDate): Kn
     const months: CivilDate[] = [];
     const first = meter.days!.first;
     for (
-      let month = `${meter.to.slice(0, 7)}-01`;
-      month >= estimatedOn && monthAfter(month) > first;
-      month = monthBefore(month)
+      let month = firstOfMonth(meter.to);
+      month >= estimatedOn && firstOfNextMonth(month) > first;
+      month = firstOfMonthBefore(month)
     ) {
-      if (daysOf(meter, month, monthAfter(month)) !== null) months.push(month);
+      if (daysOf(meter, month, firstOfNextMonth(month)) !== null) months.push(month);
       else if (months.length > 0) break;
     }
     const newest = months[0];
     if (newest === undefined) continue;
-    const to = monthAfter(newest);
+    const to = firstOfNextMonth(newest);
     const span = (count: number, name: string): KnownSpan => ({
       key: `readings|${count}`,
       name,

@@ -1,6 +1,6 @@
 /** Days as people write them on paper. Day before month always, as in Britain and Germany; ISO dates are known too. */
 
-import { isCivilDay } from '../../model/calendar/civil.ts';
+import { civilDate, isCivilDay } from '../../model/calendar/civil.ts';
 import { monthNames, shortMonthNames } from '../../words/numbers.ts';
 import { language } from '../../words/say.ts';
 
@@ -8,8 +8,6 @@ export type DateReading =
   | { readonly kind: 'empty' }
   | { readonly kind: 'day'; readonly date: string }
   | { readonly kind: 'no day'; readonly text: string };
-
-const two = (value: number): string => String(value).padStart(2, '0');
 
 /** Reads "1/10/2025", "1.10.25", "1 Oct 2025", "1 October 2025", "1. Oktober 2025" in German, and "2025-10-01". */
 export function readDate(text: string): DateReading {
@@ -26,7 +24,7 @@ export function readDate(text: string): DateReading {
 
 function dayOf(text: string, year: number, month: number, day: number): DateReading {
   if (!isCivilDay(year, month, day)) return { kind: 'no day', text };
-  return { kind: 'day', date: `${year}-${two(month)}-${two(day)}` };
+  return { kind: 'day', date: civilDate(year, month, day) };
 }
 
 /** Two digits are a year of this century: no bill here is older. */
