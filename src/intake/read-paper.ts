@@ -17,12 +17,13 @@ import { namesOn, rowsWithout } from './paper/people.ts';
 import { MOST_POINTS } from './paper/picture.ts';
 import { provingMore } from './paper/proving-more.ts';
 import { ask, KEPT_APART } from './paper/questions.ts';
+import { isMoney } from './paper/relations.ts';
 import { offerRepairs } from './paper/repair.ts';
 import { splitBills } from './paper/split-bills.ts';
 import { tariffOfBill } from './paper/tariff-of-bill.ts';
 import { type Section, sharedOf, type Understanding, understand } from './paper/understand.ts';
 import { faultsOf, listValues, type ReadSection } from './paper/values.ts';
-import { DELIVERED_FUEL, HEAT, OTHER_GOODS, WATER } from './paper/vocabulary.ts';
+import { DELIVERED_FUEL, GAS, HEAT, OTHER_GOODS, WATER } from './paper/vocabulary.ts';
 import { periodPicture } from './periods/period-series.ts';
 import { emptyPreview, standing } from './read-file.ts';
 import { PAPER_SHAPE, type Page, type PaperChoices, type PaperValue } from './terms/paper-reading.ts';
@@ -156,6 +157,7 @@ export function readPages(
       book.add('paper-other-bill', 'refusal', { found: delivered });
     else if (isHeat && stands(HEAT)) book.add('paper-heat-only', 'refusal');
     else if (isWater && stands(WATER)) book.add('paper-water-only', 'refusal');
+    else if (GAS.test(text) && bills.some(isByVolume)) book.add('paper-by-volume', 'refusal');
     else book.add(isSeen ? 'picture-no-bill' : 'paper-no-bill', 'refusal');
     return resultOf(fileName, choices, book);
   }
@@ -231,6 +233,11 @@ export function readPages(
   };
 }
 
+/** Volume with its price, and no energy anywhere. */
+const isByVolume = ({ rows }: Understanding): boolean =>
+  rows.some(({ figures }) => figures.some(({ kind }) => kind === 'volume') && figures.some(isMoney)) &&
+  !rows.some(({ figures }) => figures.some(({ kind }) => kind === 'energy'));
+
 /** What half a picture or an unclear one leaves open. */
 const OF_BAD_PICTURES: ReadonlySet<string> = new Set([
   'paper-vat-asked',
@@ -293,11 +300,12 @@ function readSection(
   const said = choices.paper ?? {};
   const { rows, together } = understood;
   const chosen = choices.carrier === 'electricity' || choices.carrier === 'gas' ? choices.carrier : undefined;
-  const byUnit = section.gas.length > 0 ? ('gas' as const) : undefined;
   // A supplier may be called after gas; by day and night only electricity is sold.
   const isByRates = section.lines.some(
     ({ kind, register, registerGuessed }) => kind === 'energy' && register !== undefined && !registerGuessed,
   );
+  const isByDayOnly = section.fuel === undefined && isByRates && !rows.some(({ text }) => GAS.test(text));
+  const byUnit = section.gas.length > 0 ? 'gas' : isByDayOnly ? 'electricity' : undefined;
   const isDoubtful = section.fuel === 'gas' && !byUnit && isByRates;
   const named = isLeftOut(section.fuel) || isDoubtful ? undefined : section.fuel;
   const fuel = named ?? byUnit ?? chosen;

@@ -552,6 +552,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'paper-heat-only': phrase(
     '{file} is a bill for heat from a network. Only bills for electricity or gas are read here.',
   ),
+  'paper-by-volume': phrase(
+    '{file} charges for gas by volume and says nowhere how many kWh that is. Type the figures: there m³ can be chosen.',
+  ),
   'paper-other-bill': phrase(
     '{file} seems to be for something else: it says {names}. Only bills for electricity or gas are read here; a delivery of fuel can be typed in.',
   ),

@@ -5,7 +5,7 @@ import { monthOfName } from '../dates/month-names.ts';
 import { civilDay, EARLIEST_YEAR, fullYear, LATEST_YEAR } from '../dates/stamp-reader.ts';
 import { readNumber } from '../numbers/read-number.ts';
 import type { Word } from '../terms/paper-reading.ts';
-import { KWH_PER_THERM } from '../terms/units.ts';
+import { KWH_PER_THERM, MJ_PER_KWH } from '../terms/units.ts';
 import { type Row, textOfRow } from './page.ts';
 import { ENERGY, NET, STANDING, TOTAL, VAT } from './vocabulary.ts';
 
@@ -134,7 +134,7 @@ const NO_NUMBERS: readonly RegExp[] = [
 /** What none of them can do without, found from its digit: most rows are looked through once. */
 const HAS_NO_NUMBER = /\d(?::\d|\d{7}|\d(?: \d{2,}){2})|0\d{2,5}[ /-]\d|(?<=[\p{L}_]-?)\d/u;
 const UNITS =
-  /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|c|¢|£|€|\$|euros?|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>[kM]Wh|therms?|ccf|units?|einheit|days?|tag|jour|dag|giorno|día|months?|monat|mois|maand|mes[ei]?|years?|jahr|jaar|an|a\b)|(?<energy>[kM]Wh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<other>lit(?:re|er|ro)s?|kg|GJ|kVArh|kVAh|kVA|kW)|(?<days>(?:billing |calendar )?days?|tagen?|tage|nights?|jours?|dagen|giorni|días)|(?<months>months?|monat(?:en?)?|mois|maanden?|mes[ei]s?|mesi)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
+  /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|c|¢|£|€|\$|euros?|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>[kM]Wh|GJ|therms?|ccf|smc|units?|einheit|days?|tag|jour|dag|giorno|día|months?|monat|mois|maand|mes[ei]?|years?|jahr|jaar|an|a\b)|(?<energy>[kM]Wh|GJ|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>[SN]?m³|[SN]?m3|[SN]mc|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<other>lit(?:re|er|ro)s?|kg|tonnes?|tonnen?|kVArh|kVAh|kVA|kW)|(?<days>(?:billing |calendar )?days?|tagen?|tage|nights?|jours?|dagen|giorni|días)|(?<months>months?|monat(?:en?)?|mois|maanden?|mes[ei]s?|mesi)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
 /** What it may begin with goes first, for all other letters fail there. */
 const NUMBER =
   /(?=[-−–+(£€$EG\d]| [-−–\d])(?<![\p{L}\d.,/])([-−–+] ?|\()?(£|€|\$|EUR |GBP )? ?([-−–])?(\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€$]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+|(?<=[\p{Ll}:] \d{1,3})(?:[ \u00a0\u202f]\d{3})+(?= ?kWh))?)(?![\d])/gu;
@@ -291,7 +291,13 @@ function kindOf(money: string | undefined, unit: Record<string, string | undefin
 }
 
 const kWhOf = (unit: string): Pick<Figure, 'kWh'> =>
-  /^th/i.test(unit) ? { kWh: KWH_PER_THERM } : /^mwh/i.test(unit) ? { kWh: 1000 } : {};
+  /^th/i.test(unit)
+    ? { kWh: KWH_PER_THERM }
+    : /^mwh/i.test(unit)
+      ? { kWh: 1000 }
+      : /^gj/i.test(unit)
+        ? { kWh: 1000 / MJ_PER_KWH }
+        : {};
 
 const perOf = (word: string): NonNullable<Figure['per']> =>
   /^(d|tag|jo|gi)/i.test(word) ? 'day' : /^m(?!wh)/i.test(word) ? 'month' : /^(y|j|a)/i.test(word) ? 'year' : 'unit';
@@ -390,7 +396,14 @@ function withHeading(figure: Figure, rows: readonly RowFacts[], at: number): Fig
   if (kind.kind === 'energy' && DAYS_ROW.test(rows[at]!.words)) return { ...figure, heading, kind: 'days' };
   const isOfDays = kind.kind === 'energy' && STANDING.test(rows[at]!.words);
   // A table of sums below one of prices has no heading of its own.
-  const isSum = kind.kind === 'price' && figure.decimals === 2 && SUMS.some((one) => one.test(rows[at]!.words));
+  const isOfSums = (one: RowFacts | undefined) => one !== undefined && [NET, VAT].some((word) => word.test(one.words));
+  const isSum =
+    figure.decimals === 2 &&
+    (kind.kind === 'price'
+      ? SUMS.some((one) => one.test(rows[at]!.words))
+      : // Nor has one of charges, whose use says its unit itself.
+        kind.kind === 'energy' &&
+        (isOfSums(rows[at]) || isOfSums(rows[at - 1]) || rows[at]!.figures.some((one) => one.kind === 'energy')));
   return { ...figure, heading, ...(isOfDays || isSum ? {} : kind) };
 }
 const DAYS_ROW = /^(?:number of )?(?:days|tage)\b/i;
@@ -424,7 +437,7 @@ function kindOfHeading(heading: string, { decimals }: Figure): Partial<Kind> {
   const text = heading.toLowerCase();
   if (/kwh ?\/ ?m|mj/.test(text)) return { kind: 'heat' };
   const price =
-    /(?<![\p{L}])(p|pence|ct|cents?|c|£|€|\$|eur|gbp) ?(?:\/|per|je|pro|a) ?([km]wh|therms?|units?|days?|tag|jour|dag|month|monat|mois|maand|year|jahr|jaar)/u.exec(
+    /(?<![\p{L}])(p|pence|ct|cents?|c|£|€|\$|eur|gbp) ?(?:\/|per|je|pro|a) ?([km]wh|gj|therms?|units?|days?|tag|jour|dag|month|monat|mois|maand|year|jahr|jaar)/u.exec(
       text,
     );
   if (price)
@@ -451,7 +464,8 @@ function kindOfHeading(heading: string, { decimals }: Figure): Partial<Kind> {
   if (/[£€$]|\beur\b|\bamount\b|\bcost\b|\bcharges?\b|\bbetrag\b|\bsumme\b|\bpounds?\b/.test(text) && decimals === 2)
     return { kind: 'money' };
   if (/\bkwh\b/.test(text)) return { kind: 'energy' };
-  if (/\b(therms?|mwh)\b/.test(text)) return { kind: 'energy', ...kWhOf(/therm|mwh/.exec(text)![0]) };
+  if (/\b(therms?|mwh|gj)\b/.test(text)) return { kind: 'energy', ...kWhOf(/therm|mwh|gj/.exec(text)![0]) };
+  if (/\b(?:lit(?:re|er|ro)s?|kg)\b/.test(text)) return { kind: 'other' };
   if (/\bunits?\b|\bused?\b|verbrauch|\bconsumption\b|\bmenge\b/.test(text) && decimals !== 2)
     return { kind: 'energy' };
   if (/m³|\bm3\b|cubic|\bcbm\b/.test(text)) return { kind: 'volume' };

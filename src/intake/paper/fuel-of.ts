@@ -1,7 +1,9 @@
 /** Of which fuel a number of a page is. */
 import { monthOfName } from '../dates/month-names.ts';
+import { isKnownWord } from '../layout/names.ts';
 import type { Figure, RowFacts } from './figures.ts';
-import { ELECTRICITY, GAS, HEAT, VAT, WATER } from './vocabulary.ts';
+import { isName } from './people.ts';
+import { ELECTRICITY, GAS, HEAT, PERIOD, VAT, WATER } from './vocabulary.ts';
 
 /** Water and piped heat are known so that they are left out. */
 export type PaperFuel = 'electricity' | 'gas' | 'water' | 'heat';
@@ -33,6 +35,64 @@ export const isAside = (text: string): boolean => ASIDE.test(text);
 const isShareOnly = ({ figures, dates, text }: RowFacts): boolean =>
   dates.length < 2 && figures.length > 0 && figures.every(({ kind }) => kind === 'percent') && !VAT.test(text);
 
+/** What ends the name of a company. */
+const COMPANY =
+  /^(?:Ltd|LTD|Limited|LIMITED|plc|PLC|LL[PC]|Inc|Co|Company|COMPANY|Corporation|Board|Cooperative|G?[Mm]bH|AG|[KOe]G|S\.?A|S\.?[Rr]\.?[Ll]|S\.?p\.?A|S\.?L|B\.?V|N\.?V|A\/S|ApS)[.,;]*$/;
+const [MOST_OF_COMPANY, TITLE_ROWS] = [3, 6];
+const endsCell = (word: string | undefined): boolean => word === undefined || /^(?:[-–—|·(&]|\d)/.test(word);
+const isCapital = (word: string): boolean => /^(?:\p{Lu}|&$|and$|und$)/u.test(word);
+
+/** The places of those words of a cell that are a fuel in the name of a supplier: "Merlewick Gas", "Gorsebank Electric Supply Ltd". */
+function inNames(words: readonly string[], isTitle: boolean, known: ReadonlySet<string>): number[] {
+  return words.flatMap((word, i) => {
+    if (!ELECTRICITY.test(word) && !GAS.test(word)) return [];
+    // An address in the net.
+    if (/@|\p{L}\.\p{L}{2,}/u.test(word)) return [i];
+    const after = words.slice(i + 1, i + 1 + MOST_OF_COMPANY);
+    const end = after.findIndex((one) => COMPANY.test(one));
+    if (end >= 0 && after.slice(0, end).every(isCapital)) return [i];
+    const before = words[i - 1] ?? '';
+    if (known.has(pairOf(before, word))) return [i];
+    const isLast = /[,.;:]$/.test(word) || endsCell(words[i + 1]);
+    return isTitle && isLast && isCapital(word) && isOwn(before) ? [i] : [];
+  });
+}
+const pairOf = (before: string, word: string): string => `${before} ${word.replace(/\P{L}+$/u, '')}`.toLowerCase();
+/** A word that no bill needs, as the first of a company's name is. */
+const isOwn = (word: string): boolean =>
+  isName(word) && !isKnownWord(word) && !PERIOD.test(word) && !NO_NAME.test(word);
+const NO_NAME =
+  /^(?:the|your|our|ihre?|unsere?|votre|notre|uw|ons|vuestra|vostra|din)$|(?:rechnung|nota|liefer\p{L}*)$/iu;
+
+/** The rows that name electricity or gas, without the names of suppliers: who sells power may sell gas too. */
+function withoutSuppliers(rows: readonly RowFacts[]): ReadonlyMap<RowFacts, string> {
+  // The head of a letter stands above its numbers.
+  const isTitle = ({ row, figures }: RowFacts) => {
+    const above = rows.findIndex((one) => one.row.page === row.page);
+    return figures.length === 0 && rows.slice(above, above + TITLE_ROWS).some((one) => one.row === row);
+  };
+  const naming = rows
+    .filter(({ text }) => ANY_FUEL.test(text))
+    .map((facts) => ({ facts, cells: facts.text.split('\t').map((cell) => cell.split(' ')), isTitle: isTitle(facts) }));
+  const find = (known: ReadonlySet<string>) =>
+    naming.map(({ facts, cells, isTitle }) => ({
+      facts,
+      cells,
+      names: cells.map((words) => inNames(words, isTitle, known)),
+    }));
+  const pairs = find(new Set()).flatMap(({ cells, names }) =>
+    names.flatMap((own, i) =>
+      own.flatMap((at) => (isOwn(cells[i]![at - 1] ?? '') ? pairOf(cells[i]![at - 1]!, cells[i]![at]!) : [])),
+    ),
+  );
+  return new Map(
+    find(new Set(pairs)).map(({ facts, cells, names }) => [
+      facts,
+      cells.map((words, i) => words.map((word, at) => (names[i]!.includes(at) ? '–' : word)).join(' ')).join('\t'),
+    ]),
+  );
+}
+
 const IN_COLUMN = 4;
 /** In one column with a heading: set flush with it on either side, or about its middle. */
 function isUnder({ box }: Figure, { x, end }: FuelMark): boolean {
@@ -61,10 +121,12 @@ function findFuels(rows: readonly RowFacts[]): Fuels {
   const inPassing = new Set<PaperFuel>();
   // Running text may tell of a boiler that burns gas for heat that is sold.
   let isSaid = false;
+  const texts = withoutSuppliers(rows);
   const marks: FuelMark[] = rows.flatMap((facts, at) => {
-    const { text, row, words, figures, dates } = facts;
-    const named = fuelsIn(text);
-    if (named.length === 0) return [];
+    const { row, words, figures, dates } = facts;
+    const text = texts.get(facts);
+    const named = text === undefined ? [] : fuelsIn(text);
+    if (text === undefined || named.length === 0) return [];
     const isPassing = isAside(text) || isShareOnly(facts);
     for (const fuel of named) (isPassing ? inPassing : everywhere).add(fuel);
     if (isPassing) return [];

@@ -78,7 +78,8 @@ export function findLeftOver(
   });
   const totals = all.filter((one) => {
     const { row, value, box } = one;
-    if (sure.has(value) || aside.has(one) || !isFreeMoney(one)) return false;
+    // What is printed with a minus or as a credit is no sum of charges.
+    if (one.negative || sure.has(value) || aside.has(one) || !isFreeMoney(one)) return false;
     const { words } = rows[row]!;
     // Water, heat and what was sent out are in a total of everything.
     if (!TOTAL.test(words)) return false;

@@ -151,6 +151,8 @@ export function linesOf(
         : kindOfLine(quantity, price, `${about} ${rows[quantity.row]!.text}`);
     return {
       kind,
+      // Electricity is sold in nothing but kWh.
+      ...(kind === 'energy' && isBare(product, rows) && fuelOf(amount) !== 'electricity' ? { isGuessed: true } : {}),
       fuel: fuelOf(amount),
       register:
         kind === 'energy'
@@ -167,6 +169,14 @@ export function linesOf(
   const inOrder = proved.toSorted((a, b) => a.amount.row - b.amount.row || a.amount.box.x - b.amount.box.x);
   return tellApart(inOrder, rows);
 }
+
+/** A count without a unit, of which no word beside it or above says that it is of energy: a unit price may be for a litre. */
+const isBare = ({ quantity: { kind, row, heading }, price }: Product, rows: readonly RowFacts[]): boolean =>
+  kind === 'plain' &&
+  price.per === undefined &&
+  !/kwh|(?<!\p{L})(?:units?(?! (?:price|cost|rate|charge))|einheiten)(?!\p{L})/iu.test(
+    `${rows[row]!.words} ${heading}`,
+  );
 
 /** Charges for the same units and days at prices of their own, such as energy, network and levies: the units count once. */
 export function joinPriceParts(

@@ -54,7 +54,7 @@ const MONTH =
   /^(?:jan(?:uary?|uar)?|feb(?:ruary?|ruar)?|mar(?:ch)?|märz|mrz|apr(?:il)?|ma[iy]|june?|juni|july?|juli|aug(?:ust)?|sept?(?:ember)?|o[ck]t(?:ober)?|nov(?:ember)?|de[cz](?:ember)?)$/i;
 
 const bare = (text: string): string => text.replaceAll(/^[^\p{L}]+|[^\p{L}]+$/gu, '');
-const isName = (text: string): boolean =>
+export const isName = (text: string): boolean =>
   /^\p{Lu}[\p{L}’'-]{2,}$/u.test(text) && !MONTH.test(text) && !OF_BILLS.test(text);
 
 /** Words that name somebody or where they live, in small letters. */

@@ -56,20 +56,24 @@ function isBelow(head: Figure, figure: Figure, { page, words }: Row): boolean {
   return page === head.box.page && words.every(({ x, width }) => Math.abs(x + width / 2 - middle(head)) >= away - 1);
 }
 
+/** "VAT", but not "Incl. VAT" or "Total before VAT". */
+const isTaxColumn = (heading: string): boolean =>
+  VAT.test(heading) &&
+  ![NET, INCLUDES_VAT, TOTAL, /(?<!\p{L})(?:inc|ex|with)(?!\p{L})/iu].some((one) => one.test(heading));
+
 /** VAT rows: a share in per cent and a sum of money, in one row or in two that follow each other. */
 export function vatRows(rows: readonly RowFacts[], taken: ReadonlySet<Figure>): VatFound[] {
   const isOfTax = rows.map(({ words }) => VAT.test(words));
   const elsewhere = rows.flatMap(({ figures }, at) => (isOfTax[at] ? figures.filter(isRate) : []));
+  const inColumn = rows.flatMap(({ figures }) => figures.filter((one) => isRate(one) && VAT.test(one.heading)));
   return rows.flatMap(({ figures, words }, at) => {
     if (!isOfTax[at]) {
       const ofRow = figures.filter(isRate);
       // In a table of rates the word stands above the column.
-      const [tax, other] =
-        ofRow.length === 0
-          ? []
-          : figures.filter((one) => VAT.test(one.heading) && !isRate(one) && !NET.test(one.heading));
+      const rates = [ofRow, inColumn, elsewhere].find((some) => some.length > 0) ?? [];
+      const [tax, other] = rates.length === 0 ? [] : figures.filter((one) => isTaxColumn(one.heading) && !isRate(one));
       return tax && !other && !taken.has(tax) && isMoney(tax)
-        ? ofRow.map((rate) => ({ rate, tax, included: false }))
+        ? rates.map((rate) => ({ rate, tax, included: false }))
         : [];
     }
     const included = INCLUDES_VAT.test(words) || INCLUDES_VAT.test(rows[at]!.text);

@@ -37,7 +37,7 @@ export const ENERGY = words(
   'units?|energy|usage|use|used|consumption|kwh|unit rate|arbeitspreis\\w*|arbeit|verbrauch\\w*|energie\\w*|lieferung|menge|consommation|énergie|levering|verbruik|consumo|quota energia|energía',
 );
 export const VAT = words(
-  '(?<!(?:no|free of) )vat|value added tax|umsatzsteuer|mehrwertsteuer|mwst\\.?|ust\\.?|sales tax|tax|tva|btw|iva',
+  '(?<!(?:no|free of) )vat|value added tax|umsatzsteuer|mehrwertsteuer|[gh]st|mwst\\.?|ust\\.?|sales tax|tax|tva|btw|iva',
 );
 export const INCLUDES_VAT = words(
   'dont (?:la )?tva|incl(?:\\.|usief) btw|(?:incl(?:uding|udes|usive of|\\.)?|of which|includes?) (?:the )?(?:\\d+ ?% ?)?(?:vat|value added tax|tax)|vat included|darin enthalten\\w*|enthaltene\\w*|(?:inkl\\.?|inklusive|einschließlich|einschl\\.) (?:\\d+ ?% ?)?(?:gesetzl\\w*\\.? )?(?:mwst|ust|umsatzsteuer|mehrwertsteuer)\\.?',

@@ -178,6 +178,7 @@ export const REMARK_CODES = [
   'paper-water-only',
   'paper-water-left-out',
   'paper-heat-only',
+  'paper-by-volume',
   'paper-other-bill',
   'paper-other-money',
   'paper-money-asked',

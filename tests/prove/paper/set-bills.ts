@@ -2463,4 +2463,61 @@ Total                                                 ${gb(net + share(5, net))}
   );
 }
 
+{
+  const [use, fixed] = [times(1137, 20.06), times(30, 59.36)];
+  const net = use + fixed;
+  add(
+    'a column for each charge, for the sum before tax, the tax and the total',
+    UK,
+    `
+Ashgill Electric
+Electricity bill, 03/06/2026 - 02/07/2026
+              Usage     Standing charge         Net        VAT       Total
+How much   1137 kWh             30 days                     5%
+Price        20.06p              59.36p
+Amount      ${gb(use)}              ${gb(fixed)}     ${gb(net)}     ${gb(share(5, net))}     ${gb(net + share(5, net))}
+`,
+    ['electricity', '2026-06-03', '2026-07-03', 1137, net + share(5, net)],
+  );
+}
+{
+  const [use, fixed] = [times(656, 29.78), times(31, 45.4)];
+  const gross = (pence: number) => en(pence + share(5, pence));
+  add(
+    'tax and gross beside each charge, the rate below',
+    UK,
+    `
+Ashgill Electricity
+Electricity bill, 21 May 2024 to 20 June 2024
+Charge             Quantity      Price      Excl VAT         VAT      Incl VAT
+Electricity         656 kWh     29.78p      ${en(use)}        ${en(share(5, use))}        ${gross(use)}
+Standing charge     31 days     45.40p       ${en(fixed)}        ${en(share(5, fixed))}         ${gross(fixed)}
+Total                                       ${en(use + fixed)}       ${en(share(5, use + fixed))}        ${gross(use + fixed)}
+VAT rate 5%
+`,
+    ['electricity', '2024-05-21', '2024-06-21', 656, use + fixed + share(5, use + fixed)],
+  );
+}
+{
+  const [use, fixed] = [times(1551, 26.06), times(92, 60.46)];
+  const net = use + fixed;
+  add(
+    'sums without a sign of money right below a column of kWh, and a credit named before them',
+    UK,
+    `
+Cobblemoor Energy
+Your electricity bill for 3 July 2024 to 2 October 2024
+Register                Then      Now   kWh used
+All day                 5426     6977       1551
+Day units           1551 kWh   26.06p     ${en(use)}
+Standing charge      92 days   60.46p      ${en(fixed)}
+Before VAT                                ${en(net)}
+VAT                       5%               ${en(share(5, net))}
+Total for the quarter                     ${en(net + share(5, net))}
+Your credit before this bill              600.00 CR
+`,
+    ['electricity', '2024-07-03', '2024-10-03', 1551, net + share(5, net)],
+  );
+}
+
 export const SET_BILLS: readonly SetBill[] = bills;

@@ -730,6 +730,61 @@ describe('bills as suppliers set them, each with what must not be taken', () => 
     ]);
     expect(codesOf(named, 'question')).toContain('paper-fuel-asked');
   });
+  const OF_NAME: readonly Line[] = [
+    ['12 March 2025 to 8 April 2025'],
+    ['Energy used 280 kWh 8.37p', '£23.44'],
+    ['Standing charge 28 days 30.86p', '£8.64'],
+    ['VAT 5 %', '£1.60'],
+    ['Total', '£33.68'],
+  ];
+  test.each([
+    ['Gorsebank Electric', true],
+    ['Gorsebank Electric Supply Ltd', true],
+    ['Merlewick Gas and Power plc', true],
+    ['Gorsebank Electric Ltd, www.gorsebank-electric.example', true],
+    ['Your electricity bill', false],
+    ['Electricity supply', false],
+    ['Merlewick Gas bill', false],
+  ])('"%s" as the only word of a fuel: asked %s', async (title, isAsked) => {
+    const codes = codesOf(await readLines([[title], ...OF_NAME]), 'question');
+    expect(codes.includes('paper-fuel-asked')).toBe(isAsked);
+  });
+  test('where a name says one fuel and the charges the other, the charges count', async () => {
+    const preview = await readLines([['Gorsebank Electric Ltd'], ['Your gas'], ...OF_NAME]);
+    expect(preview.series.map(({ carrier }) => carrier)).toEqual(['gas']);
+    expect(codesOf(preview, 'question')).toEqual([]);
+  });
+  test('gas by the gigajoule is read in kWh', async () => {
+    const gas = await readLines([
+      ['Natural gas bill, 12 March 2025 to 8 April 2025'],
+      ['Commodity charge 9.6 GJ £12.50 per GJ', '£120.00'],
+      ['Basic charge 28 days 30.86p', '£8.64'],
+      ['GST 5 %', '£6.43'],
+      ['Total', '£135.07'],
+    ]);
+    expect(codesOf(gas, 'question', 'refusal')).toEqual([]);
+    // 1 kWh is 3.6 MJ by definition of the SI.
+    expect(gas.series[0]!.total).toBeCloseTo(9600 / 3.6, 6);
+  });
+  test.each(['120 m³ £0.9150', '120 Smc £0.9150'])('gas charged for by %s alone is refused as such', async (count) => {
+    const gas = await readLines([
+      ['Gas bill, 12 March 2025 to 8 April 2025'],
+      [`Gas ${count}`, '£109.80'],
+      ['VAT 5 %', '£5.49'],
+      ['Total', '£115.29'],
+    ]);
+    expect(codesOf(gas, 'refusal')).toEqual(['paper-by-volume']);
+  });
+  test('a bare count of gas may be of anything, and is asked about', async () => {
+    const lines: readonly Line[] = [
+      ['Your gas, 12 March 2025 to 8 April 2025'],
+      ['Amount supplied, at unit price: 1200 0.0915', '£109.80'],
+      ['Standing charge 28 days 30.86p', '£8.64'],
+      ['VAT 5 %', '£5.92'],
+      ['Total', '£124.36'],
+    ];
+    expect(codesOf(await readLines(lines), 'question')).toEqual(['paper-meaning-asked']);
+  });
   const ASKED = SET_BILLS.filter(({ truth }) => truth.length === 0).map(({ name }) => name);
   test('most need no question', async () => {
     const asked = await Promise.all(
