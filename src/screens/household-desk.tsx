@@ -85,7 +85,12 @@ export function HouseholdDesk(props: {
   );
 
   if (desk === null) {
-    return <CannotReckon name={household.name} failure={reckoned.failure} />;
+    return (
+      <>
+        <CannotReckon name={household.name} failure={reckoned.failure} said={said} />
+        <ExportByMenu id={household.id} name={household.name} tell={tell} />
+      </>
+    );
   }
   return (
     <HouseholdContext value={desk} key={countryOf(household)}>
@@ -145,7 +150,7 @@ function skipToPage(): void {
   document.getElementById('page')?.focus();
 }
 
-function CannotReckon(props: { readonly name: string; readonly failure: string }) {
+function CannotReckon(props: { readonly name: string; readonly failure: string; readonly said: string }) {
   return (
     <Stopped
       sentence={say('We could not work out {name}.', { name: props.name })}
@@ -155,6 +160,7 @@ function CannotReckon(props: { readonly name: string; readonly failure: string }
       <a className="btn" href="#/">
         {say('All households')}
       </a>
+      <p role="status">{props.said}</p>
     </Stopped>
   );
 }

@@ -20,7 +20,7 @@ const KEYS: readonly (readonly [code: RegExp, key: Key])[] = [
   [/^to-inclusive/, 'toInclusive'],
   [/^register-/, 'shape'],
   [/^sheet-/, 'sheet'],
-  [/^(direction-|made-|part-)/, 'role'],
+  [/^(direction-|made-|part-|word-)/, 'role'],
   [/^net-/, 'net'],
   [/^own-use-/, 'ownUse'],
   [/^records-/, 'beside'],
@@ -60,8 +60,8 @@ function taken(key: Key, { expected }: Remark, choices: IntakeChoices): unknown 
   return choices[key] ?? (expected !== undefined && Number.isFinite(number) ? number : expected);
 }
 
-const OF_ONE_COLUMN = /^(unit-(?!s)|degrees-|carrier-|pulses-|direction-|made-|part-|net-|own-use-)/;
-const OF_SEVERAL = /^(readings|days|counter)/;
+const OF_ONE_COLUMN = /^(unit-(?!s)|degrees-|carrier-|pulses-|direction-|made-|part-|word-|net-|own-use-)/;
+const OF_SEVERAL = /^(readings|days|counter|bills)/;
 
 /** Whether a question is about one record of several, so that its answer must not touch the others. */
 export const isOfOneColumn = (

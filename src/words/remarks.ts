@@ -6,7 +6,7 @@ import type { RemarkCode } from '../intake/terms/remark-codes.ts';
 import { addDays, toDayNumber } from '../model/calendar/civil.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
 import { tell } from '../model/shapes/told.ts';
-import { longDate } from './numbers.ts';
+import { capitalised, longDate } from './numbers.ts';
 import { language, phrase, say, type Value } from './say.ts';
 import { sayTold } from './say-told.ts';
 import { carrierName } from './systems.ts';
@@ -215,7 +215,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{column} of {file} in {expected} makes {words}, which nobody pays. Choose the unit. Of bottles or loads, write what they hold.',
   ),
   'degrees-doubtful': phrase(
-    '{column} of {file} says {expected}, but its mean is {words}, which would be no weather of a home. Confirm or choose the unit.',
+    '{column} of {file} says {expected}, but its mean is {words} {expected}, which would be no weather of a home. Confirm or choose the unit.',
   ),
   'pulses-asked': phrase(
     '{column} of {file} counts pulses. We took {expected} of them for one kWh. Give the number printed on the meter.',
@@ -234,7 +234,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'sum-left-out': phrase('{file}: {record} is the sum of {names}, so it was left out and nothing counts twice.'),
   'own-use-asked': phrase(
-    '{column} of {file} may hold what the home used of its own making ({names}) besides what it bought. We took it all as bought. Say whether it does.',
+    '{column} of {file} may hold more than the home bought: what it made itself and used ({names}). We took it all as bought. Say whether it was.',
   ),
   'phases-added': phrase('{file} has each phase of the supply by itself ({names}). They were added.'),
   'unit-not-of-carrier': phrase(
@@ -255,7 +255,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} does not say clearly whether {column} was bought or sent out. We took it as bought. Confirm it, or choose what the home sends out.',
   ),
   'net-asked': phrase(
-    '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. They may be what was sent out into the grid, or faults. Say which.',
+    '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. They may be what was sent out into the grid, or faults. {said, select, yes {If they were sent out, this file cannot be used: over a day or more the two cannot be told apart. } other {}}Say which.',
   ),
   'net-of-days': phrase(
     '{column} of {file} is what was bought less what was sent out, over a day or more. The two cannot be told apart. Ask for both, or for readings by the hour.',
@@ -270,7 +270,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or leave the file.',
   ),
   'word-asked': phrase(
-    '{column} of {file} says something that we do not know ({names}). We took it as what the home used. Confirm it, or choose another column.',
+    '{column} of {file} says something that we do not know ({names}). We took it as what the home used. Confirm it, say what it is, or choose another column.',
   ),
   'amount-asked': phrase(
     '{column} of {file} may be money, or the fuel that came. We took it for the fuel. Confirm it, or choose another column.',
@@ -630,10 +630,10 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} is the weather of {names}, written in {expected} all year. It was turned into local time.',
   ),
   'weather-asked': phrase(
-    '{file} speaks of {found}. Its temperatures may be means of many years, a typical year or a model. Confirm that they were measured on the days that they bear, or leave the file.',
+    '{file} speaks of {found}. Its temperatures may be means of many years, a typical year or a model. Confirm that they were measured on the days beside them, or leave the file.',
   ),
   'weather-smooth-asked': phrase(
-    '{file}: from one day to the next the temperature changes by {words} °C in the middle, where real weather changes by one to three. It may be a mean of many years. Confirm that it was measured on those days, or leave the file.',
+    '{file}: from one day to the next the temperature mostly changes by {words} °C. Real weather mostly changes by one to three. It may be a mean of many years. Confirm that it was measured on those days, or leave the file.',
   ),
   'weather-indoors-asked': phrase(
     '{column} of {file} stays as warm as a room from day to day. Confirm that it was measured outdoors on those days, or leave the file.',
@@ -678,7 +678,8 @@ const sentenceOf = ({ code, found }: Remark): string =>
 
 /** One remark in words; a code from elsewhere still names its file and line. */
 export function remarkSentence(remark: Remark): string {
-  const sentence = say(sentenceOf(remark), gapsOf(remark));
+  const gaps = gapsOf(remark);
+  const sentence = say(sentenceOf(remark), gaps);
   // A file's name keeps its own small letter.
-  return sentence.startsWith('column') ? `C${sentence.slice(1)}` : sentence;
+  return sentence.startsWith(String(gaps.column)) ? capitalised(sentence) : sentence;
 }

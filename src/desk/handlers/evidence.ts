@@ -29,6 +29,7 @@ import { isSamePart } from '../same-part.ts';
 import { contextOf, intakeContext, namedByDays, takeRead } from '../take-in.ts';
 import { typeEvidence } from '../typed-evidence.ts';
 import { forgetDamage } from '../upkeep.ts';
+import { remarkWithoutPeople } from '../without-people.ts';
 
 type EvidenceHandlers = Pick<
   Handlers,
@@ -69,6 +70,9 @@ const ofKept = (file: string, sheet: string | undefined): Remark => ({
   file,
   ...(sheet === undefined ? {} : { found: sheet }),
 });
+
+/** Records are named as they will be kept, without the whole numbers of their meters. */
+const NAMES_RECORDS: ReadonlySet<string> = new Set(['several-series', 'registers-by-column']);
 
 const MOST_POINTS = 2000;
 
@@ -155,7 +159,10 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       const { rivals, records } = joinedWith(coming, beside);
       const own = preview.part ? { ...asEvidence(coming), part: preview.part } : asEvidence(coming);
       const of = keptPartOf(own) ? [ofKept(fileName, preview.part?.sheet)] : [...overlapsOf(beside), ...rivals];
-      return { ...preview, records, remarks: [...preview.remarks, ...of] };
+      const remarks = preview.remarks.map((one) =>
+        NAMES_RECORDS.has(one.code) ? remarkWithoutPeople(one, result.people) : one,
+      );
+      return { ...preview, records, remarks: [...remarks, ...of] };
     },
     async 'evidence.accept'({ fileId, householdId, choices }, work) {
       const { household } = findHousehold(store, householdId);

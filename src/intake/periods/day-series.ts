@@ -102,7 +102,7 @@ function remarkMissingDays(days: readonly number[], meanKWh: number, book: Remar
     if (listed++ < LISTED_GAPS)
       book.add('gap', 'note', {
         from: toCivilDate(days[i - 1]! + 1),
-        to: toCivilDate(days[i]!),
+        to: toCivilDate(days[i]! - 1),
         count,
         ...effect(count),
       });

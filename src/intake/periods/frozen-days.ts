@@ -24,7 +24,7 @@ export function remarkFrozenDays({ carrier, role, days, total, present, filled }
     if (isOdd) {
       book.tally(value === 0 ? 'zero-run' : 'frozen', 'note', {
         from: toCivilDate(first + from),
-        to: toCivilDate(first + to),
+        to: toCivilDate(first + to - 1),
         found: String(Number(value.toPrecision(6))),
         count,
         effectKWh: Math.round(count * (value === 0 ? likelyKWh : value) * 10) / 10,

@@ -22,7 +22,7 @@ export function mergeEstimated(sorted: readonly RawPeriod[], book: RemarkBook): 
       book.tally('estimated-merged', 'note', {
         row: open[0]!.line,
         from: toCivilDate(whole.fromDay),
-        to: toCivilDate(whole.toDay),
+        to: toCivilDate(whole.toDay - 1),
         effectKWh: whole.kWh,
       });
       merged.push(whole);

@@ -119,7 +119,7 @@ function remarkHoles(
       book.tally('period-hole', 'note', {
         row: period.line,
         from: toCivilDate(lastDay),
-        to: toCivilDate(period.fromDay),
+        to: toCivilDate(period.fromDay - 1),
         count: period.fromDay - lastDay,
         ...effect((period.fromDay - lastDay) * perDayKWh),
       });
@@ -127,7 +127,7 @@ function remarkHoles(
       book.tally('period-overlap', 'note', {
         row: period.line,
         from: toCivilDate(period.fromDay),
-        to: toCivilDate(Math.min(lastDay, period.toDay)),
+        to: toCivilDate(Math.min(lastDay, period.toDay) - 1),
         count: Math.min(lastDay, period.toDay) - period.fromDay,
         ...effect(((Math.min(lastDay, period.toDay) - period.fromDay) / (period.toDay - period.fromDay)) * period.kWh),
       });

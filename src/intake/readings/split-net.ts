@@ -59,7 +59,7 @@ export function splitNet<T extends OfColumn>(
   // A name of both ways, or of the way out, does not say which of them is above nought.
   const isOut = (choices.role ?? said?.seriesRole) === 'export';
   if (choices.net === undefined && (isOut || !NET.test(plainWords(column.heading))))
-    book.add('net-asked', 'question', { column: name, count: below });
+    book.add('net-asked', 'question', { column: name, count: below, ...(span === 'reading' ? {} : { found: span }) });
   else if (span !== 'reading') book.add('net-of-days', 'refusal', { column: name });
   else book.add('espi-net', 'note');
   // What went both ways in a day or a month cannot be told from its difference.

@@ -3,15 +3,18 @@ import type { IntakeChoices, IntakePreview } from '../../intake/intake.ts';
 import type { Remark } from '../../model/shapes/evidence.ts';
 import { remarkSentence } from '../../words/remarks.ts';
 import { say } from '../../words/say.ts';
-import { answersTo } from './remark-answers.ts';
+import { mayBeAnswered } from './preview-voice.ts';
+import { type Answer, answersTo } from './remark-answers.ts';
 
 const SHOWN_NOTES = 6;
+
+type OnChoose = (part: IntakeChoices) => void;
 
 /** Refusals and questions, each question with its answers beside it; `oneByOne` where something else has to stay in sight. */
 export function PreviewQuestions(props: {
   readonly preview: IntakePreview;
   readonly oneByOne?: boolean;
-  readonly onChoose: (part: IntakeChoices) => void;
+  readonly onChoose: OnChoose;
 }) {
   const { remarks } = props.preview;
   const [turn, setTurn] = useState(0);
@@ -23,7 +26,7 @@ export function PreviewQuestions(props: {
   const shown = props.oneByOne ? questions.slice(turn % Math.max(1, count)).slice(0, 1) : questions;
   return (
     <>
-      {ofWeight(remarks, 'refusal').map((remark) => (
+      {(mayBeAnswered(props.preview) ? [] : ofWeight(remarks, 'refusal')).map((remark) => (
         <p className="refusal" key={keyOf(remark)} role="alert">
           {remarkSentence(remark)}
         </p>
@@ -39,18 +42,7 @@ export function PreviewQuestions(props: {
       ))}
       {shown.map((remark) => (
         <Asked remark={remark} key={keyOf(remark)}>
-          <div className="actions">
-            {answersTo(remark, props.preview).map((answer) => (
-              <button
-                key={answer.label}
-                type="button"
-                aria-pressed={answer.holds}
-                onClick={() => props.onChoose(answer.choice)}
-              >
-                {answer.label}
-              </button>
-            ))}
-          </div>
+          <Answers answers={answersTo(remark, props.preview)} onChoose={props.onChoose} />
           {props.oneByOne && count > 1 ? (
             <p className="quiet small">
               {say('Question {number} of {count}', { number: (turn % count) + 1, count })}{' '}
@@ -61,6 +53,34 @@ export function PreviewQuestions(props: {
           ) : null}
         </Asked>
       ))}
+    </>
+  );
+}
+
+/** What is taken until somebody answers is a guess, and is marked as one: it counts once it is pressed. */
+function Answers({ answers, onChoose }: { readonly answers: readonly Answer[]; readonly onChoose: OnChoose }) {
+  const id = useId();
+  const guess = answers.find(({ holds }) => holds);
+  return (
+    <>
+      <div className="actions">
+        {answers.map((answer) => (
+          <button
+            key={answer.label}
+            type="button"
+            className={answer.holds ? 'guessed' : ''}
+            aria-describedby={answer.holds ? id : undefined}
+            onClick={() => onChoose(answer.choice)}
+          >
+            {answer.label}
+          </button>
+        ))}
+      </div>
+      {guess ? (
+        <p className="quiet small" id={id}>
+          {say('“{answer}” is only our guess. Press it if it is right, or press another.', { answer: guess.label })}
+        </p>
+      ) : null}
     </>
   );
 }

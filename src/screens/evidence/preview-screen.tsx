@@ -17,7 +17,7 @@ import { PaperTariffs } from './paper-tariffs.tsx';
 import { PaperView } from './paper-view.tsx';
 import { PreviewFacts } from './preview-facts.tsx';
 import { PreviewFirst, PreviewNotes, PreviewQuestions } from './preview-remarks.tsx';
-import { previewVoice } from './preview-voice.ts';
+import { mayBeAnswered, previewVoice } from './preview-voice.ts';
 import { useEscape } from './use-escape.ts';
 import { usePreview } from './use-preview.ts';
 
@@ -55,6 +55,9 @@ export function PreviewScreen(props: PreviewProps) {
         <Progress share={view.share} what={say('Reading {fileName}', { fileName })} onStop={view.cancel}>
           {say('Stop reading')}
         </Progress>
+      ) : null}
+      {view.busy && /\.(jpe?g|png|hei[cf])$/i.test(fileName) ? (
+        <p className="quiet small">{say('We look at a picture in several ways, so this can take a minute.')}</p>
       ) : null}
       {keeping ? (
         <Progress
@@ -248,7 +251,12 @@ const isStopped = (preview: Preview) => has(preview, 'refusal') || has(preview, 
 
 function whyNot(preview: Preview): string {
   if (preview.tariff && preview.series.length === 0) return say('This is a tariff. Open it under Prices.');
-  if (has(preview, 'refusal')) return say('Nothing of it can be saved as it is.');
-  if (has(preview, 'question')) return say('It can be saved when the questions above are answered.');
+  if (has(preview, 'refusal') && !mayBeAnswered(preview)) return say('Nothing of it can be saved as it is.');
+  const count = preview.remarks.filter(({ weight }) => weight === 'question').length;
+  if (count > 0)
+    return say(
+      '{count, plural, one {It can be saved when the question above is answered.} other {It can be saved when the # questions above are answered.}}',
+      { count },
+    );
   return say('Choose what the columns are, or cancel.');
 }

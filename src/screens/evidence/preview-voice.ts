@@ -5,10 +5,17 @@ import { phrase, say } from '../../words/say.ts';
 import { daysWords } from './day-words.ts';
 import { amountOfSeries, CARRIER_WORDS, resolutionWords, whatWords } from './series-words.ts';
 
+/** Whether nothing was read while something is asked that may be why, such as a wrong unit. */
+export const mayBeAnswered = ({ remarks, paper }: IntakePreview): boolean =>
+  paper === undefined &&
+  remarks.some(({ weight }) => weight === 'question') &&
+  remarks.every(({ code, weight }) => weight !== 'refusal' || code === 'no-readable-rows');
+
 /** One sentence that says what was understood, with the total, so that a wrong unit is heard at once. */
 export function previewVoice(preview: IntakePreview): string {
   if (preview.series.length === 0) {
     if (preview.tariff) return say('This is a tariff, “{name}”, and no record of use.', { name: preview.tariff.name });
+    if (mayBeAnswered(preview)) return say('An answer is still missing to read this file.');
     if (preview.remarks.some(({ weight }) => weight === 'refusal')) return say('This file cannot be used as it is.');
     if (preview.paper) return say('A bill on paper. An answer is still missing.');
     return say('We could not find readings or bills in this file.');

@@ -40,6 +40,8 @@ const DEGREES: readonly EnergyUnit[] = ['°C', '°F', 'K'];
 /** Units that may be meant where one was taken: those that the kind of energy has, and gas where its kind is asked too. */
 function unitsLike({ code, expected, carrier }: Remark, { remarks }: IntakePreview): readonly EnergyUnit[] {
   if (DEGREES.some((unit) => unit === expected)) return DEGREES;
+  // A meter counts in no bags.
+  if (code === 'espi-type-missing') return UNITS.filter((unit) => !SALE_UNIT_IDS.some((one) => one === unit));
   if (carrier === undefined || code === 'unit-not-of-carrier') return UNITS;
   const isGuessed = remarks.some((one) => one.code === 'carrier-guessed');
   return UNITS.filter((unit) => isUnitOf(carrier, unit) || (isGuessed && isUnitOf('gas', unit)));
@@ -138,7 +140,7 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
       return [{ label: say('What the home used'), choice: { role: 'import' }, holds: false }];
     case 'word-asked':
       return [
-        { label: say('What the home used'), choice: { role: 'import' }, holds: false },
+        ...wordAnswers(remark, preview),
         { label: say('Do not use it'), choice: besideOf(remark, preview, 'aside'), holds: false },
       ];
     case 'weather-asked':
@@ -193,6 +195,19 @@ const WAYS = {
 
 const wayAnswers = (ways: readonly (keyof typeof WAYS)[], { role }: IntakeChoices): readonly Answer[] =>
   ways.map((way) => ({ label: WAYS[way](), choice: { role: way }, holds: role === way }));
+
+/** What a heading of which one word is not known may stand for; only electricity goes more than one way. */
+function wordAnswers({ column }: Remark, { series }: IntakePreview): readonly Answer[] {
+  const used: Answer = { label: say('What the home used'), choice: { role: 'import' }, holds: true };
+  const own = series.find(({ name }) => name === column) ?? series[0];
+  return own?.carrier === 'electricity'
+    ? [
+        used,
+        { label: say('The heat pump alone'), choice: { role: 'heat-pump' }, holds: false },
+        ...wayAnswers(['export', 'generation'], {}),
+      ]
+    : [used];
+}
 
 /** Of one record of several the answer leaves the others as they are: a bill may be for two kinds of energy. */
 function besideOf({ column, carrier }: Remark, preview: IntakePreview, beside: Beside): IntakeChoices {

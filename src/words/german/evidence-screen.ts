@@ -325,8 +325,13 @@ export const EVIDENCE_SCREEN: Catalogue = {
   '{amount} of {what} for {total}': '{amount} {what} für {total}',
   'The words of the page': 'Die Wörter der Seite',
   'Correct {text}': '{text} berichtigen',
-  'It can be saved when the questions above are answered.':
-    'Sie lässt sich speichern, wenn die Fragen oben beantwortet sind.',
+  '{count, plural, one {It can be saved when the question above is answered.} other {It can be saved when the # questions above are answered.}}':
+    '{count, plural, one {Sie lässt sich speichern, wenn die Frage oben beantwortet ist.} other {Sie lässt sich speichern, wenn die # Fragen oben beantwortet sind.}}',
+  '“{answer}” is only our guess. Press it if it is right, or press another.':
+    '„{answer}“ ist nur geraten. Bestätigen Sie es, wenn es stimmt, oder wählen Sie etwas anderes.',
+  'An answer is still missing to read this file.': 'Zum Lesen dieser Datei fehlt noch eine Antwort.',
+  'We look at a picture in several ways, so this can take a minute.':
+    'Ein Bild wird auf mehrere Arten gelesen; das kann eine Minute dauern.',
   'A household file answers it with {keys}.': 'Eine Haushaltsdatei beantwortet das mit {keys}.',
   '{fileName}: a bill on paper, {proved} values proved, {read} read, {against} contradicted':
     '{fileName}: eine Rechnung auf Papier, {proved} Werte nachgerechnet, {read} nur gelesen, {against} ohne passende Summe',
@@ -424,6 +429,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
     '{name}: nicht genommen, denn die Rechnung oder eine andere Messreihe sagt schon, was sie sagen könnte.',
   'The whole home': 'Das ganze Haus',
   'What the home used': 'Verbrauch des Hauses',
+  'The heat pump alone': 'Nur die Wärmepumpe',
   'What each record was used for': 'Wofür jede Messreihe genommen wurde',
   '{columns}: {use}.': '{columns}: {use}.',
   'What it is used for': 'Wofür sie genommen wird',

@@ -64,8 +64,8 @@ export const REMARKS: Catalogue = {
     '{column} in {file} ist Bezug minus Einspeisung über einen Tag oder länger. Beides lässt sich nicht mehr trennen. Fragen Sie nach beiden Werten oder nach Stundenwerten.',
   '{column} of {file} has nothing at night and most about noon, as solar panels do. We took it as bought. Confirm it, or choose what it is.':
     '{column} in {file} hat nachts nichts und um Mittag am meisten, wie Solarmodule. Wir nahmen es als Bezug. Bestätigen Sie das oder wählen Sie, was es ist.',
-  '{column} of {file} says something that we do not know ({names}). We took it as what the home used. Confirm it, or choose another column.':
-    '{column} von {file} sagt etwas, das wir nicht kennen ({names}). Wir haben es als Verbrauch des Hauses genommen. Bestätigen Sie das, oder wählen Sie eine andere Spalte.',
+  '{column} of {file} says something that we do not know ({names}). We took it as what the home used. Confirm it, say what it is, or choose another column.':
+    '{column} von {file} sagt etwas, das wir nicht kennen ({names}). Wir haben es als Verbrauch des Hauses genommen. Bestätigen Sie das, sagen Sie, was es ist, oder wählen Sie eine andere Spalte.',
   '{column} of {file} may be money, or the fuel that came. We took it for the fuel. Confirm it, or choose another column.':
     '{column} von {file} kann Geld sein oder der gelieferte Brennstoff. Wir haben es als Brennstoff genommen. Bestätigen Sie das, oder wählen Sie eine andere Spalte.',
   '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or leave the file.':
@@ -146,7 +146,7 @@ export const REMARKS: Catalogue = {
     '{at}: {column} lautet {names}, die Spalte ist aber in {expectedNames}. Der Wert wurde umgerechnet.{alike}',
   '{file}: {record} is the sum of {names}, so it was left out and nothing counts twice.':
     '{file}: {record} ist die Summe aus {names} und wurde weggelassen, damit nichts doppelt zählt.',
-  '{column} of {file} may hold what the home used of its own making ({names}) besides what it bought. We took it all as bought. Say whether it does.':
+  '{column} of {file} may hold more than the home bought: what it made itself and used ({names}). We took it all as bought. Say whether it was.':
     '{column} von {file} kann neben dem Netzbezug auch selbst Erzeugtes enthalten ({names}). Wir nehmen alles als Netzbezug. Sagen Sie, ob es so ist.',
   '{file} has each phase of the supply by itself ({names}). They were added.':
     '{file} enthält jeden Leiter des Anschlusses für sich ({names}). Sie wurden addiert.',
@@ -536,8 +536,8 @@ export const REMARKS: Catalogue = {
     '{count, plural, one {Eine Summe auf dem Papier geht nicht auf} other {# Summen auf dem Papier gehen nicht auf}}: {names}. Vielleicht ist eine Zahl falsch gelesen, gerundet oder falsch gedruckt. Berichtigen Sie sie durch einen Klick auf die Seite, oder speichern Sie die Rechnung wie gedruckt.',
   '{column} of {file} in {expected} makes {words}, which nobody pays. Choose the unit. Of bottles or loads, write what they hold.':
     '{column} von {file} in {expected} ergibt {words}, was niemand bezahlt. Wählen Sie die Einheit. Bei Flaschen oder Fuhren schreiben Sie, was sie enthalten.',
-  '{column} of {file} says {expected}, but its mean is {words}, which would be no weather of a home. Confirm or choose the unit.':
-    '{column} von {file} nennt {expected}, aber der Mittelwert ist {words}; das wäre kein Wetter einer Wohnung. Bestätigen oder wählen Sie die Einheit.',
+  '{column} of {file} says {expected}, but its mean is {words} {expected}, which would be no weather of a home. Confirm or choose the unit.':
+    '{column} von {file} nennt {expected}, aber der Mittelwert ist {words} {expected}; das wäre kein Wetter einer Wohnung. Bestätigen oder wählen Sie die Einheit.',
   '{column} of {file} counts pulses. We took {expected} of them for one kWh. Give the number printed on the meter.':
     '{column} von {file} zählt Impulse. Wir haben {expected} davon für eine kWh genommen. Geben Sie die Zahl an, die auf dem Zähler steht.',
   '{file} has {count, plural, one {another column} other {# other columns}} of the same kind as {column}: {names}. We took {column}. Confirm it, or choose the column that is meant.':
@@ -546,16 +546,16 @@ export const REMARKS: Catalogue = {
     '{file} sagt nicht, ob {column} alles ist, was im Haus erzeugt wird, oder nur, was eingespeist wird. Wir haben es als eingespeist genommen. Bestätigen Sie das oder wählen Sie.',
   '{file} does not say clearly whether {column} was bought or sent out. We took it as bought. Confirm it, or choose what the home sends out.':
     '{file} sagt nicht klar, ob {column} gekauft oder eingespeist wurde. Wir haben es als gekauft genommen. Bestätigen Sie das oder wählen Sie, was das Haus einspeist.',
-  '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. They may be what was sent out into the grid, or faults. Say which.':
-    '{column} von {file} hat {count, plural, one {# Messwert} other {# Messwerte}} unter null. Das kann Einspeisung sein, oder es sind Fehler. Sagen Sie, was davon.',
+  '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. They may be what was sent out into the grid, or faults. {said, select, yes {If they were sent out, this file cannot be used: over a day or more the two cannot be told apart. } other {}}Say which.':
+    '{column} von {file} hat {count, plural, one {# Messwert} other {# Messwerte}} unter null. Das kann Einspeisung sein, oder es sind Fehler. {said, select, yes {Ist es Einspeisung, lässt sich die Datei nicht nehmen: Über einen Tag oder länger sind Bezug und Einspeisung nicht zu trennen. } other {}}Sagen Sie, was davon.',
   '{file} changes its clocks as in {expectedNames} and not as in {names}, which is taken for the clock of this home. Set the clock of the home, or choose the clock of the file.':
     '{file} stellt die Uhr um wie in {expectedNames} und nicht wie in {names}; das gilt als die Uhr dieses Hauses. Stellen Sie die Uhr des Hauses ein, oder wählen Sie die Uhr der Datei.',
   '{at}: {count, plural, one {# time stands} other {# times stand}} there twice with different values, and no column says which is which. Export one meter or direction at a time, or with a column that names it.':
     '{at}: {count, plural, one {# Zeitpunkt steht} other {# Zeitpunkte stehen}} dort doppelt mit verschiedenen Werten, und keine Spalte sagt, welcher was ist. Exportieren Sie einen Zähler oder eine Richtung nach der anderen, oder mit einer Spalte, die sie nennt.',
-  '{file} speaks of {found}. Its temperatures may be means of many years, a typical year or a model. Confirm that they were measured on the days that they bear, or leave the file.':
+  '{file} speaks of {found}. Its temperatures may be means of many years, a typical year or a model. Confirm that they were measured on the days beside them, or leave the file.':
     '{file} nennt {found}. Die Temperaturen können Mittel vieler Jahre, ein typisches Jahr oder ein Modell sein. Bestätigen Sie, dass sie an den genannten Tagen gemessen wurden, oder lassen Sie die Datei weg.',
-  '{file}: from one day to the next the temperature changes by {words} °C in the middle, where real weather changes by one to three. It may be a mean of many years. Confirm that it was measured on those days, or leave the file.':
-    '{file}: Von einem Tag zum nächsten ändert sich die Temperatur in der Mitte um {words} °C; bei wirklichem Wetter sind es ein bis drei. Es kann ein Mittel vieler Jahre sein. Bestätigen Sie, dass an diesen Tagen gemessen wurde, oder lassen Sie die Datei weg.',
+  '{file}: from one day to the next the temperature mostly changes by {words} °C. Real weather mostly changes by one to three. It may be a mean of many years. Confirm that it was measured on those days, or leave the file.':
+    '{file}: Von einem Tag zum nächsten ändert sich die Temperatur meist um {words} °C. Bei wirklichem Wetter sind es meist ein bis drei. Es kann ein Mittel vieler Jahre sein. Bestätigen Sie, dass an diesen Tagen gemessen wurde, oder lassen Sie die Datei weg.',
   '{file} is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.':
     '{file} ist keine Messung wirklicher Tage und kann deshalb nicht neben Zählerwerten stehen. Nehmen Sie eine Datei mit gemessenem Wetter.',
   '{at} begins rows of several types ({words}), which we do not read. Ask for interval data, or for a table with one reading a row.':

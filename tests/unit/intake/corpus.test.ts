@@ -630,7 +630,7 @@ describe('sentences name file, line and remedy', () => {
     [
       'bills-overlap-hole.csv',
       'period-hole',
-      'bills-overlap-hole.csv has no bill from 1 April 2025 to 1 May 2025, 30 days, about 272.3 kWh. Add the missing bill if you have it.',
+      'bills-overlap-hole.csv has no bill from 1 April 2025 to 30 April 2025, 30 days, about 272.3 kWh. Add the missing bill if you have it.',
     ],
   ])('%s: %s', (file, code, sentence) => {
     const remark = read(file).preview.remarks.find((r) => r.code === code);

@@ -84,14 +84,14 @@ describe('each doubt with its dates and its effect', () => {
       lines: wholeDays(
         Array.from({ length: 30 }, (_, day) => (day >= 7 && day < 13 ? '9.5' : String(8 + (day % 5) / 10))),
       ),
-      remark: { code: 'frozen', from: '2026-01-12', to: '2026-01-18', count: 6, effectKWh: 57 },
+      remark: { code: 'frozen', from: '2026-01-12', to: '2026-01-17', count: 6, effectKWh: 57 },
     },
     {
       name: 'days of nought',
       lines: wholeDays(
         Array.from({ length: 30 }, (_, day) => (day >= 7 && day < 10 ? '0' : '9'.concat(`.${day % 7}`))),
       ),
-      remark: { code: 'zero-run', from: '2026-01-12', to: '2026-01-15', count: 3, effectKWh: 25.1 },
+      remark: { code: 'zero-run', from: '2026-01-12', to: '2026-01-14', count: 3, effectKWh: 25.1 },
     },
     {
       name: 'estimated days',
@@ -117,7 +117,7 @@ test('of seven holes between bills five are named, and the last two are one rema
   );
   // June has 10 days after the 20th, July 11.
   expect(holes.map(({ count }) => count)).toEqual([11, 8, 11, 10, 11, 21]);
-  expect(remarkSentence(holes[0]!)).toMatch('no bill from 21 January 2025 to 1 February 2025, 11 days, about 110 kWh');
+  expect(remarkSentence(holes[0]!)).toMatch('no bill from 21 January 2025 to 31 January 2025, 11 days, about 110 kWh');
 });
 
 describe('filling', () => {

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import type { IntakeChoices, IntakeContext } from '../../../src/intake/intake.ts';
+import type { IntakeChoices, IntakeContext, IntakePreview } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
 import { kWhPerUnit } from '../../../src/reference/fuels.ts';
 import { answersTo } from '../../../src/screens/evidence/remark-answers.ts';
@@ -71,6 +71,34 @@ describe('every question of the corpus can be answered', () => {
     // What was metered is asked too, so that gas by volume is among them.
     expect(labels('a.csv', days('Used'))).toContain('m³');
     expect(labels('a.csv', days('Used'))).not.toContain('litre');
+  });
+
+  test('what is said of one column leaves the ways and units of the others', () => {
+    const days = Array.from({ length: 12 }, (_, i) => [
+      `2025-${String(i + 1).padStart(2, '0')}-01`,
+      `2025-${String(i + 1).padStart(2, '0')}-28`,
+      `${300 + ((i * 7) % 5)}`,
+      `${20 + ((i * 5) % 7)}`,
+      `${900 - ((i * 3) % 8)}`,
+    ]);
+    const files = {
+      bills: ['From,To,Electricity glimmer kWh,Export kWh,Gas kWh', ...days.map((row) => row.join(','))],
+      days: [
+        'Date,Electricity glimmer kWh,Export kWh,Gas kWh',
+        ...days.map(([, , ...row], i) => `2025-03-${String(i + 10)},${row.map((one) => Number(one) / 30).join(',')}`),
+      ],
+      units: ['From,To,Electricity,Export kWh,Gas kWh', ...days.map((row) => row.join(','))],
+    };
+    for (const lines of Object.values(files)) {
+      const bytes = new TextEncoder().encode(lines.join('\n'));
+      const of = (choices: IntakeChoices) => readFile('a.csv', bytes, choices, context).preview;
+      const asked = of({});
+      const [question] = asked.remarks.filter(({ weight }) => weight === 'question');
+      const others = (preview: IntakePreview) =>
+        preview.series.filter(({ name }) => name !== question?.column).map((s) => [s.name, s.carrier, s.role, s.total]);
+      expect(others(asked).length).toBe(2);
+      for (const { choice } of answersTo(question!, asked)) expect(others(of(choice))).toEqual(others(asked));
+    }
   });
 
   test('a column that never changes is amounts, if that is chosen', () => {
