@@ -9,9 +9,6 @@ export default defineConfig({
   root: fileURLToPath(new URL('../src/screens', import.meta.url)),
   base: './',
   plugins: [react(), pureShapes()],
-  resolve: {
-    alias: [{ find: /^zod$/, replacement: fileURLToPath(new URL('../src/screens/jitless.ts', import.meta.url)) }],
-  },
   build: {
     outDir: fileURLToPath(new URL('./out/web', import.meta.url)),
     emptyOutDir: true,

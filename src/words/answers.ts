@@ -1,5 +1,5 @@
 /** How a question of intake is answered outside the window: the key of the household file, or the option of the command line. */
-import { EnergyUnit, type IntakeChoices, type IntakePreview } from '../intake/intake.ts';
+import { ENERGY_UNITS, type IntakeChoices, type IntakePreview } from '../intake/intake.ts';
 import { isUnitOf } from '../intake/terms/units.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
 import { FUEL_IDS } from '../model/shapes/heating.ts';
@@ -46,7 +46,7 @@ const OTHER_VALUES: Readonly<Partial<Record<Key, readonly string[]>>> = {
 function unitsFor({ column, carrier }: Remark, { series }: Pick<IntakePreview, 'series'>): readonly string[] {
   const of =
     carrier ?? (series.find(({ name }) => name === column) ?? (series.length === 1 ? series[0] : undefined))?.carrier;
-  return EnergyUnit.options.filter((unit) => of === undefined || isUnitOf(of, unit));
+  return ENERGY_UNITS.filter((unit) => of === undefined || isUnitOf(of, unit));
 }
 
 /** What is taken until it is answered: as settled, else as the remark says. */

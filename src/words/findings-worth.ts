@@ -3,7 +3,7 @@
 import { SEEN_KW } from '../model/findings/heater.ts';
 import { DETECTOR_RATES, HEATER_FOUND, TRUE_FINDINGS } from '../model/findings/measured.ts';
 import type { NotSeen } from '../model/shapes/bill-check.ts';
-import { type FindingCode, OpenCause } from '../model/shapes/finding.ts';
+import { type FindingCode, OPEN_CAUSES, type OpenCause } from '../model/shapes/finding.ts';
 import { mayCause, noReadingsSentence } from './findings.ts';
 import { listed } from './numbers.ts';
 import { phrase, say } from './say.ts';
@@ -94,7 +94,7 @@ export function notSeenSentence({ code, names }: NotSeen): string {
         { first, others: listed(others.map((text) => say('“{text}”', { text }))) },
       );
     case 'not-ruled-out':
-      return notRuledOutSentence(names.flatMap((name) => OpenCause.safeParse(name).data ?? []));
+      return notRuledOutSentence(names.flatMap((name) => OPEN_CAUSES.find((cause) => cause === name) ?? []));
     case 'no-readings':
       return noReadingsSentence();
   }

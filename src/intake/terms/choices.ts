@@ -5,7 +5,7 @@ import { SALE_UNIT_IDS } from '../../model/shapes/heating.ts';
 import type { Reference } from '../../model/shapes/reference.ts';
 import { type Page, PaperChoices, type Recognise, type UnpackHeic } from './paper-reading.ts';
 
-export const EnergyUnit = z.enum([
+export const ENERGY_UNITS = [
   'Wh',
   'kWh',
   'MWh',
@@ -29,7 +29,8 @@ export const EnergyUnit = z.enum([
   '°C',
   '°F',
   'K',
-]);
+] as const;
+export const EnergyUnit = z.enum(ENERGY_UNITS);
 export type EnergyUnit = z.infer<typeof EnergyUnit>;
 
 /** What may be said of one record of several in a file. */

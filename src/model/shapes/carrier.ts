@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { FUEL_IDS } from './heating.ts';
 
-export const Carrier = z.enum([
+export const CARRIERS = [
   'electricity',
   ...FUEL_IDS,
   'heat',
@@ -11,7 +11,8 @@ export const Carrier = z.enum([
   'flow-temperature',
   'return-temperature',
   'source-temperature',
-]);
+] as const;
+export const Carrier = z.enum(CARRIERS);
 export type Carrier = z.infer<typeof Carrier>;
 /** Degrees rather than energy: their total is a mean. */
 export const isTemperature = (carrier: Carrier): boolean => carrier.endsWith('-temperature');

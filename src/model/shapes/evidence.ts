@@ -8,7 +8,7 @@ import { Carrier, SeriesRole } from './carrier.ts';
 import { CivilDate } from './dates.ts';
 import { Wording } from './told.ts';
 
-export { Carrier, isEnergy, isTemperature, isUse, SeriesRole } from './carrier.ts';
+export { CARRIERS, Carrier, isEnergy, isTemperature, isUse, SeriesRole } from './carrier.ts';
 
 /** A bill, a meter-reading period or a delivery. `to` is exclusive: the first day after it. */
 export const EvidencePeriod = z.object({

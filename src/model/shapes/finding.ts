@@ -36,7 +36,7 @@ export const FindingCode = z.enum([
 export type FindingCode = z.infer<typeof FindingCode>;
 
 /** What a finding may come from, where its readings cannot tell several apart. */
-export const LikelyCause = z.enum([
+const LIKELY_CAUSES = [
   'machine-works-less',
   'more-heat',
   'rooms-warmer',
@@ -58,11 +58,13 @@ export const LikelyCause = z.enum([
   'home-empty',
   'newly-occupied',
   'meter-wrong',
-]);
+] as const;
+export const LikelyCause = z.enum(LIKELY_CAUSES);
 export type LikelyCause = z.infer<typeof LikelyCause>;
 
 /** What readings may leave open: those, and what is always found by itself or not at all. */
-export const OpenCause = z.enum([...LikelyCause.options, 'night-setback', 'dear-hours']);
+export const OPEN_CAUSES = [...LIKELY_CAUSES, 'night-setback', 'dear-hours'] as const;
+export const OpenCause = z.enum(OPEN_CAUSES);
 export type OpenCause = z.infer<typeof OpenCause>;
 
 export const AskCode = z.enum([

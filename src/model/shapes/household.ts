@@ -26,24 +26,28 @@ import { Tariff } from './tariff.ts';
 
 export { type Given, given } from './given.ts';
 export { RatedPoint } from './rated-point.ts';
-export const HomeKind = z.enum(['detached', 'semi', 'terrace', 'bungalow', 'flat', 'other']);
+export const HOME_KINDS = ['detached', 'semi', 'terrace', 'bungalow', 'flat', 'other'] as const;
+export const HomeKind = z.enum(HOME_KINDS);
 export type HomeKind = z.infer<typeof HomeKind>;
-export const AgeBand = z.enum([
+export const AGE_BANDS = [
   'before 1930',
   '1930 to 1966',
   '1967 to 1982',
   '1983 to 2002',
   '2003 to 2012',
   '2013 or later',
-]);
+] as const;
+export const AgeBand = z.enum(AGE_BANDS);
 export type AgeBand = z.infer<typeof AgeBand>;
 
 /** What heats the home today. */
-export const PresentSystem = z.enum([...HEATERS, 'heat-pump', 'other']);
+export const PRESENT_SYSTEMS = [...HEATERS, 'heat-pump', 'other'] as const;
+export const PresentSystem = z.enum(PRESENT_SYSTEMS);
 export type PresentSystem = z.infer<typeof PresentSystem>;
 
 /** Boundary of a seasonal performance factor, H1 (compressor) to H4 (all pumps), as the SEPEMO project defines them. */
-export const Boundary = z.enum(['H1', 'H2', 'H3', 'H4']);
+export const BOUNDARIES = ['H1', 'H2', 'H3', 'H4'] as const;
+export const Boundary = z.enum(BOUNDARIES);
 export type Boundary = z.infer<typeof Boundary>;
 
 const positive = (max: number) => z.number().positive().max(max);

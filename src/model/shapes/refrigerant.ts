@@ -2,7 +2,8 @@
 import { z } from 'zod';
 import type { Sourced } from './reference.ts';
 
-export const RefrigerantName = z.enum(['R410A', 'R407C', 'R134a', 'R32', 'R290', 'R454B']);
+export const REFRIGERANTS = ['R410A', 'R407C', 'R134a', 'R32', 'R290', 'R454B'] as const;
+export const RefrigerantName = z.enum(REFRIGERANTS);
 export type RefrigerantName = z.infer<typeof RefrigerantName>;
 
 /** Superheats [K] at which the enthalpy of the vapour is tabulated; at 0 the gain is nought. */

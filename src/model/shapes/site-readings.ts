@@ -5,7 +5,8 @@ import type { Sourced } from './reference.ts';
 import { RefrigerantName } from './refrigerant.ts';
 import type { Told, Wording } from './told.ts';
 
-export const PressureUnit = z.enum(['bar', 'psi', 'kPa']);
+export const PRESSURE_UNITS = ['bar', 'psi', 'kPa'] as const;
+export const PressureUnit = z.enum(PRESSURE_UNITS);
 export type PressureUnit = z.infer<typeof PressureUnit>;
 /** Gauge pressure counts from the air outside, absolute pressure from nothing. */
 export const PressureBasis = z.enum(['gauge', 'absolute']);

@@ -1,6 +1,6 @@
 /** Pressures that fit nothing as they were typed, tried as they may have been meant: one thing changed at a time. */
-import { RefrigerantName } from '../shapes/refrigerant.ts';
-import { type Misreading, PressureUnit, type SiteReadings, type SiteValue } from '../shapes/site-readings.ts';
+import { REFRIGERANTS, type RefrigerantName } from '../shapes/refrigerant.ts';
+import { type Misreading, PRESSURE_UNITS, type SiteReadings, type SiteValue } from '../shapes/site-readings.ts';
 import { type CircuitSide, type CircuitTables, readCircuit } from './refrigerant-side.ts';
 
 /** A list longer than this says nothing any more. */
@@ -13,8 +13,8 @@ function misreadingsOf({ refrigerant, suction, discharge }: SiteReadings): Misre
   return [
     ...(suction && discharge ? [{ kind: 'exchanged' as const }] : []),
     { kind: 'basis', basis: one.basis === 'gauge' ? 'absolute' : 'gauge' },
-    ...PressureUnit.options.flatMap((unit): Misreading[] => (unit === one.unit ? [] : [{ kind: 'unit', unit }])),
-    ...RefrigerantName.options.flatMap((name): Misreading[] =>
+    ...PRESSURE_UNITS.flatMap((unit): Misreading[] => (unit === one.unit ? [] : [{ kind: 'unit', unit }])),
+    ...REFRIGERANTS.flatMap((name): Misreading[] =>
       name === refrigerant ? [] : [{ kind: 'refrigerant', refrigerant: name }],
     ),
   ];
@@ -82,7 +82,7 @@ export interface Alike {
 export function alikeRefrigerants(readings: SiteReadings, circuit: CircuitSide, tables: CircuitTables): Alike | null {
   const { refrigerant: chosen, suction, discharge } = readings;
   if (!chosen || !suction || !discharge || circuit.remarks.length > 0) return null;
-  const near = RefrigerantName.options.flatMap((name) => {
+  const near = REFRIGERANTS.flatMap((name) => {
     const other = name === chosen ? null : readCircuit({ ...readings, refrigerant: name }, tables);
     return other && other.remarks.length === 0 && isAlike(circuit, other) ? [{ name, share: hotGasShare(other) }] : [];
   });

@@ -1,5 +1,5 @@
-import { EnergyUnit, type IntakeChoices, type IntakePreview } from '../../intake/intake.ts';
-import { Carrier, isTemperature } from '../../model/shapes/evidence.ts';
+import { ENERGY_UNITS, type IntakeChoices, type IntakePreview } from '../../intake/intake.ts';
+import { CARRIERS, isTemperature } from '../../model/shapes/evidence.ts';
 import { phrase, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { type Choice, ChoiceField, sayChoices } from '../shared/choice-field.tsx';
@@ -7,8 +7,6 @@ import { NumberField } from '../shared/number-field.tsx';
 import { sheetChoice } from './remark-answers.ts';
 import { CARRIER_WORDS } from './series-words.ts';
 
-const UNITS = EnergyUnit.options;
-const CARRIERS = Carrier.options;
 const STAMPS: readonly Choice<'start' | 'end'>[] = [
   { value: 'start', label: phrase('the start of its interval') },
   { value: 'end', label: phrase('the end of its interval') },
@@ -91,7 +89,7 @@ export function ChoicesForm(props: {
           label={say('Unit')}
           value={choices.unit}
           emptyLabel={choices.unit === undefined ? say('not said') : undefined}
-          choices={UNITS.map((value) => ({ value, label: sayTold(value) }))}
+          choices={ENERGY_UNITS.map((value) => ({ value, label: sayTold(value) }))}
           onChange={(unit) => onChoose({ unit })}
         />
         {choices.stamp === undefined ? null : (

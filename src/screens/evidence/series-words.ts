@@ -1,4 +1,4 @@
-import { Carrier, isTemperature, type Series } from '../../model/shapes/evidence.ts';
+import { CARRIERS, type Carrier, isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import { isDelivered } from '../../model/shapes/heating.ts';
 import type { Grade } from '../../model/shapes/working.ts';
 import { capitalised, degrees, exactKWh, grouped, spokenKWh } from '../../words/numbers.ts';
@@ -6,9 +6,9 @@ import { phrase, say } from '../../words/say.ts';
 import { carrierInFull } from '../../words/systems.ts';
 
 /** In English, named in full as among files and meters: "heating oil". */
-export const CARRIER_WORDS = Object.fromEntries(
-  Carrier.options.map((carrier) => [carrier, carrierInFull(carrier)]),
-) as { readonly [carrier in Carrier]: string };
+export const CARRIER_WORDS = Object.fromEntries(CARRIERS.map((carrier) => [carrier, carrierInFull(carrier)])) as {
+  readonly [carrier in Carrier]: string;
+};
 
 const ROLE_WORDS: { readonly [role in Series['role']]: string } = {
   import: '{carrier}',

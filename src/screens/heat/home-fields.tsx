@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { Reworded } from '../../charts/reworded.tsx';
 import { COUNTRIES, type Country, countryOf } from '../../model/shapes/country.ts';
 import { isCutByClock } from '../../model/shapes/evidence.ts';
-import { AgeBand, HomeKind, type Household } from '../../model/shapes/household.ts';
+import { AGE_BANDS, HOME_KINDS, type HomeKind, type Household } from '../../model/shapes/household.ts';
 import { referenceOf } from '../../reference/index.ts';
 import { moneySign } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
@@ -99,14 +99,14 @@ export function HomeFields() {
           label={say('Kind of home')}
           value={home.kind}
           emptyLabel={say('not said')}
-          choices={HomeKind.options.map((value) => ({ value, label: say(KIND_WORDS[value]) }))}
+          choices={HOME_KINDS.map((value) => ({ value, label: say(KIND_WORDS[value]) }))}
           onChange={(kind) => change(patchSection('home', { kind }))}
         />
         <ChoiceField
           label={say('Built')}
           value={home.ageBand?.value}
           emptyLabel={say('not said')}
-          choices={AgeBand.options.map((value) => ({ value, label: sayTold(value) }))}
+          choices={AGE_BANDS.map((value) => ({ value, label: sayTold(value) }))}
           note={home.ageBand ? <Reworded text={home.ageBand.origin} as={sentenceOf} /> : undefined}
           onChange={(band) =>
             change(

@@ -1,5 +1,5 @@
 import { carrierOf } from '../../model/shapes/heating.ts';
-import { type Household, PresentSystem } from '../../model/shapes/household.ts';
+import { type Household, PRESENT_SYSTEMS } from '../../model/shapes/household.ts';
 import { phrase, say } from '../../words/say.ts';
 import { systemChoice } from '../../words/systems.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -42,7 +42,7 @@ export function PresentFields() {
           {...(present.assumed
             ? { emptyLabel: say('not known: {name} assumed', { name: systemChoice(present.system) }) }
             : {})}
-          choices={PresentSystem.options.map((value) => ({ value, label: systemChoice(value) }))}
+          choices={PRESENT_SYSTEMS.map((value) => ({ value, label: systemChoice(value) }))}
           onChange={(system) => {
             // Another system has another efficiency; a figure typed for the old one would be wrong.
             if (system) change(patchSection('present', { system, assumed: undefined, efficiency: undefined }));

@@ -1,7 +1,7 @@
 import { Reworded } from '../../charts/reworded.tsx';
 import { usualRefrigerant } from '../../model/heat-pump/full/design-loop.ts';
 import type { Household } from '../../model/shapes/household.ts';
-import { RefrigerantName } from '../../model/shapes/refrigerant.ts';
+import { REFRIGERANTS } from '../../model/shapes/refrigerant.ts';
 import { loggedFlowSentence } from '../../words/logged-flow.ts';
 import { phrase, say } from '../../words/say.ts';
 import { fallbackFor } from '../heat/fallbacks.ts';
@@ -57,7 +57,7 @@ export function MachineFields() {
           label={say('Refrigerant')}
           value={machine.refrigerant?.value}
           emptyLabel={say('not known: {name} assumed', { name: usualRefrigerant(machine.source) })}
-          choices={RefrigerantName.options.map((value) => ({ value, label: value }))}
+          choices={REFRIGERANTS.map((value) => ({ value, label: value }))}
           note={
             machine.refrigerant ? (
               <Reworded text={machine.refrigerant.origin} as={sentenceOf} />

@@ -1,4 +1,4 @@
-import { Boundary } from '../../model/shapes/household.ts';
+import { BOUNDARIES, type Boundary } from '../../model/shapes/household.ts';
 import { factor } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { fallbackFor } from '../heat/fallbacks.ts';
@@ -51,7 +51,7 @@ export function QuickFields() {
           label={say('These factors include')}
           value={machine.boundary}
           emptyLabel={say('not known: {name} assumed', { name: appraisal.machine.boundary })}
-          choices={Boundary.options.map((value) => ({ value, label: say(BOUNDARY_WORDS[value]) }))}
+          choices={BOUNDARIES.map((value) => ({ value, label: say(BOUNDARY_WORDS[value]) }))}
           note={
             given
               ? say('A factor without its boundary misleads. Ask whoever gave it.')

@@ -1,6 +1,6 @@
 /** Rated points and brine by month as they are being typed: kept only once they are whole. */
 
-import { RatedPoint } from '../../model/shapes/household.ts';
+import type { RatedPoint } from '../../model/shapes/household.ts';
 import { monthNames } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { formatPlain, type NumberLimits, readNumber, refuseNumber } from '../shared/number-text.ts';
@@ -69,7 +69,8 @@ export function readPoints(rows: readonly PointRow[]): Typed<RatedPoint[]> {
     const same = points.find(({ sourceC, flowC }) => sourceC === value.sourceC && flowC === value.flowC);
     if (same)
       return { kind: 'wanting', sentence: say('Row {row} has the same temperatures as an earlier row.', { row }) };
-    points.push(RatedPoint.parse(value));
+    // Every limit of it was asked above.
+    points.push(value as RatedPoint);
   }
   return points.length === 0 ? { kind: 'empty' } : { kind: 'whole', value: points };
 }

@@ -1,6 +1,6 @@
 import { useId, useState } from 'react';
 import type { PanelsOnSlope, Roof } from '../../model/shapes/choices.ts';
-import { CivilDate } from '../../model/shapes/dates.ts';
+import { isCivilDate } from '../../model/shapes/dates.ts';
 import { FACINGS, SHADINGS, type Shading } from '../../model/shapes/reference.ts';
 import { exportPrice } from '../../model/sun/export-price.ts';
 import { referenceOf } from '../../reference/index.ts';
@@ -138,8 +138,8 @@ function ExportFields({ roof }: { readonly roof: Roof }) {
             id={id}
             value={roof.exportedOn ?? ''}
             onChange={(text) => {
-              const date = CivilDate.safeParse(text);
-              if (date.success || text === '') set({ exportedOn: date.data });
+              if (text === '') set({ exportedOn: undefined });
+              else if (isCivilDate(text)) set({ exportedOn: text });
             }}
           />
         </Field>

@@ -1,8 +1,8 @@
 /** What is read at the plant: every reading optional, judged as it is typed. */
 
 import { useState } from 'react';
-import { RefrigerantName } from '../../model/shapes/refrigerant.ts';
-import { type PressureBasis, PressureUnit, type SiteReadings } from '../../model/shapes/site-readings.ts';
+import { REFRIGERANTS } from '../../model/shapes/refrigerant.ts';
+import { PRESSURE_UNITS, type PressureBasis, type SiteReadings } from '../../model/shapes/site-readings.ts';
 import { degrees } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { type Choice, ChoiceField, sayChoices } from '../shared/choice-field.tsx';
@@ -202,7 +202,7 @@ function RefrigerantFields({ readings, onChange }: Part) {
         label={say('Refrigerant')}
         value={readings.refrigerant}
         emptyLabel={say('not read yet')}
-        choices={same(RefrigerantName.options)}
+        choices={same(REFRIGERANTS)}
         note={say('From the plate.')}
         onChange={(refrigerant) => onChange({ refrigerant })}
       />
@@ -211,7 +211,7 @@ function RefrigerantFields({ readings, onChange }: Part) {
       <ChoiceField
         label={say('Pressures in')}
         value={unit}
-        choices={same(PressureUnit.options)}
+        choices={same(PRESSURE_UNITS)}
         onChange={(next) => set({ unit: next ?? 'bar' })}
       />
       <ChoiceField

@@ -5,7 +5,7 @@ import { type LoopInput, reckonLoop } from '../../../src/model/cycle/household-l
 import { pressureAt, temperatureAt } from '../../../src/model/cycle/saturation.ts';
 import { type CycleInput, reckonCycle } from '../../../src/model/cycle/single-stage.ts';
 import { boilingEnthalpies, vapourAt } from '../../../src/model/cycle/states.ts';
-import { RefrigerantName } from '../../../src/model/shapes/refrigerant.ts';
+import { REFRIGERANTS } from '../../../src/model/shapes/refrigerant.ts';
 import { refrigerants } from '../../../src/reference/refrigerants.ts';
 import { cycleFaultSentence } from '../../../src/words/cycle.ts';
 
@@ -23,7 +23,7 @@ function loopOf(change: Partial<LoopInput> = {}) {
   if (!result.ok) throw new Error(JSON.stringify(result.fault));
   return result.loop;
 }
-const names = fc.constantFrom(...RefrigerantName.options);
+const names = fc.constantFrom(...REFRIGERANTS);
 
 test('the first law, and each kelvin of lift costs: for every fluid and temperature', () => {
   fc.assert(

@@ -7,7 +7,7 @@ import { designLoop, usualRefrigerant } from '../../../src/model/heat-pump/full/
 import { settleFull } from '../../../src/model/heat-pump/full/settle.ts';
 import { readSurface } from '../../../src/model/heat-pump/full/surface.ts';
 import type { FullMachine } from '../../../src/model/shapes/household.ts';
-import { RefrigerantName } from '../../../src/model/shapes/refrigerant.ts';
+import { REFRIGERANTS } from '../../../src/model/shapes/refrigerant.ts';
 import type { Told, Wording } from '../../../src/model/shapes/told.ts';
 import type { Working } from '../../../src/model/shapes/working.ts';
 import { refrigerants } from '../../../src/reference/refrigerants.ts';
@@ -103,7 +103,7 @@ describe('the loop stands on the household’s own numbers', () => {
     expect(cool.meterKW / cool.houseKW).toBeLessThan(warm.meterKW / warm.houseKW);
     expect(cool.flowC).toBe(35);
   });
-  test.each(RefrigerantName.options)('%s, once it is chosen', (name) => {
+  test.each(REFRIGERANTS)('%s, once it is chosen', (name) => {
     const { loop, design } = loopOf({}, { machine: { refrigerant: typed(name) } });
     expect(loop.refrigerant).toBe(name);
     expect(design.inputs.find((input) => sayTold(input.name) === 'Refrigerant')!.grade).toBe('estimated');

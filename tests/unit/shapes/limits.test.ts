@@ -15,7 +15,7 @@ import {
 import { Bill, BillAdjustment, BillCharge, BillMeter, BillStanding } from '../../../src/model/shapes/bill.ts';
 import { BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
 import { COUNTRIES, Country, countryOf, currencyOf } from '../../../src/model/shapes/country.ts';
-import { CivilDate, ClockTime } from '../../../src/model/shapes/dates.ts';
+import { CivilDate, ClockTime, isCivilDate } from '../../../src/model/shapes/dates.ts';
 import { FilePart, isCutByClock, isTemperature } from '../../../src/model/shapes/evidence.ts';
 import { Finding, sureOf, yearOfDays } from '../../../src/model/shapes/finding.ts';
 import {
@@ -114,7 +114,9 @@ describe('what a field takes, and what lies just beyond', () => {
     ['1900-01-01', true],
     ['2199-12-31', true],
     ['2200-01-01', false],
-  ])('day %s: %s', (date, there) => expect(CivilDate.safeParse(date).success).toBe(there));
+  ])('day %s: %s', (date, there) =>
+    expect([CivilDate.safeParse(date).success, isCivilDate(date)]).toEqual([there, there]),
+  );
   test.each([
     ['00:00', true],
     ['23:59', true],
