@@ -8,15 +8,15 @@ import { ExportDialog } from '../shared/export-dialog.tsx';
 import { EraseDialog } from './erase-dialog.tsx';
 import type { HouseholdList } from './use-household-list.ts';
 
-/** Rows that fill a tall screen are drawn at once, those below it after them. */
-const FIRST_ROWS = 30;
+/** No row is lower [CSS pixels]. Those that fill the window are drawn at once, those below it after them. */
+const LOWEST_ROW = 48;
 
 export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary[]; readonly list: HouseholdList }) {
   const [opened, setOpened] = useState<string | null>(null);
   const [erasing, setErasing] = useState<HouseholdSummary | null>(null);
   const [exporting, setExporting] = useState<HouseholdSummary | null>(null);
   const base = useId();
-  const rows = useDeferredValue(props.rows, props.rows.slice(0, FIRST_ROWS));
+  const rows = useDeferredValue(props.rows, props.rows.slice(0, Math.ceil(window.innerHeight / LOWEST_ROW)));
   return (
     <>
       <table className="households">
