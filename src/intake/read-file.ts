@@ -17,6 +17,7 @@ import { lacksYear } from './layout/date-parts.ts';
 import { remarkPreamble } from './layout/explain-strays.ts';
 import { isOtherFuel, plainWords } from './layout/headings.ts';
 import { peopleOf } from './layout/people-of-sheet.ts';
+import { remarkSigns } from './layout/quality-marks.ts';
 import { splitByRegister } from './layout/register-rows.ts';
 import { hasDatesTwice } from './layout/several-tables.ts';
 import type { Sheet } from './layout/sheet.ts';
@@ -69,6 +70,7 @@ export function readFile(
   const wanted = choices.shape ?? (best && best.fit >= LEAST_FIT ? best.shape : undefined);
   const shape = SHAPES.find((s) => s.name === wanted);
   remarkPreamble(sheet, book);
+  remarkSigns(sheet, book);
   if (choices.columns?.stamp === undefined && hasDatesTwice(sheet)) book.add('tables-beside', 'refusal');
   const isOfWeekdays = hasWeekdaysAcross(sheet.table);
   if (isOfWeekdays) book.add('weekdays-across', 'refusal');

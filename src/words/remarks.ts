@@ -343,6 +343,12 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   estimated: phrase(
     '{file} marks {count, plural, one {# row} other {# rows}} as estimated{span, select, day { on {firstDay}} days { between {firstDay} and {lastDay}} other {}}{effect, select, none {} other {, about {energy}}}. They are saved with that mark. Actual readings would make the answer surer.',
   ),
+  'heat-taken-back': phrase(
+    '{at}{when}: {column} reads {names}, as heat does while a heat pump defrosts. It is taken off the heat beside it.{alike}',
+  ),
+  'sign-unknown': phrase(
+    '{at}: {names} stands behind a number in {column}, and the file does not say what it means. The number was read as it is.{alike}',
+  ),
   negative: phrase(
     '{at}{when}: {column} reads {names}, and use cannot be negative. It counts as missing. If this is export, choose that in the preview.{alike}',
   ),

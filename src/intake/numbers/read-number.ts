@@ -87,7 +87,7 @@ const MARK_BEHIND =
 const MARK_BEFORE = /^(e|a|est\.?|estimated?|actual)[\s:]*(\d[\d.,'’ ]*\d{2})$/i;
 
 /** A sign of a footnote behind it, "364*" or "364¹"; "m³" is none. */
-const NOTE_BEHIND = /^(.*\d)\s*([*†‡¹²³⁴⁵]{1,3}\)?)$/;
+const NOTE_BEHIND = /^(.*\d)\s*([*†‡#¹²³⁴⁵]{1,3}\)?)$/;
 /** "~8.5", "ca. 900": about so much. */
 const ABOUT = /^(~|≈|approx\.?|about|circa|ca?\.|ca|env\.?|environ)\s*(\d.*)$/i;
 

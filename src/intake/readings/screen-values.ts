@@ -24,13 +24,56 @@ interface Screen {
   readonly whenOf?: (index: number) => string;
 }
 
-/** Energies in kWh: negative readings and spikes become missing. */
-export function screenEnergy(
+/** A defrost is over within the hour, and a machine defrosts in one reading of five at most. A judgement. */
+const LONGEST_DEFROST_HOURS = 1;
+const MOST_DEFROSTS = 0.2;
+/** So far away the heat is found that it took from the house. */
+const PAID_WITHIN_HOURS = 24;
+
+/**
+ * Heat below nought, which a machine takes from the house while it defrosts, is taken off the heat within a day after it
+ * (or before it, at the end), so that the sum holds. Long or frequent heat below nought is cooling and stays.
+ */
+function takeOffDefrosts(
   { values, count, hours, lineOf, column, whenOf }: Screen,
-  carrier: Carrier,
+  most: number,
   book: RemarkBook,
 ): void {
+  let [below, there, longest, run] = [0, 0, 0, 0];
+  for (let i = 0; i < count; i++) {
+    if (values[i]! !== 0 && !Number.isNaN(values[i]!)) there++;
+    run = values[i]! < 0 ? run + 1 : 0;
+    if (run > 0) below++;
+    longest = Math.max(longest, run);
+  }
+  if (below === 0 || below > there * MOST_DEFROSTS || longest > Math.max(1, LONGEST_DEFROST_HOURS / hours)) return;
+  const reach = Math.max(1, Math.round(PAID_WITHIN_HOURS / hours));
+  const heatAt = (at: number) => (values[at]! > 0 && values[at]! <= most ? values[at]! : 0);
+  for (let i = 0; i < count; i++) {
+    const taken = values[i]!;
+    if (!(taken < 0) || taken < -most) continue;
+    const near = Array.from({ length: 2 * reach }, (_, n) => (n < reach ? i + 1 + n : i - 1 - (n - reach))).filter(
+      (at) => at >= 0 && at < count && heatAt(at) > 0,
+    );
+    if (near.reduce((sum, at) => sum + heatAt(at), 0) < -taken) continue;
+    let rest = -taken;
+    for (const at of near) {
+      const part = Math.min(rest, values[at]!);
+      values[at]! -= part;
+      rest -= part;
+      if (rest <= 0) break;
+    }
+    values[i] = 0;
+    const found = `${round(taken)} kWh`;
+    book.tally('heat-taken-back', 'note', { row: lineOf(i), column, found, effectKWh: taken, ...when(i, whenOf) });
+  }
+}
+
+/** Energies in kWh: negative readings and spikes become missing; heat that a defrost took is taken off. */
+export function screenEnergy(screen: Screen, carrier: Carrier, book: RemarkBook): void {
+  const { values, count, hours, lineOf, column, whenOf } = screen;
   const most = mostKW(carrier) * hours;
+  if (carrier === 'heat') takeOffDefrosts(screen, most, book);
   // Whether they are faults or were sent out.
   const isAsked = book.has('net-asked');
   for (let i = 0; i < count; i++) {

@@ -39,6 +39,7 @@ export const REMARK_CODES = [
   'after-today',
   // Numbers
   'number-unreadable',
+  'sign-unknown',
   'decimal-asked',
   'decimal-mixed',
   'decimal-comma',
@@ -95,6 +96,7 @@ export const REMARK_CODES = [
   'times-doubled',
   'estimated',
   'negative',
+  'heat-taken-back',
   'spike',
   'frozen',
   'zero-run',

@@ -200,6 +200,10 @@ export const REMARKS: Catalogue = {
     '{at}{when} nennt einen anderen Wert für eine Zeit, die schon einen hatte. Die spätere Zeile zählt. {count, plural, one {# Zeile} other {# Zeilen}} dieser Art{effect, select, none {} other {, Unterschied etwa {energy}}}. Prüfen Sie, was stimmt.',
   '{file} marks {count, plural, one {# row} other {# rows}} as estimated{span, select, day { on {firstDay}} days { between {firstDay} and {lastDay}} other {}}{effect, select, none {} other {, about {energy}}}. They are saved with that mark. Actual readings would make the answer surer.':
     '{file} nennt {count, plural, one {# Zeile} other {# Zeilen}} geschätzt{span, select, day { am {firstDay}} days { zwischen {firstDay} und {lastDay}} other {}}{effect, select, none {} other {, etwa {energy}}}. Das bleibt vermerkt. Abgelesene Werte machen die Antwort sicherer.',
+  '{at}{when}: {column} reads {names}, as heat does while a heat pump defrosts. It is taken off the heat beside it.{alike}':
+    '{at}{when}: {column} zeigt {names}, wie Wärme es tut, während eine Wärmepumpe abtaut. Wir ziehen es von der Wärme daneben ab.{alike}',
+  '{at}: {names} stands behind a number in {column}, and the file does not say what it means. The number was read as it is.{alike}':
+    '{at}: {names} steht hinter einer Zahl in {column}, und die Datei sagt nicht, was es bedeutet. Die Zahl wurde gelesen, wie sie ist.{alike}',
   '{at}{when}: {column} reads {names}, and use cannot be negative. It counts as missing. If this is export, choose that in the preview.{alike}':
     '{at}{when}: {column} lautet {names}, doch Verbrauch kann nicht negativ sein. Der Wert gilt als fehlend. Ist es Einspeisung, wählen Sie das in der Vorschau.{alike}',
   '{at}{when}: {column} reads {names}; {expected} is what a house can draw. It counts as missing. Check the unit and the row.{alike}':
