@@ -343,6 +343,10 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   estimated: phrase(
     '{file} marks {count, plural, one {# row} other {# rows}} as estimated{span, select, day { on {firstDay}} days { between {firstDay} and {lastDay}} other {}}{effect, select, none {} other {, about {energy}}}. They are saved with that mark. Actual readings would make the answer surer.',
   ),
+  'taken-back': phrase(
+    '{at} gives back {energy} of the days from {from} to {to}. It is taken off the rows of those days.{alike}',
+  ),
+  'money-back': phrase('{at} gives money back and holds no use. It is no reading of its days.{alike}'),
   'heat-taken-back': phrase(
     '{at}{when}: {column} reads {names}, as heat does while a heat pump defrosts. It is taken off the heat beside it.{alike}',
   ),

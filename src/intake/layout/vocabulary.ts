@@ -345,6 +345,7 @@ export const RATE_REGISTER = any(
   whole('heures (pleines|creuses)|punta|llano|valle|dia|noche|fuori punta|hoog|laag|piek|dal|normaal'),
   whole('vt|(haut|bas|plein) tarif|tarif (haut|bas|plein)|strefa \\w+|(alta|bassa) tariffa|paiva(sahko)?|yo(sahko)?'),
   whole('nat|dag|hoj|lav|spids|1[.:]8[.:][1-9]|2[.:]8[.:][1-9]|jour|nuit'),
+  whole('morning|afternoon|evening|abend|soir|tarde|sera|avond|aften'),
   whole('reg(ister)? ?\\d|shoulder|anytime|controlled load|general (usage|supply)'),
 );
 

@@ -22,6 +22,7 @@ import { type Costs, doubtPrice, readCosts } from '../periods/costs.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
 import { type RowPeriods, rowPeriods } from '../periods/row-periods.ts';
+import { takeBack } from '../periods/take-back.ts';
 import { usedSinceYear } from '../readings/day-counter.ts';
 import { remarkAfterToday } from '../readings/remark-order.ts';
 import { isSentBelowNought, splitNet } from '../readings/split-net.ts';
@@ -224,12 +225,9 @@ function toRawPeriods({ sheet, choices, context, book }: ShapeInput, one: RowsOf
   for (let i = 0; i < rows.length; i++) {
     const value = values[i]!;
     const line = sheet.table.lineOfRow[rows[i]!]!;
+    if (Number.isNaN(value) && costs.pence && costs.pence[i]! < 0) book.tally('money-back', 'note', { row: line });
     if (Number.isNaN(value) || Number.isNaN(periods.fromDay[i]!) || Number.isNaN(periods.toDay[i]!)) continue;
-    if (value < 0 && !isTemperature(quantity.carrier)) {
-      if (!book.has('net-asked'))
-        book.tally('negative', 'note', { row: line, column: columnName(sheet, one.facts.index), found: String(value) });
-      continue;
-    }
+    if (value < 0 && !isTemperature(quantity.carrier) && book.has('net-asked')) continue;
     const own = factorAt?.(rows[i]!) ?? Number.NaN;
     const factor = Number.isNaN(own) ? quantity.kWhPerUnit : own;
     const cost = costs.pence?.[i];
@@ -243,7 +241,7 @@ function toRawPeriods({ sheet, choices, context, book }: ShapeInput, one: RowsOf
       line,
     });
   }
-  return raw;
+  return isTemperature(quantity.carrier) ? raw : takeBack(raw, columnName(sheet, one.facts.index), book);
 }
 
 function meanPerDay(values: Float64Array, periods: RowPeriods): number {

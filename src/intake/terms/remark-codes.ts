@@ -97,6 +97,8 @@ export const REMARK_CODES = [
   'estimated',
   'negative',
   'heat-taken-back',
+  'taken-back',
+  'money-back',
   'spike',
   'frozen',
   'zero-run',

@@ -204,6 +204,10 @@ export const REMARKS: Catalogue = {
     '{at}{when}: {column} zeigt {names}, wie Wärme es tut, während eine Wärmepumpe abtaut. Wir ziehen es von der Wärme daneben ab.{alike}',
   '{at}: {names} stands behind a number in {column}, and the file does not say what it means. The number was read as it is.{alike}':
     '{at}: {names} steht hinter einer Zahl in {column}, und die Datei sagt nicht, was es bedeutet. Die Zahl wurde gelesen, wie sie ist.{alike}',
+  '{at} gives back {energy} of the days from {from} to {to}. It is taken off the rows of those days.{alike}':
+    '{at} gibt {energy} der Tage vom {from} bis {to} zurück. Das wird von den Zeilen dieser Tage abgezogen.{alike}',
+  '{at} gives money back and holds no use. It is no reading of its days.{alike}':
+    '{at} gibt Geld zurück und enthält keinen Verbrauch. Die Zeile ist keine Ablesung ihrer Tage.{alike}',
   '{at}{when}: {column} reads {names}, and use cannot be negative. It counts as missing. If this is export, choose that in the preview.{alike}':
     '{at}{when}: {column} lautet {names}, doch Verbrauch kann nicht negativ sein. Der Wert gilt als fehlend. Ist es Einspeisung, wählen Sie das in der Vorschau.{alike}',
   '{at}{when}: {column} reads {names}; {expected} is what a house can draw. It counts as missing. Check the unit and the row.{alike}':
