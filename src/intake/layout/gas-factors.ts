@@ -11,6 +11,13 @@ import { GAS_FACTOR } from './vocabulary.ts';
 
 const MJ_PER_KWH = 3.6;
 const SAMPLE_ROWS = 300;
+/** A cubic metre at the conditions of the standard, as Italy and traders write it, needs no correction. */
+const AT_STANDARD = /\b(smc|[ns]m[3³]|mc ?s)\b|(standard|normal) ?(cubic|m[3³]|kubik|metr)/;
+
+/** What holds for the gas of a column whose unit is said in such words. */
+export const gasOf = (words: string, context: IntakeContext): IntakeContext =>
+  AT_STANDARD.test(words) ? { ...context, gasVolume: { ...context.gasVolume, correction: 1 } } : context;
+
 /** What each number can be, by its size: MJ or kWh in a m³, and the correction of volume. Common practice, no source. */
 const isMJ = (value: number): boolean => value >= 30 && value <= 50;
 const isKWh = (value: number): boolean => value >= 8 && value <= 14;

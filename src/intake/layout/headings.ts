@@ -142,7 +142,7 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
 /** How often a number counts what is written: 10 in "kWh x10", 1,000 in thousand cubic feet; 1 where nothing says so. */
 export function timesOfWords(words: string): number {
   if (unitOfWords(words) === 'hundred ft³') return 1;
-  if (/\bmcf\b|\bk ?btus?\b/.test(words)) return 1000;
+  if (/\bmcf\b|\bk ?btus?\b|\b(10 ?³|10\^3|e3) ?m[3³]/.test(words)) return 1000;
   const [, behind, before] = /[x×*] ?(10+|0[.,]0*1)(?![\d.,])|(?<![\d.,])(10+|0[.,]0*1) ?[x×*](?!\w)/.exec(words) ?? [];
   return Number((behind ?? before ?? '1').replace(',', '.'));
 }

@@ -26,10 +26,10 @@ import {
 } from '../terms/units.ts';
 import { type ColumnFacts, isWordColumn } from './column-facts.ts';
 import { isRegisterName, isWhole, namesItself, unknownWords } from './column-words.ts';
-import { meanGasFactor } from './gas-factors.ts';
+import { gasOf, meanGasFactor } from './gas-factors.ts';
 import { plainWords, timesOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
-import { statedCarrier, statedUnit, unitsByRow } from './stated-energy.ts';
+import { statedCarrier, statedUnit, unitsByRow, unitWords } from './stated-energy.ts';
 import { pulsesSaid, saysTenths } from './titles.ts';
 import { columnName } from './value-cells.ts';
 import { APPLIANCE, DRAWN, ELECTRIC, MADE, MADE_HERE, POWER, WAY } from './vocabulary.ts';
@@ -60,10 +60,12 @@ export function settleUnit(
   perDay: number,
   hours: number | undefined,
   ofFile: IntakeChoices,
-  context: IntakeContext,
+  ofHome: IntakeContext,
   book: RemarkBook,
 ): Quantity {
   const name = columnName(sheet, column.index);
+  const inWords = unitWords(sheet, column);
+  const context = gasOf(inWords, ofHome);
   const choices = choicesFor(ofFile, name);
   const written = choices.unit ?? statedUnit(sheet, column);
   const ofAmerica = context.zone.startsWith('America/');
@@ -78,8 +80,10 @@ export function settleUnit(
   // The rates of one meter are of one energy.
   const ofRates = isRegisterName(column.heading) ? answeredOfRates(ofFile) : undefined;
   const carrier = choices.carrier ?? carrierFor(stated, said?.carrier) ?? ofRates;
+  // Nobody meters electricity in joules, calories or BTU.
+  const guessed = stated !== undefined && OF_GAS.has(stated) ? 'gas' : 'electricity';
   if (carrier === undefined && !(namesItself(column) && book.has('carrier-guessed')))
-    book.add('carrier-guessed', 'question', { column: name, expected: 'electricity' });
+    book.add('carrier-guessed', 'question', { column: name, expected: guessed });
   else if (
     choices.carrier === undefined &&
     (isVolumeOfGas(stated) || (carrier === 'gas' && isBesideVolume(sheet))) &&
@@ -90,7 +94,7 @@ export function settleUnit(
     book.add('carrier-guessed', 'question', { column: name, expected: 'gas' });
   else if (choices.carrier === undefined && isSaleUnit(stated) && said?.carrier !== carrier)
     book.add('carrier-guessed', 'question', { column: name, expected: FUELS[carrier as DeliveredFuel].written });
-  const settledCarrier = carrier ?? 'electricity';
+  const settledCarrier = carrier ?? guessed;
   const perReading = hours === undefined ? Number.NaN : (perDay * hours) / 24;
   const mixed = choices.unit === undefined && column.meaning.unit === undefined ? unitsByRow(sheet) : [];
   if (mixed.length > 1) book.add('units-by-row', 'refusal', { column: name, found: mixed.join(', ') });
@@ -141,9 +145,10 @@ export function settleUnit(
   const usual = kWhPerUnit(settled, settledCarrier, context, { ...choices, pulsesPerKWh });
   // Tenths of a degree are written without a sign.
   const tenths = isOfDegrees(settled) && saysTenths(sheet, column) ? 0.1 : 1;
+  const heading = plainWords(column.heading);
   const times =
     choices.unit === undefined || choices.unit === statedUnit(sheet, column)
-      ? timesOfWords(plainWords(column.heading))
+      ? timesOfWords(heading) * (inWords === heading ? 1 : timesOfWords(inWords))
       : 1;
   const factor = (byColumns ?? usual * tenths) * times * (isPower(settled) ? (hours ?? 24) : 1);
   if (isPower(settled)) book.tally('espi-power', 'note', { column: name });
@@ -177,6 +182,8 @@ export function settleUnit(
     zeroAt: (settled === '°F' ? 32 : settled === 'K' ? 273.15 : 0) / tenths,
   };
 }
+
+const OF_GAS: ReadonlySet<EnergyUnit> = new Set(['kJ', 'MJ', 'GJ', 'Gcal', 'BTU', 'MMBTU']);
 
 /** What was answered of the registers of a file, where that is one thing. */
 function answeredOfRates({ ofColumns = {} }: IntakeChoices): Carrier | undefined {

@@ -21,7 +21,9 @@ export function statedUnit(sheet: Sheet, column: ColumnFacts): EnergyUnit | unde
 const OF_UNITS = /\bunits?\b|\buom\b|einheit|unite\b|unidad|unita\b|eenheid|enhed/;
 
 /** A column of one and the same unit in every row; a lone letter under other words may be a mark. */
-export function unitBeside({ columns, table, firstRow }: Sheet): EnergyUnit | undefined {
+export const unitBeside = (sheet: Sheet): EnergyUnit | undefined => unitOfWords(unitWordsBeside(sheet));
+
+function unitWordsBeside({ columns, table, firstRow }: Sheet): string {
   for (const c of columns) {
     if (!isWordColumn(c)) continue;
     const word = cellText(table, firstRow, c.index);
@@ -29,10 +31,16 @@ export function unitBeside({ columns, table, firstRow }: Sheet): EnergyUnit | un
     if (!isOfUnits && word.length < 2) continue;
     const isShort = word.length <= 12 && (isOfUnits || c.meaning.role !== 'quality');
     const said = isShort ? word : /[([]([^)\]]{1,8})[)\]]$/.exec(word)?.[1];
-    const unit = said === undefined ? undefined : unitOfWords(plainWords(said));
-    if (unit !== undefined && isConstant(table, firstRow, c.index, word)) return unit;
+    const words = plainWords(said ?? '');
+    if (unitOfWords(words) !== undefined && isConstant(table, firstRow, c.index, word)) return words;
   }
-  return undefined;
+  return '';
+}
+
+/** The words that state a column's unit: above it, behind its numbers or in a column of units. */
+export function unitWords(sheet: Sheet, { heading, suffix }: ColumnFacts): string {
+  const said = [heading, suffix].map(plainWords).find((words) => unitOfWords(words) !== undefined);
+  return said ?? unitWordsBeside(sheet);
 }
 
 /** The units of a column of units that names several, row by row. */

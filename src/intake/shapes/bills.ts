@@ -8,13 +8,14 @@ import { isADay } from '../layout/column-words.ts';
 import { commonUnit, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { asTemperature, findExtremes, MEAN_OF_BOTH, takeMeans } from '../layout/extremes.ts';
-import { gasFactorsOf } from '../layout/gas-factors.ts';
+import { gasFactorsOf, gasOf } from '../layout/gas-factors.ts';
 import { findQualityColumn, readQuality } from '../layout/quality-marks.ts';
 import { countByLocalDays, readDates, settleDayFirst } from '../layout/read-dates.ts';
 import { remarkRising } from '../layout/rising.ts';
 import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
+import { unitWords } from '../layout/stated-energy.ts';
 import { columnName, readValues, settleDecimals } from '../layout/value-cells.ts';
 import { billPartColumns, readingsOf, remarkUnread, valuesBetween, volumesBeside } from '../periods/bill-columns.ts';
 import { fileBills } from '../periods/bill-details.ts';
@@ -219,7 +220,7 @@ function toRawPeriods({ sheet, choices, context, book }: ShapeInput, one: RowsOf
   const { quantity, values, costs, quality, periods, rows } = one;
   const factorAt =
     quantity.carrier === 'gas' && isVolumeOfGas(quantity.unit)
-      ? gasFactorsOf(sheet, quantity.unit, context, choices.calorificMJPerM3)
+      ? gasFactorsOf(sheet, quantity.unit, gasOf(unitWords(sheet, one.facts), context), choices.calorificMJPerM3)
       : undefined;
   const raw: RawPeriod[] = [];
   for (let i = 0; i < rows.length; i++) {
