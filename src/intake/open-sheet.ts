@@ -8,6 +8,7 @@ import type { RemarkBook } from './terms/remark-book.ts';
 import { tabsForGaps, tabsForSpaces } from './text/align.ts';
 import { decodeText } from './text/decode.ts';
 import { recogniseForeign } from './text/foreign.ts';
+import { linesOfHtml } from './text/html-rows.ts';
 import { linesOfJson } from './text/json-rows.ts';
 import { findSeparator } from './text/separator.ts';
 import { splitTable } from './text/table.ts';
@@ -32,6 +33,7 @@ export function openSheet(
   const foreign = recogniseForeign(bytes);
   if (foreign === 'spreadsheet') return openWorkbook(fileName, bytes, choices.sheet, book, context.onProgress);
   const fromXml = foreign === 'XML' ? linesOfXml(bytes) : undefined;
+  if (foreign === 'web page') return openPage(fileName, bytes, choices.sheet, book);
   if (foreign && fromXml === undefined) {
     book.add('file-foreign', 'refusal', { found: foreign });
     return undefined;
@@ -72,6 +74,25 @@ export function openSheet(
     return undefined;
   }
   return sheet;
+}
+
+/** The tables of a page, as portals also save them under a spreadsheet's name; refused where none has dates. */
+function openPage(
+  fileName: string,
+  bytes: Uint8Array,
+  wanted: string | undefined,
+  book: RemarkBook,
+): Sheet | undefined {
+  const decoded = decodeText(bytes);
+  const pages = 'fault' in decoded ? [] : linesOfHtml(decoded.text);
+  const tables = pages.flatMap((lines) => splitTable(lines, '\t', 0) ?? []);
+  const written = tables.map((table, i) => ({ name: tables.length > 1 ? `${i + 1}` : '', table, hasNumbers: false }));
+  if (written.length > 0) {
+    const sheet = chooseSheet(fileName, written, wanted, book);
+    if (sheet.dateColumn >= 0) return sheet;
+  }
+  book.add('file-foreign', 'refusal', { found: 'web page' });
+  return undefined;
 }
 
 /** @param packed name of the file within an archive */

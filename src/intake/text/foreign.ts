@@ -80,7 +80,10 @@ export function recogniseForeign(bytes: Uint8Array): ForeignKind | undefined {
   if (words.startsWith('SQLite format')) return 'database';
   if (words.startsWith('{\\rtf')) return 'document';
   if (/^\[(?:InternetShortcut|Desktop Entry)\]/i.test(words)) return 'shortcut';
-  if (/^<!doctype html|^<html/i.test(words)) return 'web page';
+  if (
+    /^<!doctype html|^<(?:!--|(?:html|head|body|meta|style|title|script|table|div|center|h[1-6]|p|br)\b)/i.test(words)
+  )
+    return 'web page';
   if (/^<\?xml|^<feed/i.test(words)) return /<html/i.test(words) ? 'web page' : 'XML';
   return recogniseMessage(bytes);
 }

@@ -46,7 +46,7 @@ const NONE: Queue = { waiting: [], count: 0 };
 const ALONE: Queue = { waiting: [], count: 1 };
 
 const ACCEPTED =
-  '.pdf,.jpg,.jpeg,.png,.heic,.heif,.csv,.txt,.tsv,.json,.xml,.epw,.xlsx,text/csv,application/json,text/plain,image/*';
+  '.pdf,.jpg,.jpeg,.png,.heic,.heif,.csv,.txt,.tsv,.json,.xml,.epw,.xlsx,.xls,.html,.htm,text/csv,application/json,text/plain,image/*';
 
 const byName = (files: readonly File[]): File[] =>
   files.toSorted((a, b) => a.name.localeCompare(b.name, undefined, { numeric: true }));

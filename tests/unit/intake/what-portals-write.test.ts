@@ -1,0 +1,180 @@
+/** What portals and loggers write beside plain amounts: signs behind numbers, units behind them, credits, heat below nought, pages for files. */
+import { describe, expect, test } from 'vitest';
+import { readFile } from '../../../src/intake/read-file.ts';
+import { kWhPerUnit } from '../../../src/reference/fuels.ts';
+
+const read = (text: string, fileName = 'a.csv', zone = 'Europe/London') => {
+  const { preview } = readFile(
+    fileName,
+    new TextEncoder().encode(text),
+    {},
+    {
+      zone,
+      today: '2026-11-25',
+      kWhPerUnit,
+      gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
+    },
+  );
+  const codes = (weight: string) => [...new Set(preview.remarks.filter((r) => r.weight === weight).map((r) => r.code))];
+  return {
+    series: preview.series.map((s) => `${s.carrier} ${s.role} ${s.total.toFixed(1)}`),
+    estimated: preview.series.map((s) => s.estimatedCount),
+    asked: codes('question'),
+    refused: codes('refusal'),
+    noted: codes('note'),
+  };
+};
+const two = (n: number) => String(n).padStart(2, '0');
+const MONTHS = Array.from({ length: 12 }, (_, i) => i);
+const lastOf = (i: number) => new Date(Date.UTC(2025, i + 1, 0)).toISOString().slice(0, 10);
+const kWh = (i: number) => 300 + ((i * 37) % 90);
+const SUM = MONTHS.reduce((sum, i) => sum + kWh(i), 0);
+
+describe('a sign behind numbers', () => {
+  const marked = (sign: string, ...more: string[]) =>
+    [
+      'Month,Electricity (kWh)',
+      ...MONTHS.map((i) => `2025-${two(i + 1)},${kWh(i)}${i % 5 === 2 ? sign : ''}`),
+      ...more,
+    ].join('\n');
+  test.each(['*', ' #', '†'])('that the file does not explain is shown: %s', (sign) => {
+    const { series, estimated, noted } = read(marked(sign));
+    expect({ series, estimated }).toEqual({ series: [`electricity import ${SUM.toFixed(1)}`], estimated: [0] });
+    expect(noted).toContain('sign-unknown');
+  });
+  test.each([
+    ['* = estimated reading', 2],
+    ['* geschätzter Wert', 2],
+    ['* the meter was exchanged in this month', 0],
+    ['* actual', 0],
+  ])('means what the last row says: %s', (legend, count) => {
+    const { estimated, noted } = read(marked('*', legend));
+    expect(estimated).toEqual([count]);
+    expect(noted).not.toContain('sign-unknown');
+  });
+  test('means what a title says', () => {
+    expect(read(`Readings with * are estimated\n* estimated\n${marked('*')}`).estimated).toEqual([2]);
+  });
+});
+
+describe('rows that give back', () => {
+  const rows = MONTHS.map((i) => `2025-${two(i + 1)}-01,${lastOf(i)},${kWh(i)},${(kWh(i) / 4).toFixed(2)}`);
+  const bills = (at: number, ...more: string[]) =>
+    ['From,To,Electricity (kWh),Cost', ...rows.slice(0, at), ...more, ...rows.slice(at)].join('\n');
+  test('a bill that is taken back and written again', () => {
+    const again = [`2025-04-01,2025-04-30,-${kWh(3)},-1.00`, '2025-04-01,2025-04-30,250,62.50'];
+    const { series, noted } = read(bills(6, ...again));
+    expect(series).toEqual([`electricity import ${(SUM - kWh(3) + 250).toFixed(1)}`]);
+    expect(noted).toContain('taken-back');
+  });
+  test('a correction over several bills, in either order of the rows', () => {
+    const text = bills(6, '2025-03-01,2025-06-30,-120,-30.00');
+    const [heading, ...lines] = text.split('\n');
+    const total = [`electricity import ${(SUM - 120).toFixed(1)}`];
+    expect(read(text).series).toEqual(total);
+    expect(read([heading, ...lines.toReversed()].join('\n')).series).toEqual(total);
+  });
+  test('more than was used stays a fault', () => {
+    expect(read(bills(6, '2025-04-01,2025-04-30,-9000,-30.00')).noted).toContain('negative');
+  });
+  test.each(['0', ''])('money back with use "%s" is no reading', (use) => {
+    const { series, noted } = read(bills(6, `2025-06-01,2025-06-30,${use},-66.00`));
+    expect(series).toEqual([`electricity import ${SUM.toFixed(1)}`]);
+    expect(noted).toContain('money-back');
+  });
+});
+
+describe('heat below nought', () => {
+  const START = Date.UTC(2025, 0, 1);
+  const log = (heat: (i: number) => number) =>
+    ['Time,Heat output (kWh),Electricity (kWh)']
+      .concat(
+        Array.from({ length: 720 }, (_, i) => {
+          const at = new Date(START + i * 3_600_000).toISOString().slice(0, 16).replace('T', ' ');
+          return `${at},${heat(i).toFixed(2)},0.8`;
+        }),
+      )
+      .join('\n');
+  const sumOf = (heat: (i: number) => number) =>
+    Array.from({ length: 720 }, (_, i) => heat(i)).reduce((a, b) => a + b, 0);
+  test('while defrosting is taken off', () => {
+    const heat = (i: number) => (i % 31 === 5 ? -0.5 : 2);
+    const { series, noted } = read(log(heat));
+    expect(series[0]).toBe(`heat heat-output ${sumOf(heat).toFixed(1)}`);
+    expect(noted).toContain('heat-taken-back');
+  });
+  test('over whole days is cooling and stays out', () => {
+    const { series, noted } = read(log((i) => (i > 500 && i < 560 ? -1 : 2)));
+    expect(series[0]).toBe('heat heat-output 1322.0');
+    expect(noted).toContain('negative');
+  });
+});
+
+describe('units of gas', () => {
+  const GJ = [15, 14, 11, 7, 3, 2, 1.5, 1.5, 3, 7, 11, 14.5];
+  const TOTAL = GJ.reduce((a, b) => a + b, 0) / 0.0036;
+  /** How many of a unit a GJ is: by definition of the therm (105.5056 MJ), the BTU (1055.056 J) and the calorie (4.1868 J). */
+  const UNITS: readonly (readonly [string, number])[] = [
+    ['GJ', 1],
+    ['MMBtu', 0.947_817],
+    ['kBtu', 947.817],
+    ['Dth', 0.947_817],
+    ['therms', 9.478_17],
+    ['Gcal', 0.238_846],
+  ];
+  const near = ([series]: readonly string[]) => Math.round(Number(series?.split(' ')[2]) / TOTAL / 0.000_1) / 10_000;
+  test.each(UNITS)('%s above, behind and beside the numbers', (unit, count) => {
+    const amounts = GJ.map((value) => (value * count).toFixed(4));
+    const rows = (of: (amount: string) => string) =>
+      MONTHS.map((i) => `2025-${two(i + 1)},${of(amounts[i]!)}`).join('\n');
+    expect(near(read(`Month,Gas (${unit})\n${rows((v) => v)}`).series)).toBeCloseTo(1, 3);
+    expect(near(read(`Month,Gas used\n${rows((v) => `${v} ${unit}`)}`).series)).toBeCloseTo(1, 3);
+    const beside = read(`Month,Usage,Unit\n${rows((v) => `${v},${unit}`)}`);
+    expect(near(beside.series)).toBeCloseTo(1, 3);
+    expect(beside.series[0]).toMatch(/^gas/);
+  });
+  test('a standard cubic metre is not corrected, a metered one is', () => {
+    const of = (unit: string) =>
+      read(`Month,Gas (${unit})\n${MONTHS.map((i) => `2025-${two(i + 1)},${kWh(i)}`).join('\n')}`).series;
+    expect(of('Smc')).toEqual([`gas import ${((SUM * 39.5) / 3.6).toFixed(1)}`]);
+    expect(of('m³')).toEqual([`gas import ${((SUM * 1.02264 * 39.5) / 3.6).toFixed(1)}`]);
+  });
+});
+
+describe('pages with tables', () => {
+  const rows = MONTHS.map((i) => [`2025-${two(i + 1)}-01`, lastOf(i), String(kWh(i))]);
+  const table = (cells: readonly (readonly string[])[]) =>
+    `<table class="t">${cells.map((row) => `<tr>${row.map((cell) => `<td>${cell}</td>`).join('')}</tr>`).join('\r\n')}</table>`;
+  const total = [`electricity import ${SUM.toFixed(1)}`];
+  const heads = ['From', 'To', 'Electricity&nbsp;(kWh)'];
+  test('under the name of a spreadsheet', () => {
+    const page = `<html xmlns:x="urn:x"><head><style>td {x: y}</style></head><body>${table([heads, ...rows])}</body></html>`;
+    expect(read(page, 'export.xls').series).toEqual(total);
+  });
+  test('within tables of the layout, with scripts, remarks, and tags that are not closed', () => {
+    const open = `<table><tr><th>From<th>To<th>Electricity (kWh)${rows.map((row) => `<tr><td>${row.join('<td>')}`).join('')}</table>`;
+    const page = `<!DOCTYPE html><body><!-- <table><tr><td>9 --><script>"<table><tr><td>1</td><td>2"</script><table><tr><td>Menu</td><td>${open}</td></tr></table>`;
+    expect(read(page, 'usage.html').series).toEqual(total);
+  });
+  test('a cell over several rows stands in each of them', () => {
+    const cells = MONTHS.map(
+      (i) => `<tr><td rowspan="2">2025-${two(i + 1)}<td>Gas<td>${kWh(i)}<tr><td>Electricity<td>${2 * kWh(i)}`,
+    );
+    const { series } = read(`<table><tr><th>Month<th>Fuel<th>Used (kWh)${cells.join('')}</table>`, 'a.html');
+    expect(series).toEqual([`gas import ${SUM.toFixed(1)}`, `electricity import ${(2 * SUM).toFixed(1)}`]);
+  });
+  test('without one is refused as a page', () => {
+    expect(read('<html><body><p>Please log in.</p><table><tr><td>a<td>b</table></body></html>').refused).toEqual([
+      'file-foreign',
+    ]);
+  });
+});
+
+test('a register of the evening is read beside those of day and night', () => {
+  const rows = Array.from({ length: 40 }, (_, i) => {
+    const date = new Date(Date.UTC(2025, 0, 1 + i)).toISOString().slice(0, 10);
+    return `${date},${3 + (i % 3)},${2 + (i % 5)},${1 + (i % 2)}`;
+  });
+  const { series } = read(`Date,Day kWh,Evening kWh,Night kWh\n${rows.join('\n')}`);
+  expect(series).toHaveLength(3);
+});
