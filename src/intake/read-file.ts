@@ -14,6 +14,7 @@ import {
 } from './intake.ts';
 import { accountColumns } from './layout/account-columns.ts';
 import { lacksYear } from './layout/date-parts.ts';
+import { evenUnits } from './layout/even-units.ts';
 import { remarkPreamble } from './layout/explain-strays.ts';
 import { isOtherFuel, plainWords } from './layout/headings.ts';
 import { peopleOf } from './layout/people-of-sheet.ts';
@@ -54,14 +55,15 @@ export function readFile(
   const whole = readWhole(fileName, bytes, given, context, book);
   if (whole) return whole;
   const opened = openSheet(fileName, bytes, { onProgress: stageOf(context.onProgress, 0, 0.35) }, book, given);
-  const sheet = opened && {
+  const laid = opened && {
     ...opened,
     isMonthFirstHere: writesMonthFirst(context.zone),
     ...(given.dayFirst === undefined ? {} : { dayFirst: given.dayFirst }),
   };
-  const choices = sheet?.workbook?.hasNumbers ? { decimal: '.' as const, ...given } : given;
-  if (!sheet) return { preview: emptyPreview(fileName, choices, book), intervals: [] };
-  const registers = splitByRegister(sheet);
+  const choices = laid?.workbook?.hasNumbers ? { decimal: '.' as const, ...given } : given;
+  if (!laid) return { preview: emptyPreview(fileName, choices, book), intervals: [] };
+  const registers = splitByRegister(laid);
+  const sheet = (registers ? undefined : evenUnits(laid, choices, context, book)) ?? laid;
   const looked = registers?.sheets[0]?.sheet ?? sheet;
   const candidates = SHAPES.map((shape) => ({ shape: shape.name, ...shape.detect(looked) })).sort(
     (a, b) => b.fit - a.fit,

@@ -99,6 +99,7 @@ const FOREIGN: Readonly<Record<string, string>> = {
   'old spreadsheet': phrase(
     '{file} is a workbook of an older office program. Open it and save it as CSV, then import that.',
   ),
+  'open spreadsheet': phrase('{file} is a spreadsheet workbook. Open it and save the sheet as CSV, then import that.'),
   archive: phrase('{file} is a packed archive. Unpack it first, then import the file inside.'),
   PDF: phrase('{file} is a PDF. Add it under Bills and readings, as a bill.'),
   picture: phrase(
@@ -347,6 +348,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{at} gives back {energy} of the days from {from} to {to}. It is taken off the rows of those days.{alike}',
   ),
   'money-back': phrase('{at} gives money back and holds no use. It is no reading of its days.{alike}'),
+  'units-evened': phrase(
+    '{column} of {file} changes between {expectedNames} and {names} from row to row. Each row was read in its own unit.',
+  ),
   'heat-taken-back': phrase(
     '{at}{when}: {column} reads {names}, as heat does while a heat pump defrosts. It is taken off the heat beside it.{alike}',
   ),

@@ -24,16 +24,7 @@ import { heatAlone, logColumns, machineColumns, remarkLog } from './heat-logs.ts
 import type { Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
 import { columnName } from './value-cells.ts';
-import {
-  AMOUNT,
-  APPLIANCE,
-  DEGREE_DAYS,
-  ELECTRIC,
-  IDENTIFIER,
-  OWN_USE,
-  RATE_REGISTER,
-  withoutBrackets,
-} from './vocabulary.ts';
+import { AMOUNT, DEGREE_DAYS, ELECTRIC, IDENTIFIER, OWN_USE, RATE_REGISTER, withoutBrackets } from './vocabulary.ts';
 
 /** Number columns that may hold quantities, best first. Costs, rates, counters, numbers of customers and hours are none. */
 export function quantityColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {
@@ -322,11 +313,7 @@ function ofEachKind(found: readonly ColumnFacts[]): ColumnFacts[] {
   if (telling.length === 0) return unnamed.slice(0, 1);
   if (unnamed.length === 0 || telling.some((c) => c.meaning.carrier !== undefined))
     return telling.length > 1 || temperatures.length === 0 ? telling : [...telling, ...temperatures];
-  // A register of a name that we do not know is one too, and is asked about.
-  const unknown = unnamed.filter(
-    (c) => registers[0] && isOfUnknownWords(c, registers[0]) && !APPLIANCE.test(plainWords(c.heading)),
-  );
-  return registers.length > 1 ? [...registers, ...unknown] : [several[0]!];
+  return registers.length > 1 ? registers : [several[0]!];
 }
 
 const firstOf = (columns: readonly ColumnFacts[]): ColumnFacts[] => columns.slice(0, 1);

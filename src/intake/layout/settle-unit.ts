@@ -96,7 +96,7 @@ export function settleUnit(
     book.add('carrier-guessed', 'question', { column: name, expected: FUELS[carrier as DeliveredFuel].written });
   const settledCarrier = carrier ?? guessed;
   const perReading = hours === undefined ? Number.NaN : (perDay * hours) / 24;
-  const mixed = choices.unit === undefined && column.meaning.unit === undefined ? unitsByRow(sheet) : [];
+  const mixed = choices.unit === undefined ? unitsByRow(sheet, column) : [];
   if (mixed.length > 1) book.add('units-by-row', 'refusal', { column: name, found: mixed.join(', ') });
   const unit = stated ?? guessUnit(settledCarrier, column, perDay, perReading);
   const fits = isUnitOf(settledCarrier, unit);

@@ -1,6 +1,6 @@
 /** What is said of a column: its unit and what it is of, above it, beside it, in the titles and the other headings. */
 import type { EnergyUnit } from '../terms/choices.ts';
-import { isOfDegrees } from '../terms/units.ts';
+import { isOfDegrees, ratioOf } from '../terms/units.ts';
 import { cellText, type Table } from '../text/table.ts';
 import { type ColumnFacts, isNumberColumn, isWordColumn } from './column-facts.ts';
 import { namesRegister, registerOf } from './column-words.ts';
@@ -43,17 +43,39 @@ export function unitWords(sheet: Sheet, { heading, suffix }: ColumnFacts): strin
   return said ?? unitWordsBeside(sheet);
 }
 
-/** The units of a column of units that names several, row by row. */
-export function unitsByRow({ columns, table, firstRow }: Sheet): readonly EnergyUnit[] {
-  const units = new Set<EnergyUnit>();
-  for (const c of columns) {
-    if (!isWordColumn(c) || !OF_UNITS.test(plainWords(c.heading))) continue;
+export const isColumnOfUnits = (c: ColumnFacts): boolean => isWordColumn(c) && OF_UNITS.test(plainWords(c.heading));
+
+/** What stands behind a number in its cell. */
+const BEHIND = /[a-zµ³°]+\d?$/i;
+
+/** The words of a row's unit, in a column of units or behind a number, and their meaning: few words again and again. */
+export function unitReader({ table }: Sheet, ofUnits: number | undefined, amounts: number) {
+  const known = new Map<string, { readonly words: string; readonly unit: EnergyUnit | undefined }>();
+  return (row: number) => {
+    const cell = cellText(table, row, ofUnits ?? amounts);
+    const text = ofUnits === undefined ? (BEHIND.exec(cell)?.[0] ?? '') : cell;
+    const words = known.get(text)?.words ?? plainWords(text);
+    const found = known.get(text) ?? { words, unit: unitOfWords(words) };
+    known.set(text, found);
+    return found;
+  };
+}
+
+/** The units of a column that measure different things from row to row: by a column of units, or behind its numbers. */
+export function unitsByRow(sheet: Sheet, column: ColumnFacts): readonly EnergyUnit[] {
+  const { columns, table, firstRow } = sheet;
+  const counts = new Map<EnergyUnit, number>();
+  const beside = column.meaning.unit === undefined ? columns.filter(isColumnOfUnits) : [];
+  const readers = beside.map((c) => unitReader(sheet, c.index, column.index));
+  if (column.suffix !== '') readers.push(unitReader(sheet, undefined, column.index));
+  for (const read of readers)
     for (let row = firstRow; row < table.rowCount; row++) {
-      const unit = unitOfWords(plainWords(cellText(table, row, c.index)));
-      if (unit !== undefined) units.add(unit);
+      const { unit } = read(row);
+      if (unit !== undefined) counts.set(unit, (counts.get(unit) ?? 0) + 1);
     }
-  }
-  return [...units];
+  const often = [...counts].filter(([, rows]) => beside.length > 0 || rows > 1).map(([unit]) => unit);
+  const [first] = often;
+  return beside.length > 0 || often.some((unit) => ratioOf(unit, first!) === undefined) ? often : [];
 }
 
 /**

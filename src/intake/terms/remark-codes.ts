@@ -56,6 +56,7 @@ export const REMARK_CODES = [
   'own-use-asked',
   'phases-added',
   'units-by-row',
+  'units-evened',
   'unit-not-of-carrier',
   'carrier-guessed',
   'columns-left-out',

@@ -3,6 +3,7 @@
 export type ForeignKind =
   | 'spreadsheet'
   | 'old spreadsheet'
+  | 'open spreadsheet'
   | 'archive'
   | 'PDF'
   | 'picture'
@@ -25,7 +26,8 @@ const endsOf = (bytes: Uint8Array): string =>
 /** What an archive by its parts is, where it is no plain one. */
 function recogniseParts(bytes: Uint8Array): ForeignKind {
   const names = endsOf(bytes);
-  if (/xl\/|opendocument\.spreadsheet/.test(names)) return 'spreadsheet';
+  if (names.includes('opendocument.spreadsheet')) return 'open spreadsheet';
+  if (names.includes('xl/')) return 'spreadsheet';
   if (/word\/document|ppt\/presentation|opendocument\.(?:text|presentation)|Index\/Document\.iwa/.test(names))
     return 'document';
   return names.includes('[Content_Types]') ? 'spreadsheet' : 'archive';
@@ -56,6 +58,9 @@ function firstWords(bytes: Uint8Array, length: number): string {
   return words;
 }
 
+/** SYLK and DIF, with a dot for the end of each line. */
+const OLD_TABLE = /^ID;P\w+.*?\.{1,2}[BPCFO];[A-Z]|^TABLE\.{1,2}0,1\.{1,2}/;
+
 /** What kind of file this is, when it is none that is read as a table of text. */
 export function recogniseForeign(bytes: Uint8Array): ForeignKind | undefined {
   if (startsWith(bytes, 0x50, 0x4b, 0x03, 0x04) || startsWith(bytes, 0x50, 0x4b, 0x05, 0x06))
@@ -84,6 +89,8 @@ export function recogniseForeign(bytes: Uint8Array): ForeignKind | undefined {
     /^<!doctype html|^<(?:!--|(?:html|head|body|meta|style|title|script|table|div|center|h[1-6]|p|br)\b)/i.test(words)
   )
     return 'web page';
+  if (/^<\?xml.*(?:office:document|opendocument)/i.test(words)) return 'open spreadsheet';
+  if (/^<\?xml.*(?:Excel\.Sheet|office:spreadsheet)/i.test(words) || OLD_TABLE.test(words)) return 'old spreadsheet';
   if (/^<\?xml|^<feed/i.test(words)) return /<html/i.test(words) ? 'web page' : 'XML';
   return recogniseMessage(bytes);
 }

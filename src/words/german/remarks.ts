@@ -208,6 +208,8 @@ export const REMARKS: Catalogue = {
     '{at} gibt {energy} der Tage vom {from} bis {to} zurück. Das wird von den Zeilen dieser Tage abgezogen.{alike}',
   '{at} gives money back and holds no use. It is no reading of its days.{alike}':
     '{at} gibt Geld zurück und enthält keinen Verbrauch. Die Zeile ist keine Ablesung ihrer Tage.{alike}',
+  '{column} of {file} changes between {expectedNames} and {names} from row to row. Each row was read in its own unit.':
+    '{column} in {file} wechselt von Zeile zu Zeile zwischen {expectedNames} und {names}. Jede Zeile wurde in ihrer eigenen Einheit gelesen.',
   '{at}{when}: {column} reads {names}, and use cannot be negative. It counts as missing. If this is export, choose that in the preview.{alike}':
     '{at}{when}: {column} lautet {names}, doch Verbrauch kann nicht negativ sein. Der Wert gilt als fehlend. Ist es Einspeisung, wählen Sie das in der Vorschau.{alike}',
   '{at}{when}: {column} reads {names}; {expected} is what a house can draw. It counts as missing. Check the unit and the row.{alike}':

@@ -319,7 +319,7 @@ describe('words', () => {
 
   test('standard cubic metres are of gas; a hundred cubic feet by any name', () => {
     const smc = read(`Mese;Consumo (Smc)\n${MONTHS.map((i) => `2025-${two(i + 1)};${kWh(i)}`).join('\n')}`);
-    expect(smc).toEqual({ asked: ['calorific-assumed'], series: [year('gas', YEAR_SUM * KWH_IN_M3)] });
+    expect(smc).toEqual({ asked: ['calorific-assumed'], series: [year('gas', (YEAR_SUM * 39.5) / 3.6)] });
     const feet = read(
       'Read date,Gas meter (100s cu ft)\n15/01/2025,9870\n16/04/2025,9990\n15/07/2025,12',
       'Europe/London',

@@ -178,3 +178,29 @@ test('a register of the evening is read beside those of day and night', () => {
   const { series } = read(`Date,Day kWh,Evening kWh,Night kWh\n${rows.join('\n')}`);
   expect(series).toHaveLength(3);
 });
+
+describe('m³ in some rows and kWh in others', () => {
+  const KWH_IN_M3 = (1.02264 * 39.5) / 3.6;
+  const inM3 = (i: number) => i < 5;
+  const amount = (i: number) => (inM3(i) ? kWh(i) : 10 * kWh(i));
+  const unit = (i: number) => (inM3(i) ? 'm³' : 'kWh');
+  const total = MONTHS.reduce((sum, i) => sum + amount(i) * (inM3(i) ? KWH_IN_M3 : 1), 0);
+  const list = (heading: string, row: (i: number) => string) =>
+    read([heading, ...MONTHS.map((i) => `2025-${two(i + 1)},${row(i)}`)].join('\n'));
+  test.each([
+    ['behind the numbers', list('Month,Gas used', (i) => `${amount(i)} ${unit(i)}`)],
+    ['in a column', list('Month,Gas used,Unit', (i) => `${amount(i)},${unit(i)}`)],
+  ])('%s', (_, { series, asked, noted }) => {
+    expect(series).toEqual([`gas import ${total.toFixed(1)}`]);
+    expect(asked).toEqual(['calorific-assumed']);
+    expect(noted).toContain('units-evened');
+  });
+  test('on the same days are of two fuels', () => {
+    const rows = MONTHS.flatMap((i) => [`2025-${two(i + 1)},${kWh(i)},m³`, `2025-${two(i + 1)},${kWh(i)},kWh`]);
+    const gas = `gas import ${(SUM * KWH_IN_M3).toFixed(1)}`;
+    expect(read(['Month,Used,Unit', ...rows].join('\n')).series).toEqual([gas, `electricity import ${SUM.toFixed(1)}`]);
+  });
+  test('litres among kWh are refused', () => {
+    expect(list('Month,Used', (i) => `${amount(i)} ${inM3(i) ? 'litres' : 'kWh'}`).refused).toContain('units-by-row');
+  });
+});
