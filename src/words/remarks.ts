@@ -213,7 +213,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{column} of {file} says {expected}, which makes {words}. {carrier, select, electricity {A home uses 5 to 60 kWh of electricity a day. } gas {A home seldom uses more than 300 kWh of gas a day. } other {}}Confirm or choose the unit.',
   ),
   'unit-price-asked': phrase(
-    '{column} of {file} in {expected} makes {words}, which nobody pays. Choose the unit. Of bottles or loads, write what they hold.',
+    '{column} of {file}, taken as {expected}, makes {words}, which nobody pays. Choose the unit. Of bottles or loads, write what they hold.',
   ),
   'degrees-doubtful': phrase(
     '{column} of {file} says {expected}, but its mean is {words} {expected}, which would be no weather of a home. Confirm or choose the unit.',

@@ -544,8 +544,8 @@ export const REMARKS: Catalogue = {
     'Wofür {names} {count, plural, one {steht} other {stehen}}, haben wir aus der Stelle erraten, denn es steht nicht dabei. Vergleichen Sie mit dem Papier.',
   '{count, plural, one {A sum on the paper does not come out} other {# sums on the paper do not come out}}: {names}. A number may be misread, rounded, or wrong on the paper. Correct it by a click on the page, or save the bill as printed.':
     '{count, plural, one {Eine Summe auf dem Papier geht nicht auf} other {# Summen auf dem Papier gehen nicht auf}}: {names}. Vielleicht ist eine Zahl falsch gelesen, gerundet oder falsch gedruckt. Berichtigen Sie sie durch einen Klick auf die Seite, oder speichern Sie die Rechnung wie gedruckt.',
-  '{column} of {file} in {expected} makes {words}, which nobody pays. Choose the unit. Of bottles or loads, write what they hold.':
-    '{column} von {file} in {expected} ergibt {words}, was niemand bezahlt. Wählen Sie die Einheit. Bei Flaschen oder Fuhren schreiben Sie, was sie enthalten.',
+  '{column} of {file}, taken as {expected}, makes {words}, which nobody pays. Choose the unit. Of bottles or loads, write what they hold.':
+    '{column} von {file}, als {expected} genommen, ergibt {words}, was niemand bezahlt. Wählen Sie die Einheit. Bei Flaschen oder Fuhren schreiben Sie, was sie enthalten.',
   '{column} of {file} says {expected}, but its mean is {words} {expected}, which would be no weather of a home. Confirm or choose the unit.':
     '{column} von {file} nennt {expected}, aber der Mittelwert ist {words} {expected}; das wäre kein Wetter einer Wohnung. Bestätigen oder wählen Sie die Einheit.',
   '{column} of {file} counts pulses. We took {expected} of them for one kWh. Give the number printed on the meter.':
