@@ -8,6 +8,7 @@ import { sayTold } from './say-told.ts';
 
 const USES: Readonly<Record<RecordUse, string>> = {
   heat: phrase('{name}: used for the heat needed, {days} days of it.'),
+  'heat-joined': phrase('{name}: used for the heat needed, {days} days with what was joined to it.'),
   'heat-register': phrase('{name}: used for the heat needed, added to the other registers of its meter.'),
   'rest-of-home': phrase('{name}: used for what the home uses beside heating.'),
   'too-short': phrase('{name}: not used for the heat needed, since it covers too little time.'),

@@ -37,9 +37,11 @@ export function accountFiles(
     if (carrier === 'water') return { use: 'water' };
     if (carrier === 'outdoor-temperature') return { use: isOfUse(series) ? 'weather' : 'weather-aside' };
     if (isTemperature(carrier)) return { use: 'machine' };
-    if (!joined.some((one) => one.id === id)) return { use: 'joined' };
+    const whole = joined.find((one) => one.id === id);
+    if (!whole) return { use: 'joined' };
     const days = record?.daysOf?.get(id);
-    if (days !== undefined && days > 0) return unused ? { use: unused } : { use: 'heat', days };
+    if (days !== undefined && days > 0)
+      return unused ? { use: unused } : { use: isSame(whole, series) ? 'heat' : 'heat-joined', days };
     if (days !== undefined) return { use: 'covered' };
     const isOfRecord = record?.carrier === carrier && record.series[0]?.role === role;
     if (isOfRecord && registers.some((one) => one.id === id)) return { use: unused ?? 'heat-register' };
@@ -56,6 +58,10 @@ export function accountFiles(
     return days !== undefined && meets && appraisal.climate.recordWeather === 'own';
   }
 }
+
+/** Whether nothing was joined to it, so that its days are its own. */
+const isSame = (whole: Series, { from, to, total }: Series): boolean =>
+  whole.from === from && whole.to === to && Math.abs(whole.total - total) < 1e-6;
 
 /** Why the record of what heats the home is not in the heat needed; undefined where it is. */
 function whyUnused(demand: Appraisal['demand']): RecordUse | undefined {

@@ -144,6 +144,7 @@ export type ColumnAccount = z.infer<typeof ColumnAccount>;
 /** What a comparison or a bill check uses a record for, or why it does not. */
 export const RecordUse = z.enum([
   'heat',
+  'heat-joined',
   'heat-register',
   'rest-of-home',
   'too-short',

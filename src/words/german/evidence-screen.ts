@@ -391,6 +391,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
   '{name}: used for what the home uses beside heating.':
     '{name}: genommen für das, was das Haus neben der Heizung verbraucht.',
   '{name}: used for the weather of the days that it covers.': '{name}: für das Wetter seiner Tage genommen.',
+  '{name}: used for the heat needed, {days} days with what was joined to it.':
+    '{name}: für den Wärmebedarf genommen, {days} Tage mit dem, was mit ihr verbunden wurde.',
   '{name}: not used for the heat needed, since it covers too little time.':
     '{name}: nicht für den Wärmebedarf genommen, denn sie umfasst zu wenig Zeit.',
   '{name}: not used for the heat needed, since another figure was chosen for it.':

@@ -268,6 +268,8 @@ describe('once it is said what they are', () => {
     const made = [{ way: 'record' }];
     expect(usesBy({ estimates: made, chosen: 'together', missing: [] }, 'own')).toEqual(['heat', 'weather']);
     expect(usesBy({ estimates: made, chosen: 'heat-loss', missing: [] }, 'own')).toEqual(['other-figure', 'weather']);
+    const [account] = accountFiles(household, [file], [{ ...own, to: '2025-01-21' }, weather]);
+    expect(account!.records[0]!.use).toBe('heat-joined');
     const short = { estimates: [], chosen: 'together', missing: [{ way: 'record', reason: 'record-too-short' }] };
     expect(usesBy(short, 'typical')).toEqual(['too-short', 'weather-aside']);
   });
