@@ -17,17 +17,19 @@ export function Measured({ size, width, height, share = 1, children }: Standing 
 }
 
 // On the server there is nothing to measure and React warns about layout effects.
-const useMeasuring = typeof window === 'undefined' ? () => {} : useLayoutEffect;
+const isMeasured = typeof window !== 'undefined';
+const useMeasuring = isMeasured ? useLayoutEffect : () => {};
 
 function Watched(props: { readonly initial: number; readonly children: (width: number) => ReactNode }) {
   const place = useRef<HTMLDivElement>(null);
-  const [width, setWidth] = useState(props.initial);
+  // Painted once: nobody sees a picture before its width is found.
+  const [width, setWidth] = useState(isMeasured ? null : props.initial);
   useMeasuring(() => {
     const element = place.current;
     if (!element) return;
     const measure = () => {
       const found = Math.round(element.clientWidth);
-      if (found > 0) setWidth(found);
+      setWidth((before) => (found > 0 ? found : (before ?? props.initial)));
     };
     measure();
     const observer = new ResizeObserver(measure);
@@ -36,7 +38,7 @@ function Watched(props: { readonly initial: number; readonly children: (width: n
   }, []);
   return (
     <div ref={place} className="measured">
-      {props.children(width)}
+      {width === null ? null : props.children(width)}
     </div>
   );
 }
