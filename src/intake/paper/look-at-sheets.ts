@@ -82,8 +82,15 @@ export function lookAtSheets(sheets: readonly Sheet[], recognise: Recognise, zon
       return settled.some((box) => isWithin(across - box.x, box.width) && isWithin(down - box.y, box.height));
     };
     const sure = mode === 'sparse' ? sureLines(seenBefore[at] ?? [], isSettled) : [];
-    let seen = await recognise(whitened(withoutRules(flat), sure), { mode, language }, tell);
-    if (first && surenessOf(seen) < UPRIGHT && countOf([seen], ENGLISH) + countOf([seen], GERMAN) < COMMON_WORDS) {
+    const bare = withoutRules(flat);
+    const isNoise = isNoWriting(bare);
+    let seen = isNoise ? [] : await recognise(whitened(bare, sure), { mode, language }, tell);
+    if (
+      first &&
+      !isNoise &&
+      surenessOf(seen) < UPRIGHT &&
+      countOf([seen], ENGLISH) + countOf([seen], GERMAN) < COMMON_WORDS
+    ) {
       const turned = turnQuarters(flat, 2);
       const others = await recognise(withoutRules(turned), { mode, language }, tell);
       if (surenessOf(others) > surenessOf(seen)) {
@@ -99,6 +106,24 @@ export function lookAtSheets(sheets: readonly Sheet[], recognise: Recognise, zon
     return { ...pageOfWords(upright, all), picture: pictures.get(upright)! };
   }
 }
+
+/** Shapes on a page: bills have some thousand, noise has tens of thousands, over each of which the recogniser ponders for minutes. */
+const [MANY_SHAPES, MOST_SHAPES, SPECK] = [12_000, 40_000, 6];
+/** Noise, gravel or cloth: more shapes than a page has letters, or many that are specks or holes in the dark. */
+export function isNoWriting({ points, width }: Grey): boolean {
+  let dark = 0;
+  let shapes = 0;
+  for (let at = width + 1; at < points.length - 1; at++) {
+    if (points[at]! >= HALF) continue;
+    dark++;
+    const above = at - width;
+    if (points[at - 1]! >= HALF && points[above - 1]! >= HALF && points[above]! >= HALF && points[above + 1]! >= HALF)
+      shapes++;
+  }
+  const isOdd = dark < SPECK * shapes || dark > points.length / 2;
+  return shapes > MOST_SHAPES || (shapes > MANY_SHAPES && isOdd);
+}
+const HALF = 128;
 
 /** A word that is read as surely as that, of 100, is not looked at again. */
 const SURE = 85;

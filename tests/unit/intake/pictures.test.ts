@@ -6,7 +6,7 @@ import { makeRecogniser } from '../../../src/host/recogniser.ts';
 import { bundle, type IntakePreview, type Recognise } from '../../../src/intake/intake.ts';
 import { findSheets } from '../../../src/intake/paper/find-sheet.ts';
 import { flatten, withoutRules } from '../../../src/intake/paper/flatten.ts';
-import { lookAtSheets } from '../../../src/intake/paper/look-at-sheets.ts';
+import { isNoWriting, lookAtSheets } from '../../../src/intake/paper/look-at-sheets.ts';
 import { decodePicture } from '../../../src/intake/paper/picture.ts';
 import { encodePng } from '../../../src/intake/paper/png.ts';
 import { readPages, readPaper } from '../../../src/intake/read-paper.ts';
@@ -118,6 +118,33 @@ describe('a page upside down', () => {
     const turned = { ...upright, points: upright.points.toReversed() };
     const look = await lookAtSheets([turned], recognise, 'Europe/London').next();
     expect(look!.pages[0]!.words.map(({ text }) => text)).toEqual(['Electricity']);
+  });
+});
+
+describe('a picture without writing', () => {
+  /** Even numbers of 8 bits from one seed (the generator of Park and Miller, 1988). */
+  function* chances() {
+    for (let at = 4711; ; ) {
+      at = (at * 48_271) % 2_147_483_647;
+      yield at % 256;
+    }
+  }
+  test('the recogniser never ponders over noise', async () => {
+    const drawn = chances();
+    const points = Uint8Array.from({ length: 1500 * 1200 }, () => drawn.next().value!);
+    const recognise: Recognise = () => Promise.reject(new Error('noise was recognised'));
+    const look = await lookAtSheets([{ width: 1200, height: 1500, points }], recognise, 'Europe/London').next();
+    expect(look!.pages[0]!.words).toEqual([]);
+  });
+  test('a page full of small print is none', () => {
+    const [width, height] = [1650, 2340];
+    const points = new Uint8Array(width * height).fill(255);
+    // 19,000 letters of two strokes each, in 110 lines.
+    for (let line = 0; line < 110; line++)
+      for (let x = 60; x < width - 60; x += 9)
+        for (let y = 40 + line * 20; y < 54 + line * 20; y++)
+          for (const at of [x, x + 4]) points.fill(0, y * width + at, y * width + at + 2);
+    expect(isNoWriting({ width, height, points })).toBe(false);
   });
 });
 
