@@ -95,7 +95,7 @@ export function readFile(
     remarkNoFit(sheet, best?.reason ?? '', book);
     reading = nothingRead(choices, 0);
   }
-  const sums = sumsAmong(reading.series, book);
+  const sums = sumsAmong(reading.series, choices, book);
   const namesOfSums = reading.series.flatMap(({ id, name }) => (sums.has(id) ? [name] : []));
   if (sums.size > 0)
     reading = {

@@ -1,6 +1,6 @@
 /** Reads the registers of a file one after another with the same shape, and brings their series together. */
 
-import { isTemperature } from '../model/shapes/evidence.ts';
+import { isTemperature, type Series } from '../model/shapes/evidence.ts';
 import type { IntakeShape, ShapeReading } from './importer/shape.ts';
 import type { IntakeChoices, IntakeContext } from './intake.ts';
 import { isNumberColumn } from './layout/column-facts.ts';
@@ -56,17 +56,42 @@ export function readRegisters(
       intervals: reading.intervals.map((i) => ({ ...i, seriesId: names.get(i.seriesId)! })),
     };
   });
+  const strange = strangeTemperatures(renamed.flatMap((r) => r.series));
+  const isKept = ({ id }: Series) => !strange.some((one) => one.id === id);
+  const kept = renamed.flatMap((r) => r.series).filter(isKept);
+  if (strange.length > 0 && kept.length === 0)
+    book.add('places-several', 'refusal', { found: listNames(strange.map(({ name }) => name)) });
+  else if (strange.length > 0)
+    book.add('columns-left-out', 'note', {
+      found: listNames(strange.map(({ name }) => name)),
+      expected: listNames(kept.map(({ name }) => name)),
+    });
   const units = new Set(readings.map((r) => r.choices.unit));
   const first = readings.find((r) => r.series.length > 0) ?? readings[0]!;
   const { carrier: _carrier, role: _role, unit, ...rest } = first.choices;
   return {
     choices: { ...rest, ...(units.size === 1 && unit !== undefined ? { unit } : {}) },
-    series: renamed.flatMap((r) => r.series),
-    intervals: renamed.flatMap((r) => r.intervals),
+    series: kept,
+    intervals: renamed.flatMap((r) => r.intervals).filter(({ seriesId }) => !strange.some(({ id }) => id === seriesId)),
     firstDays: first.firstDays,
     dataRows: readings.reduce((sum, r) => sum + r.dataRows, 0),
     ...(readings.every((r) => r.valueColumns) ? { valueColumns: readings.flatMap((r) => r.valueColumns ?? []) } : {}),
   };
+}
+
+const OUT_OF_DOORS = /out(door|side)|aussen|exter|buiten|esterna|udendors|utomhus|ulko|zewn|venk/;
+
+/**
+ * Temperatures of the same days from several places, of which nobody knows which is the home's: all of them, or all but
+ * the one that is said to be out of doors.
+ */
+function strangeTemperatures(series: readonly Series[]): readonly Series[] {
+  const weather = series.filter(({ carrier }) => carrier === 'outdoor-temperature');
+  const meet = weather.filter((one) =>
+    weather.some((other) => other !== one && other.from < one.to && one.from < other.to),
+  );
+  const said = meet.filter(({ name }) => OUT_OF_DOORS.test(plainWords(name)));
+  return said.length === 1 ? meet.filter((one) => one !== said[0]) : meet;
 }
 
 /** Roles of numbers that say when or which. */

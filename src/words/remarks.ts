@@ -233,6 +233,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'unit-converted': phrase(
     '{at}: {column} reads {names}, where the column is in {expectedNames}. It was converted.{alike}',
   ),
+  'repeat-left-out': phrase(
+    '{file}: {record} says the same as {names} day by day, so it was left out and nothing counts twice.',
+  ),
   'sum-left-out': phrase('{file}: {record} is the sum of {names}, so it was left out and nothing counts twice.'),
   'own-use-asked': phrase(
     '{column} of {file} may hold more than the home bought: what it made itself and used ({names}). We took it all as bought. Say whether it was.',
@@ -436,6 +439,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{at}: the meter was changed on {from} ({words}), and the last reading of the old one is given. No use is lost.{alike}',
   ),
   'register-alone': phrase('{file} has too few readings of the counter. Two are needed to know what was used.'),
+  'places-several': phrase(
+    '{file} has temperatures of several places or kinds ({names}). Keep the rows of one of them, then add the file again.',
+  ),
   'readings-times': phrase(
     '{file} says that readings are multiplied by {found}. Multiply them in the file and take that factor out, or give the use instead.',
   ),

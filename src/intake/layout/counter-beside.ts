@@ -26,6 +26,15 @@ function numbersOf(sheet: Sheet, { index }: ColumnFacts): number[] {
   return stepOf(sheet).isNewestFirst ? numbers.reverse() : numbers;
 }
 
+/** Whether rows of energy and rows of gas by volume, told apart by their unit, are one use in both. */
+export function isOfVolumeRows(energy: Sheet, volume: Sheet): boolean {
+  const amountOf = ({ columns }: Sheet) => columns.find((c) => isNumberColumn(c) && c.meaning.role === 'value');
+  const [kWh, m3] = [amountOf(energy), amountOf(volume)];
+  if (!kWh || !m3 || mayCount(kWh) || mayCount(m3)) return false;
+  const { share, ratio, count } = distance(numbersOf(energy, kWh), numbersOf(volume, m3));
+  return count >= LEAST_ROWS && share <= BY_FACTORS && ratio > KWH_IN_M3[0] && ratio < KWH_IN_M3[1];
+}
+
 /** How far one list is from so many times the other, as a share of it, and how many that is. */
 function distance(of: readonly number[], from: readonly number[]): { share: number; ratio: number; count: number } {
   const pairs = of.flatMap((a, i) =>

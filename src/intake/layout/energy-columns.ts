@@ -24,7 +24,16 @@ import { heatAlone, logColumns, machineColumns, remarkLog } from './heat-logs.ts
 import type { Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
 import { columnName } from './value-cells.ts';
-import { AMOUNT, DEGREE_DAYS, ELECTRIC, IDENTIFIER, OWN_USE, RATE_REGISTER, withoutBrackets } from './vocabulary.ts';
+import {
+  AMOUNT,
+  DEGREE_DAYS,
+  ELECTRIC,
+  IDENTIFIER,
+  OF_UNITS,
+  OWN_USE,
+  RATE_REGISTER,
+  withoutBrackets,
+} from './vocabulary.ts';
 
 /** Number columns that may hold quantities, best first. Costs, rates, counters, numbers of customers and hours are none. */
 export function quantityColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {
@@ -37,6 +46,8 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
       !(c.counting && (c.meaning.role === 'index' || c.index === 0)) &&
       !isMoneyColumn(c) &&
       !isOfNoAmount(c) &&
+      // "10 kWh" in every row of a column of units is no amount.
+      !(c.smallest === c.largest && c.suffix !== '' && OF_UNITS.test(plainWords(c.heading))) &&
       // Numbers of a station or a place stand in every row alike.
       !(c.meaning.role === 'unknown' && c.smallest === c.largest && c.largest !== 0 && c.numbers > 2),
   );
@@ -165,7 +176,7 @@ export function seriesColumns(
   return columns.toSorted((a, b) => a.index - b.index);
 }
 
-const PHASE = /\b(?:phase ?|ph ?|l)([123])\b|\bphase ([abc])\b|(?<= )([abc])$/;
+const PHASE = /\b(?:phase ?|ph ?|l)([123])\b|\bphase ([abc])\b|(?<= )([abc])$|^([abc])(?= )/;
 
 /** Heading without the sign of its phase; undefined where it has none. */
 function withoutPhase({ heading }: ColumnFacts): string | undefined {
@@ -357,7 +368,7 @@ function isRival(c: ColumnFacts, [taken]: readonly ColumnFacts[]): boolean {
     c.meaning.unit === taken!.meaning.unit &&
     c.meaning.carrier === taken!.meaning.carrier &&
     c.meaning.role === taken!.meaning.role &&
-    !isTotal(taken!) &&
+    (!isTotal(taken!) || isTotal(c)) &&
     !mayBeMoney(c, taken!)
   );
 }

@@ -7,6 +7,7 @@ import { type BillPart, billPartOf, isOfEnergy } from './bill-headings.ts';
 import {
   AMOUNT,
   CLOCK_TIME,
+  COLD_MADE,
   COUNTER,
   DEGREE_DAYS,
   DRAWN,
@@ -125,13 +126,13 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
   if (sold) return sold;
   if (/[([ ]k(elvin)?[)\]]|kelvin/.test(words)) return 'K';
   if (
-    /°c|\bdeg\.? ?c\b|celsius|\btemp\w* c\b|bulb ?[([]c[)\]]|\b(temp\w*|t ?(air|mean|avg|max|min)?) ?[([]c[)\]]|º ?c(?![a-z])/.test(
+    /°c|\bdeg\.? ?c\b|celsius|\btemp\w* c\b|^t ?(mean|avg|max|min) c$|bulb ?[([]c[)\]]|\b(temp\w*|t ?(air|mean|avg|max|min)?) ?[([]c[)\]]|º ?c(?![a-z])/.test(
       words,
     )
   )
     return '°C';
   if (
-    /°f|\bdeg\.? ?f\b|fahrenheit|\b(temp\w*|oat|[el]wt) f\b|bulb ?[([]f[)\]]|\b(temp\w*|t ?(air|mean|avg|max|min)?) ?[([]f[)\]]|º ?f(?![a-z])|\btmpf\b/.test(
+    /°f|\bdeg\.? ?f\b|fahrenheit|\b(temp\w*|oat|[el]wt) f\b|^t ?(mean|avg|max|min) f$|bulb ?[([]f[)\]]|\b(temp\w*|t ?(air|mean|avg|max|min)?) ?[([]f[)\]]|º ?f(?![a-z])|\btmpf\b/.test(
       words,
     )
   )
@@ -143,6 +144,11 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
 export function timesOfWords(words: string): number {
   if (unitOfWords(words) === 'hundred ft³') return 1;
   if (/\bmcf\b|\bk ?btus?\b|\b(10 ?³|10\^3|e3) ?m[3³]/.test(words)) return 1000;
+  // Degrees are never counted in tens: "°C x10" are tenths.
+  const unit = unitOfWords(words);
+  if (unit === '°C' || unit === '°F' || unit === 'K') return 1;
+  const counted = /(?:^|[[(]) *(10+|0[.,]0*1) ?(?:[mk]?wh|[mg]j|m3|m³|gcal) *(?:$|[\])])/.exec(words)?.[1];
+  if (counted) return Number(counted.replace(',', '.'));
   const [, behind, before] = /[x×*] ?(10+|0[.,]0*1)(?![\d.,])|(?<![\d.,])(10+|0[.,]0*1) ?[x×*](?!\w)/.exec(words) ?? [];
   return Number((behind ?? before ?? '1').replace(',', '.'));
 }
@@ -238,6 +244,7 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
     DEGREE_DAYS.test(words) ||
     NOT_ACTIVE.test(words) ||
     OWN_USE.test(words) ||
+    COLD_MADE.test(words) ||
     TO_COMPARE.test(words) ||
     isOtherFuel(words)
   )

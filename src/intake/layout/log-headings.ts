@@ -22,7 +22,9 @@ export function nameLogColumns(given: readonly ColumnFacts[]): ColumnFacts[] {
     (c.meaning.seriesRole === 'generation' && MADE_HERE.test(words[i]!));
   const electric = columns.filter((c, i) => isEnergy(c) && !isOther(c, i) && ELECTRIC.test(words[i]!));
   const heat = columns.filter((c, i) => isEnergy(c) && !isOther(c, i) && HEAT.test(words[i]!) && !electric.includes(c));
-  if (electric.length === 0 && heat.length === 0 && isHeatMeter(columns))
+  // What flows through a meter of heat is consumed as heat.
+  const isElectric = electric.some((c) => /electr|\belec\b/.test(plainWords(c.heading)));
+  if (!isElectric && heat.length === 0 && isHeatMeter(columns))
     return columns.map((c) =>
       isEnergy(c) && c.meaning.carrier === undefined
         ? { ...c, meaning: { ...energyOf(c), carrier: 'heat', seriesRole: 'heat-output' } }

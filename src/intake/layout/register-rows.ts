@@ -6,6 +6,7 @@ import { countAsNumber, readAwkwardNumber } from '../numbers/read-number.ts';
 import { pickRows } from '../text/rewrite-cells.ts';
 import { cellText, rowTexts } from '../text/table.ts';
 import { type ColumnFacts, isDateColumn, isMarkColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
+import { isOfVolumeRows } from './counter-beside.ts';
 import { carrierOfWords, type Energy, meaningOf, plainWords, slotOfHeading, unitOfWords } from './headings.ts';
 import { energiesByPartner } from './log-headings.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
@@ -84,9 +85,29 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
         WAY.test(plainWords(column.heading)) && !known.get(register) && !AMOUNT.test(plainWords(register)),
       ),
     }));
-    return { column: column.index, sheets: joinTurns(sheet, sheets), leftOut };
+    const inOneUnit = withoutVolume(sheets);
+    const volumes = sheets.filter((one) => !inOneUnit.some(({ register }) => register === one.register));
+    return {
+      column: column.index,
+      sheets: joinTurns(sheet, inOneUnit),
+      leftOut: [...leftOut, ...volumes.map(({ register }) => register)],
+    };
   }
   return undefined;
+}
+
+/** Of rows that give the same gas in m³ and in kWh those in kWh, which are then known to be of gas. */
+function withoutVolume(sheets: readonly RegisterSheet[]): readonly RegisterSheet[] {
+  const [volume, ...others] = sheets.filter(({ register }) => unitOfWords(plainWords(register)) === 'm³');
+  const [energy, ...further] = sheets.filter(({ register }) => unitOfWords(plainWords(register)) === 'kWh');
+  if (!volume || !energy || others.length + further.length > 0 || !isOfVolumeRows(energy.sheet, volume.sheet))
+    return sheets;
+  const columns = energy.sheet.columns.map((c) =>
+    isNumberColumn(c) && c.meaning.role === 'value' ? { ...c, meaning: { ...c.meaning, carrier: 'gas' as const } } : c,
+  );
+  return sheets
+    .filter((one) => one !== volume)
+    .map((one) => (one === energy ? { ...energy, sheet: { ...energy.sheet, columns } } : one));
 }
 
 /** "Jan 14 - Feb 12" is when, and no register. */

@@ -92,18 +92,22 @@ export function settleUnit(
   )
     // Water is metered by volume too, and heat beside it.
     book.add('carrier-guessed', 'question', { column: name, expected: 'gas' });
+  else if (choices.carrier === undefined && isGallon(stated) && said === undefined)
+    // Water is metered by the gallon, and oil is bought by it.
+    book.add('carrier-guessed', 'question', { column: name, expected: 'water' });
   else if (choices.carrier === undefined && isSaleUnit(stated) && said?.carrier !== carrier)
     book.add('carrier-guessed', 'question', { column: name, expected: FUELS[carrier as DeliveredFuel].written });
   const settledCarrier = carrier ?? guessed;
   const perReading = hours === undefined ? Number.NaN : (perDay * hours) / 24;
   const mixed = choices.unit === undefined ? unitsByRow(sheet, column) : [];
   if (mixed.length > 1) book.add('units-by-row', 'refusal', { column: name, found: mixed.join(', ') });
-  const unit = stated ?? guessUnit(settledCarrier, column, perDay, perReading);
+  const inTenths = isTemperature(settledCarrier) && saysTenths(sheet, column);
+  const unit = stated ?? (inTenths ? '°C' : guessUnit(settledCarrier, column, perDay, perReading));
   const fits = isUnitOf(settledCarrier, unit);
   const settled: EnergyUnit = fits ? unit : usualUnit(settledCarrier);
   if (!fits) book.add('unit-not-of-carrier', 'question', { column: name, found: unit, expected: settled });
   // The two halves of America write their degrees differently.
-  const isSure = settled === '°C' && !ofAmerica;
+  const isSure = settled === '°C' && (!ofAmerica || inTenths);
   if (isBareGallon || (stated === undefined && !isSure && settledCarrier !== 'water'))
     book.add('unit-guessed', 'question', {
       column: name,
@@ -144,7 +148,7 @@ export function settleUnit(
   const pulsesPerKWh = choices.pulsesPerKWh ?? (settled === 'pulse' ? pulsesSaid(sheet, column) : undefined);
   const usual = kWhPerUnit(settled, settledCarrier, context, { ...choices, pulsesPerKWh });
   // Tenths of a degree are written without a sign.
-  const tenths = isOfDegrees(settled) && saysTenths(sheet, column) ? 0.1 : 1;
+  const tenths = inTenths && isOfDegrees(settled) ? 0.1 : 1;
   const heading = plainWords(column.heading);
   const times =
     choices.unit === undefined || choices.unit === statedUnit(sheet, column)

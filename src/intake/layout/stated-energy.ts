@@ -9,38 +9,42 @@ import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings
 import { isBesideHeat } from './heat-logs.ts';
 import type { Sheet } from './sheet.ts';
 import { carrierOfTitles, unitOfTitles } from './titles.ts';
-import { WAY } from './vocabulary.ts';
+import { OF_UNITS, WAY } from './vocabulary.ts';
 
 /** Unit as written: above the column, behind the numbers, in the title lines, in the file's name. */
 export function statedUnit(sheet: Sheet, column: ColumnFacts): EnergyUnit | undefined {
   const withSuffix = column.suffix === '' ? undefined : unitOfWords(plainWords(column.suffix));
   if (column.meaning.unit ?? withSuffix) return column.meaning.unit ?? withSuffix;
-  return unitBeside(sheet) ?? unitOfTitles(sheet);
+  return unitBeside(sheet, column) ?? unitOfTitles(sheet);
 }
 
-const OF_UNITS = /\bunits?\b|\buom\b|einheit|unite\b|unidad|unita\b|eenheid|enhed/;
+/**
+ * A column of one and the same unit in every row; a lone letter under other words may be a mark. Right beside a column it
+ * is that one's.
+ */
+export const unitBeside = (sheet: Sheet, column?: ColumnFacts): EnergyUnit | undefined =>
+  unitOfWords(unitWordsBeside(sheet, column));
 
-/** A column of one and the same unit in every row; a lone letter under other words may be a mark. */
-export const unitBeside = (sheet: Sheet): EnergyUnit | undefined => unitOfWords(unitWordsBeside(sheet));
-
-function unitWordsBeside({ columns, table, firstRow }: Sheet): string {
-  for (const c of columns) {
-    if (!isWordColumn(c)) continue;
+function unitWordsBeside({ columns, table, firstRow }: Sheet, column?: ColumnFacts): string {
+  const all = columns.flatMap((c) => {
     const word = cellText(table, firstRow, c.index);
     const isOfUnits = OF_UNITS.test(plainWords(c.heading));
-    if (!isOfUnits && word.length < 2) continue;
+    // "10 kWh" in every row is a number with a unit as well.
+    if (!(isWordColumn(c) || (isOfUnits && c.suffix !== '')) || (!isOfUnits && word.length < 2)) return [];
     const isShort = word.length <= 12 && (isOfUnits || c.meaning.role !== 'quality');
     const said = isShort ? word : /[([]([^)\]]{1,8})[)\]]$/.exec(word)?.[1];
-    const words = plainWords(said ?? '');
-    if (unitOfWords(words) !== undefined && isConstant(table, firstRow, c.index, word)) return words;
-  }
-  return '';
+    // In a column of units a letter says degrees.
+    const words = plainWords((said ?? '').replace(isOfUnits ? /^(?=[CF]$)/ : /^$/, isOfUnits ? '°' : ''));
+    const isUnit = unitOfWords(words) !== undefined && isConstant(table, firstRow, c.index, word);
+    return isUnit ? [{ index: c.index, words }] : [];
+  });
+  return (all.find(({ index }) => index === (column?.index ?? -1) + 1) ?? all[0])?.words ?? '';
 }
 
 /** The words that state a column's unit: above it, behind its numbers or in a column of units. */
-export function unitWords(sheet: Sheet, { heading, suffix }: ColumnFacts): string {
-  const said = [heading, suffix].map(plainWords).find((words) => unitOfWords(words) !== undefined);
-  return said ?? unitWordsBeside(sheet);
+export function unitWords(sheet: Sheet, column: ColumnFacts): string {
+  const said = [column.heading, column.suffix].map(plainWords).find((words) => unitOfWords(words) !== undefined);
+  return said ?? unitWordsBeside(sheet, column);
 }
 
 export const isColumnOfUnits = (c: ColumnFacts): boolean => isWordColumn(c) && OF_UNITS.test(plainWords(c.heading));
@@ -65,7 +69,9 @@ export function unitReader({ table }: Sheet, ofUnits: number | undefined, amount
 export function unitsByRow(sheet: Sheet, column: ColumnFacts): readonly EnergyUnit[] {
   const { columns, table, firstRow } = sheet;
   const counts = new Map<EnergyUnit, number>();
-  const beside = column.meaning.unit === undefined ? columns.filter(isColumnOfUnits) : [];
+  const all = column.meaning.unit === undefined ? columns.filter(isColumnOfUnits) : [];
+  const own = all.filter(({ index }) => index === column.index + 1);
+  const beside = own.length > 0 ? own : all;
   const readers = beside.map((c) => unitReader(sheet, c.index, column.index));
   if (column.suffix !== '') readers.push(unitReader(sheet, undefined, column.index));
   for (const read of readers)
@@ -107,7 +113,7 @@ export function statedCarrier(sheet: Sheet, column: ColumnFacts): Energy | undef
 }
 
 const OF_FUELS =
-  /\btype\b|\btipo\b|metertype|zahler(art|typ)|malertype|parameter|quantity|variable|measurement|\bfield\b|commodity|\bfuel|service|utility|indicator|entity|sensor|statistic|energieart|sparte|medium|^energi|fluide|suministro|fornitura/;
+  /\btype\b|\btipo\b|metertype|zahler(art|typ)|malertype|parameter|quantity|variable|measurement|\bfield\b|commodity|\bfuel|service|utility|indicator|entity|sensor|statistic|energieart|sparte|medium|media\b|\bprodu[ck]t(?![a-z])|^energi|fluide|suministro|fornitura/;
 
 const OF_CODES = /\bobis\b|\bregister\b|\bkanal\b|\bchannel\b|kennzahl|kennziffer/;
 

@@ -74,9 +74,15 @@ export const NOT_ACTIVE = any(
   whole('volts?|amps?|amperes?|ampere'),
 );
 
+/** Taken out of a home by what cools it: neither electricity nor heat that was asked for. */
+export const COLD_MADE = words(
+  '(?<![a-z])cold (energy|generat|produc|output)|cooling (power|capacity|output|produc|generat|energy (output|produc|generat|deliver))',
+  'kaltemenge|kalteenergie|kalteerzeug|kalteproduk|kuhlenergie|froid produit|energie (frigorifique|de froid)|energia frigorifera',
+);
+
 /** What a home uses of its own making: neither bought nor sent out. */
 export const OWN_USE = words(
-  'self.?consum|eigenverbrauch|autocons|eigen ?verbruik|egetforbrug|egenforbrug|own use|eigendeckung|(solar|\\bpv|panels?|roof) (to|used (in|by)) (the )?(home|house|load)',
+  'self.?consum|eigenverbrauch|autocons|eigen ?verbruik|egetforbrug|egenforbru|egenanvandn|own use|eigendeckung|(solar|\\bpv|panels?|roof) (to|used (in|by)) (the )?(home|house|load)',
 );
 
 /** Sent out into the grid. */
@@ -91,6 +97,7 @@ export const SENT_OUT = any(
   words('revente|vertid|excedent|exportaci|exportad|inyect|iniezion|immission|immess|ecceden'),
   words('(?<![a-z])cedut|cessione|restitu|teruglever|terug ?gelever|injectie|invoed|teruggaaf|elsalg|overskud'),
   words(
+    '(?<![a-z])ret (?=energy)',
     'salg til|solgt til|leveret til net|til nettet|eksport',
     '^-?a ?[-−–](?= ?($|[\\[(]|k?wh|total|gesamt|sum))',
     '(?<![a-z])p ?[-−–](?= ?($|[\\[(]))',
@@ -109,7 +116,8 @@ export const MADE_HERE = any(
 );
 /** Words for making that heat pumps use of their heat as well. */
 export const MADE = words(
-  '\\bmade\\b|\\byield|produkcj|produksj|tuotanto|wytworz|vyrob|produc|produkt|produit|prodott|produz|produced|ertrag|erzeugt|opbrengst',
+  // A column of the product that is sold says nothing of making.
+  '\\bmade\\b|\\byield|produkcj|produksj|tuotanto|wytworz|vyrob|produc(?!ts?(?![a-z]))|produkt(?!er?(?![a-z])|(?![a-z]))|produite|(?<=[a-z] )produit|prodott|produz|ertrag|erzeugt|opbrengst',
 );
 
 /** Drawn from the grid. */
@@ -162,6 +170,7 @@ export const ELECTRIC = any(
 );
 
 export const HEAT = any(
+  words('^((hp|total|space) )?heating (power|output|capacity)(?! ?(consum|input|used))'),
   words(
     'heat (output|out|produced|delivered|meter|generated|energy|supplied)|thermal|thermi(que|sch)|termica',
     '(?<!(electric|gas|oil|storage) )heat (used|usage|consum\\w+|power|demand)(?! ?pump)',
@@ -197,12 +206,12 @@ export const OUTDOOR = any(
     't ?air',
     'tmp[cf]?',
     't ?(out(door|side)?|ext|aussen|amb(ient)?|buiten|est|ude)',
-    'tavg',
+    'tavg( [cf])?',
     'tmed',
     'tas',
     'tmk?',
     'tt[_ ]?(tu|\\d+)',
-    't ?mean',
+    't ?mean( [cf])?',
     'tg',
     'oat',
   ),
@@ -309,7 +318,7 @@ export const MONEY = any(
   words('cost|(?<!de )charge|price|£|€|₹|[([]rs\\.?[)\\]]|\\$|net amount|gross amount|kosten|betrag|preis'),
   words('kostnad|kwota|koszt|(?<![a-z])(zl|pln|cena|kc|czk|sek|nok)(?![a-z])'),
   words('montant|\\bprix|coute?\\b|coste|import[eo]\\b|precio|prezzo|costo|bedrag|prijs|belob'),
-  words('omkostning'),
+  words('omkostning', '(?<![a-z])(inc|incl|exc?|excl|plus) (vat|tax|gst)(?![a-z])'),
   whole('gbp|eur|euros?|usd|chf|dkk|kr|pence|pounds?|pris|debit|credit|balance|saldo|solde|haben|paid (in|out)'),
 );
 
@@ -383,6 +392,9 @@ export const BOUGHT_AHEAD = words(
 /** Rows of sums and the like, by their first word as written. */
 export const TOTALS =
   /^((grand |sub ?)?(\p{L}+(summen?|totaal|total)|totals?|diff\w*|ver[aä]nderung|mittel(wert)?|summa|razem|[lł][aą]cznie|celkem|m[eé]dia|medelv[aä]rde|[sś]rednia|pr[uů]m[eě]r|gjennomsnitt|gennemsnit|totaal|totale|totaux|sum|summe|suma|somme|somma|gesamt|insgesamt|i alt|average|mean|durchschnitt|moyenne|media|gemiddelde|maximum|minimum|max|min|count|overall)\b|[øσδ⌀∑](?!\p{L}))/iu;
+
+/** A column of units. */
+export const OF_UNITS = /\bunits?\b|\buom\b|einheit|unite\b|unidad|unita\b|eenheid|enhed/;
 
 /** Words for a week. */
 export const WEEK =

@@ -1,5 +1,10 @@
-/** A record that is the sum of the others of its kind, as a register of all rates beside those of each, is one use again. */
+/**
+ * A record that is the sum of the others of its kind, as a register of all rates beside those of each, is one use again;
+ * so is one that repeats another day by day, as a counter does that begins elsewhere.
+ */
 import type { Series } from '../../model/shapes/evidence.ts';
+import { isRegisterName } from '../layout/column-words.ts';
+import type { IntakeChoices } from '../terms/choices.ts';
 import { listNames, type RemarkBook } from '../terms/remark-book.ts';
 
 /** Registers are printed to a tenth or a thousandth each. A judgement. */
@@ -26,11 +31,61 @@ function isSumOf(whole: Series, others: readonly Series[]): boolean {
   });
 }
 
-/** The ids of such sums, with a remark for each. */
-export function sumsAmong(series: readonly Series[], book: RemarkBook): ReadonlySet<string> {
+/** Two meters never come to the same on so many days of different amounts. A judgement. */
+const TELLING_AMOUNTS = 5;
+/** What counters rise by is as they are printed. */
+const isSame = (a: number, b: number): boolean => Math.abs(a - b) <= Math.max(0.002, Math.abs(b) * 0.0005);
+
+function isRepeatOf(one: Series, other: Series): boolean {
+  // Two rates of a meter are two, however alike they are made up.
+  if (one.days?.first !== other.days?.first || isRegisterName(one.name)) return false;
+  const [mine, theirs] = [partsOf(one), partsOf(other)];
+  if (new Set(mine.filter((amount) => amount)).size < TELLING_AMOUNTS || mine.length !== theirs.length) return false;
+  return mine.every((amount, i) => (amount === null ? theirs[i] === null : isSame(amount, theirs[i] ?? Number.NaN)));
+}
+
+/** What a roof makes, before and behind the inverter, differs by its losses; what is reckoned of it by rounding. Judgements. */
+const LOSSES = 0.1;
+const RECKONED = 0.01;
+
+const apartOf = (a: readonly (number | null)[], b: readonly (number | null)[], times: number): number =>
+  a.reduce<number>((sum, kWh, i) => sum + Math.abs((kWh ?? 0) - times * (b[i] ?? 0)), 0);
+
+/** Two records of what a home makes or sends out that hardly differ, or keep one ratio day by day, may be one. */
+function askTwice(kind: readonly Series[], { every, columns }: IntakeChoices, book: RemarkBook): void {
+  if (every || columns?.value !== undefined) return;
+  for (const [i, one] of kind.entries()) {
+    if ((one.role !== 'generation' && one.role !== 'export') || isRegisterName(one.name)) continue;
+    const mine = partsOf(one);
+    if (one.total <= 0 || mine.length < TELLING_AMOUNTS) continue;
+    const near = kind.slice(i + 1).filter((other) => {
+      const theirs = partsOf(other);
+      return (
+        other.total > 0 &&
+        (apartOf(mine, theirs, 1) <= LOSSES * one.total ||
+          apartOf(mine, theirs, one.total / other.total) <= RECKONED * one.total)
+      );
+    });
+    if (near.length === 0) continue;
+    const found = listNames(near.map(({ name }) => name));
+    book.add('column-asked', 'question', { column: one.name, found, count: near.length });
+    return;
+  }
+}
+
+/** The ids of such records, with a remark for each. */
+export function sumsAmong(series: readonly Series[], choices: IntakeChoices, book: RemarkBook): ReadonlySet<string> {
   const sums = new Set<string>();
   const kinds = Map.groupBy(series, (one) => `${one.carrier} ${one.role} ${one.resolution} ${one.from} ${one.to}`);
-  for (const kind of kinds.values()) {
+  for (const all of kinds.values()) {
+    const repeats = all.filter((one, i) => all.slice(0, i).some((first) => isRepeatOf(one, first)));
+    for (const one of repeats) {
+      sums.add(one.id);
+      const first = all.find((other) => isRepeatOf(one, other))!;
+      book.add('repeat-left-out', 'note', { column: one.name, found: first.name });
+    }
+    const kind = all.filter((one) => !repeats.includes(one));
+    askTwice(kind, choices, book);
     const whole = kind.find(
       (one) =>
         one.total > 0 &&

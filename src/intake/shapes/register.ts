@@ -220,8 +220,11 @@ function counterColumns(sheet: Sheet, isChosen = false): ColumnFacts[] {
   const telling = joined.filter((c) => namesItself(c));
   const unnamed = joined.filter((c) => !telling.includes(c) && c.meaning.unit === telling[0]?.meaning.unit);
   // Beside what is sent out the one other counter is what is drawn; beside what is made it may be all that is used.
+  // So does the one beside a counter of the heat pump, which is a part of it.
   const isBesideOutside =
-    unnamed.length === 1 && telling.every(isOutside) && (!telling.some(isMade) || isOfGrid(unnamed[0]!));
+    unnamed.length === 1 &&
+    telling.every((c) => isOutside(c) || c.meaning.seriesRole === 'heat-pump') &&
+    (!telling.some(isMade) || isOfGrid(unnamed[0]!));
   const several = isBesideOutside ? joined.filter((c) => telling.includes(c) || unnamed.includes(c)) : telling;
   return several.length > 1 && new Set(several.map((c) => c.heading)).size === several.length
     ? several
@@ -243,7 +246,10 @@ function rivalsOf(sheet: Sheet, taken: ColumnFacts): ColumnFacts[] {
       !c.counting &&
       (isOtherUse(sheet, c, taken) ||
         (c.meaning.unit === unit &&
-          (c.meaning.carrier === carrier || isOutside(c) || isOutside(taken)) &&
+          (c.meaning.carrier === carrier ||
+            [c.meaning.carrier, carrier].includes(undefined) ||
+            isOutside(c) ||
+            isOutside(taken)) &&
           c.meaning.role === role)),
   );
 }
