@@ -8,6 +8,7 @@ import { DeskError } from './desk-error.ts';
 import type { WholeHousehold } from './household-file.ts';
 import type { InputCheck } from './household-input.ts';
 import { type HouseholdInput, toHousehold } from './household-input.ts';
+import { askOtherMeters } from './join/find-other-meter.ts';
 import { findOverlaps, withOverlaps } from './join/find-overlaps.ts';
 import { remarkRivals } from './join/remark-rivals.ts';
 import { seriesInMemory } from './join/stored-series.ts';
@@ -90,7 +91,7 @@ export async function gatherInput(given: GatherInput): Promise<WholeHousehold> {
   const whole = { household, evidence, estimates: [], checks: [] };
   // The answer stands at a file of the household file, so that a bill is asked about by the name that it has there.
   const rivals = remarkRivals(seriesInMemory(whole), seen, () => true);
-  refuseQuestions(rivals, { choices: {}, series: [], shape: null });
+  refuseQuestions([...rivals, ...askOtherMeters(seen)], { choices: {}, series: [], shape: null });
   return whole;
 }
 

@@ -2,7 +2,14 @@
  * The door through which files come in: text or bytes in, typed evidence and remarks out. Pure: no clock, no disk, no database.
  * A new shape is one new file in `shapes/` that exports an `IntakeShape`, added to the list in `shapes/index.ts`.
  */
-export { type ChoicesOfColumn, ENERGY_UNITS, EnergyUnit, IntakeChoices, type IntakeContext } from './terms/choices.ts';
+export {
+  type BesideChoice,
+  type ChoicesOfColumn,
+  ENERGY_UNITS,
+  EnergyUnit,
+  IntakeChoices,
+  type IntakeContext,
+} from './terms/choices.ts';
 export {
   PAPER_SHAPE,
   type PageMode,

@@ -1,6 +1,6 @@
 /** Reads any evidence file: one function for the preview and for the import, so that both see the same values. */
 
-import { isUse, type Remark, type Series } from '../model/shapes/evidence.ts';
+import { type OwnNumber, type Remark, type Series, standsBeside } from '../model/shapes/evidence.ts';
 import type { Wording } from '../model/shapes/told.ts';
 import { writesMonthFirst } from './dates/decide-day-first.ts';
 import { FORMS } from './forms/index.ts';
@@ -17,6 +17,7 @@ import { lacksYear } from './layout/date-parts.ts';
 import { evenUnits } from './layout/even-units.ts';
 import { remarkPreamble } from './layout/explain-strays.ts';
 import { isOtherFuel, plainWords } from './layout/headings.ts';
+import { numbersOfSheet } from './layout/own-numbers.ts';
 import { peopleOf } from './layout/people-of-sheet.ts';
 import { remarkSigns } from './layout/quality-marks.ts';
 import { splitByRegister } from './layout/register-rows.ts';
@@ -112,6 +113,7 @@ export function readFile(
   context.onProgress?.(1);
   const refused = book.refused();
   const people = peopleOf(sheet);
+  const numbers = numbersOfSheet(sheet, registers?.column);
   return {
     people,
     preview: {
@@ -150,7 +152,7 @@ export function readFile(
       series: refused
         ? []
         : recordsWithoutPeople(
-            reading.series.map((one) => ofSheet(one, sheet)),
+            reading.series.map((one) => ofSheet(one, sheet, numbers)),
             people,
           ).map((one) => standing(one, choices)),
       firstDays: refused ? [] : [...reading.firstDays],
@@ -224,15 +226,17 @@ function ofArchive(fileName: string, packed: Packed, given: IntakeChoices, conte
   };
 }
 
-/** What a record of use is beside others of its kind, where the installer said it. */
+/** What a record is beside others of its kind, where the installer said it. */
 export function standing(series: Series, choices: IntakeChoices): Series {
   const beside = choices.besideOf?.[series.name] ?? choices.beside;
-  return beside !== undefined && isUse(series) ? { ...series, beside } : series;
+  if (beside === undefined || !standsBeside(series)) return series;
+  return beside === 'goes-on' ? { ...series, goesOn: true } : { ...series, beside };
 }
 
 /** Every sheet but the one that is taken by itself names its records, so that no two sheets' are one. */
-function ofSheet(series: Series, { workbook }: Sheet): Series {
-  return workbook && !workbook.isFirst ? { ...series, name: `${workbook.sheet}: ${series.name}` } : series;
+function ofSheet(series: Series, { workbook }: Sheet, numbers: readonly OwnNumber[]): Series {
+  const own = numbers.length > 0 && standsBeside(series) ? { ...series, numbers: [...numbers] } : series;
+  return workbook && !workbook.isFirst ? { ...own, name: `${workbook.sheet}: ${series.name}` } : own;
 }
 
 /** Files that are no table, such as meter data in XML; undefined where the file may be a table. */

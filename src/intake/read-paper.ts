@@ -2,6 +2,7 @@
 
 import { writesMonthFirst } from './dates/decide-day-first.ts';
 import type { IntakeChoices, IntakeContext, IntakeResult } from './intake.ts';
+import { numbersInText } from './layout/own-numbers.ts';
 import { billOfSection, spanOf } from './paper/bill-of-section.ts';
 import { seriesOf, servicesOf } from './paper/bill-series.ts';
 import type { Box } from './paper/figures.ts';
@@ -11,7 +12,7 @@ import { findLeftOver, type LeftOver } from './paper/left-over.ts';
 import { sumQuantity } from './paper/lines.ts';
 import { type Looks, lookAtSheets } from './paper/look-at-sheets.ts';
 import { moneyOf } from './paper/money.ts';
-import { rowsOf } from './paper/page.ts';
+import { rowsOf, textOfRow } from './paper/page.ts';
 import { MOST_PAGES } from './paper/pdf-words.ts';
 import { namesOn, rowsWithout } from './paper/people.ts';
 import { MOST_POINTS } from './paper/picture.ts';
@@ -187,9 +188,10 @@ export function readPages(
     only.add('paper-given-back', 'refusal');
     return resultOf(fileName, choices, only);
   }
+  const numbers = numbersInText(rows.map((row) => textOfRow(row).text));
   const series = [...Map.groupBy(sections, ({ fuel }) => fuel).values()]
     .flatMap((own, i) => seriesOf(own, i, (one) => sections.indexOf(one) + 1, context, book, said))
-    .map((one) => standing(one, choices));
+    .map((one) => standing(numbers.length > 0 ? { ...one, numbers } : one, choices));
   const tariffs = read
     .at(-1)!
     .sections.flatMap(({ made, fuel, section }) =>

@@ -1,5 +1,5 @@
 /** How a question of intake is answered outside the window: the key of the household file, or the option of the command line. */
-import { ENERGY_UNITS, type IntakeChoices, type IntakePreview } from '../intake/intake.ts';
+import { type BesideChoice, ENERGY_UNITS, type IntakeChoices, type IntakePreview } from '../intake/intake.ts';
 import { isUnitOf } from '../intake/terms/units.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
 import { FUEL_IDS } from '../model/shapes/heating.ts';
@@ -34,12 +34,21 @@ const OTHER_VALUES: Readonly<Partial<Record<Key, readonly string[]>>> = {
   toInclusive: ['true', 'false'],
   net: ['true', 'false'],
   ownUse: ['within', 'apart'],
-  beside: ['added', 'aside', 'instead'],
   weatherMeasured: ['true', 'false'],
   role: ['import', 'export', 'generation', 'heat-pump'],
   decimal: ['.', ','],
   shape: ['bills', 'counter'],
   carrier: ['electricity', ...FUEL_IDS, 'heat', 'water', 'outdoor-temperature'],
+};
+
+/** What each question about records of one kind can be answered with; the first is shown as the example. */
+export const BESIDE_ANSWERS: Readonly<Record<string, readonly BesideChoice[]>> = {
+  'records-asked': ['added', 'aside', 'instead'],
+  'records-weather-asked': ['aside', 'instead'],
+  'records-station-asked': ['goes-on', 'aside'],
+  'records-number-asked': ['goes-on', 'added', 'aside'],
+  'records-counter-asked': ['goes-on', 'added', 'aside'],
+  'records-level-asked': ['goes-on', 'added', 'aside'],
 };
 
 /** Units that fit what the record is of. */
@@ -50,12 +59,12 @@ function unitsFor({ column, carrier }: Remark, { series }: Pick<IntakePreview, '
 }
 
 /** What is taken until it is answered: as settled, else as the remark says. */
-function taken(key: Key, { expected }: Remark, choices: IntakeChoices): unknown {
+function taken(key: Key, { code, expected }: Remark, choices: IntakeChoices): unknown {
   if (key === 'net' || key === 'weatherMeasured' || key === 'dayFirst' || key === 'toInclusive')
     return choices[key] ?? true;
   if (key === 'role') return choices.role ?? 'import';
   if (key === 'ownUse') return choices.ownUse ?? 'within';
-  if (key === 'beside') return choices.beside ?? 'added';
+  if (key === 'beside') return BESIDE_ANSWERS[code]?.[0];
   const number = Number(expected);
   return choices[key] ?? (expected !== undefined && Number.isFinite(number) ? number : expected);
 }
@@ -77,7 +86,8 @@ export function answerSentence(remark: Remark, preview: Pick<IntakePreview, 'cho
     return say('Answer with “zone”: "{zone}" in the household file, or with --zone {zone}.', { zone });
   }
   const key = KEYS.find(([code]) => code.test(remark.code))?.[1];
-  const ofKey = key === 'unit' ? unitsFor(remark, preview) : key && OTHER_VALUES[key];
+  const ofKey =
+    key === 'unit' ? unitsFor(remark, preview) : (BESIDE_ANSWERS[remark.code] ?? (key && OTHER_VALUES[key]));
   const possible = remark.code === 'column-asked' ? ['every=true'] : ofKey;
   const others = possible?.join(', ') ?? 'none';
   const value = key === undefined ? choices.columns?.value : taken(key, remark, choices);

@@ -384,9 +384,6 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'kept-already': phrase(
     '{said, select, yes {“{names}” of {file}} other {{file}}} is saved already, and counts once. To read it otherwise, remove it first.',
   ),
-  'meter-other': phrase(
-    '{file} does not go on where {names} left the meter ({expectedNames}). One of them may be of another home or meter. Compare both.',
-  ),
   'overlap-same': phrase(
     '{file} repeats {count, plural, one {# day} other {# days}} that {names} had, {days}, with the same values. They count once.',
   ),
@@ -395,6 +392,24 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'records-asked': phrase(
     '{file}: {series} and {names} are of one kind. On {count, plural, one {# day} other {# days}} that both have they differ by {energy}. Two meters of this home are added. Where one repeats or holds the other, keep one aside. One that puts the other right counts instead. Choose.',
+  ),
+  'added-part': phrase(
+    '{names} is added to {expectedNames}. {count, plural, one {# day} other {# days}} that only one of them has {count, plural, one {is} other {are}} left out of the sum, {days}. Bring the other’s readings of those days, or write 0 for them in its file if it used nothing.',
+  ),
+  'records-weather-asked': phrase(
+    '{file} and {names} both tell the weather of {count, plural, one {# day} other {# days}}, and differ by {expectedNames} °C on average. They may be of two places. Keep the one of this home, and the other aside.',
+  ),
+  'records-number-asked': phrase(
+    '{file} names another meter or supply than {names} does ({expectedNames}). If the meter of this home was changed, it goes on. If not, it is a further meter or of another home. If {names} is the wrong one, remove that instead.',
+  ),
+  'records-station-asked': phrase(
+    '{file} is of another weather station than {names} ({expectedNames}). If both are near this home, it goes on. If {names} is the wrong one, remove that instead.',
+  ),
+  'records-counter-asked': phrase(
+    '{file} does not go on where {names} left the meter ({expectedNames}). If the meter of this home was changed, it goes on. If not, it is a further meter or of another home. If {names} is the wrong one, remove that instead.',
+  ),
+  'records-level-asked': phrase(
+    'Where {file} and {names} meet, the use of a day changes too much ({expectedNames} kWh). Check the units first. If this home did change so much, it goes on. If not, it is a further meter or of another home.',
   ),
   'to-inclusive-asked': phrase(
     '{at}: does the bill include its last day, {names}? We counted it in. Choose the other if bills overlap by a day.',

@@ -5,12 +5,14 @@ import type { Evidence, Remark, Series } from '../../model/shapes/evidence.ts';
 import { thin } from '../../model/thin/thin.ts';
 import type { Store } from '../../store/store.ts';
 import { StoreFault } from '../../store/store-fault.ts';
+import { remarkSentence } from '../../words/remarks.ts';
 import { say } from '../../words/say.ts';
 import type { Input } from '../contract.ts';
 import { orDamage } from '../damage-notes.ts';
 import { DeskError } from '../desk-error.ts';
 import { findEvidence, findHousehold, findSeries } from '../find.ts';
 import { hashOf } from '../hash.ts';
+import { askOtherMeters } from '../join/find-other-meter.ts';
 import { findOverlaps, withOverlaps } from '../join/find-overlaps.ts';
 import { type Group, groupSeries } from '../join/group-series.ts';
 import { joinEvidence } from '../join/join-evidence.ts';
@@ -90,6 +92,17 @@ function refuseOtherClock({ fileName, zone }: Evidence, zoneOfHome: string): voi
   });
 }
 
+/** What it is beside the files that came since was asked of nobody. */
+function refuseAsked({ fileName }: Evidence, [question]: readonly Remark[]): void {
+  if (!question) return;
+  throw new DeskError({
+    code: question.code,
+    message: remarkSentence(question),
+    where: fileName,
+    remedy: say('Choose the file again, and answer there.'),
+  });
+}
+
 /** The readings of a record, with those of the imports that it goes on in, thinned to what a chart can show. */
 function readingsOf(store: Store, { seriesId, from, to }: Input<'evidence.readings'>): Point[] {
   const { series, evidence } = findSeries(store, seriesId);
@@ -133,12 +146,15 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
   /** What a file on its way in repeats of the imports that are here. */
   const overlapsOf = ({ evidence, read }: ReturnType<typeof besideStored>): Remark[] => findOverlaps(evidence, read);
 
-  /** What a file on its way in says of the days of another meter of its kind, and what its records would be used for. */
+  /** What has to be asked of a file on its way in beside others of its kind, and what its records would be used for. */
   function joinedWith({ series, householdId }: Coming, { evidence, read }: ReturnType<typeof besideStored>) {
     const { household } = findHousehold(store, householdId);
     const joined = joinEvidence(evidence, household.zone, read);
     return {
-      rivals: remarkRivals(joined, evidence, ({ id }) => series.some((one) => one.id === id)),
+      asked: [
+        ...remarkRivals(joined, evidence, ({ id }) => series.some((one) => one.id === id)),
+        ...askOtherMeters(evidence, evidence.at(-1)),
+      ],
       records: accountFiles(household, evidence.slice(-1), joined)[0]!.records,
     };
   }
@@ -156,9 +172,9 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       const { fileName, shape, series } = preview;
       const coming = { householdId, fileName, sha256: hashOf(file.bytes), shape, series };
       const beside = besideStored(coming, intervals);
-      const { rivals, records } = joinedWith(coming, beside);
+      const { asked, records } = joinedWith(coming, beside);
       const own = preview.part ? { ...asEvidence(coming), part: preview.part } : asEvidence(coming);
-      const of = keptPartOf(own) ? [ofKept(fileName, preview.part?.sheet)] : [...overlapsOf(beside), ...rivals];
+      const of = keptPartOf(own) ? [ofKept(fileName, preview.part?.sheet)] : [...overlapsOf(beside), ...asked];
       const remarks = preview.remarks.map((one) =>
         NAMES_RECORDS.has(one.code) ? remarkWithoutPeople(one, result.people) : one,
       );
@@ -181,7 +197,7 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       }
       const beside = besideStored(evidence, intervals);
       const { preview } = result;
-      refuseQuestions([...preview.remarks, ...joinedWith(evidence, beside).rivals], preview, result.people);
+      refuseQuestions([...preview.remarks, ...joinedWith(evidence, beside).asked], preview, result.people);
       const overlaps = overlapsOf(beside);
       const kept = preview.paper ? namedByDays(evidence) : evidence;
       store.addEvidence(kept, rawFile, intervals, stageOf(work.onProgress, READING_SHARE, 1));
@@ -226,6 +242,7 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       const evidence = findEvidence(store, evidenceId);
       if (keptPartOf(evidence)) throw new StoreFault({ code: 'already-there', path: evidenceId });
       refuseOtherClock(evidence, findHousehold(store, evidence.householdId).household.zone);
+      refuseAsked(evidence, joinedWith(evidence, besideStored(evidence, [])).asked);
       return store.restoreEvidence(evidenceId)!;
     },
     'evidence.readings': (asked) => readingsOf(store, asked),

@@ -1,66 +1,205 @@
-/** Bills of one home go on where the one before left the meter; those of another home or meter seldom do. */
-import { compareDates } from '../../model/calendar/civil.ts';
+/**
+ * Files of one home and meter go on in one another. Where a number, a counter or the amounts say that one may be of
+ * another meter or home, that is asked: nothing else would, since they tell of other days.
+ */
+import { compareDates, toDayNumber } from '../../model/calendar/civil.ts';
+import { LEAST_DAYS, perDay } from '../../model/evidence/rivals.ts';
 import type { BillMeter } from '../../model/shapes/bill.ts';
-import { type Evidence, isUse, type Remark } from '../../model/shapes/evidence.ts';
+import { type Evidence, isTemperature, type Remark, type Series, standsBeside } from '../../model/shapes/evidence.ts';
+import { registerName } from './register-name.ts';
 
-interface ReadMeter extends BillMeter {
-  readonly file: string;
-  readonly fuel: string;
-  readonly meterUnit: string;
+/** What one import says of one kind of energy, or of the weather. */
+interface Stretch {
+  readonly import: Evidence;
+  readonly series: readonly Series[];
   readonly from: string;
   readonly to: string;
 }
 
-/** What stands next to the newest import, before and after it, where the meter did not run on between them. */
-export function findOtherMeter(evidence: readonly Evidence[]): Remark[] {
-  const newest = evidence.at(-1);
-  if (!newest) return [];
-  const kept = evidence.slice(0, -1).flatMap(metersOf);
-  const steps = metersOf(newest).flatMap((own) => {
-    const alike = kept.filter(
-      ({ fuel, name, meterUnit }) => fuel === own.fuel && name === own.name && meterUnit === own.meterUnit,
+/** Why two may not be of one meter. */
+type Difference = Pick<Remark, 'code' | 'expected'>;
+
+/**
+ * Questions about what does not go on in the others of its kind.
+ * @param evidence the imports in force
+ * @param coming the one on its way in; without it all are asked about that are not of the meter of the first
+ */
+export function askOtherMeters(evidence: readonly Evidence[], coming?: Evidence): Remark[] {
+  return [...kindsOf(evidence)].flatMap((stretches) => {
+    const meters = byMeter(stretches);
+    if (meters.length < 2) return [];
+    const open = meters.filter((meter) => !meter.some((one) => one.series.some(({ goesOn }) => goesOn)));
+    const first = evidence.find((one) => open.some((meter) => holds(meter, one)));
+    const asked = open.filter((meter) =>
+      coming ? meter.every((one) => one.import === coming) : first && !holds(meter, first),
     );
-    const before = alike
-      .filter(({ to }) => to <= own.from)
-      .toSorted((a, b) => compareDates(a.to, b.to))
-      .at(-1);
-    const after = alike.filter(({ from }) => from >= own.to).toSorted((a, b) => compareDates(a.from, b.from))[0];
-    return [
-      ...(before ? [{ from: before, to: own, other: before }] : []),
-      ...(after ? [{ from: own, to: after, other: after }] : []),
-    ];
+    return asked.flatMap((meter) =>
+      meter.flatMap((own) => {
+        const others = stretches.filter((one) => !meter.includes(one));
+        const [other, why] = others.flatMap((one) => {
+          const why = differenceOf(one, own);
+          return why ? [[one, why] as const] : [];
+        })[0] ?? [others[0]!, { code: 'records-number-asked', expected: '' }];
+        return [remarkOf(own, other, why)];
+      }),
+    );
   });
-  return steps
-    .filter(({ from, to }) => !runsOn(from, to))
-    .slice(0, 1)
-    .map(({ from, to, other }) => ({
-      code: 'meter-other',
-      weight: 'note',
-      file: newest.fileName,
-      found: other.file,
-      expected: `${from.closing} → ${to.opening}`,
-    }));
 }
 
-/** Records of further meters and those kept aside are of other meters anyway. */
-const metersOf = ({ fileName, series }: Evidence): ReadMeter[] =>
-  series
-    .filter((one) => isUse(one) && one.beside === undefined)
-    .flatMap(({ bills = [] }) => bills)
-    .flatMap(({ bill: { fuel, meterUnit, from, to, meters } }) =>
-      meters.map((meter) => ({ ...meter, file: fileName, fuel, meterUnit, from, to })),
-    );
+function remarkOf({ import: { fileName }, series }: Stretch, other: Stretch, why: Difference): Remark {
+  const { carrier } = series[0]!;
+  const names = series.map(({ name }) => name).join(' + ');
+  // What a bill is about has no name but its kind of energy.
+  const named = names === carrier ? { carrier } : { column: names };
+  return { ...why, weight: 'question', file: fileName, ...named, found: other.import.fileName };
+}
 
-/** Rounding, and a day's use between two bills. A judgement. */
+/** What was typed has no meter, and of what stands beside others it was said already. */
+function kindsOf(evidence: readonly Evidence[]): Iterable<Stretch[]> {
+  const kinds = new Map<string, Stretch[]>();
+  for (const one of evidence) {
+    if (one.shape === 'typed') continue;
+    const own = one.series.filter((series) => standsBeside(series) && series.beside === undefined);
+    for (const [kind, series] of Map.groupBy(own, ({ carrier, role }) => `${carrier} ${role}`)) {
+      const froms = series.map(({ from }) => from).sort(compareDates);
+      const tos = series.map(({ to }) => to).sort(compareDates);
+      const stretch = { import: one, series, from: froms[0]!, to: tos.at(-1)! };
+      kinds.set(kind, [...(kinds.get(kind) ?? []), stretch]);
+    }
+  }
+  return kinds.values();
+}
+
+const holds = (meter: readonly Stretch[], one: Evidence): boolean => meter.some((stretch) => stretch.import === one);
+
+/** In order of time each goes to the meter that it is surely of, else to the latest that nothing speaks against. */
+function byMeter(stretches: readonly Stretch[]): Stretch[][] {
+  const meters: Stretch[][] = [];
+  const inTime = stretches.toSorted(
+    (a, b) =>
+      compareDates(a.from, b.from) || compareDates(a.to, b.to) || compareDates(a.import.sha256, b.import.sha256),
+  );
+  for (const one of inTime) {
+    const known =
+      meters.find((meter) => meter.some((other) => compareNumbers(other, one) === 'same')) ??
+      meters.findLast((meter) => meter.some((other) => meet(other, one))) ??
+      meters.findLast(
+        (meter) => !meter.some((other) => compareNumbers(other, one)) && !compareCourse(meter.at(-1)!, one),
+      );
+    if (known) known.push(one);
+    else meters.push([one]);
+  }
+  return meters;
+}
+
+function differenceOf(a: Stretch, b: Stretch): Difference | undefined {
+  const [before, after] = a.from <= b.from ? [a, b] : [b, a];
+  const byNumber = compareNumbers(before, after);
+  return byNumber === 'same' ? undefined : (byNumber ?? compareCourse(before, after));
+}
+
+/** On days that both tell of they agree, or it is asked what they are beside each other. */
+function meet(a: Stretch, b: Stretch): boolean {
+  if (a.to <= b.from || b.to <= a.from) return false;
+  const days = new Set(a.series.flatMap((one) => [...perDay(one).keys()]));
+  return b.series.flatMap((one) => [...perDay(one).keys()]).filter((day) => days.has(day)).length >= LEAST_DAYS;
+}
+
+/** A supply point outlasts its meters, so its number goes before theirs. */
+function compareNumbers(a: Stretch, b: Stretch): 'same' | Difference | undefined {
+  const kinds = isTemperature(a.series[0]!.carrier) ? (['station'] as const) : (['point', 'meter'] as const);
+  for (const kind of kinds) {
+    const [mine, theirs] = [a, b].map(({ series }) =>
+      series.flatMap(({ numbers = [] }) => numbers.flatMap(({ of, end }) => (of === kind ? [end] : []))),
+    ) as [string[], string[]];
+    if (mine.length === 0 || theirs.length === 0) continue;
+    if (mine.some((end) => theirs.includes(end))) return 'same';
+    const code = kind === 'station' ? 'records-station-asked' : 'records-number-asked';
+    return { code, expected: `…${mine.at(-1)} → …${theirs[0]}` };
+  }
+  return undefined;
+}
+
+/** Of two one after the other. */
+function compareCourse(before: Stretch, after: Stretch): Difference | undefined {
+  if (before.to > after.from) return undefined;
+  const ends = endsOf(after);
+  for (const one of endsOf(before)) {
+    const next = ends.find(({ key }) => key === one.key);
+    if (next && !runsOn(one, next))
+      return { code: 'records-counter-asked', expected: `${one.closing} → ${next.opening}` };
+  }
+  return compareLevels(before, after);
+}
+
+interface CounterEnds {
+  readonly key: string;
+  readonly from: string;
+  readonly to: string;
+  readonly opening: number;
+  readonly closing: number;
+  readonly openingKind?: BillMeter['openingKind'] | undefined;
+  readonly closingKind?: BillMeter['closingKind'] | undefined;
+}
+
+/** Readings at the beginning and end of each counter, of bills from the first to the last. */
+function endsOf({ series }: Stretch): CounterEnds[] {
+  return series.flatMap(({ name, from, to, counter, bills = [] }): CounterEnds[] => {
+    if (counter) {
+      const { first: opening, last: closing, unit } = counter;
+      return [{ key: `${registerName(name)} ${unit}`, from, to, opening, closing }];
+    }
+    const read = bills
+      .toSorted((a, b) => compareDates(a.bill.from, b.bill.from))
+      .flatMap(({ bill }) => bill.meters.map((meter) => ({ ...bill, ...meter })));
+    return [...Map.groupBy(read, (one) => `${one.fuel} ${one.name} ${one.meterUnit}`)].flatMap(([key, ofMeter]) => {
+      const [first, last] = [ofMeter[0]!, ofMeter.at(-1)!];
+      if (first.opening === undefined || last.closing === undefined) return [];
+      const { opening, openingKind } = first;
+      const { closing, closingKind } = last;
+      return [{ key, from: first.from, to: last.to, opening, closing, openingKind, closingKind }];
+    });
+  });
+}
+
+/** Rounding, and a day's use between two bills, of what the longer took. A judgement. */
 const APART = 0.1;
+/** In winter a day takes so many times what it took in summer. A judgement. */
+const WINTER = 12;
 
 /** An estimate may be put right downwards, and a counter that is full begins again. */
-function runsOn(before: ReadMeter, after: ReadMeter): boolean {
-  const { closing, opening: first } = before;
-  const { opening } = after;
-  if (closing === undefined || opening === undefined) return true;
+function runsOn(before: CounterEnds, after: CounterEnds): boolean {
+  const [{ closing }, { opening }] = [before, after];
   if (before.closingKind === 'estimated' || after.openingKind === 'estimated') return true;
   const full = 10 ** Math.ceil(Math.log10(Math.max(10, closing)));
   if (opening < closing) return closing > full * 0.9 && opening < full * 0.1;
-  return before.to !== after.from || opening - closing <= APART * (closing - (first ?? closing)) + 1;
+  const used = [before, after].map((one) => Math.max(0, one.closing - one.opening));
+  const perDay = [before, after].map((one, i) => used[i]! / Math.max(1, toDayNumber(one.to) - toDayNumber(one.from)));
+  const gap = toDayNumber(after.from) - toDayNumber(before.to);
+  return opening - closing <= APART * Math.max(...used) + 1 + WINTER * gap * Math.max(...perDay);
+}
+
+/** Days held against each other at the joint, and how many times as much a home hardly takes from one month to the next. Judgements. */
+const HELD_DAYS = 28;
+const LEAST_HELD = 14;
+const TIMES = { electricity: 10, other: 100 };
+
+/** A year of one home and the next differ; ten times as much electricity, or a unit that was read otherwise, is another matter. */
+function compareLevels(before: Stretch, after: Stretch): Difference | undefined {
+  const { carrier } = before.series[0]!;
+  if (isTemperature(carrier)) return undefined;
+  const end = toDayNumber(before.to);
+  if (toDayNumber(after.from) - end > HELD_DAYS) return undefined;
+  const middles = [before, after].map(({ series }, i) => {
+    const first = i === 0 ? end - HELD_DAYS : toDayNumber(after.from);
+    const byDay = new Map<number, number>();
+    for (const one of series) for (const [day, kWh] of perDay(one)) byDay.set(day, (byDay.get(day) ?? 0) + kWh);
+    const held = [...byDay].flatMap(([day, kWh]) => (day >= first && day < first + HELD_DAYS ? [kWh] : []));
+    return held.length < LEAST_HELD ? 0 : held.sort((a, b) => a - b)[held.length >> 1]!;
+  });
+  const [low, high] = [Math.min(...middles), Math.max(...middles)];
+  const times = carrier === 'electricity' ? TIMES.electricity : TIMES.other;
+  if (low <= 0 || high <= low * times) return undefined;
+  const [was, is] = middles.map((kWh) => String(Number(kWh.toPrecision(2))));
+  return { code: 'records-level-asked', expected: `${was} → ${is}` };
 }

@@ -5,8 +5,8 @@ import type { Evidence, Remark, Series } from '../../model/shapes/evidence.ts';
 import { listed } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { DAY_MINUTES, layersOf, type ReadIntervals } from './day-layers.ts';
-import { findOtherMeter } from './find-other-meter.ts';
 import { type Group, groupSeries, type Member, meet } from './group-series.ts';
+import { remarkAdded } from './remark-added.ts';
 
 /** Runs of differing days that are named one by one; the rest are put together. */
 const LISTED_RUNS = 5;
@@ -24,7 +24,7 @@ interface CommonDay {
 export const withOverlaps = (evidence: Evidence, overlaps: readonly Remark[]): Evidence =>
   overlaps.length === 0 ? evidence : { ...evidence, remarks: [...evidence.remarks, ...overlaps] };
 
-/** Remarks for the newest of the imports, of what the ones before it say of the same days or of its meter. */
+/** Remarks for the newest of the imports, of what the ones before it say of the same days or lack. */
 export function findOverlaps(evidence: readonly Evidence[], read: ReadIntervals): Remark[] {
   const newest = evidence.at(-1);
   if (!newest) return [];
@@ -36,7 +36,7 @@ export function findOverlaps(evidence: readonly Evidence[], read: ReadIntervals)
     const counts = group.indexOf(own) > group.indexOf(earlier.at(-1)!);
     return remarksOf(newest.fileName, earlier, own.series, common, counts);
   });
-  return [...overlaps, ...findOtherMeter(evidence)];
+  return [...overlaps, ...remarkAdded(evidence)];
 }
 
 function commonDays(earlier: Group, own: Member, read: ReadIntervals): CommonDay[] {

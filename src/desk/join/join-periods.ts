@@ -8,15 +8,27 @@ import type { Group, Member } from './group-series.ts';
 export function joinPeriods(group: Group): Series {
   const surest = group.at(-1)!.series;
   const inDegrees = isTemperature(surest.carrier);
-  const kept: { readonly of: Member; readonly periods: readonly EvidencePeriod[] }[] = [];
+  let kept: { readonly of: Member; readonly periods: readonly EvidencePeriod[] }[] = [];
   const take = (of: Member, periods: readonly EvidencePeriod[]) => {
     // Bills of one import may overlap among themselves; that has its own remark and is not settled here.
     const others = kept.filter((one) => one.of !== of);
     const known = others.flatMap((one) => one.periods);
     const cut = { inDegrees, agree: !others.some((one) => one.of.isTyped) };
-    kept.push({ of, periods: periods.flatMap((period) => cutPeriod(period, known, cut)) });
+    const pieces = periods.map((period) => ({ period, left: cutPeriod(period, known, cut) }));
+    // What few days in its midst leave of a long bill would be shared out whatever the season: they give way to it.
+    const whole = pieces.filter(({ period, left }) => cut.agree && !inDegrees && isMostOf(period, left));
+    const givesWay = (one: EvidencePeriod) =>
+      whole.some(({ period }) => period.from <= one.from && one.to <= period.to);
+    kept = kept.map((one) => ({ ...one, periods: one.periods.filter((period) => !givesWay(period)) }));
+    kept.push({ of, periods: pieces.flatMap((one) => (whole.includes(one) ? [one.period] : one.left)) });
+
+    function isMostOf(period: EvidencePeriod, left: readonly EvidencePeriod[]): boolean {
+      const within = known.filter((one) => one.from < period.to && period.from < one.to);
+      const days = left.reduce((sum, one) => sum + length(one), 0);
+      const areWithin = within.every((one) => period.from <= one.from && one.to <= period.to);
+      return left.length > 1 && areWithin && !isEstimate(period) && days > length(period) / 2;
+    }
   };
-  const isEstimate = ({ quality }: EvidencePeriod) => quality === 'estimated';
   const files = group.filter(({ isTyped }) => !isTyped).reverse();
   for (const one of group.filter(({ isTyped }) => isTyped).reverse()) take(one, one.series.periods ?? []);
   for (const one of files)
@@ -55,4 +67,5 @@ export function joinPeriods(group: Group): Series {
   };
 }
 
+const isEstimate = ({ quality }: EvidencePeriod): boolean => quality === 'estimated';
 const length = ({ from, to }: EvidencePeriod): number => toDayNumber(to) - toDayNumber(from);

@@ -87,9 +87,18 @@ export function readCounter(counter: CounterInput, input: ShapeInput): CounterSe
     const rest = { ...context, onProgress: stageOf(context.onProgress, 0.8, 1) };
     rest.onProgress(0);
     const built = buildIntervalSeries(counter.id, raw.raw, read, clock, choices, rest, book);
-    if (built) return { ...built, ...(clock.settled.clock === undefined ? {} : { clock: clock.settled.clock }) };
+    if (built)
+      return withEnds({ ...built, ...(clock.settled.clock === undefined ? {} : { clock: clock.settled.clock }) });
   }
-  return readByDays(counter, steps, stepMinutes, lineOf, input);
+  return withEnds(readByDays(counter, steps, stepMinutes, lineOf, input));
+
+  function withEnds(made: CounterSeries | undefined): CounterSeries | undefined {
+    const isRead = (i: number) => !Number.isNaN(readings[i]!);
+    const [first, last] = [inOrder.find(isRead), inOrder.findLast(isRead)];
+    if (!made || first === undefined || last === undefined) return made;
+    const { unit } = made.quantity;
+    return { ...made, series: { ...made.series, counter: { first: readings[first]!, last: readings[last]!, unit } } };
+  }
 }
 
 function readByDays(

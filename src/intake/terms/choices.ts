@@ -33,6 +33,10 @@ export const ENERGY_UNITS = [
 export const EnergyUnit = z.enum(ENERGY_UNITS);
 export type EnergyUnit = z.infer<typeof EnergyUnit>;
 
+/** What a record is beside others of its kind, or that it goes on in them. */
+export const BesideChoice = z.enum([...Beside.options, 'goes-on']);
+export type BesideChoice = z.infer<typeof BesideChoice>;
+
 /** What may be said of one record of several in a file. */
 const ChoicesOfColumn = z.object({
   unit: EnergyUnit.optional(),
@@ -83,9 +87,9 @@ export const IntakeChoices = z.object({
   /** What a person said about a bill on paper. */
   paper: PaperChoices.optional(),
   /** What its records of use are beside others of their kind. */
-  beside: Beside.optional(),
+  beside: BesideChoice.optional(),
   /** The same of single records of a file that has several, by their names in the preview. */
-  besideOf: z.record(z.string().max(200), Beside).optional(),
+  besideOf: z.record(z.string().max(200), BesideChoice).optional(),
   /** Pulses that stand for one kWh, as printed on the meter. */
   pulsesPerKWh: z.number().positive().max(1_000_000).optional(),
   /** Whether readings below nought are what was sent out, so that the record is use less export. */

@@ -109,10 +109,15 @@ export const REMARK_CODES = [
   'fill-left-open',
   // Days that an earlier import had
   'kept-already',
-  'meter-other',
   'overlap-same',
   'overlap-different',
+  'added-part',
   'records-asked',
+  'records-weather-asked',
+  'records-number-asked',
+  'records-station-asked',
+  'records-counter-asked',
+  'records-level-asked',
   // Bills, deliveries, registers
   'to-inclusive-asked',
   'period-overlap',

@@ -1,45 +1,55 @@
 /** Records of one kind that tell of the same days: alike they are one, further meters are added, else nobody knows. */
 import { compareDates, toCivilDate, toDayNumber } from '../calendar/civil.ts';
-import { isUse } from '../shapes/carrier.ts';
+import { isTemperature, standsBeside } from '../shapes/carrier.ts';
 import type { EvidencePeriod, Series } from '../shapes/evidence.ts';
 import { sumOf } from '../units/sums.ts';
 import { cutPeriod } from './cut-periods.ts';
-import { sumRegisters } from './sum-registers.ts';
+import { seriesByMeter } from './register-hours.ts';
+import { splitMeter, sumRegisters } from './sum-registers.ts';
 
 export interface Rivals {
   readonly one: Series;
   readonly other: Series;
-  /** Days that both tell of, how much more the first makes of them, and how far they are apart, day by day where both are so. */
+  /** Days that both tell of, how much more the first makes of them, and how far they are apart, day by day where both are so [kWh, °C summed over the days]. */
   readonly days: number;
-  readonly moreKWh: number;
-  readonly apartKWh: number;
+  readonly more: number;
+  readonly apart: number;
 }
 
 /** Fewer days in common are an overlap at an edge. A judgement. */
-const LEAST_DAYS = 7;
+export const LEAST_DAYS = 7;
+/** How far so few days have to be apart, where both tell them one by one. A judgement. */
+const [FEW_DAYS, FEW_APART] = [3, 0.3];
 /** Bills and readings of one meter differ by a day at each end, a calorific value, a rounding. A judgement. */
 const APART = 0.1;
+/** Thermometers of one place stray by about a degree from one another, and a model of the weather by as much [°C]. A judgement. */
+const APART_C = 2;
 /** Two readings of one meter that are cut alike differ by rounding only. A judgement. */
 const SAME = 0.01;
 
-/** Pairs of use of one carrier and role that tell of the same days and do not come to the same. */
+/** Pairs of use, or of the weather, of one carrier and role that tell of the same days and do not come to the same. */
 export function findRivals(series: readonly Series[]): Rivals[] {
-  const pool = sumRegisters(series.filter((one) => isUse(one) && one.beside === undefined));
+  const pool = sumRegisters(series.filter((one) => standsBeside(one) && one.beside === undefined));
   return pool.flatMap((one, i) =>
     pool.slice(i + 1).flatMap((other) => {
       if (other.carrier !== one.carrier || other.role !== one.role) return [];
       const [mine, theirs] = [perDay(one), perDay(other)];
-      const shared = [...mine.keys()].filter((day) => theirs.has(day));
+      const whole = wholeDays(other, mine);
+      const shared = [...wholeDays(one, theirs)].filter((day) => whole.has(day));
       const sum = (byDay: ReadonlyMap<number, number>) => shared.reduce((all, day) => all + byDay.get(day)!, 0);
       const [a, b] = [sum(mine), sum(theirs)];
       // Two meters of much the same use come to the same in a year, but not day by day; one meter read twice does.
       const dayByDay = shared.reduce((all, day) => all + Math.abs(mine.get(day)! - theirs.get(day)!), 0);
-      const apartKWh = areCutAlike(one, other) ? dayByDay : Math.abs(a - b);
+      const isWeather = isTemperature(one.carrier);
+      const apart = isWeather || areCutAlike(one, other) ? dayByDay : Math.abs(a - b);
       const most = Math.max(a, b);
+      const bound = isWeather ? APART_C * shared.length : APART * most;
       // Where nothing says which is right, only rounding is the same; a meter read at another hour comes to the same in all.
-      const isUnsure = Math.abs(a - b) > SAME * most && areEquallySure(one, other);
-      const isApart = shared.length >= LEAST_DAYS && (apartKWh > APART * most || isUnsure);
-      return isApart ? [{ one, other, days: shared.length, moreKWh: a - b, apartKWh }] : [];
+      const isUnsure = !isWeather && Math.abs(a - b) > SAME * most && areEquallySure(one, other);
+      // An estimate at the end may be put right; another home's days are all other ones.
+      const isOther = shared.length >= FEW_DAYS && one.days && other.days && dayByDay > FEW_APART * most;
+      const isApart = shared.length >= LEAST_DAYS ? apart > bound || isUnsure : isOther && !isWeather;
+      return isApart ? [{ one, other, days: shared.length, more: a - b, apart }] : [];
     }),
   );
 }
@@ -66,8 +76,23 @@ function areEquallySure(one: Series, other: Series): boolean {
   );
 }
 
-/** kWh by day number, bills spread evenly over their days. */
-function perDay({ days, periods }: Series): Map<number, number> {
+/** Of a bill so much has to be known otherwise that its share by days tells. A judgement. */
+const KNOWN_SHARE = 0.75;
+
+/** The days of a record by which it can be held against another: a bill of which only a part is known there may be dearer in the rest. */
+function wholeDays({ days, periods = [], ...one }: Series, known: ReadonlyMap<number, number>): Set<number> {
+  if (days) return new Set(perDay({ ...one, days }).keys());
+  return new Set(
+    periods.flatMap(({ from, to }) => {
+      const first = toDayNumber(from);
+      const own = Array.from({ length: toDayNumber(to) - first }, (_, i) => first + i);
+      return own.filter((day) => known.has(day)).length >= KNOWN_SHARE * own.length ? own : [];
+    }),
+  );
+}
+
+/** kWh or °C by day number, bills spread evenly over their days. */
+export function perDay({ days, periods, carrier }: Series): Map<number, number> {
   if (days) {
     const first = toDayNumber(days.first);
     return new Map(days.values.flatMap((kWh, i) => (kWh === null ? [] : [[first + i, kWh] as const])));
@@ -75,7 +100,8 @@ function perDay({ days, periods }: Series): Map<number, number> {
   const byDay = new Map<number, number>();
   for (const { from, to, kWh } of periods ?? []) {
     const [first, end] = [toDayNumber(from), toDayNumber(to)];
-    for (let day = first; day < end; day++) byDay.set(day, (byDay.get(day) ?? 0) + kWh / (end - first));
+    const share = isTemperature(carrier) ? 1 : end - first;
+    for (let day = first; day < end; day++) byDay.set(day, (byDay.get(day) ?? 0) + kWh / share);
   }
   return byDay;
 }
@@ -88,9 +114,14 @@ export function settleBeside(series: readonly Series[]): Series[] {
   return [...kinds.values()].flatMap((ofKind) => {
     const added = ofKind.filter(({ beside }) => beside === 'added');
     const bases = ofKind.filter(({ beside }) => beside !== 'added');
-    const [base, ...others] = bases.length > 0 ? bases : added;
-    const further = bases.length > 0 ? added : others;
-    return [further.reduce(addMeter, base!), ...(bases.length > 0 ? others : [])];
+    if (added.length === 0) return bases;
+    if (bases.length === 0) return [added.reduce(addMeter)];
+    // Whichever of them tells of a day, the further meters are in it; of registers that are added, with the first.
+    const firsts = seriesByMeter(bases).map((ofMeter) => {
+      const { added: registers, kept: others } = splitMeter(ofMeter);
+      return registers[0] ?? others[0];
+    });
+    return bases.map((one) => (firsts.includes(one) ? added.reduce(addMeter, one) : one));
   });
 }
 
@@ -113,6 +144,7 @@ function putRight(series: readonly Series[]): Series[] {
 /** Without the days of the other, with its own in their place where `takes` says so. */
 function layOver(one: Series, right: Series, takes: boolean): Series {
   const theirs = perDay(right);
+  const inDegrees = isTemperature(one.carrier);
   if (one.days) {
     const mine = new Map([...perDay(one)].filter(([day]) => !theirs.has(day)));
     const byDay = new Map([...mine, ...(takes ? theirs : [])]);
@@ -121,7 +153,8 @@ function layOver(one: Series, right: Series, takes: boolean): Series {
     if (first === undefined || last === undefined)
       return { ...one, total: 0, present: 0, days: { ...one.days, values: [] } };
     const values = Array.from({ length: last - first + 1 }, (_, i) => byDay.get(first + i) ?? null);
-    const total = sumOf(days.map((day) => byDay.get(day)!));
+    const sum = sumOf(days.map((day) => byDay.get(day)!));
+    const total = inDegrees ? sum / days.length : sum;
     const [from, to] = [toCivilDate(first), toCivilDate(last + 1)];
     return {
       ...one,
@@ -143,7 +176,7 @@ function layOver(one: Series, right: Series, takes: boolean): Series {
       kWh: 0,
       quality: 'actual' as const,
     }));
-  const left = (one.periods ?? []).flatMap((period) => cutPeriod(period, known, { inDegrees: false, agree: false }));
+  const left = (one.periods ?? []).flatMap((period) => cutPeriod(period, known, { inDegrees, agree: false }));
   const periods = [...left, ...(takes ? known : [])].toSorted((a, b) => compareDates(a.from, b.from));
   const total = sumOf(periods.map(({ kWh }) => kWh));
   return {

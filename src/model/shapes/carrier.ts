@@ -21,6 +21,9 @@ export const isEnergy = (carrier: Carrier): boolean => !isTemperature(carrier) &
 /** Whether a record is of what the home uses, rather than of weather, water, what it sends out or makes itself. */
 export const isUse = ({ carrier, role }: { readonly carrier: Carrier; readonly role: SeriesRole }): boolean =>
   isEnergy(carrier) && role !== 'export' && role !== 'generation';
+/** Whether it may be asked what a record is beside others of its kind. */
+export const standsBeside = (one: { readonly carrier: Carrier; readonly role: SeriesRole }): boolean =>
+  isUse(one) || one.carrier === 'outdoor-temperature';
 /**
  * What the meter stands for. `heat-pump` is a sub-meter on the machine, `export` and `generation` are never
  * summed with `import`, `machine` are the machine's own temperatures.

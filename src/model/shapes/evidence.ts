@@ -8,7 +8,7 @@ import { Carrier, SeriesRole } from './carrier.ts';
 import { CivilDate } from './dates.ts';
 import { Wording } from './told.ts';
 
-export { CARRIERS, Carrier, isEnergy, isTemperature, isUse, SeriesRole } from './carrier.ts';
+export { CARRIERS, Carrier, isEnergy, isTemperature, isUse, SeriesRole, standsBeside } from './carrier.ts';
 
 /** A bill, a meter-reading period or a delivery. `to` is exclusive: the first day after it. */
 export const EvidencePeriod = z.object({
@@ -28,6 +28,10 @@ export type EvidencePeriod = z.infer<typeof EvidencePeriod>;
 export const Beside = z.enum(['added', 'aside', 'instead']);
 export type Beside = z.infer<typeof Beside>;
 
+/** The end of a number that a file gives of its supply point, its meter or its weather station; it tells two apart. */
+export const OwnNumber = z.object({ of: z.enum(['point', 'meter', 'station']), end: z.string() });
+export type OwnNumber = z.infer<typeof OwnNumber>;
+
 export const Series = z.object({
   id: z.string(),
   evidenceId: z.string(),
@@ -36,6 +40,11 @@ export const Series = z.object({
   role: SeriesRole,
   /** Beside another record of its kind: a further meter whose use is added, one that counts in no sum, or one that counts on its days instead. */
   beside: Beside.optional(),
+  /** Whether the installer said that it goes on in the home's others of its kind, though a number, a counter or its use says otherwise. */
+  goesOn: z.boolean().optional(),
+  numbers: z.array(OwnNumber).optional(),
+  /** First and last reading of the counter that it was made of, in the counter's own unit. */
+  counter: z.object({ first: z.number(), last: z.number(), unit: z.string() }).optional(),
   resolution: z.enum(['interval', 'day', 'period']),
   /** Minutes of one reading where resolution is `interval`. */
   intervalMinutes: z.number().optional(),

@@ -133,5 +133,5 @@ const ofWeight = (remarks: readonly Remark[], weight: Remark['weight']) =>
   remarks.filter((remark) => remark.weight === weight);
 const isContradiction = ({ code }: Remark) => code === 'paper-contradicted-asked';
 const isRemembered = (remark: Remark) => remark.code.startsWith('layout-remembered');
-const isFirst = ({ code }: Remark) => code === 'kept-already' || code === 'meter-other';
+const isFirst = ({ code }: Remark) => code === 'kept-already' || code === 'added-part';
 const keyOf = (remark: Remark) => `${remark.code} ${remark.row ?? ''} ${remark.column ?? ''} ${remark.found ?? ''}`;

@@ -1,16 +1,17 @@
 /** What can be answered to a question of intake: each answer is a choice with which the file is read again. */
 
 import {
+  type BesideChoice,
   type ChoicesOfColumn,
   type EnergyUnit,
   type IntakeChoices,
   type IntakePreview,
   isUnitOf,
 } from '../../intake/intake.ts';
-import { type Beside, isUse, type Remark } from '../../model/shapes/evidence.ts';
+import { type Remark, standsBeside } from '../../model/shapes/evidence.ts';
 import { PRICED_CARRIERS, SALE_UNIT_IDS } from '../../model/shapes/heating.ts';
-import { isOfOneColumn } from '../../words/answers.ts';
-import { say } from '../../words/say.ts';
+import { BESIDE_ANSWERS, isOfOneColumn } from '../../words/answers.ts';
+import { phrase, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { formatPlain } from '../shared/number-text.ts';
 import { CARRIER_WORDS } from './series-words.ts';
@@ -148,11 +149,16 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
     case 'weather-indoors-asked':
       return [{ label: say('Measured on these days'), choice: { weatherMeasured: true }, holds: false }];
     case 'records-asked':
-      return [
-        { label: say('Add it, a further meter'), choice: besideOf(remark, preview, 'added'), holds: false },
-        { label: say('Do not use it'), choice: besideOf(remark, preview, 'aside'), holds: false },
-        { label: say('Use it instead'), choice: besideOf(remark, preview, 'instead'), holds: false },
-      ];
+    case 'records-weather-asked':
+    case 'records-number-asked':
+    case 'records-station-asked':
+    case 'records-counter-asked':
+    case 'records-level-asked':
+      return BESIDE_ANSWERS[remark.code]!.map((beside) => ({
+        label: say(BESIDE_WORDS[beside]),
+        choice: besideOf(remark, preview, beside),
+        holds: false,
+      }));
     case 'own-use-asked':
       return [
         { label: say('All of it was bought'), choice: { ownUse: 'apart' }, holds: true },
@@ -187,6 +193,13 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
   }
 }
 
+const BESIDE_WORDS: Readonly<Record<BesideChoice, string>> = {
+  added: phrase('Add it, a further meter'),
+  aside: phrase('Do not use it'),
+  instead: phrase('Use it instead'),
+  'goes-on': phrase('It goes on here'),
+};
+
 const WAYS = {
   import: () => say('Bought'),
   export: () => say('Sent out'),
@@ -210,8 +223,8 @@ function wordAnswers({ column }: Remark, { series }: IntakePreview): readonly An
 }
 
 /** Of one record of several the answer leaves the others as they are: a bill may be for two kinds of energy. */
-function besideOf({ column, carrier }: Remark, preview: IntakePreview, beside: Beside): IntakeChoices {
-  const used = preview.series.filter(isUse);
+function besideOf({ column, carrier }: Remark, preview: IntakePreview, beside: BesideChoice): IntakeChoices {
+  const used = preview.series.filter(standsBeside);
   // Registers that are added bear the names of all.
   const names = column === undefined ? [] : [column, ...column.split(' + ')];
   const own = used.filter((one) => (column === undefined ? one.carrier === carrier : names.includes(one.name)));

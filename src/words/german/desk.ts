@@ -135,6 +135,7 @@ export const DESK: Catalogue = {
   'This file is no longer here; files wait for two hours only.':
     'Diese Datei ist nicht mehr da; Dateien warten hier nur zwei Stunden.',
   'Choose the file again.': 'Wählen Sie die Datei noch einmal.',
+  'Choose the file again, and answer there.': 'Wählen Sie die Datei noch einmal, und antworten Sie dort.',
   // Household files
   'The household file names {fileName}, which does not lie beside it.':
     'Die Haushaltsdatei nennt {fileName}, doch diese Datei liegt nicht daneben.',

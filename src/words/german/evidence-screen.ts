@@ -385,6 +385,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'Add it, a further meter': 'Dazuzählen, ein weiterer Zähler',
   'Do not use it': 'Nicht verwenden',
   'Use it instead': 'Stattdessen verwenden',
+  'It goes on here': 'Es geht hier weiter',
   '{name}: used for the heat needed, {days} days of it.': '{name}: für den Wärmebedarf verwendet, {days} Tage davon.',
   '{name}: used for the heat needed, added to the other registers of its meter.':
     '{name}: für den Wärmebedarf genommen, zu den anderen Zählwerken dieses Zählers gezählt.',

@@ -226,8 +226,18 @@ export const REMARKS: Catalogue = {
     '{file}: {count, plural, one {# fehlender Messwert ließ} other {# fehlende Messwerte ließen}} sich nicht füllen. Der Grund: {expected}. Sie fehlen weiter.',
   '{said, select, yes {“{names}” of {file}} other {{file}}} is saved already, and counts once. To read it otherwise, remove it first.':
     '{said, select, yes {„{names}“ aus {file}} other {{file}}} ist schon gespeichert und zählt einmal. Um sie anders zu lesen, entfernen Sie sie zuerst.',
-  '{file} does not go on where {names} left the meter ({expectedNames}). One of them may be of another home or meter. Compare both.':
-    '{file} geht nicht dort weiter, wo {names} den Zähler ließ ({expectedNames}). Eine von beiden kann zu einem anderen Haus oder Zähler gehören. Vergleichen Sie beide.',
+  '{names} is added to {expectedNames}. {count, plural, one {# day} other {# days}} that only one of them has {count, plural, one {is} other {are}} left out of the sum, {days}. Bring the other’s readings of those days, or write 0 for them in its file if it used nothing.':
+    '{names} wird zu {expectedNames} gezählt. {count, plural, one {# Tag, den} other {# Tage, die}} nur eine von beiden hat, {count, plural, one {bleibt} other {bleiben}} in der Summe weg, {days}. Bringen Sie die anderen Werte dieser Tage, oder schreiben Sie dort 0, wenn nichts verbraucht wurde.',
+  '{file} and {names} both tell the weather of {count, plural, one {# day} other {# days}}, and differ by {expectedNames} °C on average. They may be of two places. Keep the one of this home, and the other aside.':
+    '{file} und {names} nennen beide das Wetter von {count, plural, one {# Tag} other {# Tagen}} und unterscheiden sich im Mittel um {expectedNames} °C. Sie können von zwei Orten sein. Nehmen Sie die von diesem Haus, und die andere nicht.',
+  '{file} names another meter or supply than {names} does ({expectedNames}). If the meter of this home was changed, it goes on. If not, it is a further meter or of another home. If {names} is the wrong one, remove that instead.':
+    '{file} nennt einen anderen Zähler oder Anschluss als {names} ({expectedNames}). Wurde der Zähler dieses Hauses getauscht, so geht es damit weiter. Sonst ist es ein weiterer Zähler oder ein anderes Haus. Ist {names} die falsche, so entfernen Sie diese.',
+  '{file} is of another weather station than {names} ({expectedNames}). If both are near this home, it goes on. If {names} is the wrong one, remove that instead.':
+    '{file} ist von einer anderen Wetterstation als {names} ({expectedNames}). Liegen beide nahe bei diesem Haus, so geht es damit weiter. Ist {names} die falsche, so entfernen Sie diese.',
+  '{file} does not go on where {names} left the meter ({expectedNames}). If the meter of this home was changed, it goes on. If not, it is a further meter or of another home. If {names} is the wrong one, remove that instead.':
+    '{file} geht nicht dort weiter, wo {names} den Zähler ließ ({expectedNames}). Wurde der Zähler dieses Hauses getauscht, so geht es damit weiter. Sonst ist es ein weiterer Zähler oder ein anderes Haus. Ist {names} die falsche, so entfernen Sie diese.',
+  'Where {file} and {names} meet, the use of a day changes too much ({expectedNames} kWh). Check the units first. If this home did change so much, it goes on. If not, it is a further meter or of another home.':
+    'Wo {file} und {names} aneinandergrenzen, ändert sich der Verbrauch eines Tages zu sehr ({expectedNames} kWh). Prüfen Sie zuerst die Einheiten. Hat sich dieses Haus so geändert, so geht es damit weiter. Sonst ist es ein weiterer Zähler oder ein anderes Haus.',
   '{file} repeats {count, plural, one {# day} other {# days}} that {names} had, {days}, with the same values. They count once.':
     '{file} wiederholt {count, plural, one {# Tag} other {# Tage}} aus {names}, {days}, mit denselben Werten. Sie zählen einmal.',
   '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. There {expectedNames} counts, as the surer. Remove it if the other is right.':

@@ -1,15 +1,19 @@
 import { expect, test } from 'vitest';
-import { findOtherMeter } from '../../../src/desk/join/find-other-meter.ts';
+import { askOtherMeters } from '../../../src/desk/join/find-other-meter.ts';
 import type { BillMeter } from '../../../src/model/shapes/bill.ts';
 import type { Evidence, Series } from '../../../src/model/shapes/evidence.ts';
 
 const bill = (from: string, to: string, meter: Partial<BillMeter>, series: Partial<Series> = {}, fuel = 'gas') =>
   ({
     fileName: `${from}.pdf`,
+    sha256: from,
     series: [
       {
         carrier: fuel,
         role: 'import',
+        name: fuel,
+        from,
+        to,
         bills: [{ row: 1, bill: { fuel, from, to, meters: [{ name: 'all hours', ...meter }] } }],
         ...series,
       },
@@ -49,7 +53,10 @@ test.each<[string, Evidence[], string | undefined]>([
   ['another kind of energy', [SPRING, bill('2026-06-01', '2026-09-01', read(50, 90), {}, 'electricity')], undefined],
   ['a bill without readings', [SPRING, bill('2026-06-01', '2026-09-01', { kWh: 700 })], undefined],
 ])('%s', (_, evidence, expected) => {
-  const remarks = findOtherMeter(evidence);
+  const remarks = askOtherMeters(evidence, evidence[1]);
   expect(remarks.map((one) => one.expected)).toEqual(expected === undefined ? [] : [expected]);
   for (const { file, found } of remarks) expect([file, found]).toEqual([evidence[1]!.fileName, SPRING.fileName]);
+  // Whichever comes last, and where all come at once, as much is asked.
+  expect(askOtherMeters(evidence.toReversed(), SPRING)).toHaveLength(remarks.length);
+  expect(askOtherMeters(evidence)).toHaveLength(remarks.length);
 });
