@@ -6,6 +6,7 @@ import { type Group, groupSeries } from './group-series.ts';
 
 /** Remarks for the newest of the imports. */
 export function remarkAdded(evidence: readonly Evidence[]): Remark[] {
+  if (!evidence.some(({ series }) => series.some(({ beside }) => beside === 'added'))) return [];
   const newest = evidence.at(-1)!;
   const groups = groupSeries(evidence);
   const isOf = (group: Group) => (other: Group) => {

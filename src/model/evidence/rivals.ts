@@ -35,12 +35,15 @@ export function findRivals(series: readonly Series[]): Rivals[] {
       if (other.carrier !== one.carrier || other.role !== one.role) return [];
       const [mine, theirs] = [perDay(one), perDay(other)];
       const whole = wholeDays(other, mine);
-      const shared = [...wholeDays(one, theirs)].filter((day) => whole.has(day));
+      const told = [...wholeDays(one, theirs)].filter((day) => whole.has(day));
+      const isWeather = isTemperature(one.carrier);
+      // Of bills of which only a part is known otherwise, what that leaves has to be likely.
+      const isPart = told.length < LEAST_DAYS && !isWeather && (isUnlikely(one, theirs) || isUnlikely(other, mine));
+      const shared = isPart ? [...mine.keys()].filter((day) => theirs.has(day)) : told;
       const sum = (byDay: ReadonlyMap<number, number>) => shared.reduce((all, day) => all + byDay.get(day)!, 0);
       const [a, b] = [sum(mine), sum(theirs)];
       // Two meters of much the same use come to the same in a year, but not day by day; one meter read twice does.
       const dayByDay = shared.reduce((all, day) => all + Math.abs(mine.get(day)! - theirs.get(day)!), 0);
-      const isWeather = isTemperature(one.carrier);
       const apart = isWeather || areCutAlike(one, other) ? dayByDay : Math.abs(a - b);
       const most = Math.max(a, b);
       const bound = isWeather ? APART_C * shared.length : APART * most;
@@ -48,7 +51,7 @@ export function findRivals(series: readonly Series[]): Rivals[] {
       const isUnsure = !isWeather && Math.abs(a - b) > SAME * most && areEquallySure(one, other);
       // An estimate at the end may be put right; another home's days are all other ones.
       const isOther = shared.length >= FEW_DAYS && one.days && other.days && dayByDay > FEW_APART * most;
-      const isApart = shared.length >= LEAST_DAYS ? apart > bound || isUnsure : isOther && !isWeather;
+      const isApart = shared.length >= LEAST_DAYS ? isPart || apart > bound || isUnsure : isOther && !isWeather;
       return isApart ? [{ one, other, days: shared.length, more: a - b, apart }] : [];
     }),
   );
@@ -89,6 +92,28 @@ function wholeDays({ days, periods = [], ...one }: Series, known: ReadonlyMap<nu
       return own.filter((day) => known.has(day)).length >= KNOWN_SHARE * own.length ? own : [];
     }),
   );
+}
+
+/** How many times as much a day takes in another season, of electricity and of what is bought for heat. Judgements. */
+const [SEASON, HEAT_SEASON] = [5, 12];
+
+/** Whether what the other leaves of bills for their other days is less than nothing, or of no season. */
+function isUnlikely({ periods = [], carrier }: Series, known: ReadonlyMap<number, number>): boolean {
+  const all = { days: 0, kWh: 0 };
+  const told = { days: 0, kWh: 0 };
+  for (const { from, to, kWh } of periods) {
+    const [first, end] = [toDayNumber(from), toDayNumber(to)];
+    const days = Array.from({ length: end - first }, (_, i) => known.get(first + i)).filter((of) => of !== undefined);
+    if (days.length === 0) continue;
+    all.days += end - first;
+    all.kWh += kWh;
+    told.days += days.length;
+    told.kWh += sumOf(days);
+  }
+  if (told.days < LEAST_DAYS || told.days === all.days) return false;
+  const [own, left] = [told.kWh / told.days, (all.kWh - told.kWh) / (all.days - told.days)];
+  const times = carrier === 'electricity' ? SEASON : HEAT_SEASON;
+  return left * times < own || left > own * times;
 }
 
 /** kWh or °C by day number, bills spread evenly over their days. */

@@ -126,6 +126,9 @@ describe('how far apart, and for how long', () => {
     const year = billed('year', [['2025-01-01', '2026-01-01', 3650]]);
     expect(findRivals([year, days('winter', '2025-01-01', new Array(90).fill(25))])).toEqual([]);
     expect(findRivals([year, days('all', '2025-01-01', new Array(365).fill(25))])).toHaveLength(1);
+    // 90 days of 45 kWh are more than the year; of 0.5 they leave 13 a day for the rest.
+    expect(findRivals([year, days('more', '2025-01-01', new Array(90).fill(45))])).toMatchObject([{ days: 90 }]);
+    expect(findRivals([days('less', '2025-01-01', new Array(90).fill(0.5)), year])).toMatchObject([{ days: 90 }]);
   });
   test('two flats with the same months on their bills are two, as soon as the months differ', () => {
     const months = (first: number, second: number) =>
