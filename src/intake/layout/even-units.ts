@@ -9,7 +9,7 @@ import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
 import { gasFactorsOf, gasOf } from './gas-factors.ts';
 import { timesOfWords } from './headings.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
-import { isColumnOfUnits, unitReader } from './stated-energy.ts';
+import { isColumnOfUnits, statedCarrier, unitReader } from './stated-energy.ts';
 import { columnName } from './value-cells.ts';
 
 const isEnergy = (unit: EnergyUnit): boolean => ratioOf(unit, 'kWh') !== undefined;
@@ -34,7 +34,7 @@ export function evenUnits(
       (ofUnits ? c.meaning.unit === undefined : c.suffix !== '') &&
       isAmount(c),
   );
-  if (!amounts) return undefined;
+  if (!amounts || ![undefined, 'gas'].includes(statedCarrier(sheet, amounts)?.carrier)) return undefined;
   const unitAt = unitReader(sheet, ofUnits?.index, amounts.index);
   const rows = Array.from({ length: table.rowCount - firstRow }, (_, i) => firstRow + i);
   const units = new Set(rows.flatMap((row) => unitAt(row).unit ?? []));
