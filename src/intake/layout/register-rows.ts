@@ -123,7 +123,10 @@ function isOfNoUse(register: string, all: readonly string[]): boolean {
   const { role } = meaningOf(register);
   // "Day rate" and "Battery charge" may be registers; money says so.
   const isMoney =
-    ['cost', 'rate'].includes(role) && /[£€$]|\b(costs?|prices?|kosten|preis)\b/.test(register.toLowerCase());
+    role === 'bill' ||
+    /^((amount )?paid|payments?)$/i.test(register) ||
+    (['cost', 'rate'].includes(role) &&
+      /[£€$]|\b(costs?|prices?|standing|kosten|preis)\b/.test(register.toLowerCase()));
   return isReactive || isCoded || isHighest || isMoney || role === 'beside';
 }
 

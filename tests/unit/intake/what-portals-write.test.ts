@@ -204,3 +204,14 @@ describe('m³ in some rows and kWh in others', () => {
     expect(list('Month,Used', (i) => `${amount(i)} ${inM3(i) ? 'litres' : 'kWh'}`).refused).toContain('units-by-row');
   });
 });
+
+test.each(['Cost (£)', 'Standing charge', 'VAT', 'Paid'])(
+  'a row of money among rows by kind is none of use: %s',
+  (money) => {
+    const rows = MONTHS.flatMap((i) => [
+      `2025-${two(i + 1)},Electricity (kWh),${kWh(i)}`,
+      `2025-${two(i + 1)},${money},${kWh(i) / 4}`,
+    ]);
+    expect(read(['Month,Kind,Value', ...rows].join('\n')).series).toEqual([`electricity import ${SUM.toFixed(1)}`]);
+  },
+);
