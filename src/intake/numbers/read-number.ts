@@ -86,10 +86,10 @@ const MARK_BEHIND =
 /** The same before it: "E12345", "est. 900". Three digits at least, for "A1" is a name. */
 const MARK_BEFORE = /^(e|a|est\.?|estimated?|actual)[\s:]*(\d[\d.,'’ ]*\d{2})$/i;
 
-/** A sign of a footnote behind it, "364*" or "364¹"; "m³" is none. */
-const NOTE_BEHIND = /^(.*\d)\s*([*†‡#¹²³⁴⁵]{1,3}\)?)$/;
+/** A sign of a footnote behind it, "364*", "364 (*)" or "364¹"; "m³" is none. */
+const NOTE_BEHIND = /^(.*\d)\s*[([]?([*†‡#¹²³⁴⁵]{1,3})[)\]]?$/;
 /** "~8.5", "ca. 900": about so much. */
-const ABOUT = /^(~|≈|approx\.?|about|circa|ca?\.|ca|env\.?|environ)\s*(\d.*)$/i;
+const ABOUT = /^(~|≈|approx\.?|about|circa|ca\.?|c\.|env\.?|environ)\s*(\d.*)$/i;
 
 /** Number and mark of a cell that has both, in its own letters. */
 function splitMark(cell: string): { readonly number: string; readonly mark: string } | undefined {

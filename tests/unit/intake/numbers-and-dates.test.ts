@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { readStamp } from '../../../src/intake/dates/read-stamp.ts';
 import { civilDay, createStampReader, IMPOSSIBLE, READ, UNREADABLE } from '../../../src/intake/dates/stamp-reader.ts';
 import { decideDecimal } from '../../../src/intake/numbers/decide-decimal.ts';
-import { readNumber, readPlainNumber } from '../../../src/intake/numbers/read-number.ts';
+import { markBeside, readNumber, readPlainNumber } from '../../../src/intake/numbers/read-number.ts';
 import { codesOf, splitTable } from '../../../src/intake/text/table.ts';
 import { toCivilDate, toDayNumber } from '../../../src/model/calendar/civil.ts';
 
@@ -43,6 +43,9 @@ describe('numbers', () => {
     ['12-3', '.', Number.NaN],
   ])('%j with decimal %s', (text, decimal, value) => {
     expect(readNumber(text, 0, text.length, decimal)).toBe(value);
+  });
+  test.each(['900*', '900 *', '900 (*)', '900 [*]', '900 *)'])('the sign of a footnote in %j is a mark', (text) => {
+    expect([readNumber(text, 0, text.length, '.'), markBeside(text)]).toEqual([900, '*']);
   });
   test('every decimal reads as the nearest double', () => {
     fc.assert(
