@@ -11,14 +11,13 @@ import { estimatedRows, findQualityColumn } from '../layout/quality-marks.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { steadyClockOf } from '../layout/titles.ts';
-import { readValues, settleDecimal } from '../layout/value-cells.ts';
+import { readValues, settleDecimals } from '../layout/value-cells.ts';
 import { buildIntervalSeries, placeClock, type RawReadings } from '../readings/build-interval-series.ts';
 import { takeDayApart } from '../readings/day-counter.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { splitNet } from '../readings/split-net.ts';
 import type { StampSide } from '../readings/stamp-side.ts';
 import { stageOf } from '../terms/progress.ts';
-import { cellText } from '../text/table.ts';
 
 interface WideLayout {
   readonly columns: readonly ColumnFacts[];
@@ -80,7 +79,7 @@ export const wideDays: IntakeShape = {
     }
     remarkAfterToday(sheet, dates, context, book);
     remarkOrder(dates, book);
-    const decimal = settleDecimal(sheet, columnOfSigns(sheet, layout), choices, book);
+    const decimal = settleDecimals(sheet, eveningFirst(layout), choices, book);
     const table = layout.columns.map((c, i) =>
       readValues(
         sheet,
@@ -150,14 +149,10 @@ export const wideDays: IntakeShape = {
   },
 };
 
-/** The first column, from the evening on, in which a number has a sign: small ones, as of the night in Wh, have none. */
-function columnOfSigns({ table, firstRow }: Sheet, { columns }: WideLayout): number {
+/** The evening comes first: small numbers, as of the night in Wh, have no sign. */
+function eveningFirst({ columns }: WideLayout): ColumnFacts[] {
   const evening = Math.floor((2 * columns.length) / 3);
-  const hasSign = ({ index }: ColumnFacts) => {
-    for (let row = firstRow; row < table.rowCount; row++) if (/[.,]/.test(cellText(table, row, index))) return true;
-    return false;
-  };
-  return ([...columns.slice(evening), ...columns].find(hasSign) ?? columns[evening]!).index;
+  return [...columns.slice(evening), ...columns.slice(0, evening)];
 }
 
 /** The reading columns speak with one voice: unit and carrier come from any heading that names them. */
