@@ -16,6 +16,7 @@ const YES = /^(y|yes|true|1|ja|oui|si|sí)$/i;
 const OF_ESTIMATES = /estim|schatz|stimat|geschat|anslaet/;
 /** Signs of a footnote: what they mean only the file itself says. */
 const SIGN = /^[*†‡#¹²³⁴⁵]{1,3}\)?$/;
+const ANY_SIGN = /[*†‡#¹²³⁴⁵]/;
 const EXPLAINED = /(?<![^\s([;,])([*†‡#¹²³⁴⁵]{1,3})\)?\s*[=:–-]?\s*(\p{L}[^*†‡#=]{2,80})/gu;
 const OF_CUSTOMER = /\b(customer|own) read|kunde|selbst/;
 /** A footnote stands in one of the last rows, in a cell or two. */
@@ -75,6 +76,8 @@ export function remarkSigns(sheet: Sheet, book: RemarkBook): void {
   const { table, firstRow } = sheet;
   for (const c of sheet.columns) {
     if (!(isNumberColumn(c) && c.marksBeside > 0) && c.meaning.role !== 'quality') continue;
+    // Of most files the letters alone tell that no row need be looked at.
+    if (!ANY_SIGN.test(table.text)) return;
     for (let row = firstRow; row < table.rowCount; row++) {
       const sign = markOf(cellText(table, row, c.index));
       if (!SIGN.test(sign) || legendOf(sheet).has(bareSign(sign)) || readQuality(sheet, c.index, row) === 'estimated')
