@@ -27,7 +27,7 @@ export function PreviewQuestions(props: {
   return (
     <>
       {(mayBeAnswered(props.preview) ? [] : ofWeight(remarks, 'refusal')).map((remark) => (
-        <p className="refusal" key={keyOf(remark)} role="alert">
+        <p className="refusal" key={keyOf(remark)} role="alert" tabIndex={-1}>
           {remarkSentence(remark)}
         </p>
       ))}

@@ -45,7 +45,7 @@ export function PreviewScreen(props: PreviewProps) {
 
   const canKeep =
     view.isCurrent && preview !== null && preview.shape !== null && preview.series.length > 0 && !isStopped(preview);
-  const { keepButton, choose } = useFocusOn(view, canKeep && preview.paper?.isWhole === true);
+  const { keepButton, choose, undo } = useFocusOn(view, canKeep && preview.paper?.isWhole === true);
   useEscape(keeping === null ? props.onLeave : undefined);
 
   return (
@@ -95,7 +95,7 @@ export function PreviewScreen(props: PreviewProps) {
           <FileButton label={say('Add a page')} accept={PAGES} multiple onFile={(_, all) => props.onPages?.(all)} />
         ) : null}
         {view.undo === null ? null : (
-          <button type="button" disabled={keeping !== null} onClick={view.undo}>
+          <button type="button" disabled={keeping !== null} onClick={undo}>
             {say('Undo')}
           </button>
         )}
@@ -198,12 +198,18 @@ function useFocusOn(view: View, isWhole: boolean) {
     isAnswered.current = true;
     view.choose(part);
   };
+  const undo = () => {
+    isAnswered.current = true;
+    view.undo?.();
+  };
   useLayoutEffect(() => {
-    // What was answered is gone, and the focus with it: on with the next question, else with saving.
-    if (preview === null || !isAnswered.current || document.activeElement !== document.body) return;
-    (document.querySelector<HTMLElement>('.ask[tabindex]') ?? keepButton.current)?.focus();
+    // What was pressed is gone, and the focus with it: on with what is asked or refused now, else with saving.
+    const { body, activeElement } = document;
+    const isLost = activeElement === body || activeElement?.id === 'page';
+    if (preview === null || !isAnswered.current || !isLost) return;
+    (document.querySelector<HTMLElement>(':is(.ask, .refusal)[tabindex]') ?? keepButton.current)?.focus();
   }, [preview]);
-  return { keepButton, choose };
+  return { keepButton, choose, undo };
 }
 
 interface Keeping {
