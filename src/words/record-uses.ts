@@ -37,7 +37,7 @@ const USES: Readonly<Record<RecordUse, string>> = {
 };
 
 export const recordUseSentence = ({ name, use, days }: RecordAccount): string =>
-  say(USES[use], { name: sayTold(name), days: days === undefined ? '' : grouped(days) });
+  say(USES[use], { name: columnNames(sayTold(name)), days: days === undefined ? '' : grouped(days) });
 
 /** Of a day across, a column is one reading; the first of them tell enough. */
 const NAMED_COLUMNS = 8;

@@ -2,6 +2,7 @@ import type { IntakePreview } from '../../intake/intake.ts';
 import type { Remark } from '../../model/shapes/evidence.ts';
 import { counted, grouped, longDate } from '../../words/numbers.ts';
 import { recordUseSentence } from '../../words/record-uses.ts';
+import { columnNames } from '../../words/remarks.ts';
 import { phrase, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { completenessOf } from './completeness.ts';
@@ -48,7 +49,7 @@ export function PreviewFacts(props: { readonly preview: IntakePreview }) {
             const whole = completenessOf(series);
             return (
               <tr key={series.id}>
-                <th scope="row">{sayTold(series.name)}</th>
+                <th scope="row">{columnNames(sayTold(series.name))}</th>
                 <td>{longDate(series.from)}</td>
                 <td>{longDate(lastDayOf(series.to))}</td>
                 <td className="number">{amountOfSeries(series)}</td>

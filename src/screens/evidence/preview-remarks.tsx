@@ -1,12 +1,18 @@
-import { type ReactNode, useId, useState } from 'react';
+import { type ReactNode, useId, useLayoutEffect, useRef, useState } from 'react';
 import type { IntakeChoices, IntakePreview } from '../../intake/intake.ts';
 import type { Remark } from '../../model/shapes/evidence.ts';
 import { remarkSentence } from '../../words/remarks.ts';
-import { say } from '../../words/say.ts';
+import { phrase, say } from '../../words/say.ts';
 import { mayBeAnswered } from './preview-voice.ts';
 import { type Answer, answersTo } from './remark-answers.ts';
 
 const SHOWN_NOTES = 6;
+
+/** Fields of the choices below, for values that no button can hold. */
+const TYPED_BELOW: Readonly<Record<string, string>> = {
+  'calorific-assumed': phrase('Calorific value on the bill'),
+  'pulses-asked': phrase('Pulses for one kWh'),
+};
 
 type OnChoose = (part: IntakeChoices) => void;
 
@@ -18,6 +24,15 @@ export function PreviewQuestions(props: {
 }) {
   const { remarks } = props.preview;
   const [turn, setTurn] = useState(0);
+  const isTurned = useRef(false);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another question is heard whole, as the first was.
+  useLayoutEffect(() => {
+    if (isTurned.current) document.querySelector<HTMLElement>('.ask[tabindex]')?.focus();
+  }, [turn]);
+  const turnOn = (count: number) => {
+    isTurned.current = true;
+    setTurn((turn + 1) % count);
+  };
   const asked = ofWeight(remarks, 'question');
   // A number that is put right may settle the other questions.
   const questions = [...asked.filter(isContradiction), ...asked.filter((remark) => !isContradiction(remark))];
@@ -43,10 +58,15 @@ export function PreviewQuestions(props: {
       {shown.map((remark) => (
         <Asked remark={remark} key={keyOf(remark)}>
           <Answers answers={answersTo(remark, props.preview)} onChoose={props.onChoose} />
+          {TYPED_BELOW[remark.code] === undefined ? null : (
+            <p className="quiet small">
+              {say('Another value goes into “{field}” below.', { field: say(TYPED_BELOW[remark.code]!) })}
+            </p>
+          )}
           {props.oneByOne && count > 1 ? (
             <p className="quiet small">
               {say('Question {number} of {count}', { number: (turn % count) + 1, count })}{' '}
-              <button type="button" className="plain" onClick={() => setTurn((turn + 1) % count)}>
+              <button type="button" className="plain" onClick={() => turnOn(count)}>
                 {say('Another question first')}
               </button>
             </p>

@@ -57,7 +57,7 @@ export function PreviewScreen(props: PreviewProps) {
         </Progress>
       ) : null}
       {view.busy && /\.(jpe?g|png|hei[cf])$/i.test(fileName) ? (
-        <p className="quiet small">{say('We look at a picture in several ways, so this can take a minute.')}</p>
+        <p className="quiet small">{say('We look at a picture in several ways, so this can take a minute or two.')}</p>
       ) : null}
       {keeping ? (
         <Progress

@@ -114,7 +114,7 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
       return [...PRICED_CARRIERS, ...(remark.expected === 'gas' ? (['water'] as const) : [])].map((carrier) => ({
         label: say(CARRIER_WORDS[carrier]),
         choice: { carrier },
-        holds: choices.carrier === carrier,
+        holds: (choices.carrier ?? remark.expected) === carrier,
       }));
     case 'unit-guessed':
     case 'unit-doubtful':
@@ -124,7 +124,7 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
       return unitsLike(remark, preview).map((unit) => ({
         label: sayTold(unit),
         choice: { unit },
-        holds: choices.unit === unit,
+        holds: (choices.unit ?? remark.expected) === unit,
       }));
     case 'direction-asked':
       return wayAnswers(['import', 'export'], choices);

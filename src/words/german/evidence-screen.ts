@@ -329,9 +329,10 @@ export const EVIDENCE_SCREEN: Catalogue = {
     '{count, plural, one {Sie lässt sich speichern, wenn die Frage oben beantwortet ist.} other {Sie lässt sich speichern, wenn die # Fragen oben beantwortet sind.}}',
   '“{answer}” is only our guess. Press it if it is right, or press another.':
     '„{answer}“ ist nur geraten. Bestätigen Sie es, wenn es stimmt, oder wählen Sie etwas anderes.',
+  'Another value goes into “{field}” below.': 'Ein anderer Wert kommt unten in „{field}“.',
   'An answer is still missing to read this file.': 'Zum Lesen dieser Datei fehlt noch eine Antwort.',
-  'We look at a picture in several ways, so this can take a minute.':
-    'Ein Bild wird auf mehrere Arten gelesen; das kann eine Minute dauern.',
+  'We look at a picture in several ways, so this can take a minute or two.':
+    'Ein Bild wird auf mehrere Arten gelesen; das kann ein bis zwei Minuten dauern.',
   'A household file answers it with {keys}.': 'Eine Haushaltsdatei beantwortet das mit {keys}.',
   '{fileName}: a bill on paper, {proved} values proved, {read} read, {against} contradicted':
     '{fileName}: eine Rechnung auf Papier, {proved} Werte nachgerechnet, {read} nur gelesen, {against} ohne passende Summe',
