@@ -14,6 +14,9 @@ import { carrierName } from './systems.ts';
 /** Headings stand as they are written; "column 3" is our own name for a column without one. */
 export const columnNames = (text = ''): string =>
   text.replaceAll(/\bcolumn (\d+)\b/g, (_, number: string) => say('column {number}', { number }));
+/** 'column "Used"', or "column 3". */
+const columnWords = (column: string): string =>
+  /^column \d+$/.test(column) ? columnNames(column) : say('column "{name}"', { name: columnNames(column) });
 const quoted = (text: string | undefined): string =>
   text === undefined || text === '' ? say('nothing') : say('"{text}"', { text });
 
@@ -52,11 +55,10 @@ function gapsOf(remark: Remark): Readonly<Record<string, Value>> {
     file,
     /** Stands for the file too, with the line where there is one. */
     at: row === undefined ? file : say('Line {row} of {file}', { row: String(row), file }),
-    column: column === undefined ? say('the column') : say('column "{name}"', { name: columnNames(column) }),
+    column: column === undefined ? say('the column') : columnWords(column),
     field: column ?? say('the tariff'),
     /** A record by its column, or by its kind of energy where it has no name. */
-    series:
-      column === undefined ? carrierName(remark.carrier ?? '') : say('column "{name}"', { name: columnNames(column) }),
+    series: column === undefined ? carrierName(remark.carrier ?? '') : columnWords(column),
     record: column === undefined ? say('a record') : say('"{text}"', { text: column }),
     carrier: remark.carrier ?? 'none',
     hasName: column === undefined ? 'no' : 'yes',

@@ -108,7 +108,9 @@ export function settleUnit(
   if (!fits) book.add('unit-not-of-carrier', 'question', { column: name, found: unit, expected: settled });
   // The two halves of America write their degrees differently.
   const isSure = settled === '°C' && (!ofAmerica || inTenths);
-  if (isBareGallon || (stated === undefined && !isSure && settledCarrier !== 'water'))
+  // A column of what came in less what went out is two records in one unit.
+  const isAskedOf = book.list().some((one) => one.code === 'unit-guessed' && one.column === name);
+  if (!isAskedOf && (isBareGallon || (stated === undefined && !isSure && settledCarrier !== 'water')))
     book.add('unit-guessed', 'question', {
       column: name,
       carrier: settledCarrier,

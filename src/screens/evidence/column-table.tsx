@@ -1,5 +1,6 @@
 import type { IntakeChoices, IntakePreview } from '../../intake/intake.ts';
 import { columnUse } from '../../words/column-uses.ts';
+import { columnNames } from '../../words/remarks.ts';
 import { phrase, say } from '../../words/say.ts';
 
 type ColumnRole = keyof NonNullable<IntakeChoices['columns']>;
@@ -47,11 +48,11 @@ export function ColumnTable(props: {
               {preview.columns.map((name, index) => (
                 // biome-ignore lint/suspicious/noArrayIndexKey: two columns may bear the same heading.
                 <th key={index} scope="col">
-                  <span className="column-name">{name}</span>
+                  <span className="column-name">{columnNames(name)}</span>
                   {saidUse(index)}
                   {preview.choices.columns === undefined ? null : (
                     <select
-                      aria-label={say('Column {name} is', { name })}
+                      aria-label={say('Column {name} is', { name: columnNames(name) })}
                       value={roleOf(index) ?? ''}
                       onChange={(event) => pick(index, event.target.value)}
                     >

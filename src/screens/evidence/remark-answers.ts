@@ -11,6 +11,7 @@ import {
 import { type Remark, standsBeside } from '../../model/shapes/evidence.ts';
 import { PRICED_CARRIERS, SALE_UNIT_IDS } from '../../model/shapes/heating.ts';
 import { BESIDE_ANSWERS, isOfOneColumn } from '../../words/answers.ts';
+import { columnNames } from '../../words/remarks.ts';
 import { phrase, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { formatPlain } from '../shared/number-text.ts';
@@ -293,11 +294,15 @@ function columnAnswers({ choices, columns, uses = [] }: IntakePreview): readonly
   const name = value === undefined ? undefined : columns[value];
   if (value === undefined || name === undefined) return [];
   return [
-    { label: say('{value} is right', { value: name }), choice: { columns: { value } }, holds: true },
+    { label: say('{value} is right', { value: columnNames(name) }), choice: { columns: { value } }, holds: true },
     ...uses
       .filter(({ use }) => use === 'other-amount')
       .slice(0, MOST_OTHERS)
-      .map(({ column }) => ({ label: columns[column]!, choice: { columns: { value: column } }, holds: false })),
+      .map(({ column }) => ({
+        label: columnNames(columns[column]),
+        choice: { columns: { value: column } },
+        holds: false,
+      })),
     { label: say('All of them, each by itself'), choice: { every: true }, holds: false },
   ];
 }
