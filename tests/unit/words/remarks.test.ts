@@ -47,7 +47,7 @@ test.each([
   [
     'date-order-asked',
     'Line 1204 of meter.csv: "01/02/2025" may be day first or month first, and no date in column 3 tells. We took it as day first. Choose the other if the dates look wrong.',
-    'Zeile 1204 von meter.csv: „01/02/2025“ kann Tag zuerst oder Monat zuerst heißen, und kein Datum verrät es (Spalte „Spalte 3“). Wir lesen es so: Tag zuerst. Wählen Sie das andere, wenn die Daten falsch aussehen.',
+    'Zeile 1204 von meter.csv: „01/02/2025“ kann Tag zuerst oder Monat zuerst heißen, und kein Datum verrät es (Spalte 3). Wir lesen es so: Tag zuerst. Wählen Sie das andere, wenn die Daten falsch aussehen.',
   ],
   [
     'gap',
