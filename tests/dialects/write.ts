@@ -722,8 +722,12 @@ function extraCells(d: Dialect, pick: <T>(list: readonly T[]) => T) {
   for (const extra of d.extras) {
     if (extra === 'customer') makers.push({ head: pick(words.customer), cell: () => customer });
     if (extra === 'meter') makers.push({ head: pick(words.meter), cell: () => '7712345' });
-    if (extra === 'cost')
-      makers.push({ head: pick(words.cost), cell: (k) => ((k % 37) / 100 + 0.02).toFixed(2).replace('.', d.decimal) });
+    if (extra === 'cost') {
+      // Of a half-hour a few hundredths, of a month as many times more: a price that somebody may pay.
+      const halfHours = d.minutes === 0 ? 1440 : d.minutes / 30;
+      const cost = (k: number) => (((k % 37) / 100 + 0.02) * halfHours).toFixed(2).replace('.', d.decimal);
+      makers.push({ head: pick(words.cost), cell: cost });
+    }
   }
   if (d.quality) {
     const [good, estimated] = [pick(words.actual), pick(words.estimated)];
