@@ -168,7 +168,7 @@ export function carrierOfWords(words: string): Energy | undefined {
   if (HEAT.test(words) || unitOfWords(words) === 'BTU/h') return { carrier: 'heat', seriesRole: 'heat-output' };
   if (OUTDOOR.test(words)) return { carrier: 'outdoor-temperature', seriesRole: 'weather' };
   if (
-    /heat ?pump|(?<![a-z])wp(?![a-z])|varmepump|pompa ciepla|tepelne cerpadlo|warmepumpe|pompe a chaleur|bomba de calor|pompa di calore|warmtepomp|varmepumpe/.test(
+    /heat ?pump|(?<!air )compressor|kompressor|verdichter|(?<![a-z])wp(?![a-z])|varmepump|pompa ciepla|tepelne cerpadlo|warmepumpe|pompe a chaleur|bomba de calor|pompa di calore|warmtepomp|varmepumpe/.test(
       words,
     )
   )

@@ -37,6 +37,16 @@ describe('temperatures of a machine', () => {
     expect(found).toEqual(['electricity heat-pump', 'heat heat-output', ...(expected ? [expected] : [])]);
   });
 
+  test.each(['Compressor Energy (kWh),Heating Output (kWh)', 'Verdichter kWh,Wärmemenge kWh'])(
+    '%s: what a compressor takes, the heat is made with',
+    (headings) => {
+      expect(carriers(`Time,${headings}\n${rows(24, () => '1,3')}`)).toEqual([
+        'electricity heat-pump',
+        'heat heat-output',
+      ]);
+    },
+  );
+
   // Six hours of 3 kWh at 45 °C, eighteen of standing still at 20 °C.
   const log = `Time,Electricity in (kWh),Heat out (kWh),Flow °C\n${rows(24, (h) => (h < 6 ? '1,3,45' : '0.05,0.1,20'))}`;
 
