@@ -59,6 +59,7 @@ export function numbersOfSheet(sheet: Sheet, kindColumn: number | undefined): Ow
 /** Behind their names in lines of text. */
 export function numbersInText(lines: readonly string[]): OwnNumber[] {
   return lines.flatMap((line) => {
+    if (!MAY_HOLD.test(line)) return [];
     const words = plainWords(line);
     const found = NAMES.flatMap(([of, name]) => {
       const at = name.exec(words);
@@ -71,6 +72,9 @@ export function numbersInText(lines: readonly string[]): OwnNumber[] {
 
 /** Soon after its name, in one or in groups of digits; a date has too few signs before its own. */
 const NUMBER = /^[^\d]{0,24}?(?<![a-z\d])(\d{2,}(?: \d{2,}){2,}|[a-z]{0,4}\d[a-z\d]{4,})(?![\d/.:-])/;
+
+/** Most lines hold none: money, days and plain words. */
+const MAY_HOLD = /\d[\p{L}\d]{4}|\d\d[\s_]+\d\d/u;
 
 function listed(of: OwnNumber['of'], texts: readonly string[]): OwnNumber[] {
   const ends = new Set(texts.flatMap((text) => endOf(text.trim()) ?? []));
