@@ -1,4 +1,5 @@
 /** What the columns of a table say of the energy in its gas: calorific value, correction, or both in one number. */
+import { MJ_PER_KWH } from '../../model/units/gas-volume.ts';
 import { meanOf } from '../../model/units/sums.ts';
 import { readAwkwardNumber } from '../numbers/read-number.ts';
 import type { EnergyUnit, IntakeContext } from '../terms/choices.ts';
@@ -9,7 +10,6 @@ import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { GAS_FACTOR } from './vocabulary.ts';
 
-const MJ_PER_KWH = 3.6;
 const SAMPLE_ROWS = 300;
 /** A cubic metre at the conditions of the standard, as Italy and traders write it, needs no correction. */
 const AT_STANDARD = /\b(smc|[ns]m[3³]|mc ?s)\b|(standard|normal) ?(cubic|m[3³]|kubik|metr)/;

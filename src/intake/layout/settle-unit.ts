@@ -109,8 +109,10 @@ export function settleUnit(
   // The two halves of America write their degrees differently.
   const isSure = settled === '°C' && (!ofAmerica || inTenths);
   // A column of what came in less what went out is two records in one unit.
-  const isAskedOf = book.list().some((one) => one.code === 'unit-guessed' && one.column === name);
-  if (!isAskedOf && (isBareGallon || (stated === undefined && !isSure && settledCarrier !== 'water')))
+  if (
+    !book.has('unit-guessed', name) &&
+    (isBareGallon || (stated === undefined && !isSure && settledCarrier !== 'water'))
+  )
     book.add('unit-guessed', 'question', {
       column: name,
       carrier: settledCarrier,

@@ -85,7 +85,7 @@ export function doubtPrice(
 ): void {
   if (choicesFor(choices, name).unit !== undefined || role === 'export' || role === 'generation') return;
   // The unit is asked about already.
-  if (book.list().some((one) => one.code === 'unit-guessed' && one.column === column)) return;
+  if (book.has('unit-guessed', column)) return;
   const paid = periods.filter(({ costPence = 0, kWh }) => costPence > 0 && kWh > 0);
   const pence = sumOf(paid.map(({ costPence = 0 }) => costPence));
   const kWh = sumOf(paid.map((one) => one.kWh));

@@ -1,5 +1,6 @@
 /** Rows of a bill that give back: use below nought, and money back without any use. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
+import { sumOf } from '../../model/units/sums.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import type { RawPeriod } from './raw-period.ts';
 
@@ -24,7 +25,7 @@ export function takeBack(written: readonly RawPeriod[], column: string, book: Re
     if (row.kWh >= 0) continue;
     const within = rows.filter((one) => one.fromDay >= row.fromDay && one.toDay <= row.toDay);
     const whole = within.findLast((one) => Math.abs(one.kWh + row.kWh) <= CLOSE_KWH);
-    const sum = within.reduce((total, { kWh }) => total + kWh, 0);
+    const sum = sumOf(within.map(({ kWh }) => kWh));
     const left = whole ? 0 : (sum + row.kWh) / sum;
     if (!whole && !(left > 0)) {
       book.tally('negative', 'note', { row: row.line, column, found: String(row.quantity) });

@@ -11,7 +11,8 @@ export interface RemarkBook {
   add(code: RemarkCode, weight: Weight, details?: Details): void;
   /** One remark of many alike: named while there are few, counted after that. */
   tally(code: RemarkCode, weight: Weight, details: Details): void;
-  has(code: RemarkCode): boolean;
+  /** @param column only where it is said of this one */
+  has(code: RemarkCode, column?: string): boolean;
   refused(): boolean;
   /** Refusals first, then questions, then notes, each in the order they arose. */
   list(): Remark[];
@@ -69,7 +70,7 @@ export function openRemarkBook(file: string): RemarkBook {
           known.first.effectKWh = known.effectKWh;
       } else known.first = write(code, weight, { ...details, count: details.count ?? 1 });
     },
-    has: (code) => remarks.some((r) => r.code === code),
+    has: (code, column) => remarks.some((r) => r.code === code && (column === undefined || r.column === column)),
     refused: () => remarks.some((r) => r.weight === 'refusal'),
     list: () => onceEach(remarks).toSorted((a, b) => RANK[a.weight] - RANK[b.weight]),
   };

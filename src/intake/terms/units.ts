@@ -1,11 +1,11 @@
 /** kWh in one of a unit; gas volume by the billing rule: volume × correction × calorific value ÷ 3.6. */
 import { type Carrier, isTemperature } from '../../model/shapes/evidence.ts';
 import { type DeliveredFuel, FUELS, isDelivered, isSaleUnit, SALE_UNITS, unitsOf } from '../../model/shapes/heating.ts';
+import { MJ_PER_KWH } from '../../model/units/gas-volume.ts';
 import type { EnergyUnit, IntakeContext } from './choices.ts';
 
 /** 105.5056 MJ ÷ 3.6, the definition of the therm. */
 export const KWH_PER_THERM = 29.3071;
-export const MJ_PER_KWH = 3.6;
 /** The calorie of the international steam tables is 4.1868 J. */
 const KWH_PER_GCAL = (4.1868 * 1000) / MJ_PER_KWH;
 /** 1055.05585262 J, the international table definition of the BTU. */

@@ -10,7 +10,7 @@ export interface GasVolumeFactors {
   readonly imperialM3PerHundredCubicFeet: number;
 }
 
-const MJ_PER_KWH = 3.6;
+export const MJ_PER_KWH = 3.6;
 
 /**
  * Energy of a volume of gas [kWh] = units × (2.83 if hundred cubic feet) × correction × calorific value / 3.6.
