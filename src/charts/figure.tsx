@@ -6,7 +6,7 @@ import { type KeyboardEvent, type ReactNode, useId, useRef, useState } from 'rea
 import { say } from '../words/say.ts';
 import { type ChartTable, ChartTableView, tableCsv } from './frame/chart-table.tsx';
 import { PictureTools } from './frame/picture-tools.tsx';
-import { fileNameOf, saveFile } from './frame/save.ts';
+import { fileNameOf, saveInBrowser } from './frame/save.ts';
 
 export interface ChartFigureProps {
   /** Short name, for the table's button and the names of saved files. */
@@ -43,7 +43,7 @@ export function ChartFigure(props: ChartFigureProps) {
     // The stop stays where it was, whichever of the two is shown.
     requestAnimationFrame(() => place.current?.focus());
   };
-  const saveFigures = () => saveFile(new Blob([tableCsv(table)], { type: 'text/csv' }), `${fileNameOf(name)}.csv`);
+  const saveFigures = () => saveInBrowser(new Blob([tableCsv(table)], { type: 'text/csv' }), `${fileNameOf(name)}.csv`);
   return (
     <figure className="chart" onKeyDown={onKeyDown}>
       <figcaption className={props.sentenceSaid ? 'unseen' : 'voice'}>{props.spoken ?? sentence}</figcaption>

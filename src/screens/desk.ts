@@ -2,6 +2,7 @@
  * The desk as the screens know it: `call(name, input)`, saving a file, and the commands of the shell's menu.
  * Under the desktop shell it goes over the preload's bridge, else by HTTP to the host that served the page.
  */
+import { saveInBrowser } from '../charts/frame/save.ts';
 import type { Call, FileOut, MenuCommand } from '../desk/contract.ts';
 import { callOverBridge } from './desk-bridge.ts';
 import { callOverHttp, holdLine } from './desk-http.ts';
@@ -24,13 +25,7 @@ export const call: Call = async (name, input, options) => {
 export async function saveFile(file: FileOut): Promise<boolean> {
   if (bridge) return bridge.saveFile(file);
   const bytes = Uint8Array.from(atob(file.base64), (char) => char.charCodeAt(0));
-  const url = URL.createObjectURL(new Blob([bytes], { type: file.mediaType }));
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = file.fileName;
-  link.click();
-  // The browser reads the bytes after the click; a minute is plenty.
-  setTimeout(() => URL.revokeObjectURL(url), 60_000);
+  saveInBrowser(new Blob([bytes], { type: file.mediaType }), file.fileName);
   return true;
 }
 

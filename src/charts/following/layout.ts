@@ -4,7 +4,7 @@ import { monthOf, yearOf } from '../../model/calendar/civil.ts';
 import type { FollowedMonth } from '../../model/shapes/bill-check.ts';
 import { shortMonthNames, spokenCount } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
-import { axisFor, placeOn } from '../frame/scale.ts';
+import { axisFor, fromZero, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth } from '../frame/text.ts';
 import { type FollowingSeries, shownMonths } from './series.ts';
@@ -55,8 +55,6 @@ const markNames = () => ({
   estimated: say('normal weather'),
 });
 
-const sound = (value: number): number => (Number.isFinite(value) ? Math.max(0, value) : 0);
-
 export function layOutFollowing(
   series: FollowingSeries,
   size: PictureSize,
@@ -67,9 +65,9 @@ export function layOutFollowing(
   const months = shownMonths(series);
   const baseY = height - faint * 2.4 - 10;
   const highs = months.flatMap(({ highKWh, estimatedKWh, actualKWh }) => [
-    sound(highKWh),
-    sound(estimatedKWh),
-    sound(actualKWh ?? 0),
+    fromZero(highKWh),
+    fromZero(estimatedKWh),
+    fromZero(actualKWh ?? 0),
   ]);
   const axis = axisFor(highs, 4, 10);
   const labels = axis.ticks.map(spokenCount);
@@ -81,8 +79,8 @@ export function layOutFollowing(
   const y = placeOn(axis, baseY, font * 1.6);
   const marks = months.map((month, index): FollowingMark => {
     const x = left + step * (index + 0.2);
-    const [low, high] = [y(sound(month.lowKWh)), y(sound(month.highKWh))];
-    const actualY = month.actualKWh === null ? null : y(sound(month.actualKWh));
+    const [low, high] = [y(fromZero(month.lowKWh)), y(fromZero(month.highKWh))];
+    const actualY = month.actualKWh === null ? null : y(fromZero(month.actualKWh));
     const showsYear = index === 0 || monthOf(month.from) === 1;
     return {
       month: month.month,
@@ -92,8 +90,8 @@ export function layOutFollowing(
       width: step * 0.6,
       middle: x + step * 0.3,
       band: { y: high, height: Math.max(low - high, 2) },
-      expectedY: y(sound(month.expectedKWh)),
-      estimatedY: y(sound(month.estimatedKWh)),
+      expectedY: y(fromZero(month.expectedKWh)),
+      estimatedY: y(fromZero(month.estimatedKWh)),
       actual:
         actualY === null
           ? null

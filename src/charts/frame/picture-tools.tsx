@@ -2,7 +2,7 @@
 
 import { say } from '../../words/say.ts';
 import { ownFace } from './own-face.ts';
-import { fileNameOf, pictureText, saveFile } from './save.ts';
+import { fileNameOf, pictureText, saveInBrowser } from './save.ts';
 
 export function PictureTools(props: {
   readonly name: string;
@@ -23,9 +23,9 @@ export function PictureTools(props: {
   };
   const saveDrawing = () => {
     const svg = find();
-    if (svg) saveFile(new Blob([pictureText(svg)], { type: 'image/svg+xml' }), `${fileNameOf(name)}.svg`);
+    if (svg) saveInBrowser(new Blob([pictureText(svg)], { type: 'image/svg+xml' }), `${fileNameOf(name)}.svg`);
   };
-  const saveDots = async (svg: SVGElement) => saveFile(await picturePng(svg), `${fileNameOf(name)}.png`);
+  const saveDots = async (svg: SVGElement) => saveInBrowser(await picturePng(svg), `${fileNameOf(name)}.png`);
   const copy = () =>
     paint(
       copyPicture,

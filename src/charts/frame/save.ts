@@ -1,4 +1,4 @@
-/** Hands a picture or its figures to the person as a file, without the desk: the window itself has them already. */
+/** Hands a file to the person, a picture or its figures without the desk: the window itself has them already. */
 
 const MARGIN = 24;
 
@@ -26,14 +26,14 @@ export function pictureText(svg: SVGElement, face = ''): string {
     .replace(/var\((--[a-z0-9-]+)\)/g, (_, name: string) => styles.getPropertyValue(name).trim());
 }
 
-export function saveFile(file: Blob, fileName: string): void {
+export function saveInBrowser(file: Blob, fileName: string): void {
   const address = URL.createObjectURL(file);
   const link = document.createElement('a');
   link.href = address;
   link.download = fileName;
   link.click();
-  // The browser needs the address until it has begun to write.
-  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+  // The browser reads the bytes after the click; a minute is plenty.
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }
 
 const PLAIN: Readonly<Record<string, string>> = { ä: 'ae', ö: 'oe', ü: 'ue', ß: 'ss' };

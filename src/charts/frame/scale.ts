@@ -38,6 +38,9 @@ export function decimalsOf(step: number): number {
   return enough ?? 3;
 }
 
+/** What can be drawn up from zero: less, or no number, is nothing. */
+export const fromZero = (value: number): number => (Number.isFinite(value) ? Math.max(0, value) : 0);
+
 /** Maps a value of the axis to a place between two pixels. */
 export function placeOn(axis: Pick<Axis, 'low' | 'high'>, from: number, to: number): (value: number) => number {
   return (value) => from + ((value - axis.low) / (axis.high - axis.low)) * (to - from);

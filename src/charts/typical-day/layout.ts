@@ -2,7 +2,7 @@
 import { clockTimeOf } from '../../model/calendar/civil.ts';
 import { grouped, uncapitalised } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
-import { axisFor, decimalsOf, placeOn } from '../frame/scale.ts';
+import { axisFor, decimalsOf, fromZero, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth } from '../frame/text.ts';
 import { type DaySeries, mostDifferent } from './series.ts';
@@ -25,7 +25,6 @@ export interface DayLayout {
 
 const HEIGHT = { desk: 230, table: 300, paper: 190 } as const;
 const EVERY_HOURS = 4;
-const sound = (value: number): number => (Number.isFinite(value) ? Math.max(0, value) : 0);
 
 export function layOutDay(
   series: DaySeries,
@@ -35,7 +34,7 @@ export function layOutDay(
   const { width, font, faint } = measuresOf(size, place.width);
   const height = place.height ?? HEIGHT[size];
   const baseY = height - faint - 12;
-  const axis = axisFor([...series.seenKW, ...(series.otherwiseKW ?? [])].map(sound), 3, 0.2);
+  const axis = axisFor([...series.seenKW, ...(series.otherwiseKW ?? [])].map(fromZero), 3, 0.2);
   const labels = axis.ticks.map(
     (value, i) => `${grouped(value, decimalsOf(axis.step))}${i === axis.ticks.length - 1 ? ' kW' : ''}`,
   );
@@ -47,7 +46,7 @@ export function layOutDay(
     values
       .map(
         (value, i) =>
-          `${i === 0 ? 'M' : 'L'}${round(x(i))} ${round(y(sound(value)))}L${round(x(i + 1))} ${round(y(sound(value)))}`,
+          `${i === 0 ? 'M' : 'L'}${round(x(i))} ${round(y(fromZero(value)))}L${round(x(i + 1))} ${round(y(fromZero(value)))}`,
       )
       .join('');
   return {
@@ -76,15 +75,15 @@ function placeNames(
 ): DayLayout['names'] {
   const { seenKW } = series;
   const place = mostDifferent(series);
-  const top = at.y(sound(seenKW[place]!)) + at.font * 0.9;
+  const top = at.y(fromZero(seenKW[place]!)) + at.font * 0.9;
   const texts = [uncapitalised(series.name), ...(series.otherwiseKW ? [say('dashed: days as cold')] : [])];
   const widest = Math.max(...texts.map((text) => textWidth(text, at.font)));
   let end = place;
   // Past the neighbours that stand as high, so that the words lie on none of it.
-  while (end + 1 < seenKW.length && at.y(sound(seenKW[end + 1]!)) < top + at.font * 1.6) end++;
+  while (end + 1 < seenKW.length && at.y(fromZero(seenKW[end + 1]!)) < top + at.font * 1.6) end++;
   const after = at.x(end + 1) + 10;
   let start = place;
-  while (start > 0 && at.y(sound(seenKW[start - 1]!)) < top + at.font * 1.6) start--;
+  while (start > 0 && at.y(fromZero(seenKW[start - 1]!)) < top + at.font * 1.6) start--;
   const before = at.x(start) - 10 - widest;
   // Where neither side has room, as in a low picture, they stand in one line above the highest reading.
   if (after + widest > at.right && before < at.left + 4) {

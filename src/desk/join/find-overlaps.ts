@@ -1,7 +1,9 @@
 /** What an import says again that an earlier one said: the days, and by how much it differs. */
-import { toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
+import { toCivilDate } from '../../model/calendar/civil.ts';
+import { perDay } from '../../model/evidence/rivals.ts';
 import { isTemperature } from '../../model/shapes/carrier.ts';
 import type { Evidence, Remark, Series } from '../../model/shapes/evidence.ts';
+import { sumOf } from '../../model/units/sums.ts';
 import { listed } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { DAY_MINUTES, layersOf, type ReadIntervals } from './day-layers.ts';
@@ -50,10 +52,10 @@ function commonDays(earlier: Group, own: Member, read: ReadIntervals): CommonDay
     }
   }
   // Readings of another length can be held against each other by whole days only.
-  const ofDay = wholeDays(own.series);
+  const ofDay = perDay(own.series);
   for (const { series } of earlier) {
     if ((series.intervalMinutes ?? DAY_MINUTES) === (own.series.intervalMinutes ?? DAY_MINUTES)) continue;
-    for (const [day, value] of wholeDays(series)) {
+    for (const [day, value] of perDay(series)) {
       const now = ofDay.get(day);
       if (now !== undefined && !common.has(day)) common.set(day, compare(day, [[now, value]]));
     }
@@ -71,14 +73,9 @@ function pairsOf(now: Float64Array, before: Float64Array): [number, number][] {
 
 const compare = (day: number, pairs: readonly (readonly [number, number])[]): CommonDay => ({
   day,
-  difference: pairs.reduce((sum, [now, before]) => sum + now - before, 0),
+  difference: sumOf(pairs.map(([now, before]) => now - before)),
   differs: pairs.some(([now, before]) => Math.abs(now - before) > SAME_KWH),
 });
-
-function wholeDays({ days }: Series): Map<number, number> {
-  const first = days ? toDayNumber(days.first) : 0;
-  return new Map((days?.values ?? []).flatMap((value, i) => (value === null ? [] : [[first + i, value] as const])));
-}
 
 /** Bills are held against each other by the day, each spread evenly over its days; only the whole differs or not. */
 function commonPeriods(earlier: Group, own: Member): CommonDay[] {
@@ -89,16 +86,6 @@ function commonPeriods(earlier: Group, own: Member): CommonDay[] {
       return known === undefined ? [] : [compare(day, [[now, known]])];
     })
     .sort((a, b) => a.day - b.day);
-}
-
-function perDay({ periods, carrier }: Series): Map<number, number> {
-  const days = new Map<number, number>();
-  for (const { from, to, kWh } of periods ?? []) {
-    const [first, end] = [toDayNumber(from), toDayNumber(to)];
-    const share = isTemperature(carrier) ? 1 : end - first;
-    for (let day = first; day < end; day++) days.set(day, kWh / share);
-  }
-  return days;
 }
 
 function remarksOf(
@@ -115,7 +102,7 @@ function remarksOf(
   const effect = (days: readonly CommonDay[]) =>
     isTemperature(carrier)
       ? {}
-      : { effectKWh: Math.round(days.reduce((sum, { difference }) => sum + difference, 0) * 1000) / 1000 };
+      : { effectKWh: Math.round(sumOf(days.map(({ difference }) => difference)) * 1000) / 1000 };
   const remark = (code: string, days: readonly CommonDay[]): Remark => ({
     code,
     weight: 'note',

@@ -3,6 +3,7 @@ import { compareDates, toDayNumber } from '../../model/calendar/civil.ts';
 import { cutPeriod } from '../../model/evidence/cut-periods.ts';
 import { isTemperature } from '../../model/shapes/carrier.ts';
 import type { EvidencePeriod, Series } from '../../model/shapes/evidence.ts';
+import { sumOf } from '../../model/units/sums.ts';
 import type { Group, Member } from './group-series.ts';
 
 export function joinPeriods(group: Group): Series {
@@ -24,7 +25,7 @@ export function joinPeriods(group: Group): Series {
 
     function isMostOf(period: EvidencePeriod, left: readonly EvidencePeriod[]): boolean {
       const within = known.filter((one) => one.from < period.to && period.from < one.to);
-      const days = left.reduce((sum, one) => sum + length(one), 0);
+      const days = sumOf(left.map(length));
       const areWithin = within.every((one) => period.from <= one.from && one.to <= period.to);
       return left.length > 1 && areWithin && !isEstimate(period) && days > length(period) / 2;
     }
@@ -48,18 +49,12 @@ export function joinPeriods(group: Group): Series {
       .map((period) => period.to)
       .toSorted()
       .at(-1) ?? from;
-  const sum = periods.reduce((total, p) => total + p.kWh * (inDegrees ? length(p) : 1), 0);
+  const sum = sumOf(periods.map((one) => one.kWh * (inDegrees ? length(one) : 1)));
   return {
     ...surest,
     from,
     to,
-    total: inDegrees
-      ? sum /
-        Math.max(
-          1,
-          periods.reduce((days, p) => days + length(p), 0),
-        )
-      : sum,
+    total: inDegrees ? sum / Math.max(1, sumOf(periods.map(length))) : sum,
     periods,
     present: covered.size,
     expected: toDayNumber(to) - toDayNumber(from),

@@ -10,6 +10,7 @@ import type { OwnChange, TariffChoice } from '../shapes/tariff-choice.ts';
 import { exportPrice } from '../sun/export-price.ts';
 import { roofByHalfHour } from '../sun/roof-by-half-hour.ts';
 import { ownUseByStandard, sunByMonth } from '../sun/sun-by-month.ts';
+import { sumOf } from '../units/sums.ts';
 
 /** The equipment laid over a year, as far as it is the same on every tariff. */
 export interface OwnEquipment {
@@ -19,12 +20,6 @@ export interface OwnEquipment {
   readonly car: ReturnType<typeof settleCar> | undefined;
   /** What is paid for a kWh sent out; nothing where nobody knows it. */
   readonly exportPence: number;
-}
-
-export function sumOf(list: ArrayLike<number>): number {
-  let sum = 0;
-  for (let i = 0; i < list.length; i++) sum += list[i]!;
-  return sum;
 }
 
 /** Roof, battery and car of a household over a year; null where it has none of them. */

@@ -17,7 +17,7 @@ export const CivilDate = z
   .regex(AS_CIVIL_DATE, { error: 'a date written as year-month-day', abort: true })
   .refine(isOfCalendar, 'a day of the calendar from 1900 to 2199');
 export type CivilDate = z.infer<typeof CivilDate>;
-export const isCivilDate = (text: string): boolean => AS_CIVIL_DATE.test(text) && isOfCalendar(text);
+export const isCivilDate = (text: string): text is CivilDate => AS_CIVIL_DATE.test(text) && isOfCalendar(text);
 /** Local clock time, "00:30"; "24:00" is allowed as the end of a window. */
 export const ClockTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$|^24:00$/, 'a time written as 07:30');
 export const Weekday = z.enum(['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun']);

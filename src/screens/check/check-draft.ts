@@ -1,24 +1,19 @@
 /** A bill as it is being typed, and the input of a check that it makes once it is whole. */
 
 import type { BillPrefill } from '../../desk/contract.ts';
-import { daysBetween, isCivilDay } from '../../model/calendar/civil.ts';
+import { daysBetween } from '../../model/calendar/civil.ts';
 import type { BillCheckInput } from '../../model/shapes/bill-check.ts';
-import type { CivilDate } from '../../model/shapes/dates.ts';
+import { type CivilDate, isCivilDate } from '../../model/shapes/dates.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
 import { say } from '../../words/say.ts';
 import { dayAfter, dayBefore, type KnownBill } from './bills.ts';
-
-const isDate = (text: string): text is CivilDate => {
-  const found = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
-  return found !== null && isCivilDay(Number(found[1]), Number(found[2]), Number(found[3]));
-};
 
 /** The typed days as the model counts them, or null while they are not whole. */
 export function spanOf({
   from,
   lastDay,
 }: Pick<CheckDraft, 'from' | 'lastDay'>): { from: CivilDate; to: CivilDate } | null {
-  return isDate(from) && isDate(lastDay) && lastDay >= from ? { from, to: dayAfter(lastDay) } : null;
+  return isCivilDate(from) && isCivilDate(lastDay) && lastDay >= from ? { from, to: dayAfter(lastDay) } : null;
 }
 
 export interface CheckDraft {
@@ -105,14 +100,14 @@ export function findOwnWeather(series: readonly Series[], from: CivilDate, to: C
 export function finishDraft(draft: CheckDraft): DraftResult {
   const { from, lastDay, kWh, meter, otherKWh, ownUseKWh, pencePerKWh, totalPounds } = draft;
   const { tariff, changedOn, beforePence } = draft;
-  if (!isDate(from) || !isDate(lastDay)) return wanting(say('Type the first and the last day of the bill.'));
+  if (!isCivilDate(from) || !isCivilDate(lastDay)) return wanting(say('Type the first and the last day of the bill.'));
   const to = dayAfter(lastDay);
   const days = daysBetween(from, to);
   if (days <= 0) return wanting(say('The last day is before the first day.'));
   if (days > 731) return wanting(say('The bill is longer than two years. Check its days.'));
   if (kWh === undefined) return wanting(say('Type the kWh of the bill.'));
   if (pencePerKWh === undefined || pencePerKWh <= 0) return wanting(say('Type the price per kWh, VAT included.'));
-  if (tariff === 'changed' && !isDate(changedOn)) return wanting(say('Type the day on which the tariff changed.'));
+  if (tariff === 'changed' && !isCivilDate(changedOn)) return wanting(say('Type the day on which the tariff changed.'));
   // Nobody has to know it: the bill is then checked with other things in it, and not judged.
   const other = meter === 'whole-house' ? otherKWh : 0;
   if (other !== undefined && other > kWh) return wanting(say('The other electricity is more than the whole bill.'));

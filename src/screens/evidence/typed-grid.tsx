@@ -1,5 +1,7 @@
 import { type KeyboardEvent, useRef } from 'react';
 import { flushSync } from 'react-dom';
+import { addDays } from '../../model/calendar/civil.ts';
+import { isCivilDate } from '../../model/shapes/dates.ts';
 import { moneySign } from '../../words/numbers.ts';
 import { currency, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
@@ -32,7 +34,9 @@ export function TypedGrid(props: {
   const add = () => {
     const last = rows.at(-1);
     // Laid at once, so that the next key already goes to the new row. The next bill begins where the last one ended.
-    flushSync(() => onRows([...rows, { ...EMPTY_ROW, from: isBills && last ? dayAfter(last.to) : '' }]));
+    flushSync(() =>
+      onRows([...rows, { ...EMPTY_ROW, from: isBills && last && isCivilDate(last.to) ? addDays(last.to, 1) : '' }]),
+    );
     focusRow(rows.length);
   };
   const onKeyDown = (event: KeyboardEvent, index: number) => {
@@ -116,7 +120,3 @@ export function TypedGrid(props: {
     </div>
   );
 }
-
-const MS_PER_DAY = 86_400_000;
-const dayAfter = (date: string): string =>
-  Number.isNaN(Date.parse(date)) ? '' : new Date(Date.parse(date) + MS_PER_DAY).toISOString().slice(0, 10);

@@ -1,5 +1,7 @@
 /** Bills, meter readings and deliveries typed at the table, turned into periods of evidence. */
 
+import { addDays, daysBetween } from '../../model/calendar/civil.ts';
+import { isCivilDate } from '../../model/shapes/dates.ts';
 import type { EvidencePeriod } from '../../model/shapes/evidence.ts';
 import { say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
@@ -38,13 +40,9 @@ export interface TypedResult {
   readonly faults: readonly RowFault[];
 }
 
-const MS_PER_DAY = 86_400_000;
 const MAX_DAYS_IN_ROW = 800;
 
 const isBlank = (row: TypedRow) => row.from === '' && row.to === '' && row.amount === '' && row.costPounds === '';
-const dayAfter = (date: string) => new Date(Date.parse(date) + MS_PER_DAY).toISOString().slice(0, 10);
-const daysBetween = (from: string, to: string) => (Date.parse(to) - Date.parse(from)) / MS_PER_DAY;
-const isDate = (text: string) => /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(Date.parse(text));
 
 interface ReadRow {
   readonly row: number;
@@ -65,7 +63,7 @@ export function readTypedSheet(sheet: TypedSheet): TypedResult {
     const fault = (cell: keyof TypedRow, sentence: string) =>
       faults.push({ row: index + 1, cell, sentence: say('Row {row}: {sentence}', { row: index + 1, sentence }) });
     const day = (cell: 'from' | 'to', missing: string) => {
-      if (isDate(row[cell])) return;
+      if (isCivilDate(row[cell])) return;
       fault(cell, row[cell] === '' ? missing : say('“{text}” is no day. Write it as 31/12/2025.', { text: row[cell] }));
     };
     day('from', sheet.kind === 'bills' ? say('the first day is missing.') : say('the day is missing.'));
@@ -87,7 +85,7 @@ export function readTypedSheet(sheet: TypedSheet): TypedResult {
     read.push({
       row: index + 1,
       from: row.from,
-      to: sheet.kind === 'bills' ? (sheet.toInclusive ? dayAfter(row.to) : row.to) : row.from,
+      to: sheet.kind === 'bills' ? (sheet.toInclusive ? addDays(row.to, 1) : row.to) : row.from,
       amount: amount.value,
       costPence: cost.kind === 'number' ? Math.round(cost.value * 100) : undefined,
       estimated: row.estimated,

@@ -52,6 +52,7 @@ describe('bills', () => {
   test.each([
     ['no first day', row('', '2025-03-31', '5'), 'Row 1: the first day is missing.'],
     ['no last day', row('2025-01-01', '', '5'), 'Row 1: the last day is missing.'],
+    ['a year mistyped', row('0206-01-01', '2026-03-31', '5'), 'Row 1: “0206-01-01” is no day. Write it as 31/12/2025.'],
     ['no amount', row('2025-01-01', '2025-03-31', ''), 'Row 1: the amount in kWh is missing.'],
     ['a letter O', row('2025-01-01', '2025-03-31', '1O.5'), 'Row 1: “1O.5” is not a number.'],
     ['negative', row('2025-01-01', '2025-03-31', '-4'), 'Row 1: the amount is −4; less than nothing cannot be used.'],
