@@ -52,7 +52,9 @@ export function findRivals(series: readonly Series[]): Rivals[] {
       // An estimate at the end may be put right; another home's days are all other ones.
       const isOther = shared.length >= FEW_DAYS && one.days && other.days && dayByDay > FEW_APART * most;
       const isApart = shared.length >= LEAST_DAYS ? isPart || apart > bound || isUnsure : isOther && !isWeather;
-      return isApart ? [{ one, other, days: shared.length, more: a - b, apart }] : [];
+      const byBill =
+        isApart || isWeather || shared.length < LEAST_DAYS ? 0 : apartByBill(one, other) || apartByBill(other, one);
+      return isApart || byBill > 0 ? [{ one, other, days: shared.length, more: a - b, apart: byBill || apart }] : [];
     }),
   );
 }
@@ -63,6 +65,54 @@ function areCutAlike(one: Series, other: Series): boolean {
   const cuts = ({ periods = [] }: Series, { from, to }: Series) =>
     periods.flatMap((period) => (period.from < to && from < period.to ? [`${period.from} ${period.to}`] : [])).join();
   return cuts(one, other) === cuts(other, one);
+}
+
+/** So many bills show whether they are of one meter, where the other tells the same bills and where it tells the days. Judgements. */
+const [BILLS_LEAST, BILLS_BY_DAY] = [2, 3];
+/** How far another calorific value takes one from the other. A judgement. */
+const FACTOR_APART = 0.04;
+/** How far a meter read at another hour, or on another day, gets out of step, in days of the most use, and in all for a calorific value that changes. Judgements. */
+const [STEP_DAYS, STEP_DAYS_BY_DAY, STEP_SHARE] = [1, 2, 0.01];
+
+/**
+ * How far bills are apart from what the other makes of them [kWh], where they are of another meter though both come to
+ * much the same in all, else 0. Of one meter most are the very same but for one factor, or what one has more than the
+ * other the next has less.
+ */
+function apartByBill({ periods = [] }: Series, other: Series): number {
+  if (periods.length === 0) return 0;
+  const known = perDay(other);
+  const bills = periods
+    .filter(({ quality }) => quality !== 'estimated')
+    .flatMap(({ from, to, kWh }) => {
+      if (other.days) {
+        const days = Array.from({ length: toDayNumber(to) - toDayNumber(from) }, (_, i) =>
+          known.get(toDayNumber(from) + i),
+        );
+        return days.includes(undefined) ? [] : [{ from, to, kWh, theirs: sumOf(days as number[]) }];
+      }
+      const same = other.periods?.find((one) => one.from === from && one.to === to && one.quality !== 'estimated');
+      return same ? [{ from, to, kWh, theirs: same.kWh }] : [];
+    })
+    .filter(({ theirs }) => theirs > 0)
+    .toSorted((a, b) => compareDates(a.from, b.from));
+  if (bills.length < (other.days ? BILLS_BY_DAY : BILLS_LEAST)) return 0;
+  const factors = bills.map(({ kWh, theirs }) => kWh / theirs).sort((a, b) => a - b);
+  const middle = (factors[(factors.length - 1) >> 1]! + factors[factors.length >> 1]!) / 2;
+  const factor = Math.abs(middle - 1) <= FACTOR_APART ? middle : 1;
+  const apart = bills.map(({ kWh, theirs }) => kWh - factor * theirs);
+  const same = bills.filter(({ kWh }, i) => Math.abs(apart[i]!) <= SAME * kWh + 1);
+  if (2 * same.length >= bills.length) return 0;
+  const perDayMost = Math.max(...bills.map(({ from, to, kWh }) => kWh / (toDayNumber(to) - toDayNumber(from))));
+  const step = other.days
+    ? STEP_DAYS_BY_DAY * perDayMost + STEP_SHARE * sumOf(bills.map(({ kWh }) => kWh))
+    : STEP_DAYS * perDayMost;
+  let out = 0;
+  const isOutOfStep = apart.some((more) => {
+    out += more;
+    return Math.abs(out) > step;
+  });
+  return isOutOfStep ? sumOf(bills.map(({ kWh, theirs }) => Math.abs(kWh - theirs))) : 0;
 }
 
 /** Whether nothing says which is right: neither is finer, goes on later or has fewer estimates. */

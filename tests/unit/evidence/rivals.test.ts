@@ -136,6 +136,41 @@ describe('how far apart, and for how long', () => {
     expect(findRivals([billed('a', months(300, 200)), billed('b', months(200, 300))])).toHaveLength(1);
     expect(findRivals([billed('a', months(300, 200)), billed('b', months(301, 200))])).toEqual([]);
   });
+  const months = (kWh: readonly number[], first = 0) =>
+    kWh.map((of, i) => {
+      const [from, to] = [first + i, first + i + 1].map((m) =>
+        new Date(Date.UTC(2025, m, 1)).toISOString().slice(0, 10),
+      );
+      return [from!, to!, of] as const;
+    });
+  const yearOf = [900, 760, 640, 420, 210, 120, 100, 100, 160, 380, 620, 840];
+  const byMonth = (change: (kWh: number, i: number) => number) =>
+    billed('later', months([...yearOf.slice(4), ...yearOf.slice(0, 6)].map(change), 4), {
+      from: '2025-05-01',
+      to: '2026-07-01',
+    });
+  const others = [0.94, 1.05, 0.97, 1.06, 0.95, 1.04, 0.96, 1.05];
+  test.each([
+    ['the same', (kWh: number) => kWh, 0],
+    ['by another calorific value', (kWh: number) => 1.02 * kWh, 0],
+    ['read at another hour', (kWh: number, i: number) => kWh + (i % 2 ? 8 : -8), 0],
+    ['two of them put right', (kWh: number, i: number) => (i === 6 ? 1.15 : i === 7 ? 0.9 : 1) * kWh, 0],
+    ['those of a like home', (kWh: number, i: number) => others[i % 8]! * kWh, 1],
+  ] as const)('bills of the same months that go on, %s', (_, change, asked) => {
+    expect(findRivals([billed('a', months(yearOf), { to: '2026-01-01' }), byMonth(change)])).toHaveLength(asked);
+  });
+  test('bills of a like home beside the days of this one', () => {
+    const perDay = months(yearOf).flatMap(([from, to, kWh]) => {
+      const count = (Date.parse(to) - Date.parse(from)) / 86_400_000;
+      return new Array<number>(count).fill(kWh / count);
+    });
+    const ofHome = days('days', '2025-01-01', perDay);
+    const bills = (change: (kWh: number, i: number) => number) => billed('bills', months(yearOf.map(change)));
+    expect(findRivals([ofHome, bills((kWh, i) => kWh + (i % 2 ? 20 : -20))])).toEqual([]);
+    // More heating and less hot water than here, and in all the same.
+    const [found] = findRivals([ofHome, bills((kWh) => (kWh > 500 ? 1.06 : 0.88) * kWh)]);
+    expect(found?.apart).toBeGreaterThan(200);
+  });
   test('what was said already is asked no more', () => {
     expect(findRivals([days('a', '2025-01-01', ten(4)), days('b', '2025-01-01', ten(9), { beside: 'added' })])).toEqual(
       [],
