@@ -115,6 +115,11 @@ const DEMAND: Readonly<Record<DemandQuestionCode, Sentence>> = {
     if (!(number('perhapsKWh') > 0)) return `${unseen} ${left}`;
     return `${unseen} ${say('A usual one brings about {heat} a year.', { heat: spokenKWh(number('perhapsKWh')) })} ${left}`;
   },
+  'electricity-in-the-cold': ({ number }) =>
+    say(
+      'The electricity rises with the cold, by about {use} a year. Do electric heaters warm some rooms? Their heat is not counted in. Solar panels of the home could look alike.',
+      { use: spokenKWh(number('inColdKWh')) },
+    ),
   'house-changed': ({ number, text }) => {
     const share = number('share');
     const on = text('on');

@@ -15,6 +15,7 @@ import { tell, type Wording } from '../shapes/told.ts';
 import { ROOM_C } from '../shapes/usual-home.ts';
 import type { Grade } from '../shapes/working.ts';
 import type { TypicalYear } from '../year/typical-year.ts';
+import { askOfColdElectricity } from './cold-electricity.ts';
 import { findContradictions } from './combine.ts';
 import { demandFromHeatLoss } from './from-heat-loss.ts';
 import { demandFromCertificate, demandFromFloorArea } from './from-papers.ts';
@@ -67,6 +68,7 @@ export function gatherEstimates(input: GatherInput): Gathered {
   const questions = [
     ...(nothing && floorArea ? [ask('demand-unknown', 'question', { spaceKWh: floorArea.spaceKWh })] : []),
     ...askOfHousehold(household, record.estimate?.spaceKWh ?? 0),
+    ...askOfColdElectricity(household, input.series, year),
     ...record.questions,
     ...loss.questions,
     ...findContradictions(estimates, record.estimatedShare),

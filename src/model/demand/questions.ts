@@ -10,6 +10,8 @@ export type DemandQuestionCode =
   | 'chosen-way-missing'
   /** Heat that no meter sees. data: kind, perhapsKWh (a usual second heater's, beside the record's rooms; 0 unknown) */
   | 'other-heat'
+  /** Electricity beside a fuel that rises with the cold. data: inColdKWh (a typical year) */
+  | 'electricity-in-the-cold'
   /** Whole-house electricity: the daily base is other electricity and hot water together. data, kWh a year: baseKWh, waterKWh */
   | 'whole-house-meter'
   /** Use in the same weather fell or rose from a day on. data: on, earliest, latest, carrier, share, shareLow, shareHigh, sure, used ("after", "whole"), beforeSlope, afterSlope */

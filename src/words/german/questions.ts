@@ -38,6 +38,8 @@ export const QUESTIONS: Catalogue = {
   'Likely reasons: {reasons}.': 'Wahrscheinliche Gründe: {reasons}.',
   'The heat cannot be taken from {way}, as was chosen. The other ways are used until it is there.':
     'Die gewählte Grundlage fehlt noch: {way}. Bis sie da ist, gelten die anderen Wege.',
+  'The electricity rises with the cold, by about {use} a year. Do electric heaters warm some rooms? Their heat is not counted in. Solar panels of the home could look alike.':
+    'Der Strom steigt mit der Kälte, im Jahr um etwa {use}. Wärmen elektrische Heizgeräte einige Räume? Ihre Wärme ist nicht mitgezählt. Eine Solaranlage des Hauses sähe ähnlich aus.',
   'Some heat comes from {kind}, and no meter sees it.':
     'Ein Teil der Wärme kommt anders ins Haus: {kind}. Diese Wärme sieht kein Zähler.',
   'It is not counted in. Without it the home needs more from its main heating.':

@@ -8,7 +8,7 @@ import type { Household } from '../../../src/model/shapes/household.ts';
 import { tell } from '../../../src/model/shapes/told.ts';
 import { degreeDaysFromMeans } from '../../../src/model/weather/degree-days.ts';
 import { reference } from '../../../src/reference/index.ts';
-import { household, madeRecord, periodSeries, typed, year } from './fixtures.ts';
+import { daySeries, household, madeRecord, periodSeries, typed, year } from './fixtures.ts';
 
 const estimate = (parts: Partial<Household>, series: Series[] = [], whatIf = {}) =>
   estimateDemand({ household: household(parts), series, reference, year, whatIf });
@@ -149,6 +149,46 @@ describe('record', () => {
     const electric = { ...known.gas, id: 'mains', carrier: 'electricity' as const };
     const { missing } = estimate({ present: { system: 'gas-old' } }, [electric, known.outdoor]).demand;
     expect(missing).toContainEqual({ way: 'record', reason: 'no-record' });
+  });
+  describe('electricity beside a boiler that rises with the cold', () => {
+    const electric = (slope: number, leaveOut: (i: number) => number = () => 1) => {
+      const { use } = madeRecord({ first: '2024-01-01', days: 366, base: 8, slope, baseC: 15.5, noise: 3 });
+      return daySeries(
+        'mains',
+        'electricity',
+        'import',
+        '2024-01-01',
+        use.map((kWh, i) => kWh * leaveOut(i)),
+      );
+    };
+    const asked = (series: Series[], parts: Partial<Household> = {}) => {
+      const present = { system: 'gas-condensing', otherHeat: 'none' } as const;
+      return estimate({ present, ...parts }, [known.gas, known.outdoor, ...series]).questions.filter(
+        ({ code }) => code === 'electricity-in-the-cold',
+      );
+    };
+    test('is asked about, and about how much it is', () => {
+      const [found] = asked([electric(1.5)]);
+      const heating = degreeDaysFromMeans(year.dailyMeanC, 15.5) * 1.5;
+      expect(found?.field).toBe('present.otherHeat');
+      expect(Number(found?.data.inColdKWh) / heating).toBeGreaterThan(0.85);
+      expect(Number(found?.data.inColdKWh) / heating).toBeLessThan(1.15);
+    });
+    test.each([
+      ['lights and dryers', electric(0.3), {}],
+      ['weeks away in summer', electric(0.3, (i) => (i > 170 && i < 205 ? 0.2 : 1)), {}],
+      [
+        'heaters that are known',
+        electric(1.5),
+        { present: { system: 'gas-condensing', otherHeat: 'electric heaters' } },
+      ],
+      ['electricity that heats', electric(1.5), { present: { system: 'storage' } }],
+    ] as const)('%s are not', (_, series, parts) => {
+      expect(asked([series], parts as Partial<Household>)).toEqual([]);
+    });
+    test('with what a roof sends out neither, since less is bought in summer', () => {
+      expect(asked([electric(1.5), daySeries('sun', 'electricity', 'export', '2024-06-01', [4, 5])])).toEqual([]);
+    });
   });
   test('a heat pump’s sub-meter is preferred to the whole house', () => {
     const mains = { ...known.gas, id: 'mains', carrier: 'electricity' as const };
