@@ -30,6 +30,7 @@ import { namesWithoutPeople, recordsWithoutPeople, withoutPeople } from './layou
 import { openSheet, remarkTooLarge } from './open-sheet.ts';
 import { readRegisters } from './read-registers.ts';
 import { sumsAmong } from './readings/leave-out-sums.ts';
+import { askLoneRegisters } from './readings/lone-registers.ts';
 import { SHAPES } from './shapes/index.ts';
 import { stageOf } from './terms/progress.ts';
 import { listNames, openRemarkBook, type RemarkBook } from './terms/remark-book.ts';
@@ -104,6 +105,7 @@ export function readFile(
       series: reading.series.filter(({ id }) => !sums.has(id)),
       intervals: reading.intervals.filter(({ seriesId }) => !sums.has(seriesId)),
     };
+  askLoneRegisters(sheet, reading.series, choices, book);
   const said = [
     fileName,
     ...sheet.preamble.map(({ text }) => text),

@@ -125,6 +125,8 @@ export function answerSentence(remark: Remark, preview: Pick<IntakePreview, 'cho
     { open: '{', close: '}', name, json: json ?? '""', option, others },
   );
   if (!/^(part|word)-/.test(remark.code)) return answer;
+  if (remark.code === 'part-register-asked')
+    return `${answer} ${say('Where another file has the other register: “choices”: {open} "beside": "added" {close} at both.', { open: '{', close: '}' })}`;
   const aside = say('Where it is not what the home used: “choices”: {open} "beside": "aside" {close}.', {
     open: '{',
     close: '}',

@@ -275,6 +275,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'part-asked': phrase(
     '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or leave the file.',
   ),
+  'part-register-asked': phrase(
+    '{column} of {file} counts one rate of the meter at a time ({names}). A second rate is not there for the same days. Confirm that it is all the home used. If another file has the rest, say so.',
+  ),
   'word-asked': phrase(
     '{column} of {file} says something that we do not know ({names}). We took it as what the home used. Confirm it, say what it is, or choose another column.',
   ),

@@ -27,6 +27,16 @@ export const registerOf = (c: ColumnFacts): string => RATE_REGISTER.exec(plainWo
 
 export const isRegisterName = (heading: string): boolean => RATE_REGISTER.test(plainWords(heading));
 
+/** Of a rate that is the only one of its meter. */
+const OF_ALL_HOURS =
+  /\b(standard|any ?time|general (usage|supply)|single|(this|each|every|whole|full) day|p1 (meter|port|poort))\b/;
+
+/** The register of some hours that words name; a mean of a day and a price of all hours are none. */
+export function registerOfSomeHours(name: string): string | undefined {
+  const words = plainWords(name).replace(A_DAY, ' ');
+  return OF_ALL_HOURS.test(words) ? undefined : RATE_REGISTER.exec(words)?.[0];
+}
+
 export const namesRegister = (c: ColumnFacts): boolean => isRegisterName(c.heading);
 
 /** Whether a heading tells one register from another. */

@@ -13,6 +13,7 @@ import {
   ELECTRIC,
   MADE,
   MADE_HERE,
+  MONEY,
   NOT_ENGLISH,
   OF_A_COMPANY,
   OF_A_DAY,
@@ -66,6 +67,18 @@ export function carrierOfTitles(sheet: Sheet): Energy | undefined {
   );
   const said = speaking.flatMap((words) => oneCarrier(words) ?? []);
   return said.every(({ carrier }) => carrier === said[0]!.carrier) ? said[0] : undefined;
+}
+
+/** A title names a register beside a word for one: its words for times of day may be of anything. */
+const REGISTER_SAID =
+  /\b(?:register|rate|tariff|tarif|zahlwerk)s?\W{1,3}(day|night|peak|off.?peak|low|high|[hn]t)\b|\b(day|night|peak|off.?peak|low|high) (?:rate|register|tariff|units)\b|\b(heures (?:pleines|creuses)|hochtarif|niedertarif|nachtstrom)\b/g;
+
+/** The one register of some hours that a title or the name of the file gives; prices and both of a meter give none. */
+export function registersOfTitles(sheet: Sheet): string | undefined {
+  const said = [fileWords(sheet), ...sheet.preamble.map(({ text }) => plainWords(text))]
+    .filter((words) => !/\d ?(p|ct|c)\b/.test(words) && !(MONEY.test(words) && /\d/.test(words)))
+    .flatMap((words) => [...words.matchAll(REGISTER_SAID)].map((found) => found.slice(1).find(Boolean)!));
+  return new Set(said).size === 1 ? said[0] : undefined;
 }
 
 /** Whether words above its columns are of a language other than English. */

@@ -70,6 +70,7 @@ export const REMARK_CODES = [
   'net-asked',
   'net-of-days',
   'part-asked',
+  'part-register-asked',
   'word-asked',
   'amount-asked',
   'sent-below-nought',

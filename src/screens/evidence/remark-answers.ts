@@ -138,6 +138,12 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
         { label: say('The whole home'), choice: { role: 'import' }, holds: false },
         { label: say('Do not use it'), choice: besideOf(remark, preview, 'aside'), holds: false },
       ];
+    case 'part-register-asked':
+      return [
+        { label: say('The whole home'), choice: { role: 'import' }, holds: false },
+        { label: say('Another file has the rest'), choice: besideOf(remark, preview, 'added'), holds: false },
+        { label: say('Do not use it'), choice: besideOf(remark, preview, 'aside'), holds: false },
+      ];
     case 'amount-asked':
       return [{ label: say('What the home used'), choice: { role: 'import' }, holds: false }];
     case 'word-asked':

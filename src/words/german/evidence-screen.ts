@@ -432,6 +432,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   '{name}: not used, since the bill or another record says what it could say.':
     '{name}: nicht genommen, denn die Rechnung oder eine andere Messreihe sagt schon, was sie sagen könnte.',
   'The whole home': 'Das ganze Haus',
+  'Another file has the rest': 'Der Rest steht in einer anderen Datei',
   'What the home used': 'Verbrauch des Hauses',
   'The heat pump alone': 'Nur die Wärmepumpe',
   'What each record was used for': 'Wofür jede Messreihe genommen wurde',

@@ -84,6 +84,8 @@ export const HOST: Catalogue = {
     'Antworten Sie mit “choices”: {open} "ofColumns": {json} {close} bei dieser Datei in der Haushaltsdatei, oder mit --choose {option} neben --read{others, select, none {} other { (möglich: {others})}}.',
   'Answer with “choices”: {open} "{name}": {json} {close} at this file in the household file, or with --choose {option} beside --read{others, select, none {} other { (possible: {others})}}.':
     'Antworten Sie mit “choices”: {open} "{name}": {json} {close} bei dieser Datei in der Haushaltsdatei oder mit --choose {option} neben --read{others, select, none {} other { (möglich: {others})}}.',
+  'Where another file has the other register: “choices”: {open} "beside": "added" {close} at both.':
+    'Wo eine andere Datei das andere Zählwerk hat: “choices”: {open} "beside": "added" {close} bei beiden.',
   'Where it is not what the home used: “choices”: {open} "beside": "aside" {close}.':
     'Wo es nicht der Verbrauch des Hauses ist: “choices”: {open} "beside": "aside" {close}.',
   'Answer with “choices”: {open} "beside": {json} {close} at this file in the household file (possible: {others}). If it has several records: "besideOf": {own}.':

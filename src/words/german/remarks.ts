@@ -70,6 +70,8 @@ export const REMARKS: Catalogue = {
     '{column} von {file} kann Geld sein oder der gelieferte Brennstoff. Wir haben es als Brennstoff genommen. Bestätigen Sie das, oder wählen Sie eine andere Spalte.',
   '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or leave the file.':
     '{column} in {file} klingt nach einem einzelnen Gerät. Bestätigen Sie, dass es der Verbrauch des ganzen Hauses ist, oder lassen Sie die Datei weg.',
+  '{column} of {file} counts one rate of the meter at a time ({names}). A second rate is not there for the same days. Confirm that it is all the home used. If another file has the rest, say so.':
+    '{column} in {file} zählt immer nur einen Tarif des Zählers ({names}). Ein zweiter Tarif fehlt für dieselben Tage. Bestätigen Sie, dass es der ganze Verbrauch des Hauses ist. Steht der Rest in einer anderen Datei, sagen Sie es.',
   '{file} names months or weeks without their year. Add a column “Year” with the year of each row.':
     '{file} nennt Monate oder Wochen ohne ihr Jahr. Fügen Sie eine Spalte „Jahr“ mit dem Jahr jeder Zeile ein.',
   '{column} of {file} is a fuel that is not compared here. Use a record of electricity, gas, oil, LPG, pellets or heat, or type the heat loss.':

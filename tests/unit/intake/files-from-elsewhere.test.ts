@@ -126,7 +126,7 @@ test.each<[name: string, zone: string, text: string, series: readonly string[]]>
     'what a tariff counts as produced is what was sent out',
     'Europe/Amsterdam',
     lines(
-      'time,electricity consumed tariff 1 (kWh),electricity produced tariff 1 (kWh)',
+      'time,electricity consumed (kWh),electricity produced tariff 1 (kWh)',
       60,
       (i) => `${day(i)},${100 + 3 * i},${20 + 2 * i}`,
     ),
