@@ -21,9 +21,9 @@ const LENGTHS = [
 /** Fewer than this of a day's hours are no numbering of it. */
 const LEAST_PARTS = 20;
 
-/** Undefined for a column of clock times, or of numbers that number no day. */
+/** Undefined for a column of clock times, or of numbers that number no day. "01:00" to "24:00" are numbers too. */
 export function dayPartsOf(table: Table, firstRow: number, column: ColumnFacts): DayParts | undefined {
-  if (column.clocks > 0) return undefined;
+  if (column.clocks > 0) return hoursAsClocks(table, firstRow, column);
   if (!HOUR_NUMBER.test(withoutBrackets(plainWords(column.heading))) && !countsThroughDays(table, firstRow, column))
     return undefined;
   const seen = new Set<number>();
@@ -37,6 +37,18 @@ export function dayPartsOf(table: Table, firstRow: number, column: ColumnFacts):
   }
   const length = LENGTHS.find((one) => most <= one.most);
   return length && seen.size >= LEAST_PARTS ? { first: seen.has(0) ? 0 : 1, minutes: length.minutes } : undefined;
+}
+
+/** A day of clock times begins with "00:00"; one of numbered hours ends with "24:00", and the long one with "25:00". */
+function hoursAsClocks(table: Table, firstRow: number, { heading, index }: ColumnFacts): DayParts | undefined {
+  if (!HOUR_NUMBER.test(withoutBrackets(plainWords(heading)))) return undefined;
+  let most = 0;
+  for (let row = firstRow; row < table.rowCount; row++) {
+    const number = partAt(table, row, index);
+    if (number < 1 || number > 25) return undefined;
+    if (number > most) most = number;
+  }
+  return most >= 24 ? { first: 1, minutes: 60 } : undefined;
 }
 
 /** Whether bare numbers count up by one and begin anew after as many as a day has parts, whatever stands above them. */
@@ -60,11 +72,11 @@ const SAMPLE_ROWS = 500;
 /** 23 to 25 hours, and as many halves and quarters. */
 const isDayOf = (parts: number, most: number): boolean => parts <= most && parts >= (most * 23) / 25;
 
-/** The number in a cell such as "7", "07", "H7", "7h" or "7. hodina"; -1 where there is none. */
+/** The number in a cell such as "7", "07", "07:00", "H7", "7h" or "7. hodina"; -1 where there is none. */
 function partAt(table: Table, row: number, column: number): number {
   const cell = cellAt(table, row, column);
   if (cell < 0) return -1;
-  const digits = /^\D{0,2}(\d{1,3})\D{0,2}$|^godz\. ?(\d{1,2})$|^(\d{1,2})\. ?(?:hodina|stunde)$/i
+  const digits = /^\D{0,2}(\d{1,3})\D{0,2}$|^(\d{1,2}):00$|^godz\. ?(\d{1,2})$|^(\d{1,2})\. ?(?:hodina|stunde)$/i
     .exec(table.text.slice(table.cellFrom[cell]!, table.cellTo[cell]!))
     ?.find((part, i) => i > 0 && part);
   return digits === undefined ? -1 : Number(digits);

@@ -197,6 +197,12 @@ export function joinPhases(columns: readonly ColumnFacts[], found: readonly Colu
 export const indicesOf = (columns: readonly ColumnFacts[]): number[] =>
   columns.flatMap((c) => [c.index, ...(c.phases ?? [])]);
 
+/** Whether any row holds more than nought. */
+function isUsed({ table, firstRow }: Sheet, { index }: ColumnFacts): boolean {
+  for (let row = firstRow; row < table.rowCount; row++) if (/[1-9]/.test(cellText(table, row, index))) return true;
+  return false;
+}
+
 /** A use beside what the home made may hold what it used of that: asked, and taken off where it does. */
 function withoutOwnUse(
   sheet: Sheet,
@@ -211,7 +217,7 @@ function withoutOwnUse(
   const of = (role: string) => all.find((c) => c.meaning.seriesRole === role && c.meaning.unit === unit);
   const own = sheet.columns.find((c) => {
     const said = plainWords(c.heading);
-    return isNumberColumn(c) && OWN_USE.test(said) && unitOfWords(said) === unit;
+    return isNumberColumn(c) && OWN_USE.test(said) && unitOfWords(said) === unit && isUsed(sheet, c);
   });
   const [made, sent] = [of('generation'), of('export')];
   if (!isUse || isOfDegrees(unit) || !(own || made)) return column;

@@ -76,10 +76,8 @@ function measure(sheet: Sheet): SheetStep {
   const dayFirst = isDayFirst(sheet);
   const clocks = sheet.columns.filter((c) => isClockColumn(c) && !isDateColumn(c));
   const clockColumn = clocks.find((c) => c.meaning.role !== 'to') ?? clocks[0];
-  const numbered =
-    clockColumn || sheet.dateForm !== 'calendar'
-      ? undefined
-      : sheet.columns.find((c) => c.index !== dateColumn && dayPartsOf(table, firstRow, c));
+  const mayNumber = clockColumn ? [clockColumn] : sheet.columns.filter(({ index }) => index !== dateColumn);
+  const numbered = sheet.dateForm === 'calendar' ? mayNumber.find((c) => dayPartsOf(table, firstRow, c)) : undefined;
   const parts = numbered && dayPartsOf(table, firstRow, numbered);
   const timeColumn = (clockColumn ?? numbered)?.index;
   const endTimeColumn = clocks.find((c) => c.index !== timeColumn)?.index;

@@ -36,6 +36,14 @@ describe('what the header says, holds', () => {
     ]);
     expect([series, open]).toEqual([[`electricity import 2025-01-14 ${kWh}`], []]);
   });
+  test.each([
+    [0, false],
+    [2, true],
+  ])('an own use that is %d in the one row that differs is asked about: %s', (own, isAsked) => {
+    const rows = rowsOf(48, 60, (at, i) => `${iso(at)};1;${i === 40 ? own : 0}`);
+    const { open } = read(['Fecha;Consumo_kWh;Energia_autoconsumida_kWh', ...rows], {}, 'Europe/Madrid');
+    expect(open.includes('own-use-asked')).toBe(isAsked);
+  });
   test('°F are turned into °C; degrees that are no weather in °C are asked about', () => {
     const rows = rowsOf(40, 1440, (at, i) => `${day(at)},${50 + (i % 5) * 9}`);
     expect(read(['Date,Outdoor temperature (°F)', ...rows])).toMatchObject({
@@ -121,16 +129,19 @@ describe('time', () => {
       'electricity import 2025-01-14 48',
     ]);
   });
-  test('hours 1 to 24, with 23 and 25 on the days of the clock', () => {
-    const rows: string[] = [];
-    for (let at = Date.UTC(2025, 2, 28); at < Date.UTC(2025, 10, 1); at += DAY) {
-      const date = day(new Date(at));
-      const hours = date === '2025-03-30' ? 23 : date === '2025-10-26' ? 25 : 24;
-      for (let hour = 1; hour <= hours; hour++) rows.push(`${date};${hour};0,5`);
-    }
-    const { series, open } = read(['Fecha;Hora;Consumo eléctrico (kWh)', ...rows], {}, 'Europe/Madrid');
-    expect([series, open]).toEqual([[`electricity import 2025-03-28 ${rows.length / 2}`], []]);
-  });
+  test.each([String, (hour: number) => `${String(hour).padStart(2, '0')}:00`])(
+    'hours 1 to 24, with 23 and 25 on the days of the clock',
+    (written) => {
+      const rows: string[] = [];
+      for (let at = Date.UTC(2025, 2, 28); at < Date.UTC(2025, 10, 1); at += DAY) {
+        const date = day(new Date(at));
+        const hours = date === '2025-03-30' ? 23 : date === '2025-10-26' ? 25 : 24;
+        for (let hour = 1; hour <= hours; hour++) rows.push(`${date};${written(hour)};0,5`);
+      }
+      const { series, open } = read(['Fecha;Hora;Consumo eléctrico (kWh)', ...rows], {}, 'Europe/Madrid');
+      expect([series, open]).toEqual([[`electricity import 2025-03-28 ${rows.length / 2}`], []]);
+    },
+  );
   test('monthly stamps with offsets are months, and those of another clock are asked about', () => {
     const rows = [
       '2024-12-31T23:00:00Z,300',
