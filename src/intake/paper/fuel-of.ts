@@ -32,7 +32,7 @@ const ASIDE =
   /smell|fuel mix|nuclear|renewable|kernkraft|kernenergie|erneuerbar|energieträger|leak|emergency|geruch|notfall|störung|\bhot water\b|warmwasser/i;
 export const isAside = (text: string): boolean => ASIDE.test(text);
 /** "Water 18 %", of what electricity is made of; a row with days is none. */
-const isShareOnly = ({ figures, dates, text }: RowFacts): boolean =>
+export const isShareOnly = ({ figures, dates, text }: RowFacts): boolean =>
   dates.length < 2 && figures.length > 0 && figures.every(({ kind }) => kind === 'percent') && !VAT.test(text);
 
 /** What ends the name of a company. */

@@ -3,9 +3,9 @@
 import { sumOf } from '../../model/units/sums.ts';
 import type { PaperValue } from '../terms/paper-reading.ts';
 import type { Box, Figure, RowFacts } from './figures.ts';
-import { fuelsIn, fuelsOn, isAside, isLeftOut, type PaperFuel } from './fuel-of.ts';
+import { fuelsIn, fuelsOn, isAside, isLeftOut, isShareOnly, type PaperFuel } from './fuel-of.ts';
 import { earlierWords, isCompared } from './groups.ts';
-import { nameOf, sumPence, sumQuantity } from './lines.ts';
+import { asPrinted, nameOf, sumPence, sumQuantity } from './lines.ts';
 import { isMoney, penceOf, printedAs } from './relations.ts';
 import type { Understanding } from './understand.ts';
 import {
@@ -104,7 +104,7 @@ export function findLeftOver(
   const strays = strayUses.filter((one) => !known.has(one.value) && one.kind !== 'volume' && !isElsewhere(one));
   const isKnown =
     sections.some(({ differences, gas }) => differences.length + gas.length > 0) ||
-    known.has(strays.reduce((sum, { value }) => sum + value, 0));
+    known.has(asPrinted(strays.reduce((sum, { value }) => sum + value, 0)));
   const readings = isKnown ? [] : strays;
   const open = [
     ...new Set([
@@ -154,13 +154,16 @@ function underOtherFuel(
   isMissing: (fuel: PaperFuel) => boolean,
 ): readonly Figure[] {
   if (!free.some(({ kind }) => kind === 'energy')) return [];
-  const heads = rows.flatMap(({ row, text }, at) =>
-    (fuelsIn(text).length > 0 ? row.words : []).flatMap((word) => {
+  const heads = rows.flatMap((facts, at) => {
+    const { row, text } = facts;
+    // "Natural gas 31 %" of what electricity is made of is above nothing of its own.
+    if (fuelsIn(text).length === 0 || isShareOnly(facts)) return [];
+    return row.words.flatMap((word) => {
       const [fuel] = fuelsIn(word.text);
       const isAlone = row.words.every((one) => one === word || Math.abs(one.x - word.x) > word.width + row.height);
       return fuel && isMissing(fuel) && isAlone ? [{ at, word, row }] : [];
-    }),
-  );
+    });
+  });
   const under = free.filter(({ row, box }) =>
     heads.some(
       ({ at, word, row: { page } }) =>

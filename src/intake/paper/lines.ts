@@ -45,7 +45,9 @@ export interface PaperLine {
 export const signedPence = ({ amount }: PaperLine): number => (amount.negative ? -penceOf(amount) : penceOf(amount));
 
 export const sumQuantity = (lines: readonly PaperLine[]): number =>
-  lines.reduce((sum, { quantity, amount }) => sum + (amount.negative ? -1 : 1) * (quantity?.value ?? 0), 0);
+  asPrinted(lines.reduce((sum, { quantity, amount }) => sum + (amount.negative ? -1 : 1) * (quantity?.value ?? 0), 0));
+/** A sum of printed numbers without what binary fractions leave behind, so that it equals the printed one. */
+export const asPrinted = (sum: number): number => Number(sum.toFixed(6));
 export const sumPence = (lines: readonly PaperLine[]): number => sumOf(lines.map(signedPence));
 
 /** Lines of energy by the register they are of. */

@@ -61,11 +61,31 @@ const isTaxColumn = (heading: string): boolean =>
   VAT.test(heading) &&
   ![NET, INCLUDES_VAT, TOTAL, /(?<!\p{L})(?:inc|ex|with)(?!\p{L})/iu].some((one) => one.test(heading));
 
+interface TaxWords {
+  /** Of each row whether it names a tax. */
+  readonly isOfTax: readonly boolean[];
+  /** Rates in such rows, and those below a heading that names one. */
+  readonly elsewhere: readonly Figure[];
+  readonly inColumn: readonly Figure[];
+}
+const foundTaxWords = new WeakMap<readonly RowFacts[], TaxWords>();
+/** The words of a page are the same for all charges whose totals are tried. */
+function taxWordsOn(rows: readonly RowFacts[]): TaxWords {
+  const known = foundTaxWords.get(rows);
+  if (known) return known;
+  const isOfTax = rows.map(({ words }) => VAT.test(words));
+  const made = {
+    isOfTax,
+    elsewhere: rows.flatMap(({ figures }, at) => (isOfTax[at] ? figures.filter(isRate) : [])),
+    inColumn: rows.flatMap(({ figures }) => figures.filter((one) => isRate(one) && VAT.test(one.heading))),
+  };
+  foundTaxWords.set(rows, made);
+  return made;
+}
+
 /** VAT rows: a share in per cent and a sum of money, in one row or in two that follow each other. */
 export function vatRows(rows: readonly RowFacts[], taken: ReadonlySet<Figure>): VatFound[] {
-  const isOfTax = rows.map(({ words }) => VAT.test(words));
-  const elsewhere = rows.flatMap(({ figures }, at) => (isOfTax[at] ? figures.filter(isRate) : []));
-  const inColumn = rows.flatMap(({ figures }) => figures.filter((one) => isRate(one) && VAT.test(one.heading)));
+  const { isOfTax, elsewhere, inColumn } = taxWordsOn(rows);
   return rows.flatMap(({ figures, words }, at) => {
     if (!isOfTax[at]) {
       const ofRow = figures.filter(isRate);
