@@ -147,7 +147,9 @@ export const isMoneyColumn = (facts: ColumnFacts): boolean =>
   facts.meaning.role === 'cost' || mostOf(facts, facts.money);
 export const isMarkColumn = (facts: ColumnFacts): boolean => mostOf(facts, facts.marks);
 export const isDateColumn = (facts: ColumnFacts): boolean => mostOf(facts, facts.dates);
-export const isClockColumn = (facts: ColumnFacts): boolean => mostOf(facts, facts.clocks);
+/** Numbers of which some would do as a clock time are none: "3.20" among "2.95". */
+export const isClockColumn = (facts: ColumnFacts): boolean =>
+  mostOf(facts, facts.clocks) && facts.numbers <= facts.clocks;
 export const isNumberColumn = (facts: ColumnFacts): boolean =>
   mostOf(facts, facts.numbers) && !isDateColumn(facts) && !isClockColumn(facts);
 /** Columns of a few short words, as marks of estimated readings are. */

@@ -43,7 +43,8 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
     (c) =>
       // Numbers now and then under words that are not known are remarks.
       !(c.meaning.role === 'unknown' && c.numbers * 2 < most) &&
-      !(c.counting && (c.meaning.role === 'index' || c.index === 0)) &&
+      !(c.counting && (c.meaning.role === 'index' || c.index === 0 || isRowNumber(c))) &&
+      !isOfClock(c) &&
       !isMoneyColumn(c) &&
       !isOfNoAmount(c) &&
       // "10 kWh" in every row of a column of units is no amount.
@@ -86,11 +87,30 @@ const isEstimateBeside = (c: ColumnFacts, numbers: readonly ColumnFacts[]): bool
     (other) => other.meaning.unit === c.meaning.unit && /actual|gemessen|measured/.test(plainWords(other.heading)),
   );
 
-/** The highest temperature of a day without the lowest, or the other way about, tells no mean. */
-const isOneExtreme = ({ meaning: { role, unit, carrier } }: ColumnFacts, numbers: readonly ColumnFacts[]): boolean =>
-  (isOfDegrees(unit) || carrier === 'outdoor-temperature') &&
-  (role === 'maximum' || role === 'minimum') &&
-  !numbers.some((other) => other.meaning.role === (role === 'maximum' ? 'minimum' : 'maximum'));
+const isOfWarmth = ({ meaning: { unit, carrier } }: ColumnFacts): boolean =>
+  isOfDegrees(unit) || carrier === 'outdoor-temperature';
+
+/**
+ * The highest temperature of a day without the lowest, or the other way about, tells no mean; beside energy neither of
+ * them is read.
+ */
+const isOneExtreme = (c: ColumnFacts, numbers: readonly ColumnFacts[]): boolean =>
+  isOfWarmth(c) &&
+  (c.meaning.role === 'maximum' || c.meaning.role === 'minimum') &&
+  (!numbers.some((other) => other.meaning.role === (c.meaning.role === 'maximum' ? 'minimum' : 'maximum')) ||
+    numbers.some((other) => isEnergyUnit(other.meaning.unit)));
+
+/** One more in each of many rows, under words that say no amount. */
+const isRowNumber = ({ meaning: { role, unit, carrier }, numbers }: ColumnFacts): boolean =>
+  role === 'unknown' && unit === undefined && carrier === undefined && numbers >= MANY_ROWS;
+const MANY_ROWS = 10;
+
+/** Seconds or milliseconds since 1970, of this century: the time again. */
+const isOfClock = ({ meaning, smallest, largest, rises, falls }: ColumnFacts): boolean =>
+  meaning.unit === undefined &&
+  meaning.role !== 'reading' &&
+  (rises === 0 || falls === 0) &&
+  [1, 1000].some((scale) => smallest > 946_684_800 * scale && largest < 4_102_444_800 * scale);
 
 const NO_AMOUNT = new Set(['rate', 'calorific', 'quality', 'beside', 'bill', 'time', 'from', 'to']);
 

@@ -75,20 +75,26 @@ const ONE_PLAIN_WORD = /^[A-Z]?[a-z]+(?<!wh)$/;
 /** "startTime_kWh" → "start time kwh", "Wärme" → "warme": small letters without accents. */
 export function plainWords(heading: string): string {
   if (ONE_PLAIN_WORD.test(heading)) return heading.toLowerCase();
-  return heading
-    .normalize('NFD')
-    .replaceAll(/\p{Mark}/gu, '')
-    .replaceAll('℃', '°C')
-    .replace(/([MkK]|(?<![A-Za-z])m|)[Ww][Hh](?![a-z])/g, (_, prefix: string) => ` ${prefix.toLowerCase()}wh `)
-    .replaceAll(/(?<![A-Za-z])([kK]?)W(?![A-Za-z])/g, (_, prefix: string) => ` ${prefix.toLowerCase()}w `)
-    .replace(/([a-z])([A-Z])/g, '$1 $2')
-    .replaceAll(/[_\s]+/g, ' ')
-    .trim()
-    .toLowerCase()
-    .replaceAll('ø', 'o')
-    .replaceAll('ł', 'l')
-    .replaceAll('æ', 'ae')
-    .replaceAll('ß', 'ss');
+  return (
+    heading
+      .normalize('NFD')
+      .replaceAll(/\p{Mark}/gu, '')
+      .replaceAll('℃', '°C')
+      // "WHE" and "WHOLE HOUSE" are words.
+      .replace(
+        /([MkK]|(?<![A-Za-z])m|)(?!WH[A-Z](?<![MK]WH.))[Ww][Hh](?![a-z])/g,
+        (_, prefix: string) => ` ${prefix.toLowerCase()}wh `,
+      )
+      .replaceAll(/(?<![A-Za-z])([kK]?)W(?![A-Za-z])/g, (_, prefix: string) => ` ${prefix.toLowerCase()}w `)
+      .replace(/([a-z])([A-Z])/g, '$1 $2')
+      .replaceAll(/[_\s]+/g, ' ')
+      .trim()
+      .toLowerCase()
+      .replaceAll('ø', 'o')
+      .replaceAll('ł', 'l')
+      .replaceAll('æ', 'ae')
+      .replaceAll('ß', 'ss')
+  );
 }
 
 export function unitOfWords(words: string): EnergyUnit | undefined {
@@ -101,7 +107,7 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
   if (/\bgj\b|gigajoule/.test(words)) return 'GJ';
   if (/\bg ?cal\b|gigacalor/.test(words)) return 'Gcal';
   if (/\bmj\b(?! ?\/)|megajoule/.test(words)) return 'MJ';
-  if (/\bkw\b|kilowatts?\b|\bk w\b/.test(words)) return 'kW';
+  if (/\bkw\b|kilowatts?\b|\bk ?watts?\b|\bk w\b/.test(words)) return 'kW';
   if (/(?<![a-z])(w|watts?)(?![a-z]| ?\/ ?m)/.test(words)) return 'W';
   if (/\bbtus?( ?\/ ?h| per hour|h\b)|\bbtuh\b/.test(words)) return 'BTU/h';
   // A dekatherm is a million BTU.
@@ -219,7 +225,7 @@ const isOfDegrees = (words: string): boolean => {
 const INDOORS =
   /\b(flow|return|supply|leaving|entering|lwt|ewt|source|brine|ground|borehole|tank|cylinder|dhw|hot water|water|room|indoor|inside|set ?point|target|refrigerant|raum|innen|soll\w*|speicher|sole|interieure?|interior|interna|binnen|indendors|inomhus|inne|depart|retour|retorno|ritorno|mandata|aanvoer|impulsion|retur|frem)\b|vorlauf|rucklauf|warmwasser|fremlob|returlob|returtemp|innentemp|raumtemp|binnentemp|rumtemp|rumstemp|framledning|wewnetrzn|vnitrni|\b[vr]l\b|wasser|vatten|(?<![a-z])(agua|acqua|eau|vand|vann|woda|wody|voda|vody)/;
 const BESIDE =
-  /[([] ?(cm|inch(es)?|ppm|dbm?|k?g ?co2\w*) ?[)\]]|\/ ?k ?wp\b|\bs?cop\b|\bspf\b|\b(l|m³|m3|litres?) ?\/ ?(min|h|s|hr|sec)\b|\bhz\b|\bbar\b|\brpm\b|%/;
+  /[([] ?(cm|inch(es)?|ppm|dbm?|k?g ?co2\w*) ?[)\]]|\/ ?k ?wp?\b|\bs?cop\b|\bspf\b|\b(l|m³|m3|litres?) ?\/ ?(min|h|s|hr|sec)\b|\bhz\b|\bbar\b|\brpm\b|%/;
 
 /** Of energy or a volume. */
 const isOfAmounts = (unit: EnergyUnit | undefined): boolean =>
@@ -249,6 +255,8 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
     isOtherFuel(words)
   )
     return 'beside';
+  // "Therm factor" counts no therms.
+  if (/(factors?|fak?tor|facteur|coeff?icient)$/.test(bare)) return 'beside';
   if ((unit === 'W' || unit === 'kW') && HIGHEST.test(words)) return 'beside';
   if (
     unit !== 'pulse' &&
@@ -266,8 +274,8 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
     return 'rate';
   if (unit === undefined && MONEY.test(words)) return 'cost';
   if (unit === undefined && MARKS.test(words)) return 'quality';
-  const isMaximum = /\b(max|maximum|highest)\b|^t ?max\b|^txk?$|temp max/.test(bare);
-  const isMinimum = /\b(min|minimum|lowest)\b|^t ?min\b|^tnk?$|temp min/.test(bare);
+  const isMaximum = /\b(max|maximum|highest)\b|^t ?max\b|^txk?$|temp max|^maxtp?$/.test(bare);
+  const isMinimum = /\b(min|minimum|lowest)\b|^t ?min\b|^tnk?$|temp min|^mintp?$/.test(bare);
   // The largest of a day's readings of energy is none of its temperatures, and no amount.
   if ((isMaximum || isMinimum) && !isOfDegrees(words) && (isOfAmounts(unit) || AMOUNT.test(words) || POWER.test(words)))
     return 'beside';

@@ -293,6 +293,8 @@ function guessUnit(carrier: Carrier, column: ColumnFacts, perDay: number, perRea
     return units.find((unit) => column.largest * SALE_UNITS[unit].count < MOST_DELIVERED) ?? units.at(-1)!;
   }
   if (POWER.test(plainWords(column.heading)) && !Number.isNaN(perReading)) return perReading > 20 ? 'W' : 'kW';
+  // What is too much for a home even in Wh may be power.
+  if (perDay / 1000 > MOST_KWH_A_DAY && (perReading * 24) / 1000 <= MOST_KWH_A_DAY) return 'W';
   return perDay > MOST_KWH_A_DAY ? 'Wh' : 'kWh';
 }
 

@@ -74,7 +74,9 @@ export function stepOf(sheet: Sheet): SheetStep {
 function measure(sheet: Sheet): SheetStep {
   const { table, dateColumn, firstRow } = sheet;
   const dayFirst = isDayFirst(sheet);
-  const clocks = sheet.columns.filter((c) => isClockColumn(c) && !isDateColumn(c));
+  // Seconds and milliseconds since 1970 have their time of day.
+  const isInstant = sheet.dateForm !== 'calendar' && sheet.dateForm !== 'serial';
+  const clocks = isInstant ? [] : sheet.columns.filter((c) => isClockColumn(c) && !isDateColumn(c));
   const clockColumn = clocks.find((c) => c.meaning.role !== 'to') ?? clocks[0];
   const mayNumber = clockColumn ? [clockColumn] : sheet.columns.filter(({ index }) => index !== dateColumn);
   const numbered = sheet.dateForm === 'calendar' ? mayNumber.find((c) => dayPartsOf(table, firstRow, c)) : undefined;

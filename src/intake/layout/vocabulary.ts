@@ -174,6 +174,8 @@ export const HEAT = any(
   words(
     'heat (output|out|produced|delivered|meter|generated|energy|supplied)|thermal|thermi(que|sch)|termica',
     '(?<!(electric|gas|oil|storage) )heat (used|usage|consum\\w+|power|demand)(?! ?pump)',
+    // What comes out of a heat pump is heat.
+    'heat ?pump (energy |power )?output(?! ?temp)',
   ),
   words(
     'warmemenge|warmeleistung|warmeabgabe|warmeerzeug|warmeproduk|warmeertrag|chauffage urbain|heizleistung|warmeenergie|fernwarme|warmezahler|warmeverbrauch|nahwarme|chaleur|warmteverbruik',

@@ -49,6 +49,8 @@ export interface ReadColumn {
   readonly values: Float64Array;
   /** 1 for each reading that is marked as an estimate; null where the file has no marks. */
   readonly estimated: Uint8Array | null;
+  /** Of a counter: the step in which it goes on, as written. */
+  readonly leastStep?: number;
 }
 
 export interface BuiltSeries {
@@ -140,6 +142,7 @@ export function buildIntervalSeries(
     values,
     count,
     hours: intervalMinutes / 60,
+    roomKWh: (read.leastStep ?? 0) * quantity.kWhPerUnit,
     lineOf: (i: number) => sheet.table.lineOfRow[rows[i]!]!,
     column: columnName(sheet, column.index),
     whenOf: (i: number) => civilStamp(raw.civil[i]!),

@@ -18,6 +18,8 @@ interface Screen {
   readonly values: Float64Array;
   readonly count: number;
   readonly hours: number;
+  /** Least step of a counter: of what was used before, so much may show in one reading. */
+  readonly roomKWh?: number;
   readonly lineOf: (index: number) => number;
   readonly column: string;
   /** Time or day of a reading as the file has it. */
@@ -71,8 +73,8 @@ function takeOffDefrosts(
 
 /** Energies in kWh: negative readings and spikes become missing; heat that a defrost took is taken off. */
 export function screenEnergy(screen: Screen, carrier: Carrier, book: RemarkBook): void {
-  const { values, count, hours, lineOf, column, whenOf } = screen;
-  const most = mostKW(carrier) * hours;
+  const { values, count, hours, roomKWh = 0, lineOf, column, whenOf } = screen;
+  const most = mostKW(carrier) * hours + roomKWh;
   if (carrier === 'heat') takeOffDefrosts(screen, most, book);
   // Whether they are faults or were sent out.
   const isAsked = book.has('net-asked');

@@ -83,7 +83,7 @@ export function readCounter(counter: CounterInput, input: ShapeInput): CounterSe
     if (told === 'unknown') book.add('clock-assumed', 'question', { expected: 'local' });
     const ofClock = told === undefined || told === 'steady' ? choices : { ...choices, clock: 'local' as const };
     const clock = placeClock(raw.raw, raw.values, ofClock, context, book);
-    const read = { column: facts, values: raw.values, estimated: null };
+    const read = { column: facts, values: raw.values, estimated: null, leastStep: leastStepOf(raw.values) };
     const rest = { ...context, onProgress: stageOf(context.onProgress, 0.8, 1) };
     rest.onProgress(0);
     const built = buildIntervalSeries(counter.id, raw.raw, read, clock, choices, rest, book);
@@ -132,6 +132,20 @@ function readByDays(
   }));
   const series = periodSeries(id, name, quantity, periods, book);
   return series && { series, firstDays: periodPicture(series), quantity };
+}
+
+/** So often a counter goes on by its last digit. A judgement. */
+const LEAST_STEPS = 3;
+
+/** The step in which a counter goes on, as written; 0 where its least step stands there once or twice only. */
+function leastStepOf(steps: Float64Array): number {
+  let [least, often] = [Number.POSITIVE_INFINITY, 0];
+  for (const step of steps) {
+    if (!(step > 0)) continue;
+    if (step < least * 0.999) [least, often] = [step, 1];
+    else if (step < least * 1.001) often++;
+  }
+  return often >= LEAST_STEPS ? least : 0;
 }
 
 /** Steps within one day go together with the one that leaves it. */

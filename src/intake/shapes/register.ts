@@ -1,4 +1,5 @@
 /** Counters: readings of one or several registers that go up, and what was used between them. */
+import { isTemperature } from '../../model/shapes/evidence.ts';
 import { tell } from '../../model/shapes/told.ts';
 import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
 import { type ColumnFacts, isNumberColumn, numberEitherWay } from '../layout/column-facts.ts';
@@ -134,10 +135,14 @@ export const register: IntakeShape = {
   },
 };
 
+/** "Outdoor temperature" may have no unit. */
+const isOfWarmth = ({ meaning: { unit, carrier } }: ColumnFacts): boolean =>
+  isOfDegrees(unit) || (unit === undefined && carrier !== undefined && isTemperature(carrier));
+
 /** By its own words, or by a unit that the titles give to all. */
 function isOfEnergy(sheet: Sheet, column: ColumnFacts): boolean {
   const unit = statedUnit(sheet, column);
-  return (unit !== undefined || column.meaning.carrier !== undefined) && !isOfDegrees(unit) && !isPower(unit);
+  return (unit !== undefined || column.meaning.carrier !== undefined) && !isOfWarmth(column) && !isPower(unit);
 }
 
 /** In the order of time it goes up but for an exchange of the meter. */
@@ -193,7 +198,7 @@ function remarkSeveral(sheet: Sheet, columns: readonly ColumnFacts[], book: Shap
  */
 function counterColumns(sheet: Sheet, isChosen = false): ColumnFacts[] {
   const columns = quantityColumns(sheet, [sheet.dateColumn, stepOf(sheet).toColumn]).filter(
-    (c) => !isOfDegrees(c.meaning.unit) && !isPower(c.meaning.unit) && (!c.counting || c.meaning.unit !== undefined),
+    (c) => !isOfWarmth(c) && !isPower(c.meaning.unit) && (!c.counting || c.meaning.unit !== undefined),
   );
   const named = columns.filter(
     (c) => c.meaning.role === 'reading' && Math.min(c.falls, c.rises) <= 1 + c.numbers * 0.02,
