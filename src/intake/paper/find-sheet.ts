@@ -1,8 +1,7 @@
 /** The sheets of paper in a photograph: bright four-cornered patches on something darker, or none. */
 import type { Grey } from '../terms/paper-reading.ts';
 import { type Corners, shrink } from './grey.ts';
-
-type Point = readonly [x: number, y: number];
+import { type Point, sheetByEdges, areaOf as signedAreaOf, supportsOf } from './straight-edges.ts';
 
 const SMALL_SIDE = 220;
 /** Of the picture that the sheet covers. */
@@ -11,6 +10,8 @@ const MOST_COVER = 0.97;
 /** What the four corners hold of all that is bright, and what the bright fills of the four corners. */
 const LEAST_FIT = 0.93;
 const LEAST_CONTRAST = 30;
+/** The sides of a sheet that is rightly found are held by a step nearly all along. */
+const WELL_HELD = 0.9;
 
 /** Shares of the parting brightness: a shadow over the sheet may be darker than what parts most of it from the table. */
 const DIMMER = [1, 0.8, 0.65];
@@ -28,10 +29,20 @@ export function findSheets(photo: Grey): Corners[] {
     const found = patchesOf(small, limit * dimmer).flatMap((patch) => cornersOf(small, patch) ?? []);
     if (covered(found) > covered(best) * CLEARLY_MORE) best = found;
   }
+  best = best.map(ordered);
+  // Where part of the table is brighter than part of the sheet, the edges part them.
+  const held = Math.min(1, ...best.map((four) => heldBy(small, four)));
+  if (best.length === 1 && held === 0) best = [];
+  if (best.length === 0 || held < WELL_HELD) {
+    const byEdges = sheetByEdges(small);
+    if (byEdges && (best.length === 0 || heldBy(small, byEdges) > held)) best = [byEdges];
+  }
   const corners = (four: readonly Point[]) =>
-    ordered(four).map(([x, y]) => [(x + 0.5) * by, (y + 0.5) * by] as const) as unknown as Corners;
+    four.map(([x, y]) => [(x + 0.5) * by, (y + 0.5) * by] as const) as unknown as Corners;
   return best.map(corners).toSorted(([a], [b]) => a[0] - b[0]);
 }
+
+const heldBy = (small: Grey, four: readonly Point[]): number => Math.min(...supportsOf(small, four));
 
 function cornersOf(small: Grey, patch: readonly Point[]): [Point[]] | undefined {
   const hull = hullOf(patch);
@@ -97,13 +108,7 @@ function hullOf(points: readonly Point[]): Point[] {
   return [...chain(sorted), ...chain(sorted.toReversed())];
 }
 
-const areaOf = (points: readonly Point[]): number =>
-  Math.abs(
-    points.reduce((sum, [x, y], i) => {
-      const [nextX, nextY] = points[(i + 1) % points.length]!;
-      return sum + x * nextY - nextX * y;
-    }, 0),
-  ) / 2;
+const areaOf = (points: readonly Point[]): number => Math.abs(signedAreaOf(points));
 
 const MOST_HULL = 28;
 /** The four points of the hull that hold most of it. */
@@ -152,12 +157,7 @@ function contrastOf({ width, height, points }: Grey, four: readonly Point[]): nu
 
 /** From the corner that is nearest to the left above, round to the right. */
 function ordered(four: readonly Point[]): Point[] {
-  const round = areaSigned(four) > 0 ? [...four] : four.toReversed();
+  const round = signedAreaOf(four) > 0 ? [...four] : four.toReversed();
   const first = round.reduce((best, [x, y], i) => (x + y < round[best]![0] + round[best]![1] ? i : best), 0);
   return [...round.slice(first), ...round.slice(0, first)];
 }
-const areaSigned = (points: readonly Point[]): number =>
-  points.reduce((sum, [x, y], i) => {
-    const [nextX, nextY] = points[(i + 1) % points.length]!;
-    return sum + x * nextY - nextX * y;
-  }, 0);

@@ -223,6 +223,24 @@ describe('sheets on a table', () => {
       [32, 3, 57, 3, 57, 41, 32, 41],
     ]);
   });
+  test('under light that makes part of the table brighter than part of the sheet', () => {
+    const isSheet = (x: number, y: number) => x > 60 && x < 540 && y > 40 && y < 400;
+    const light = (x: number) => 0.35 + (0.65 * x) / width;
+    const found = draw((x, y) => (isSheet(x, y) ? 230 : 130) * light(x));
+    expect(found).toHaveLength(1);
+    found[0]!.forEach((at, i) => {
+      expect(Math.abs(at - [6, 4, 54, 4, 54, 40, 6, 40][i]!)).toBeLessThan(2);
+    });
+  });
+  test('a dark head across a page is part of the page', () => {
+    expect(draw((_, y) => (y < 60 ? 50 : 240))).toEqual([]);
+  });
+  test('a frame on a page is no sheet', () => {
+    const [left, right, top, bottom] = [100, 500, 60, 380];
+    const isIn = (x: number, y: number, by: number) =>
+      x > left - by && x < right + by && y > top - by && y < bottom + by;
+    expect(draw((x, y) => (isIn(x, y, 3) && !isIn(x, y, -3) ? 20 : 240))).toEqual([]);
+  });
   test('a shadow over a sheet is cut out with it', () => {
     const isSheet = (x: number, y: number) => x > 60 && x < 540 && y > 40 && y < 400;
     const isShaded = (x: number, y: number) => (x - 100) ** 2 + (y - 300) ** 2 < 130 ** 2;
