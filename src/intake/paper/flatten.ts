@@ -13,14 +13,50 @@ const MOST_LARGER = 1.6;
 
 /** Each sheet of the picture, or all of it where it shows none. */
 export function flatten(photo: Grey): Grey[] {
-  const sheets = findSheets(photo);
-  const cuts = sheets.length > 0 ? sheets.map((sheet) => cutOut(photo, sheet)) : [resized(photo)];
+  const paper = isLightOnDark(photo) ? turnedRound(photo) : photo;
+  const sheets = findSheets(paper);
+  const cuts = sheets.length > 0 ? sheets.map((sheet) => cutOut(paper, sheet)) : [resized(paper)];
   return cuts.map((cut) => {
     const lit = divideShade(cut);
     const { quarters, top, bottom } = findLines(lit);
     return levelled(turnQuarters(lit, quarters), top, bottom);
   });
 }
+
+const LETTERS_SIDE = 1200;
+const LETTERS_BLOCK = 12;
+/** Of brightness, 255, between letters and what they stand on. */
+const CLEAR_LETTERS = 60;
+const FEW_BLOCKS = 20;
+/** Screens at night show light letters on a dark ground: nearly everywhere where light and dark meet, most is dark. */
+function isLightOnDark(photo: Grey): boolean {
+  const by = Math.max(1, Math.round(Math.max(photo.width, photo.height) / LETTERS_SIDE));
+  const { width, height, points } = shrink(photo, by);
+  let [light, dark] = [0, 0];
+  for (let top = 0; top + LETTERS_BLOCK <= height; top += LETTERS_BLOCK) {
+    for (let left = 0; left + LETTERS_BLOCK <= width; left += LETTERS_BLOCK) {
+      let [least, most, sum] = [255, 0, 0];
+      for (let y = top; y < top + LETTERS_BLOCK; y++) {
+        for (let at = y * width + left; at < y * width + left + LETTERS_BLOCK; at++) {
+          const point = points[at]!;
+          sum += point;
+          if (point < least) least = point;
+          if (point > most) most = point;
+        }
+      }
+      if (most - least < CLEAR_LETTERS) continue;
+      if (sum / LETTERS_BLOCK ** 2 < (least + most) / 2) dark++;
+      else light++;
+    }
+  }
+  return dark > FEW_BLOCKS && dark > 3 * light;
+}
+
+const turnedRound = ({ width, height, points }: Grey): Grey => ({
+  width,
+  height,
+  points: points.map((point) => 255 - point),
+});
 
 const scaleFor = (longSide: number): number => Math.min(MOST_LARGER, LONG_SIDE / longSide);
 

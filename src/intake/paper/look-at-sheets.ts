@@ -109,7 +109,7 @@ export function lookAtSheets(sheets: readonly Sheet[], recognise: Recognise, zon
 
 /** Shapes on a page: bills have some thousand, noise has tens of thousands, over each of which the recogniser ponders for minutes. */
 const [MANY_SHAPES, MOST_SHAPES, SPECK] = [12_000, 40_000, 6];
-/** Noise, gravel or cloth: more shapes than a page has letters, or many that are specks or holes in the dark. */
+/** Noise, gravel, cloth or a lens that was covered: more shapes than a page has letters, many that are specks, or the dark. */
 export function isNoWriting({ points, width }: Grey): boolean {
   let dark = 0;
   let shapes = 0;
@@ -120,8 +120,7 @@ export function isNoWriting({ points, width }: Grey): boolean {
     if (points[at - 1]! >= HALF && points[above - 1]! >= HALF && points[above]! >= HALF && points[above + 1]! >= HALF)
       shapes++;
   }
-  const isOdd = dark < SPECK * shapes || dark > points.length / 2;
-  return shapes > MOST_SHAPES || (shapes > MANY_SHAPES && isOdd);
+  return shapes > MOST_SHAPES || dark > points.length / 2 || (shapes > MANY_SHAPES && dark < SPECK * shapes);
 }
 const HALF = 128;
 

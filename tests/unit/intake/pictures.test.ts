@@ -10,6 +10,7 @@ import { isNoWriting, lookAtSheets } from '../../../src/intake/paper/look-at-she
 import { decodePicture } from '../../../src/intake/paper/picture.ts';
 import { encodePng } from '../../../src/intake/paper/png.ts';
 import { readPages, readPaper } from '../../../src/intake/read-paper.ts';
+import type { Grey } from '../../../src/intake/terms/paper-reading.ts';
 
 const unpackHeic = makeHeicUnpacker();
 const context = { ...intakeContext('Europe/London', '2026-11-25'), recognise: makeRecogniser(), unpackHeic };
@@ -136,6 +137,13 @@ describe('a picture without writing', () => {
     const look = await lookAtSheets([{ width: 1200, height: 1500, points }], recognise, 'Europe/London').next();
     expect(look!.pages[0]!.words).toEqual([]);
   });
+  test('a covered lens is no writing, and a page with some dark bands is', () => {
+    const [width, height] = [400, 500];
+    const dark = (share: number) =>
+      Uint8Array.from({ length: width * height }, (_, i) => (i < share * width * height ? 10 : 255));
+    expect(isNoWriting({ width, height, points: dark(1) })).toBe(true);
+    expect(isNoWriting({ width, height, points: dark(0.3) })).toBe(false);
+  });
   test('a page full of small print is none', () => {
     const [width, height] = [1650, 2340];
     const points = new Uint8Array(width * height).fill(255);
@@ -186,6 +194,16 @@ test('bands of colour and bars on a page do not lay it on its side', async () =>
   }
   const [page] = flatten({ ...scan, points });
   expect(page!.height).toBeGreaterThan(page!.width);
+});
+
+test('of a screen at night the light letters are read as dark ones on white', async () => {
+  const scan = await decodePicture(readFileSync('sample-bills/paper/gas-scan.png'));
+  if (typeof scan === 'string') throw new Error(scan);
+  const night = scan.points.map((point) => 20 + ((255 - point) * 200) / 255);
+  const [[page], [same]] = [flatten({ ...scan, points: night }), flatten(scan)];
+  const darkIn = ({ points }: Grey) => points.filter((point) => point < 128).length / points.length;
+  expect(page!.height).toBeGreaterThan(page!.width);
+  expect(Math.abs(darkIn(page!) / darkIn(same!) - 1)).toBeLessThan(0.15);
 });
 
 test('the rules of a table are taken out, letters and bars stay', () => {
