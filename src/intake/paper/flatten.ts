@@ -92,6 +92,9 @@ const BLOCK = 16;
 /** The brightest fifth of a block is paper, unless ink covers all of it; then a block beside it is. */
 const PAPER_SHARE = 0.8;
 
+/** Bands of colour with letters in them are narrower than seven blocks of a page: 14 mm. */
+const WIDEST_INK = 3;
+
 /** Each point as a share of the paper about it, and what is left stretched from ink to paper. */
 function divideShade({ width, height, points }: Grey): Grey {
   const [columns, rows] = [Math.ceil(width / BLOCK), Math.ceil(height / BLOCK)];
@@ -110,7 +113,9 @@ function divideShade({ width, height, points }: Grey): Grey {
       bright[row * columns + column] = value;
     }
   }
-  const paper = around(around(bright, columns, rows, 2, 'most'), columns, rows, 2, 'mean');
+  // Closed: what is narrower is ink that was covered, what is wider is shade with an edge, as of a hand.
+  const covered = around(bright, columns, rows, WIDEST_INK, 'most');
+  const paper = around(around(covered, columns, rows, WIDEST_INK, 'least'), columns, rows, 1, 'mean');
   const flat = new Uint8Array(points.length);
   const shares = new Uint32Array(256);
   const line = new Float32Array(columns);
@@ -173,19 +178,21 @@ function around(
   columns: number,
   rows: number,
   reach: number,
-  how: 'most' | 'mean',
+  how: 'most' | 'least' | 'mean',
 ): Float32Array {
   const out = new Float32Array(values.length);
   for (let row = 0; row < rows; row++) {
     for (let column = 0; column < columns; column++) {
-      let [sum, count, most] = [0, 0, 0];
+      let [sum, count, most, least] = [0, 0, 0, 255];
       for (let y = Math.max(0, row - reach); y <= Math.min(rows - 1, row + reach); y++) {
         for (let x = Math.max(0, column - reach); x <= Math.min(columns - 1, column + reach); x++, count++) {
-          sum += values[y * columns + x]!;
-          most = Math.max(most, values[y * columns + x]!);
+          const value = values[y * columns + x]!;
+          sum += value;
+          most = Math.max(most, value);
+          least = Math.min(least, value);
         }
       }
-      out[row * columns + column] = how === 'most' ? most : sum / count;
+      out[row * columns + column] = how === 'most' ? most : how === 'least' ? least : sum / count;
     }
   }
   return out;
