@@ -90,7 +90,7 @@ export function runCheck(run: CheckRun): BillCheck {
   const months = followEstimate(estimate, series, reference);
   const findings = findingsOf({ ...run, meters: series }, check);
   const notSeen = notSeenIn({ ...run, meters: series }, findings);
-  const doubts = doubtsOf(bill, series, run.household, reference);
+  const doubts = doubtsOf(bill, series, run.household, reference, estimate.madeOn.slice(0, 10));
   return withNext({
     ...check,
     ...(doubts.length > 0 ? { doubts } : {}),

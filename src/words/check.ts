@@ -128,6 +128,8 @@ export function doubtSentence(doubt: BillDoubt): string {
       );
     case 'other-bill':
       return say('This bill has {bill}. A saved bill of the same days, “{meter}”, has {read}.', values);
+    case 'before-estimate':
+      return say('This bill ended before the estimate was written, so another heating may have warmed the home then.');
   }
 }
 
@@ -155,6 +157,8 @@ function doubtRemedy({ code, billKWh, readKWh, daysRead = 0, days = 0 }: BillDou
         : say('Bring in readings of these days, or compare the meter with the bill’s last reading.');
     case 'other-unknown':
       return say('Until somebody says it, it stays in one part with the heating.');
+    case 'before-estimate':
+      return say('Compare its dates with the day on which the heat pump began. Earlier days say nothing of it.');
     case 'other-bill':
       return say('Compare both with the paper, and correct the one that is wrong.');
   }

@@ -156,6 +156,11 @@ const DEMAND: Readonly<Record<DemandQuestionCode, Sentence>> = {
     say('About {share} of this record are estimated readings. Ask for the meter’s own readings.', {
       share: percent(number('share')),
     }),
+  'further-meters-alone': ({ text }) =>
+    say(
+      'The {carrier} is that of further meters, and no main meter is here. Is it all that the home takes? If not, bring the main meter’s file.',
+      { carrier: carrierName(text('carrier')) },
+    ),
   'periods-left-out': ({ number }) =>
     say('We left out {bills} with no days or less than no use. Look at their dates and numbers.', {
       bills: counted(number('count'), 'bill or reading', 'bills or readings'),

@@ -1,8 +1,10 @@
 import type { IntakeChoices, IntakeContext, IntervalDays } from '../../intake/intake.ts';
 import { stageOf } from '../../intake/terms/progress.ts';
 import { accountFiles } from '../../model/demand/account-records.ts';
+import { demandOfHousehold } from '../../model/heat-of-household.ts';
 import type { Evidence, Remark, Series } from '../../model/shapes/evidence.ts';
 import { thin } from '../../model/thin/thin.ts';
+import { referenceOf } from '../../reference/index.ts';
 import type { Store } from '../../store/store.ts';
 import { StoreFault } from '../../store/store-fault.ts';
 import { remarkSentence } from '../../words/remarks.ts';
@@ -146,17 +148,19 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
   /** What a file on its way in repeats of the imports that are here. */
   const overlapsOf = ({ evidence, read }: ReturnType<typeof besideStored>): Remark[] => findOverlaps(evidence, read);
 
-  /** What has to be asked of a file on its way in beside others of its kind, and what its records would be used for. */
+  /** What has to be asked of a file on its way in beside others of its kind, and the records joined with its own. */
   function joinedWith({ series, householdId }: Coming, { evidence, read }: ReturnType<typeof besideStored>) {
     const { household } = findHousehold(store, householdId);
     const joined = joinEvidence(evidence, household.zone, read);
-    return {
-      asked: [
-        ...remarkRivals(joined, evidence, ({ id }) => series.some((one) => one.id === id)),
-        ...askOtherMeters(evidence, evidence.at(-1)),
-      ],
-      records: accountFiles(household, evidence.slice(-1), joined)[0]!.records,
-    };
+    const rivals = remarkRivals(joined, evidence, ({ id }) => series.some((one) => one.id === id));
+    return { asked: [...rivals, ...askOtherMeters(evidence, evidence.at(-1))], joined, household };
+  }
+
+  /** What the records of the newest file would be used for, and what they are too short for. */
+  function recordsOf(evidence: readonly Evidence[], { joined: series, household }: ReturnType<typeof joinedWith>) {
+    const reference = referenceOf(household);
+    const heat = demandOfHousehold({ household, series, reference, asOf: ports.today() });
+    return accountFiles(household, evidence.slice(-1), series, heat)[0]!.records;
   }
 
   return {
@@ -172,13 +176,13 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       const { fileName, shape, series } = preview;
       const coming = { householdId, fileName, sha256: hashOf(file.bytes), shape, series };
       const beside = besideStored(coming, intervals);
-      const { asked, records } = joinedWith(coming, beside);
+      const joined = joinedWith(coming, beside);
       const own = preview.part ? { ...asEvidence(coming), part: preview.part } : asEvidence(coming);
-      const of = keptPartOf(own) ? [ofKept(fileName, preview.part?.sheet)] : [...overlapsOf(beside), ...asked];
+      const of = keptPartOf(own) ? [ofKept(fileName, preview.part?.sheet)] : [...overlapsOf(beside), ...joined.asked];
       const remarks = preview.remarks.map((one) =>
         NAMES_RECORDS.has(one.code) ? remarkWithoutPeople(one, result.people) : one,
       );
-      return { ...preview, records, remarks: [...remarks, ...of] };
+      return { ...preview, records: recordsOf(beside.evidence, joined), remarks: [...remarks, ...of] };
     },
     async 'evidence.accept'({ fileId, householdId, choices }, work) {
       const { household } = findHousehold(store, householdId);

@@ -4,6 +4,7 @@ import { settleCar } from '../balance/settle-home.ts';
 import { addDays, COMMON_MONTH_DAYS, daysBetween, monthOf } from '../calendar/civil.ts';
 import { restOfHome } from '../comparison/rest-of-home.ts';
 import type { BillCheckInput, BillDoubt } from '../shapes/bill-check.ts';
+import type { CivilDate } from '../shapes/dates.ts';
 import type { Series } from '../shapes/evidence.ts';
 import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
@@ -84,17 +85,21 @@ export function contradictingUnits(bill: BillCheckInput, series: readonly Series
 
 /**
  * Doubts about a bill, before any cause: bill and readings that differ, readings that do not reach over its days, a
- * machine that took more than the whole home, other electricity that nobody has said, a saved bill of the same days.
+ * machine that took more than the whole home, other electricity that nobody has said, a saved bill of the same days, a
+ * bill that ended before the estimate was written for a home that another heating warmed.
  */
 export function doubtsOf(
   bill: BillCheckInput,
   series: readonly Series[],
   household: Household,
   reference: Pick<Reference, 'car'>,
+  writtenOn?: CivilDate,
 ): BillDoubt[] {
   const read = readBillMeter(bill, series);
   const doubts: BillDoubt[] = [];
   const billKWh = unitsOfMeter(bill);
+  const isBefore = writtenOn !== undefined && bill.to <= writtenOn && household.present.system !== 'heat-pump';
+  if (isBefore) doubts.push({ code: 'before-estimate', billKWh, readKWh: billKWh, pence: 0 });
   if (read) {
     const { name: meterName, kWh: readKWh, daysRead, days, mostKWh } = read;
     const missing = days - daysRead;

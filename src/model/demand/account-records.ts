@@ -12,16 +12,16 @@ import { findRecord } from './record.ts';
 
 /**
  * @param imports files as they were imported @param joined their records as the comparison takes them
- * @param appraisal of this household, which says what came of the record and its weather; without it they are taken to be used
+ * @param appraisal of this household, which says what came of the record and its weather
  */
 export function accountFiles(
   { present }: Household,
   imports: readonly Evidence[],
   joined: readonly Series[],
-  appraisal?: Pick<Appraisal, 'demand' | 'climate'>,
+  appraisal: Pick<Appraisal, 'demand' | 'climate'>,
 ): FileAccount[] {
   const record = findRecord(present.system, joined);
-  const unused = appraisal && whyUnused(appraisal.demand);
+  const unused = whyUnused(appraisal.demand);
   const registers = seriesByMeter(joined).flatMap((ofMeter) => splitMeter(ofMeter).added);
   return imports.map(({ fileName, columns, series }) => ({
     fileName,
@@ -52,7 +52,6 @@ export function accountFiles(
 
   /** Whether its days are those of the record, and there were enough of them to be taken. */
   function isOfUse({ days, from, to }: Series): boolean {
-    if (!appraisal) return true;
     const [first, end] = [toDayNumber(from), toDayNumber(to)];
     const meets = record?.spans.some((span) => span.first < end && span.first + span.days > first) ?? false;
     return days !== undefined && meets && appraisal.climate.recordWeather === 'own';

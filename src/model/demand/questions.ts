@@ -18,6 +18,8 @@ export type DemandQuestionCode =
   | 'house-changed'
   /** data: share (0 to 1), count */
   | 'estimated-readings'
+  /** All that is there was said to be of further meters. data: carrier */
+  | 'further-meters-alone'
   /** Periods with less than no use, or with no days, were left out. data: count */
   | 'periods-left-out'
   /** The record does not rise when it gets colder. data: carrier, r2 */

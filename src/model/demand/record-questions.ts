@@ -44,6 +44,9 @@ export function questionsOfRecord(
   year: TypicalYear,
 ): Question[] {
   const questions: Question[] = [];
+  // What they were added to may have been taken back.
+  if (record.series.some(({ beside }) => beside === 'added'))
+    questions.push(ask('further-meters-alone', 'question', { carrier: record.carrier }));
   if (record.leftOut > 0) questions.push(ask('periods-left-out', 'note', { count: record.leftOut }));
   if (fitted.estimatedShare > 0) {
     const count = record.spans.filter((span) => span.estimated).length;

@@ -168,6 +168,7 @@ export const BillDoubt = z.object({
     'readings-cover-part',
     'other-unknown',
     'other-bill',
+    'before-estimate',
   ]),
   meterName: z.string().optional(),
   /** All units of the bill's meter, and those by the readings. */

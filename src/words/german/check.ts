@@ -43,6 +43,10 @@ export const CHECK: Catalogue = {
     'Ergänzen Sie Messwerte dieser Tage, oder vergleichen Sie den Zähler mit dem letzten Stand der Rechnung.',
   'This bill has {bill}. A saved bill of the same days, “{meter}”, has {read}.':
     'Diese Rechnung hat {bill}. Eine gespeicherte Rechnung für dieselben Tage, „{meter}“, hat {read}.',
+  'This bill ended before the estimate was written, so another heating may have warmed the home then.':
+    'Diese Rechnung endet vor dem Tag der Schätzung. Vielleicht wärmte damals noch eine andere Heizung das Haus.',
+  'Compare its dates with the day on which the heat pump began. Earlier days say nothing of it.':
+    'Vergleichen Sie ihre Tage mit dem Tag, an dem die Wärmepumpe anfing. Frühere Tage sagen nichts über sie.',
   'Compare both with the paper, and correct the one that is wrong.':
     'Vergleichen Sie beide mit dem Papier, und berichtigen Sie, was nicht stimmt.',
   'Until somebody says it, it stays in one part with the heating.':

@@ -40,6 +40,8 @@ export const QUESTIONS: Catalogue = {
     'Die gewählte Grundlage fehlt noch: {way}. Bis sie da ist, gelten die anderen Wege.',
   'The electricity rises with the cold, by about {use} a year. Do electric heaters warm some rooms? Their heat is not counted in. Solar panels of the home could look alike.':
     'Der Strom steigt mit der Kälte, im Jahr um etwa {use}. Wärmen elektrische Heizgeräte einige Räume? Ihre Wärme ist nicht mitgezählt. Eine Solaranlage des Hauses sähe ähnlich aus.',
+  'The {carrier} is that of further meters, and no main meter is here. Is it all that the home takes? If not, bring the main meter’s file.':
+    'Energieart {carrier}: Hier sind nur weitere Zähler, der Hauptzähler fehlt. Ist es alles, was das Haus verbraucht? Wenn nicht, bringen Sie die Datei des Hauptzählers.',
   'Some heat comes from {kind}, and no meter sees it.':
     'Ein Teil der Wärme kommt anders ins Haus: {kind}. Diese Wärme sieht kein Zähler.',
   'It is not counted in. Without it the home needs more from its main heating.':

@@ -72,6 +72,15 @@ describe('what is said of a bill before any cause', () => {
   ])('%s', (_, input, series, codes) => {
     expect(doubtsOf(input, series, household, reference).map(({ code }) => code)).toEqual(codes);
   });
+  test('that it ended before the estimate was written, where another heating may have run', () => {
+    const codes = (writtenOn: string, system: 'gas-condensing' | 'heat-pump') =>
+      doubtsOf(bill(), own, { ...household, present: { ...household.present, system } }, reference, writtenOn).map(
+        ({ code }) => code,
+      );
+    expect(codes('2027-03-01', 'gas-condensing')).toEqual(['before-estimate']);
+    expect(codes('2027-02-28', 'gas-condensing')).toEqual([]);
+    expect(codes('2027-03-01', 'heat-pump')).toEqual([]);
+  });
   test('the difference at the bill’s price, and the part of the bridge that holds it', () => {
     const [doubt] = doubtsOf(bill({ boughtKWh: 1350 }), own, household, reference);
     expect(doubt).toMatchObject({ billKWh: 1350, readKWh: 900, pence: 450 * 27 });

@@ -8,6 +8,7 @@ import type { TypicalUse } from '../../../src/model/demand/record-use.ts';
 import { estimateOfRecord } from '../../../src/model/demand/record-working.ts';
 import type { BaseSplit } from '../../../src/model/demand/split-base.ts';
 import { factorsAtMeter } from '../../../src/model/heat-pump/field-step.ts';
+import type { Series } from '../../../src/model/shapes/evidence.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { daySeries, household, typed, year } from './fixtures.ts';
@@ -102,6 +103,11 @@ describe('what is odd about a record', () => {
       'no slope',
       { fitted: fitted(0, 0) },
       [{ code: 'no-heating-in-record', data: { carrier: 'gas', r2: 0 }, field: 'present.system' }],
+    ],
+    [
+      'further meters alone',
+      { record: { series: [{ beside: 'added' } as Series] } },
+      [{ code: 'further-meters-alone', data: { carrier: 'gas' } }],
     ],
     ['a poor line', { fitted: fitted(0.39) }, [{ code: 'record-scatter', data: { r2: 0.39, cvRmse: 0.4 } }]],
     ['one good enough', { fitted: fitted(0.4) }, []],

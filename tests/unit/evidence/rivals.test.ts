@@ -22,6 +22,11 @@ const days = (id: string, first: string, values: (number | null)[], more: Partia
   estimatedCount: 0,
   ...more,
 });
+/** An appraisal that took the record and its weather. */
+const TAKEN = {
+  demand: { estimates: [{ way: 'record' }], chosen: 'together', missing: [] },
+  climate: { recordWeather: 'own' },
+} as never;
 const ten = (kWh: number) => new Array<number>(10).fill(kWh);
 
 describe('two records of one kind', () => {
@@ -307,7 +312,7 @@ describe('once it is said what they are', () => {
       remarks: [],
       series: [...own, weather, sun].map((one) => ({ ...one, name: one.id })),
     };
-    const [account] = accountFiles(household, [file], [...joined, weather, sun]);
+    const [account] = accountFiles(household, [file], [...joined, weather, sun], TAKEN);
     expect(account!.records.map(({ name, use }) => `${name} ${use}`)).toEqual([
       'a heat',
       'b aside',
@@ -339,7 +344,7 @@ describe('once it is said what they are', () => {
     const made = [{ way: 'record' }];
     expect(usesBy({ estimates: made, chosen: 'together', missing: [] }, 'own')).toEqual(['heat', 'weather']);
     expect(usesBy({ estimates: made, chosen: 'heat-loss', missing: [] }, 'own')).toEqual(['other-figure', 'weather']);
-    const [account] = accountFiles(household, [file], [{ ...own, to: '2025-01-21' }, weather]);
+    const [account] = accountFiles(household, [file], [{ ...own, to: '2025-01-21' }, weather], TAKEN);
     expect(account!.records[0]!.use).toBe('heat-joined');
     const short = { estimates: [], chosen: 'together', missing: [{ way: 'record', reason: 'record-too-short' }] };
     expect(usesBy(short, 'typical')).toEqual(['too-short', 'weather-aside']);
