@@ -414,7 +414,8 @@ const SUMS: readonly RegExp[] = [NET, VAT, TOTAL];
 /** Where the words of a table stand beside it, they name the unit: "Used (kWh)", "Days". */
 function kindOfRow(figure: Figure): Partial<Kind> {
   const label = figure.before.split('\t')[0]!.trim();
-  const unit = /^(?:units(?: used)?|kwh(?: used)?|days)$/i.exec(label)?.[0] ?? /\(([^()]{1,12})\)$/.exec(label)?.[1];
+  const unit =
+    /^(?:(?:units|kwh|therms|ccf)(?: used)?|days)$/i.exec(label)?.[0] ?? /\(([^()]{1,12})\)$/.exec(label)?.[1];
   return unit === undefined ? {} : kindOfHeading(unit, figure);
 }
 
@@ -467,6 +468,7 @@ function kindOfHeading(heading: string, { decimals }: Figure): Partial<Kind> {
   if (/\bkwh\b/.test(text)) return { kind: 'energy' };
   if (/\b(therms?|mwh|gj)\b/.test(text)) return { kind: 'energy', ...kWhOf(/therm|mwh|gj/.exec(text)![0]) };
   if (/\b(?:lit(?:re|er|ro)s?|kg)\b/.test(text)) return { kind: 'other' };
+  if (/\bccf\b/.test(text)) return { kind: 'volume' };
   if (/\bunits?\b|\bused?\b|verbrauch|\bconsumption\b|\bmenge\b/.test(text) && decimals !== 2)
     return { kind: 'energy' };
   if (/m³|\bm3\b|cubic|\bcbm\b/.test(text)) return { kind: 'volume' };

@@ -213,16 +213,17 @@ export function joinPriceParts(
     const isSum = uses.some(({ value }) => value === units * own.length);
     return own.length > 1 && isBelow && !isSum && addUp(own[0]!.fuel);
   });
+  const isProved = ({ quantity }: PaperLine) => uses.some(({ value }) => value === quantity!.value);
   return lines.map((line) => {
-    if (over.has(line)) return { ...withoutRegister(line), kind: 'levy', isGuessed: true };
+    if (over.has(line))
+      return { ...withoutRegister(line), kind: 'levy', ...(isProved(line) ? {} : { isGuessed: true }) };
     const own = parts.find((one) => one.includes(line));
     if (!own) return line;
     const dearest = own.reduce((a, b) => ((b.pence ?? 0) > (a.pence ?? 0) ? b : a));
-    const isProved = uses.some(({ value }) => value === line.quantity!.value);
     return {
       ...withoutRegister(line),
       kind: line === dearest ? 'energy' : 'levy',
-      ...(isProved ? {} : { isGuessed: true }),
+      ...(isProved(line) ? {} : { isGuessed: true }),
     };
   });
 }

@@ -161,13 +161,20 @@ export function findTotals({ rows, lines, taken }: TotalsInput): Totals | undefi
 }
 
 const ABOVE = 3;
+/** Points across. */
+const ALIGNED = 3;
 /** Sums among and below some charges that may belong to them, and those with a name right above. */
 export function extrasAbout({ rows, lines, taken }: TotalsInput, vats: readonly VatFound[]): Extra[] {
   const at = lines.map(({ amount }) => amount.row);
   const [first, last] = [Math.min(...at), Math.max(...at)];
   const fuels = new Set(lines.map((line) => line.fuel));
   const fuel = fuels.size === 1 ? lines[0]?.fuel : undefined;
-  const isNamed = ({ row: { page }, words }: RowFacts) => page === rows[first]!.row.page && ADDED.test(words);
+  const box = lines.find(({ amount }) => amount.row === first)?.amount.box;
+  const isInColumn = (one: Figure | undefined) =>
+    box && one && isMoney(one) && Math.abs(one.box.x + one.box.width - box.x - box.width) < ALIGNED;
+  // What is laid on by name, or stands in the column of the charges.
+  const isNamed = ({ row, words, figures }: RowFacts) =>
+    row.page === box?.page && (ADDED.test(words) || (figures.length === 1 && isInColumn(figures[0])));
   const named = rows.slice(Math.max(0, first - ABOVE), first).findIndex(isNamed);
   const from = named < 0 ? first : Math.max(0, first - ABOVE) + named;
   return extrasBetween(rows, taken, from, Math.min(rows.length - 1, last + REACH), fuel)

@@ -33,6 +33,7 @@ import {
 } from './relations.ts';
 import { findSeveralTaxes, joinTotals } from './several-taxes.ts';
 import { findSettling, findTotals, type Settling, type Totals } from './totals.ts';
+import { COMPARED, USED } from './vocabulary.ts';
 
 /** The charges of one fuel. */
 export interface Section {
@@ -156,6 +157,18 @@ function usesOf(
   ];
 }
 
+/** "Therms used 149", by itself: what was used of all, whatever prices it bears. */
+const statedUses = (rows: readonly RowFacts[], used: ReadonlySet<Figure>): Figure[] =>
+  rows.flatMap(({ figures, words }) =>
+    figures.length === 1 &&
+    figures[0]!.kind === 'energy' &&
+    !used.has(figures[0]!) &&
+    USED.test(words) &&
+    !COMPARED.test(words)
+      ? figures
+      : [],
+  );
+
 /** Whether words by it say that it is of another time. */
 const isEarlier = ({ amount }: PaperLine, rows: readonly RowFacts[]): boolean =>
   earlierWords(amount, rows) !== undefined;
@@ -203,7 +216,11 @@ function sectionsOf(
   gas: readonly GasSum[],
 ) {
   const used = new Set(products.flatMap(({ price, amount }) => [price, amount]));
-  const uses = [...differences.map(({ used: one }) => one), ...gas.map(({ energy }) => energy)];
+  const uses = [
+    ...differences.map(({ used: one }) => one),
+    ...gas.map(({ energy }) => energy),
+    ...statedUses(rows, used),
+  ];
   const all = linesOfPage(rows, pairs, products, uses, used);
   const { of: fuelOf, named } = fuelsOn(rows);
   // Water stands among what electricity is made of, too.

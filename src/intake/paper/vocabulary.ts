@@ -30,12 +30,14 @@ export const STANDING = words(
   'standing charges?|daily charges?|service charges?|fixed charges?|supply charges?|daily supply|grundpreis\\w*|grundgebühr\\w*|verrechnungspreis|messpreis|leistungspreis|bereitstellung\\w*|standing|abonnement|vastrecht|vaste (?:leverings)?kosten|quota fissa|término fijo|potencia contratada|cuota fija|costo fisso',
 );
 export const LEVY = words(
-  'levy|levies|stromsteuer|energiesteuer|erdgassteuer|contribution\\w*|co.{0,2}[- ]?(?:preis|kosten|abgabe|steuer|zertifikat)\\w*|co[2₂][- ]?\\w*|carbon (?:tax|price)|climate change levy|behg\\w*|netzentgelt\\w*|netznutzung\\w*|energiebelasting|trasporto|accisa?e?|cspe|cta|impuesto (?:sobre la )?electricidad|oneri',
+  'levy|levies|stromsteuer|energiesteuer|erdgassteuer|contribution\\w*|co.{0,2}[- ]?(?:preis|kosten|abgabe|steuer|zertifikat)\\w*|co[2₂][- ]?\\w*|carbon (?:tax|price)|climate change levy|behg\\w*|netzentgelt\\w*|netznutzung\\w*|energiebelasting|trasporto|accisa?e?|accijns\\w*|nettarie(?:f|ven)|cspe|cta|impuesto (?:sobre la )?electricidad|oneri',
   'abgaben?|umlage',
 );
 export const ENERGY = words(
   'units?|energy|usage|use|used|consumption|kwh|unit rate|arbeitspreis\\w*|arbeit|verbrauch\\w*|energie\\w*|lieferung|menge|consommation|énergie|levering|verbruik|consumo|quota energia|energía',
 );
+/** That units were used, rather than what one of them costs. */
+export const USED = words('used?|usage|consumption|verbrauch\\w*|consommation|verbruik|consumo');
 export const VAT = words(
   '(?<!(?:no|free of) )vat|value added tax|umsatzsteuer|mehrwertsteuer|[gh]st|mwst\\.?|ust\\.?|sales tax|tax|tva|btw|iva',
 );
@@ -146,7 +148,7 @@ export const REGISTERS: readonly (readonly [RegExp, string])[] = [
   ],
   [
     words(
-      'normal (?:rate|units?)|day(?:time)?|tag|tags|tagstrom|ht|hochtarif|tagtarif|heures pleines|normaal(?:tarief)?',
+      'normal (?:rate|units?)|day(?:time)?|tag|tags|tagstrom|dagtarief|dagverbruik|tagverbrauch|ht|hochtarif|tagtarif|heures pleines|normaal(?:tarief)?',
     ),
     'day',
   ],
