@@ -64,6 +64,7 @@ export async function readPdfWords(
       const { width, height, transform } = page.getViewport({ scale: 1 });
       const { items } = await page.getTextContent({ disableNormalization: false });
       const written = items.filter((item) => 'str' in item && item.str.trim() !== '') as Item[];
+      if (!written.every(isSomewhere)) return { fault: 'broken' };
       const view = straight(written, transform);
       const upright = turnUpright(overprintDropped(written.flatMap((item) => wordsOf(item, view))), width, height);
       const picture = upright.words.length < FEW_WORDS ? await pictureOfPage(page) : undefined;
@@ -157,6 +158,10 @@ interface Placed extends Word {
   /** Quarter turns of its line of writing. */
   readonly turns: number;
 }
+
+/** In a damaged file a place may be no number. */
+const isSomewhere = ({ transform, width }: Item): boolean =>
+  Number.isFinite(transform.reduce((sum, one) => sum + one, width));
 
 /** An item may hold a whole line: its words share its width by their letters. */
 function wordsOf({ str, transform, width }: Item, view: readonly number[]): Placed[] {

@@ -314,6 +314,11 @@ describe('paper that is no bill, or none that can be read', () => {
   const cases: readonly (readonly [string, () => Uint8Array, string])[] = [
     ['locked', () => latin(locked()), 'paper-locked'],
     ['damaged', () => latin('%PDF-1.4\nnothing of a PDF'), 'paper-broken'],
+    [
+      'with letters larger than any number',
+      () => latin(plain().replaceAll(/ [\d.]+ Tf/g, ` 1${'0'.repeat(400)} Tf`)),
+      'paper-broken',
+    ],
     ['without any words', () => writePdf([[]]), 'paper-no-text'],
     ['of 400 pages', () => writePdf(Array.from({ length: 400 }, () => setLines(BILL))), 'paper-many-pages'],
     [
