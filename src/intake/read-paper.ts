@@ -159,7 +159,8 @@ export function readPages(
     else if (isHeat && stands(HEAT)) book.add('paper-heat-only', 'refusal');
     else if (isWater && stands(WATER)) book.add('paper-water-only', 'refusal');
     else if (GAS.test(text) && bills.some(isByVolume)) book.add('paper-by-volume', 'refusal');
-    else book.add(isSeen ? 'picture-no-bill' : 'paper-no-bill', 'refusal');
+    else if (pages.some(isUnclear)) book.add('picture-no-bill', 'refusal');
+    else book.add(isSeen ? 'picture-no-use' : 'paper-no-bill', 'refusal');
     return resultOf(fileName, choices, book);
   }
   if (doubt !== undefined) book.add('paper-several-asked', 'question', { found: doubt });
@@ -234,6 +235,9 @@ export function readPages(
     people: [...people],
   };
 }
+
+/** A better picture may show more. */
+const isUnclear = ({ picture, isClear }: Page): boolean => picture !== undefined && !isClear;
 
 /** Volume with its price, and no energy anywhere. */
 const isByVolume = ({ rows }: Understanding): boolean =>

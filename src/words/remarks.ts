@@ -579,6 +579,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'picture-no-bill': phrase(
     'We could not read a bill in the picture {file}. Take it again: all of the page, flat, in even light, from closer. Or type the figures in.',
   ),
+  'picture-no-use': phrase(
+    'We read {file}, and found no use of electricity or gas with its price. If it is a bill, show all of the page, or choose its other pages too. Or type the figures.',
+  ),
   'picture-unclear': phrase(
     '{file} could not be read for certain everywhere. A better picture helps: all of the page, flat, in even light, from closer.',
   ),

@@ -64,6 +64,7 @@ export function lookAtSheets(sheets: readonly Sheet[], recognise: Recognise, zon
       isSurer = other !== language;
       if (isSurer) left.unshift('block');
       language = other;
+      if (seenBefore.every((seen) => sureWords(seen) < seen.length * LEAST_SURE)) left.length = 0;
       return look;
     },
   };
@@ -103,7 +104,8 @@ export function lookAtSheets(sheets: readonly Sheet[], recognise: Recognise, zon
     // The lines of each look have numbers of their own.
     const others = Math.max(0, ...seen.map(({ line }) => line)) + 1;
     const all = [...seen, ...sure.map((word) => ({ ...word, line: word.line + others }))];
-    return { ...pageOfWords(upright, all), picture: pictures.get(upright)! };
+    const isClear = surenessOf(all) >= UPRIGHT && sureWords(all) >= COMMON_WORDS;
+    return { ...pageOfWords(upright, all), picture: pictures.get(upright)!, ...(isClear ? { isClear } : {}) };
   }
 }
 
@@ -149,6 +151,12 @@ function whitened(picture: Grey, words: readonly SeenWord[]): Grey {
   }
   return { ...picture, points };
 }
+
+/** Of the words of a bill a third or more are sure. Where next to none is, no other look helps, and over dirt each takes a minute. */
+const LEAST_SURE = 0.05;
+const sureWords = (words: readonly SeenWord[]): number =>
+  words.filter(({ text, sure }) => sure >= SURE_OF_A_WORD && /\p{L}{3}/u.test(text)).length;
+const SURE_OF_A_WORD = 70;
 
 /** Mean sureness of the letters; dirt between the lines is short. */
 function surenessOf(words: readonly SeenWord[]): number {

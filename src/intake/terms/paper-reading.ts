@@ -12,6 +12,8 @@ export const Page = z.object({
   words: z.array(Word),
   /** The page itself as a data address, where its words were recognised in a picture. */
   picture: z.string().optional(),
+  /** Whether the words of the picture were recognised with certainty, so that a better one would say no more. */
+  isClear: z.boolean().optional(),
 });
 export type Page = z.infer<typeof Page>;
 

@@ -187,6 +187,7 @@ export const REMARK_CODES = [
   'picture-large',
   'picture-small',
   'picture-no-bill',
+  'picture-no-use',
   'picture-unclear',
   'paper-water-only',
   'paper-water-left-out',

@@ -509,6 +509,8 @@ export const REMARKS: Catalogue = {
     'Im Bild {file} war keine Rechnung zu lesen. Nehmen Sie es neu auf: die ganze Seite, flach, in gleichmäßigem Licht, aus der Nähe. Oder tippen Sie die Zahlen ein.',
   '{file} could not be read for certain everywhere. A better picture helps: all of the page, flat, in even light, from closer.':
     '{file} war nicht überall sicher zu lesen. Ein besseres Bild hilft: die ganze Seite, flach, in gleichmäßigem Licht, aus der Nähe.',
+  'We read {file}, and found no use of electricity or gas with its price. If it is a bill, show all of the page, or choose its other pages too. Or type the figures.':
+    'Wir haben {file} gelesen und keinen Verbrauch von Strom oder Gas mit seinem Preis gefunden. Ist es eine Rechnung, so zeigen Sie die ganze Seite, oder wählen Sie auch ihre anderen Seiten. Oder tippen Sie die Zahlen ein.',
   'We found no use of electricity or gas with its price in {file}. If it is a bill, perhaps a page is missing: choose the complete bill, or type the figures.':
     'In {file} fanden wir keinen Verbrauch von Strom oder Gas mit seinem Preis. Ist es eine Rechnung, so fehlt vielleicht eine Seite: Wählen Sie die ganze Rechnung oder tippen Sie die Zahlen ein.',
   '{file} is a bill for water, and nothing of it is needed here. Choose the bill for electricity or gas.':

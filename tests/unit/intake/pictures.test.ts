@@ -105,6 +105,33 @@ test('half a bill in a picture says how to take it again; the same in a PDF does
   expect(codes({})).not.toContain('picture-unclear');
 });
 
+describe('a picture without a bill', () => {
+  const sheet = { width: 300, height: 400, points: new Uint8Array(120_000).fill(255) };
+  const seen = (sure: number) =>
+    'Statement of account with the savings bank of a small town'
+      .split(' ')
+      .map((text, i) => ({ text, x: 10, y: 10 + 20 * i, width: 40, height: 12, sure, line: i }));
+  const looksAt = async (sure: number) => {
+    let count = 0;
+    const recognise: Recognise = async () => {
+      count++;
+      return seen(sure);
+    };
+    const looks = lookAtSheets([sheet], recognise, 'Europe/London');
+    const { pages } = (await looks.next())!;
+    const once = count;
+    await looks.next();
+    const { remarks } = readPages('bank.jpg', pages, {}, context).preview;
+    return { again: count > once, codes: remarks.map(({ code }) => code) };
+  };
+  test('that is read with certainty needs another paper, not a better picture', async () => {
+    expect(await looksAt(95)).toEqual({ again: true, codes: ['picture-no-use'] });
+  });
+  test('of which no word is sure is not looked at again', async () => {
+    expect(await looksAt(25)).toEqual({ again: false, codes: ['picture-no-bill'] });
+  });
+});
+
 describe('a page upside down', () => {
   const flat = (width: number, height: number, first: number) => {
     const points = new Uint8Array(width * height).fill(255);
