@@ -74,9 +74,19 @@ export const countsOther = (sheet: Sheet, counter: ColumnFacts): boolean =>
     (c) => c !== counter && isAmount(c) && !mayCount(c) && sideOfRise(sheet, counter, c) !== undefined,
   );
 
+/** Whether each row begins with the reading that the row before ended with, as lists of old and new readings do. */
+function isChained(sheet: Sheet, counters: readonly ColumnFacts[]): boolean {
+  const readings = counters.map((c) => numbersOf(sheet, c));
+  const goesOn = (old: readonly number[], next: readonly number[]) =>
+    next.length >= LEAST_ROWS && old.slice(1).every((reading, i) => reading === next[i]);
+  return readings.some((old) => readings.some((next) => next !== old && goesOn(old, next)));
+}
+
 /** On which side of its date what was used lies, where a counter stands beside it. */
 export function sideByCounter(sheet: Sheet): 'start' | 'end' | undefined {
   const counters = sheet.columns.filter((c) => isAmount(c) && mayCount(c));
+  // The old reading is known from the row before: the date is that of the new one.
+  if (isChained(sheet, counters)) return 'end';
   for (const counter of counters)
     for (const amount of sheet.columns) {
       if (amount === counter || !isAmount(amount)) continue;

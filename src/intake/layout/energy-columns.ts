@@ -47,6 +47,7 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
       !isOfClock(c) &&
       !isMoneyColumn(c) &&
       !isOfNoAmount(c) &&
+      !isYesOrNo(sheet, c, others) &&
       // "10 kWh" in every row of a column of units is no amount.
       !(c.smallest === c.largest && c.suffix !== '' && OF_UNITS.test(plainWords(c.heading))) &&
       // Numbers of a station or a place stand in every row alike.
@@ -68,6 +69,15 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
     (c.meaning.carrier ? 1 : 0) -
     (c.meaning.role === 'index' ? 3 : 0);
   return amounts.toSorted((a, b) => score(b) - score(a) || a.index - b.index);
+}
+
+/** Nothing but 0 and 1 without a unit, beside energy that has one: whether something is so. */
+function isYesOrNo({ table, firstRow }: Sheet, c: ColumnFacts, others: readonly ColumnFacts[]): boolean {
+  if (c.meaning.unit !== undefined || c.largest > 1 || c.smallest < 0) return false;
+  if (!others.some((other) => isEnergyUnit(other.meaning.unit))) return false;
+  for (let row = firstRow; row < Math.min(table.rowCount, firstRow + 200); row++)
+    if (!['', '0', '1'].includes(cellText(table, row, c.index))) return false;
+  return true;
 }
 
 /** By a title that does not explain one of several columns. */

@@ -113,6 +113,8 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
   // A dekatherm is a million BTU.
   if (/\bmm ?btus?\b|\bdth\b|\bde[ck]atherms?\b|million btus?/.test(words)) return 'MMBTU';
   if (/\b(k ?)?btus?\b/.test(words)) return 'BTU';
+  // A volume times its degrees is neither.
+  if (/m[³3] ?[*x×·] ?°?[ck]\b/.test(words)) return undefined;
   if (
     /m³|\b[ns]?m3\b|\bs?mc\b|\bm\^3|cubic met|kubikmeter|metres? cubes?|metros? cubicos?|metri cubi|kubieke/.test(words)
   )
@@ -165,6 +167,12 @@ export interface Energy {
 }
 
 /** By its volume; by its energy it is heat, or what heats it. */
+function isOfWater(words: string): boolean {
+  const isHot = HOT_WATER.test(words);
+  if (isHot && (ELECTRIC.test(words) || /energ|\b([mk]?wh|[mg]j)\b/.test(words))) return false;
+  return WATER.test(words) || (isHot && /m³|\bm3\b|\bl\b|lit(re|er|ro)/.test(words));
+}
+
 const HOT_WATER = /warmwasser|hot water|eau chaude|agua caliente|acqua calda|warm water|brugsvand/;
 
 /** What is made for it is heat. */
@@ -179,8 +187,7 @@ export function carrierOfWords(words: string): Energy | undefined {
     )
   )
     return { carrier: 'electricity', seriesRole: 'heat-pump' };
-  if (WATER.test(words) || (HOT_WATER.test(words) && /m³|\bm3\b|\bl\b|lit(re|er|ro)/.test(words)))
-    return { carrier: 'water' };
+  if (isOfWater(words)) return { carrier: 'water' };
   // Italy sells its gas by the standard cubic metre.
   if (/\bsmc\b/.test(words)) return { carrier: 'gas' };
   const fuel = FUEL_IDS.findLast((one) => FUELS[one].said.test(words));
@@ -218,14 +225,14 @@ function machineTemperature(
 
 const isOfDegrees = (words: string): boolean => {
   const unit = unitOfWords(words);
-  return unit === '°C' || unit === '°F' || /temp(?![a-z])|temperat|teplot|\blwt\b|\bewt\b/.test(words);
+  return unit === '°C' || unit === '°F' || /temp(?![a-z])|temperat|teplot|\blwt\b|\bewt\b|[[(]c[\])]/.test(words);
 };
 
 /** Temperatures that are no weather. */
 const INDOORS =
   /\b(flow|return|supply|leaving|entering|lwt|ewt|source|brine|ground|borehole|tank|cylinder|dhw|hot water|water|room|indoor|inside|set ?point|target|refrigerant|raum|innen|soll\w*|speicher|sole|interieure?|interior|interna|binnen|indendors|inomhus|inne|depart|retour|retorno|ritorno|mandata|aanvoer|impulsion|retur|frem)\b|vorlauf|rucklauf|warmwasser|fremlob|returlob|returtemp|innentemp|raumtemp|binnentemp|rumtemp|rumstemp|framledning|wewnetrzn|vnitrni|\b[vr]l\b|wasser|vatten|(?<![a-z])(agua|acqua|eau|vand|vann|woda|wody|voda|vody)/;
 const BESIDE =
-  /[([] ?(cm|inch(es)?|ppm|dbm?|k?g ?co2\w*) ?[)\]]|\/ ?k ?wp?\b|\bs?cop\b|\bspf\b|\b(l|m³|m3|litres?) ?\/ ?(min|h|s|hr|sec)\b|\bhz\b|\bbar\b|\brpm\b|%/;
+  /[([] ?(cm|inch(es)?|ppm|dbm?|k?g ?co2\w*) ?[)\]]|\/ ?k ?wp?\b|\bs?cop\b|\bspf\b|\b(l|m³|m3|litres?) ?\/ ?(min|h|s|hr|sec)\b|\bhz\b|\bbar\b|\brpm\b|m[³3] ?[*x×·] ?°?[ck]\b|%/;
 
 /** Of energy or a volume. */
 const isOfAmounts = (unit: EnergyUnit | undefined): boolean =>

@@ -5,7 +5,7 @@ import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, READ, type StampKind } from '../dates/stamp-reader.ts';
 import { countAsNumber } from '../numbers/read-number.ts';
 import { cellText } from '../text/table.ts';
-import { isClockColumn, isDateColumn } from './column-facts.ts';
+import { type ColumnFacts, isClockColumn, isDateColumn } from './column-facts.ts';
 import { clockAt, dayPartsOf } from './day-parts.ts';
 import { orderBeside, orderByEnds, orderOfHeading } from './read-dates.ts';
 import type { Sheet } from './sheet.ts';
@@ -85,7 +85,9 @@ function measure(sheet: Sheet): SheetStep {
   const endTimeColumn = clocks.find((c) => c.index !== timeColumn)?.index;
   const dates = sheet.columns.filter((c) => isDateColumn(c) && c.index !== dateColumn);
   const named = dates.find((c) => c.meaning.role === 'to');
-  const toColumn = (named ?? dates.find((c) => namesRows(sheet, dayFirst, c.index)))?.index;
+  // The day that a moment is of ends nothing.
+  const isDayOf = (c: ColumnFacts) => c.dateKind === 'day' && sheet.columns[dateColumn]?.dateKind === 'time';
+  const toColumn = (named ?? dates.find((c) => !isDayOf(c) && namesRows(sheet, dayFirst, c.index)))?.index;
   const end = Math.min(table.rowCount, firstRow + SAMPLE_ROWS);
   const minutes: number[] = [];
   const lengths: number[] = [];

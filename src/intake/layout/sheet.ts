@@ -7,7 +7,14 @@ import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { carryDates, carryDittos } from './carry-dates.ts';
 import { plainClocks } from './clock-fractions.ts';
 import { plainTemperatures } from './coded-temperatures.ts';
-import { type ColumnFacts, columnFacts, isDateColumn, isNumberColumn, numberEitherWay } from './column-facts.ts';
+import {
+  type ColumnFacts,
+  columnFacts,
+  isClockColumn,
+  isDateColumn,
+  isNumberColumn,
+  numberEitherWay,
+} from './column-facts.ts';
 import { joinDateParts, joinYearAbove, joinYearOutline } from './date-parts.ts';
 import { plainWords, unitOfWords } from './headings.ts';
 import { nameByPartner, nameLogColumns } from './log-headings.ts';
@@ -185,7 +192,7 @@ function describeSheet(
     nameByPartner(nameLogColumns(hasEnds ? facts : facts.map((c) => nameMeter(c, facts.some(isOfReadings))))),
   );
   const preamble = titleLines(table, Math.max(0, headingRow < 0 ? firstRow : headingRow));
-  const best = dateForm === 'calendar' ? preferredDate(columns, dateColumn) : dateColumn;
+  const best = dateForm === 'calendar' ? preferredDate(table, rows, columns, dateColumn) : dateColumn;
   return { fileName, table, columns, headingRow, firstRow, preamble, dateForm, dateColumn: best };
 }
 
@@ -377,12 +384,30 @@ function nameEnds(table: Table, rows: readonly number[], columns: readonly Colum
   return columns.map((c) => (roles.has(c) ? { ...c, meaning: { ...c.meaning, role: roles.get(c)! } } : c));
 }
 
-/** Among several date columns the one named as start comes first, then one named as date, then the leftmost. */
-function preferredDate(columns: readonly ColumnFacts[], dateColumn: number): number {
+/**
+ * Among several date columns the one named as start comes first, then one named as date, then the leftmost. Where rows
+ * share their day and a moment stands beside it, the moment tells them apart.
+ */
+function preferredDate(
+  table: Table,
+  rows: readonly number[],
+  columns: readonly ColumnFacts[],
+  dateColumn: number,
+): number {
   const dates = columns.filter(isDateColumn);
   const named = dates.find((c) => c.meaning.role === 'from') ?? dates.find((c) => c.meaning.role === 'stamp');
   const other = dates.find((c) => c.meaning.role !== 'to');
-  return named?.index ?? other?.index ?? dateColumn;
+  const best = named ?? other;
+  if (best?.dateKind !== 'day' || columns.some(isClockColumn)) return best?.index ?? dateColumn;
+  const differ = ({ index }: ColumnFacts) => new Set(rows.map((row) => cellText(table, row, index))).size;
+  const reader = createStampReader();
+  const minuteOf = (row: number, { index }: ColumnFacts) => {
+    const cell = cellText(table, row, index);
+    return readStamp(cell, 0, cell.length, true, reader) === UNREADABLE ? Number.NaN : reader.civilMinute;
+  };
+  const isNear = (c: ColumnFacts) => rows.every((row) => Math.abs(minuteOf(row, c) - minuteOf(row, best)) < 2 * 1440);
+  const moments = dates.filter((c) => c.dateKind === 'time' && c.meaning.role !== 'to');
+  return moments.find((c) => differ(c) > 2 * differ(best) && isNear(c))?.index ?? best.index;
 }
 
 /** Amounts hardly change so little from row to row as a counter does that has run for years. A judgement. */

@@ -261,6 +261,9 @@ export const TO_COMPARE = any(
   // What is ascribed to a home of what its neighbours make.
   words('anteil gemeinschaft'),
   // How long something ran, and what is left in a tank or a store.
+  words(
+    '(compressor|kompressor|verdichter|burner|brenner|(?<![a-z])(hp|wp|pump|fan)) ?(run(ning)? ?)?(hours?|starts?|freq|speed|rpm|cycles?|drehzahl|stunden|takt)',
+  ),
   words('(burner|operating|running|run) hours|betriebsstunden|laufzeit|driftstimer|heures de fonct|draaiuren'),
   // What is still paid for.
   words('balance (on|left|of|at)|(meter|prepaid|credit) balance|(units|k?wh|credit) left|left on (the )?meter'),

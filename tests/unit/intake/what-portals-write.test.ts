@@ -215,3 +215,84 @@ test.each(['Cost (£)', 'Standing charge', 'VAT', 'Paid'])(
     expect(read(['Month,Kind,Value', ...rows].join('\n')).series).toEqual([`electricity import ${SUM.toFixed(1)}`]);
   },
 );
+
+describe('columns beside each other', () => {
+  const days = Array.from({ length: 40 }, (_, i) => new Date(Date.UTC(2025, 0, 1 + i)).toISOString().slice(0, 10));
+  const used = (i: number) => 9 + ((i * 7) % 11) / 2;
+  const total = (of: (i: number) => number) => days.reduce((sum, _, i) => sum + of(i), 0).toFixed(1);
+  const daily = (heading: string, row: (i: number) => string) =>
+    read([heading, ...days.map((day, i) => `${day};${row(i)}`)].join('\n'));
+  test.each([
+    'Electricity heating (kWh);Electricity hot water (kWh);Heat heating (kWh);Heat hot water (kWh)',
+    'ElectricalEnergyUsed:Heating (kWh);ElectricalEnergyUsed:HotWater (kWh);HeatMade:Heating (kWh);HeatMade:HotWater (kWh)',
+    'Strom Heizung (kWh);Strom Warmwasser (kWh);Wärme Heizung (kWh);Wärme Warmwasser (kWh)',
+  ])('electricity that makes hot water is no water: %s', (heading) => {
+    const { series } = daily(`Date;${heading}`, (i) =>
+      [used(i), used(i) / 4, 3 * used(i), used(i) / 2].map((n) => n.toFixed(3)).join(';'),
+    );
+    expect(series).toEqual([
+      `electricity heat-pump ${total(used)}`,
+      `electricity heat-pump ${total((i) => used(i) / 4)}`,
+      `heat heat-output ${total((i) => 3 * used(i))}`,
+      `heat heat-output ${total((i) => used(i) / 2)}`,
+    ]);
+  });
+  test.each(['Compressor starts', 'Compressor hours', 'Verdichterfrequenz', 'HP speed', 'Burner hours'])(
+    'what a machine counts is no energy: %s',
+    (heading) => {
+      const { series } = daily(`Date;${heading};Electricity (kWh)`, (i) => `${3 + (i % 5)};${used(i).toFixed(1)}`);
+      expect(series).toEqual([`electricity import ${total(used)}`]);
+    },
+  );
+  test('flow and return in [C] beside a volume are a meter of heat, and m³ × °C is no volume', () => {
+    let [heat, water] = [812.4, 14_211];
+    const { series } = daily('Dato;Energi 1 [MWh];Volumen 1 [m3];E8 [m3*C];Fremløb [C];Returløb [C]', (i) => {
+      heat += used(i) / 1000;
+      water += used(i) / 30;
+      return [heat.toFixed(4), water.toFixed(2), (water * 70).toFixed(0), 71, 36].join(';').replaceAll('.', ',');
+    });
+    expect(series.map((one) => one.split(' ')[0])).toEqual(['heat', 'water']);
+  });
+  test('yes and no beside kWh are no energy; a moment tells the rows of one day apart', () => {
+    const quarters = Array.from({ length: 3 * 96 }, (_, i) => new Date(Date.UTC(2025, 0, 31, 23) + i * 900_000));
+    const dayOf = (at: Date) => new Date(at.getTime() + 3_600_000).toISOString().slice(0, 10);
+    const rows = quarters.map((at, i) => `${dayOf(at)},${at.toISOString()},${(1 + (i % 9)) / 20},${(i % 7) / 10},1,0`);
+    const { series, asked, refused } = read(
+      ['Datum,Datum_Start,Afname_kWh,Injectie_kWh,Warmtepomp,Zonnepanelen', ...rows].join('\n'),
+      'a.csv',
+      'Europe/Brussels',
+    );
+    const sum = (of: (i: number) => number) => quarters.reduce((all, _, i) => all + of(i), 0).toFixed(1);
+    expect({ series, asked, refused }).toEqual({
+      series: [
+        `electricity import ${sum((i) => (1 + (i % 9)) / 20)}`,
+        `electricity export ${sum((i) => (i % 7) / 10)}`,
+      ],
+      asked: [],
+      refused: [],
+    });
+  });
+});
+
+test.each(['Read on', 'Ablesung am', 'Relevé le'])(
+  'a date beside the old and the new reading is that of the new: %s',
+  (when) => {
+    const ends = ['2025-01-14', '2025-02-20', '2025-03-17', '2025-04-28', '2025-06-02'];
+    const readings = [10_200, 10_512, 10_790, 11_020, 11_260, 11_401];
+    const rows = ends.map((day, i) => `${day};${readings[i]};${readings[i + 1]};${readings[i + 1]! - readings[i]!}`);
+    const { preview } = readFile(
+      'a.csv',
+      new TextEncoder().encode([`${when};Reading old;Reading new;Electricity (kWh)`, ...rows].join('\n')),
+      { carrier: 'electricity' },
+      {
+        zone: 'Europe/London',
+        today: '2026-11-25',
+        kWhPerUnit,
+        gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
+      },
+    );
+    expect(preview.series.map(({ from, to, total }) => ({ from, to, total }))).toEqual([
+      { from: ends[0], to: ends.at(-1), total: readings.at(-1)! - readings[1]! },
+    ]);
+  },
+);
