@@ -218,7 +218,7 @@ function machineTemperature(
   if (/\b(source|brine|ground|borehole|sole)\b/.test(words)) return of('source-temperature');
   if (/\b(return|entering|ewt|retour|retorno|ritorno|retur|rl)\b|rucklauf|returlob|returtemp/.test(words))
     return of('return-temperature');
-  return /\b(flow|supply|leaving|lwt|depart|impulsion|mandata|aanvoer|frem|vl)\b|vorlauf|fremlob/.test(words)
+  return /\b(flow|supply|leaving|lwt|depart|impulsion|mandata|aanvoer|frem|vl)\b|vorlauf|fremlob|framledn/.test(words)
     ? of('flow-temperature')
     : undefined;
 }
@@ -233,6 +233,10 @@ const INDOORS =
   /\b(flow|return|supply|leaving|entering|lwt|ewt|source|brine|ground|borehole|tank|cylinder|dhw|hot water|water|room|indoor|inside|set ?point|target|refrigerant|raum|innen|soll\w*|speicher|sole|interieure?|interior|interna|binnen|indendors|inomhus|inne|depart|retour|retorno|ritorno|mandata|aanvoer|impulsion|retur|frem)\b|vorlauf|rucklauf|warmwasser|fremlob|returlob|returtemp|innentemp|raumtemp|binnentemp|rumtemp|rumstemp|framledning|wewnetrzn|vnitrni|\b[vr]l\b|wasser|vatten|(?<![a-z])(agua|acqua|eau|vand|vann|woda|wody|voda|vody)/;
 const BESIDE =
   /[([] ?(cm|inch(es)?|ppm|dbm?|k?g ?co2\w*) ?[)\]]|\/ ?k ?wp?\b|\bs?cop\b|\bspf\b|\b(l|m³|m3|litres?) ?\/ ?(min|h|s|hr|sec)\b|\bhz\b|\bbar\b|\brpm\b|m[³3] ?[*x×·] ?°?[ck]\b|%/;
+
+/** By how much the water cools in a home. */
+const COOLED =
+  /afkoling|avkylning|avkjoling|jaahtyma|abkuhlung|spreizung|vychlazeni|schlodzenie|uitkoeling|(?<![a-z])(delta|d) ?t(?![a-z])|temp\w* ?diff/;
 
 /** Of energy or a volume. */
 const isOfAmounts = (unit: EnergyUnit | undefined): boolean =>
@@ -250,7 +254,7 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
     )
   )
     return 'calorific';
-  if (isOfDegrees(words) && INDOORS.test(words)) return 'beside';
+  if (isOfDegrees(words) && (INDOORS.test(words) || COOLED.test(words))) return 'beside';
   if (
     BESIDE.test(words) ||
     OTHER_WEATHER.test(words) ||

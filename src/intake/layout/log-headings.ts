@@ -3,17 +3,19 @@ import { isFuel, isSaleUnit } from '../../model/shapes/heating.ts';
 import { isPower } from '../terms/units.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
 import { type Energy, plainWords } from './headings.ts';
-import { MADE_HERE, PARTNER_CODES, POWER, VOLUME, withoutBrackets } from './vocabulary.ts';
+import { MADE, MADE_HERE, PARTNER_CODES, POWER, VOLUME, withoutBrackets } from './vocabulary.ts';
 
 const ENERGY = new Set(['Wh', 'kWh', 'MWh', 'MJ', 'GJ', 'Gcal']);
 const HEAT = /\bheat(ing)?\b(?! ?pump)|thermal|\bout(put)?\b|produced|\byield\b|\bdelivered\b/;
 const ELECTRIC = /electric|\belec\b|\bin(put)?\b|consum|absorbed|\bused\b|drawn/;
+const USED =
+  /consum|\bused\b|absor|verbrauch|aufnahme|consomm|verbruik|opgenomen|forbru|anvand|tilfort|zuzyci|pobran|spotreb|prikon|kulutus|kulutettu/;
 /** Words that only such a log has. */
 const OF_A_LOG = /heat|thermal|\bs?cop\b|\bspf\b|\bflow\b|brine/;
 
 /** Gives the columns of a log their carrier; other tables come back as they are. */
 export function nameLogColumns(given: readonly ColumnFacts[]): ColumnFacts[] {
-  const columns = namePower(given);
+  const columns = namePower(nameConsumed(given));
   const words = columns.map((c) => plainWords(c.heading));
   const isEnergy = (c: ColumnFacts) => isNumberColumn(c) && ENERGY.has(c.meaning.unit ?? '');
   const isOther = (c: ColumnFacts, i: number) =>
@@ -40,6 +42,21 @@ export function nameLogColumns(given: readonly ColumnFacts[]): ColumnFacts[] {
     const isPower = c.meaning.unit === 'W' || c.meaning.unit === 'kW' || isSaleUnit(c.meaning.unit);
     return isNumberColumn(c) && (isWater || isPower) ? { ...c, meaning: { role: 'beside' } } : c;
   });
+}
+
+/** So many times what they take machines make heat of: less is a boiler's, more no machine's. A judgement. */
+const MADE_OF = [1.4, 9] as const;
+
+/** Energy used without a name beside heat that is made, and so much of it as only a heat pump makes. */
+function nameConsumed(columns: readonly ColumnFacts[]): readonly ColumnFacts[] {
+  const energies = columns.filter((c) => isNumberColumn(c) && ENERGY.has(c.meaning.unit ?? ''));
+  const made = energies.filter((c) => c.meaning.carrier === 'heat' && MADE.test(plainWords(c.heading)));
+  const used = energies.filter((c) => c.meaning.carrier === undefined && USED.test(plainWords(c.heading)));
+  const times = made.length === 1 && used.length === 1 ? made[0]!.largest / used[0]!.largest : Number.NaN;
+  if (made[0]?.meaning.unit !== used[0]?.meaning.unit || !(times > MADE_OF[0] && times < MADE_OF[1])) return columns;
+  return columns.map((c) =>
+    c === used[0] ? { ...c, meaning: { ...energyOf(c), carrier: 'electricity', seriesRole: 'heat-pump' } } : c,
+  );
 }
 
 /** Power beside the power of heat is what the heat was made with; beside a flow "HP" is the heat pump. */

@@ -4,6 +4,7 @@ import { isOfDegrees, ratioOf } from '../terms/units.ts';
 import { cellText, type Table } from '../text/table.ts';
 import { type ColumnFacts, isNumberColumn, isWordColumn } from './column-facts.ts';
 import { namesRegister, registerOf } from './column-words.ts';
+import { isOfVolume } from './counter-beside.ts';
 import { isOtherUse } from './energy-columns.ts';
 import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings.ts';
 import { isBesideHeat } from './heat-logs.ts';
@@ -105,12 +106,19 @@ export function statedCarrier(sheet: Sheet, column: ColumnFacts): Energy | undef
   const isAside = (words: string) => isAmount && carrierOfWords(words)?.carrier === 'outdoor-temperature';
   const named = sheet.columns
     .filter((c) => c.meaning.role !== 'calorific')
-    .filter((c) => c === column || !isNumberColumn(c) || !isOtherUse(sheet, column, c))
+    .filter((c) => c === column || !isNumberColumn(c) || !(isOtherUse(sheet, column, c) || isApart(sheet, column, c)))
     .map((c) => plainWords(c.heading))
     .filter((words) => !isAside(words));
   const beside = carrierOfWords(named.join(' ; '));
   return beside && { carrier: beside.carrier };
 }
+
+/** Amounts of a fuel that do not go along with the column say nothing of it. */
+const isApart = (sheet: Sheet, column: ColumnFacts, { meaning, ...facts }: ColumnFacts): boolean =>
+  meaning.carrier !== undefined &&
+  meaning.unit === undefined &&
+  ['value', 'reading'].includes(meaning.role) &&
+  !isOfVolume(sheet, column, { meaning, ...facts });
 
 const OF_FUELS =
   /\btype\b|\btipo\b|metertype|zahler(art|typ)|malertype|parameter|quantity|variable|measurement|\bfield\b|commodity|\bfuel|service|utility|indicator|entity|sensor|statistic|energieart|sparte|medium|media\b|\bprodu[ck]t(?![a-z])|^energi|fluide|suministro|fornitura/;

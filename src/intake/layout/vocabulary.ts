@@ -104,7 +104,7 @@ export const SENT_OUT = any(
     '(?<![^ ])[-−–]a(?![a-z])',
   ),
   whole(
-    'terug|export|exports|exported|solgt|salg|returned|wirk(arbeit|energie|leistung)? lieferung|2[.:](?:8|9|29)[.:]\\d',
+    'terug|export|exports|exported|solgt|salg|returned|wirk(arbeit|energie|leistung)? lieferung|2[.:](?:8|9|29)[.:]\\d|kwh 28\\d',
   ),
 );
 
@@ -126,7 +126,7 @@ export const DRAWN = any(
   words('(?<![a-z])uttag(?![a-z])|uttagen|(energia )?pobran|pobor|consumo da rede|odber ze site|odebran'),
   words('preliev|prelevat|afname van|elkob|energia activa|energia attiva|importaci'),
   whole(
-    'import|imported|purchased?|bought|gekauft|zugekauft|achete|comprad[ao]|acquistat[ao]|ingekocht|kobt|1[.:](?:8|9|29)[.:]\\d',
+    'import|imported|purchased?|bought|gekauft|zugekauft|achete|comprad[ao]|acquistat[ao]|ingekocht|kobt|1[.:](?:8|9|29)[.:]\\d|kwh 18\\d',
   ),
   words(
     '^\\+?a ?\\+(?= ?($|[\\[(]|k?wh|total|gesamt|sum))',
@@ -337,7 +337,10 @@ export const COUNTER = any(
   whole('reading|register|cumulative|meter read|index|counter|stand|releve|relevee|lectura|lettura'),
   words('zahlerstand|meterstand|tellerstand|malerstand|taellerstand|aflaesning|ablesung|acumulad|cumulat'),
   words('lukema|matarstallning|malerstand|avlasning|stan (licznika|gazomierza)|odczyt|wskazani|leitura|odecet'),
-  words('stav (elektro|plyno|mer|vodo)|kumul|^reads?$|odometer'),
+  words(
+    'stav (elektro|plyno|mer|vodo)|kumul|^reads?$|odometer',
+    '^sta[vn] (vt|nt|strefa|dzienn|nocn|poprzedn|obecn|biezac)|^stav$',
+  ),
 );
 
 /** A meter by its name alone shows readings, where its numbers go up. */
@@ -358,7 +361,8 @@ export const RATE_REGISTER = any(
   whole('tarif ?\\d|tariff ?\\d|tarief ?\\d|ht|nt|hc|hp|h[cp]j[brw]|hochtarif|niedertarif|tag|nacht'),
   whole('heures (pleines|creuses)|punta|llano|valle|dia|noche|fuori punta|hoog|laag|piek|dal|normaal'),
   whole('vt|(haut|bas|plein) tarif|tarif (haut|bas|plein)|strefa \\w+|(alta|bassa) tariffa|paiva(sahko)?|yo(sahko)?'),
-  whole('nat|dag|hoj|lav|spids|1[.:]8[.:][1-9]|2[.:]8[.:][1-9]|jour|nuit'),
+  whole('nat|dag|hoj|lav|spids|1[.:]8[.:][1-9]|2[.:]8[.:][1-9]|kwh [12]8[1-9]|jour|nuit'),
+  whole('vazio|ponta|cheias?|strefa (dzienna|nocna)|hc ?hc|hc ?hp'),
   whole('morning|afternoon|evening|abend|soir|tarde|sera|avond|aften'),
   whole('reg(ister)? ?\\d|shoulder|anytime|controlled load|general (usage|supply)'),
 );

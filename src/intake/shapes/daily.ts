@@ -27,6 +27,8 @@ import { isOfDegrees } from '../terms/units.ts';
 
 /** A total that runs from nought comes to more than this many times its first day. A judgement. */
 const RUNNING_TOTAL = 5;
+/** Of so many days each more than the one before. A judgement. */
+const WEEKS_OF_RISING = 20;
 
 export const daily: IntakeShape = {
   name: 'days',
@@ -59,9 +61,9 @@ export const daily: IntakeShape = {
     }
     remarkAfterToday(sheet, dates, context, book);
     remarkOrder(dates, book);
-    // In days that grow colder a use rises too, but not to many times itself.
-    const manifold = columns.filter((c) => c.largest > RUNNING_TOTAL * c.smallest);
-    if (!extremes) remarkRising(sheet, manifold, choices, book);
+    // In days that grow colder a use rises too, but not to many times itself, and not day by day for weeks.
+    const mayRun = columns.filter((c) => c.largest > RUNNING_TOTAL * c.smallest || c.rises >= WEEKS_OF_RISING);
+    if (!extremes) remarkRising(sheet, mayRun, choices, book);
     countByLocalDays(dates, choices, context.zone, book);
     const dayOfRow = daysOfStamps(sheet, column, dates, choices, book);
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);

@@ -296,3 +296,65 @@ test.each(['Read on', 'Ablesung am', 'Relevé le'])(
     ]);
   },
 );
+
+describe('what a file says in other words', () => {
+  const days = Array.from({ length: 40 }, (_, i) => new Date(Date.UTC(2025, 0, 1 + i)).toISOString().slice(0, 10));
+  const used = (i: number) => 9 + ((i * 7) % 11) / 2;
+  const total = (of: (i: number) => number) => days.reduce((sum, _, i) => sum + of(i), 0).toFixed(1);
+  const daily = (heading: string, row: (i: number) => string) =>
+    read([heading, ...days.map((day, i) => `${day};${row(i)}`)].join('\n'));
+  test.each([
+    ['Spotřeba TČ (kWh);Vyrobené teplo (kWh)', 3, true],
+    ['Förbrukad energi [kWh];Producerad värme [kWh]', 3.4, true],
+    ['Consumed (kWh);Heat produced (kWh)', 2.8, true],
+    // A boiler makes less heat than it burns.
+    ['Spotřeba (kWh);Vyrobené teplo (kWh)', 0.9, false],
+  ])('only a heat pump makes so much more heat than it takes: %s, %f', (heading, times, isHeatPump) => {
+    const { series } = daily(`Date;${heading}`, (i) => `${used(i).toFixed(2)};${(times * used(i)).toFixed(2)}`);
+    expect(series.includes(`electricity heat-pump ${total(used)}`)).toBe(isHeatPump);
+  });
+  test('days that go up for weeks are asked about, though they begin high', () => {
+    const { asked } = daily(
+      'Date;Yield today (Wh);Yield total (kWh)',
+      (i) => `${Math.round(70 * used(i))};${(300 + i * 0.7).toFixed(1)}`,
+    );
+    expect(asked).toContain('register-rising-asked');
+  });
+  test.each(['Afkøling (°C)', 'Jäähtymä (°C)', 'Avkylning (°C)', 'Spreizung (°C)'])(
+    'how far the water cools is no weather: %s',
+    (heading) => {
+      const { series } = daily(
+        `Date;Heat (kWh);Volume (m³);${heading}`,
+        (i) => `${used(i)};${used(i) / 30};${20 + (i % 5)}`,
+      );
+      expect(series.map((one) => one.split(' ')[0])).toEqual(['heat', 'water']);
+    },
+  );
+  test('the gas of another column does not make gas of a counter beside it', () => {
+    const hours = Array.from({ length: 400 }, (_, i) => new Date(Date.UTC(2025, 0, 6) + i * 3_600_000).toISOString());
+    const sums = [1000, 2000, 10, 500];
+    const rows = hours.map((at, i) => {
+      [0.2 + (i % 5) / 10, i % 7 === 0 ? 0.3 : 0, i % 9 === 0 ? 0.1 : 0, (i % 3) / 10].forEach((more, k) => {
+        sums[k]! += more;
+      });
+      return [at, ...sums.map((sum) => sum.toFixed(3))].join(';');
+    });
+    const { series } = read(
+      ['TIME;USED_KWH_181;USED_KWH_182;SENT_KWH_281;USED_GAS', ...rows].join('\n'),
+      'a.csv',
+      'Europe/Amsterdam',
+    );
+    expect(series.map((one) => one.split(' ').slice(0, 2).join(' '))).toEqual([
+      'electricity import',
+      'electricity import',
+      'electricity export',
+      'gas import',
+    ]);
+  });
+  test.each([['Stav VT;Stav NT'], ['Stan strefa dzienna;Stan strefa nocna']])('words for a reading: %s', (heading) => {
+    const rows = [0, 1, 2, 3].map((i) => `2025-0${i + 1}-01;${10_234 + 110 * i};${20_456 + 260 * i}`);
+    const { series, asked } = read([`Datum;${heading}`, ...rows].join('\n'));
+    expect(series).toEqual(['electricity import 330.0', 'electricity import 780.0']);
+    expect(asked).toEqual(['unit-guessed']);
+  });
+});
