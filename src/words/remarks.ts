@@ -275,6 +275,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'part-asked': phrase(
     '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or leave the file.',
   ),
+  'part-pump-asked': phrase(
+    '{column} of {file} stands beside what a heat pump logs. It may be what the whole home uses, or the heat pump alone. Say which it is.',
+  ),
   'part-register-asked': phrase(
     '{column} of {file} counts one rate of the meter at a time ({names}). A second rate is not there for the same days. Confirm that it is all the home used. If another file has the rest, say so.',
   ),
@@ -345,6 +348,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'duplicate-different': phrase(
     '{at}{when} gives another value for a time that had one. The later row counts. {count, plural, one {# row} other {# rows}} of this kind{effect, select, none {} other {, about {energy}}} of difference. Check which is right.',
+  ),
+  'below-minutes': phrase(
+    'The rows of {file} are seconds apart. We read steps of a minute and longer. Export the file by minutes, half-hours or days.',
   ),
   'times-doubled': phrase(
     '{at}: {count, plural, one {# time stands} other {# times stand}} there twice with different values, and no column says which is which. Export one meter or direction at a time, or with a column that names it.',

@@ -69,13 +69,24 @@ export function remarkLog(
     book.add('heat-pump-taken', 'note', { column: columnName(sheet, pump.index) });
 }
 
+/** What only the log of a heat pump has beside its temperatures. */
+const OF_PUMP =
+  /\b(brine|compressor|defrost|evaporator|condenser|s?cop)\b|kompressor|verdichter|abtauung|verflussiger|verdampfer/;
+
+/** Whether electricity that says nothing of the whole house stands among what a heat pump logs. */
+export const mayBePump = (sheet: Sheet, { heading }: ColumnFacts): boolean =>
+  !OF_WHOLE.test(plainWords(heading)) &&
+  sheet.columns.some((c) => c.meaning.seriesRole === 'machine' || OF_PUMP.test(plainWords(c.heading)));
+
+const OF_WHOLE = /house|whole|grid|import|mains/;
+
 /** Electricity beside heat is what the heat was made with, unless it is said to be the whole house's. */
 export function isBesideHeat(sheet: Sheet, column: ColumnFacts): boolean {
   const words = plainWords(column.heading);
   return (
     column.meaning.carrier === 'electricity' &&
     column.meaning.seriesRole === undefined &&
-    !/house|whole|grid|import|mains/.test(words) &&
+    !OF_WHOLE.test(words) &&
     sheet.columns.some((c) => c.meaning.carrier === 'heat' && isNumberColumn(c))
   );
 }

@@ -11,13 +11,16 @@ const ELECTRIC = /electric|\belec\b|\bin(put)?\b|consum|absorbed|\bused\b|drawn/
 const USED =
   /consum|\bused\b|absor|verbrauch|aufnahme|consomm|verbruik|opgenomen|forbru|anvand|tilfort|zuzyci|pobran|spotreb|prikon|kulutus|kulutettu/;
 /** Words that only such a log has. */
-const OF_A_LOG = /heat|thermal|\bs?cop\b|\bspf\b|\bflow\b|brine/;
+const OF_A_LOG = /heat|thermal|\bs?cop\b|\bspf\b|\bflow\b|brine|compressor/;
 
 /** Gives the columns of a log their carrier; other tables come back as they are. */
 export function nameLogColumns(given: readonly ColumnFacts[]): ColumnFacts[] {
   const columns = namePower(nameConsumed(given));
   const words = columns.map((c) => plainWords(c.heading));
-  const isEnergy = (c: ColumnFacts) => isNumberColumn(c) && ENERGY.has(c.meaning.unit ?? '');
+  const hasEnergy = columns.some((c) => ENERGY.has(c.meaning.unit ?? ''));
+  // Where a log has power alone, that is what it holds of the energy.
+  const isEnergy = (c: ColumnFacts) =>
+    isNumberColumn(c) && (hasEnergy ? ENERGY.has(c.meaning.unit ?? '') : isPower(c.meaning.unit));
   const isOther = (c: ColumnFacts, i: number) =>
     isFuel(c.meaning.carrier) ||
     c.meaning.seriesRole === 'export' ||

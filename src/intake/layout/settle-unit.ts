@@ -28,6 +28,7 @@ import { type ColumnFacts, isWordColumn } from './column-facts.ts';
 import { isRegisterName, isWhole, namesItself, unknownWords } from './column-words.ts';
 import { gasOf, meanGasFactor } from './gas-factors.ts';
 import { plainWords, timesOfWords } from './headings.ts';
+import { mayBePump } from './heat-logs.ts';
 import type { Sheet } from './sheet.ts';
 import { statedCarrier, statedUnit, unitsByRow, unitWords } from './stated-energy.ts';
 import { pulsesSaid, saysTenths } from './titles.ts';
@@ -139,9 +140,12 @@ export function settleUnit(
     (APPLIANCE.test(named) || (ofCars.length > 0 && !isWhole(column)))
   )
     book.add('part-asked', 'question', { column: name });
+  if (settledCarrier === 'electricity' && role === 'import' && choices.role === undefined && mayBePump(sheet, column))
+    book.add('part-pump-asked', 'question', { column: name });
   const isMetered = role === 'import' && (settledCarrier === 'electricity' || settledCarrier === 'gas');
   const unknown = isMetered ? unknownWords(withoutPeople(column.heading)) : [];
-  const isAsked = book.has('carrier-guessed') || book.has('direction-asked') || book.has('part-asked');
+  const isAsked =
+    book.has('carrier-guessed') || book.has('direction-asked') || book.has('part-asked') || book.has('part-pump-asked');
   const isChosen = choices.role !== undefined || ofFile.columns?.value === column.index || ofFile.every;
   if (unknown.length > 0 && !isChosen && !isAsked && !isAside)
     book.add('word-asked', 'question', { column: name, found: listNames(unknown) });

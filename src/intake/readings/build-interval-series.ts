@@ -13,10 +13,12 @@ import type { ColumnFacts } from '../layout/column-facts.ts';
 import { namesRegister, namesWay } from '../layout/column-words.ts';
 import { convertAll, type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
+import { stepOf } from '../layout/sheet-step.ts';
 import { columnName } from '../layout/value-cells.ts';
 import { choicesFor, type IntakeChoices, type IntakeContext } from '../terms/choices.ts';
 import type { IntervalDays } from '../terms/preview.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
+import { cellText } from '../text/table.ts';
 import { remarkDarkNights } from './dark-nights.ts';
 import { type FilledSlots, fillGaps } from './fill-gaps.ts';
 import { remarkFrozen, remarkGaps } from './find-gaps.ts';
@@ -116,6 +118,23 @@ export function sideByLocalEdges(
   return side;
 }
 
+/** Of readings by the minute some fall into one. A judgement. */
+const SHARE_IN_ONE_MINUTE = 0.1;
+
+/** Whether rows count as repeats that are seconds apart: all but one of each minute would be lost. */
+function isBelowMinutes(sheet: Sheet, { sameAgain, different, present }: Placed): boolean {
+  if (sameAgain.count + different.count < present * SHARE_IN_ONE_MINUTE) return false;
+  const { dateColumn, dateForm, table } = sheet;
+  const columns = [dateColumn, stepOf(sheet).timeColumn ?? dateColumn];
+  const stampAt = (row: number) => columns.map((column) => cellText(table, row, column)).join(' ');
+  const withoutSeconds = (stamp: string) => stamp.replaceAll(/(\d{1,2}:\d{2}):\d{2}(?:[.,]\d+)?/g, '$1');
+  return [sameAgain, different].some(({ count, row }) => {
+    if (count === 0 || row <= sheet.firstRow) return false;
+    const [before, own] = [stampAt(row - 1), stampAt(row)];
+    return before !== own && (dateForm !== 'calendar' || withoutSeconds(before) === withoutSeconds(own));
+  });
+}
+
 export function buildIntervalSeries(
   id: string,
   raw: RawReadings,
@@ -171,7 +190,9 @@ export function buildIntervalSeries(
       ...(inDegrees ? {} : { effectKWh: placed.different.effect }),
     });
   const doubled = placed.different;
-  if (doubled.count > 0)
+  if (isBelowMinutes(sheet, placed)) {
+    if (!book.has('below-minutes')) book.add('below-minutes', 'refusal');
+  } else if (doubled.count > 0)
     refuseDoubled(doubled.count, placed.present, sheet.table.lineOfRow[doubled.row]!, screen.column, book);
   if (placed.offGrid.count > 0)
     book.add('stamp-off-grid', 'note', {

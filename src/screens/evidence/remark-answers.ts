@@ -138,6 +138,11 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
         { label: say('The whole home'), choice: { role: 'import' }, holds: false },
         { label: say('Do not use it'), choice: besideOf(remark, preview, 'aside'), holds: false },
       ];
+    case 'part-pump-asked':
+      return [
+        { label: say('The heat pump alone'), choice: { role: 'heat-pump' }, holds: false },
+        { label: say('The whole home'), choice: { role: 'import' }, holds: false },
+      ];
     case 'part-register-asked':
       return [
         { label: say('The whole home'), choice: { role: 'import' }, holds: false },

@@ -70,6 +70,8 @@ export const REMARKS: Catalogue = {
     '{column} von {file} kann Geld sein oder der gelieferte Brennstoff. Wir haben es als Brennstoff genommen. Bestätigen Sie das, oder wählen Sie eine andere Spalte.',
   '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or leave the file.':
     '{column} in {file} klingt nach einem einzelnen Gerät. Bestätigen Sie, dass es der Verbrauch des ganzen Hauses ist, oder lassen Sie die Datei weg.',
+  '{column} of {file} stands beside what a heat pump logs. It may be what the whole home uses, or the heat pump alone. Say which it is.':
+    '{column} in {file} steht neben dem, was eine Wärmepumpe aufzeichnet. Es kann der Verbrauch des ganzen Hauses sein oder der Wärmepumpe allein. Sagen Sie, was es ist.',
   '{column} of {file} counts one rate of the meter at a time ({names}). A second rate is not there for the same days. Confirm that it is all the home used. If another file has the rest, say so.':
     '{column} in {file} zählt immer nur einen Tarif des Zählers ({names}). Ein zweiter Tarif fehlt für dieselben Tage. Bestätigen Sie, dass es der ganze Verbrauch des Hauses ist. Steht der Rest in einer anderen Datei, sagen Sie es.',
   '{file} names months or weeks without their year. Add a column “Year” with the year of each row.':
@@ -578,6 +580,8 @@ export const REMARKS: Catalogue = {
     '{column} von {file} hat {count, plural, one {# Messwert} other {# Messwerte}} unter null. Das kann Einspeisung sein, oder es sind Fehler. {said, select, yes {Ist es Einspeisung, lässt sich die Datei nicht nehmen: Über einen Tag oder länger sind Bezug und Einspeisung nicht zu trennen. } other {}}Sagen Sie, was davon.',
   '{file} changes its clocks as in {expectedNames} and not as in {names}, which is taken for the clock of this home. Set the clock of the home, or choose the clock of the file.':
     '{file} stellt die Uhr um wie in {expectedNames} und nicht wie in {names}; das gilt als die Uhr dieses Hauses. Stellen Sie die Uhr des Hauses ein, oder wählen Sie die Uhr der Datei.',
+  'The rows of {file} are seconds apart. We read steps of a minute and longer. Export the file by minutes, half-hours or days.':
+    'Die Zeilen in {file} liegen Sekunden auseinander. Wir lesen Schritte von einer Minute und mehr. Exportieren Sie die Datei nach Minuten, halben Stunden oder Tagen.',
   '{at}: {count, plural, one {# time stands} other {# times stand}} there twice with different values, and no column says which is which. Export one meter or direction at a time, or with a column that names it.':
     '{at}: {count, plural, one {# Zeitpunkt steht} other {# Zeitpunkte stehen}} dort doppelt mit verschiedenen Werten, und keine Spalte sagt, welcher was ist. Exportieren Sie einen Zähler oder eine Richtung nach der anderen, oder mit einer Spalte, die sie nennt.',
   '{file} speaks of {found}. Its temperatures may be means of many years, a typical year or a model. Confirm that they were measured on the days beside them, or leave the file.':

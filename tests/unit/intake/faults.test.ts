@@ -183,6 +183,29 @@ describe('registers, weather and size', () => {
     const rows = rowsOf(40, 30, (at, i) => `${iso(at)},0.${1 + (i % 5)}\n${iso(at)},0.${3 + (i % 6)}`);
     expect(read(['Start,Electricity kWh', ...rows])).toMatchObject({ series: [], open: ['times-doubled'] });
   });
+  test.each([
+    ['the same', () => '500'],
+    ['another', (i: number) => String(500 + (i % 7))],
+  ])('rows that are seconds apart and of %s power are no repeats', (_, power) => {
+    const rows = Array.from({ length: 900 }, (_row, i) => {
+      const at = new Date(Date.UTC(2025, 0, 14) + i * 8000).toISOString();
+      return `${at.slice(0, 19).replace('T', ' ')},${power(i)}`;
+    });
+    expect(read(['Start,Electricity (W)', ...rows]).open).toEqual(['below-minutes']);
+  });
+  test.each([
+    ['flow_temp,return_temp,power_kW', '35,30,0.5', ['part-pump-asked']],
+    ['flow_temp,return_temp,house_kW', '35,30,0.5', []],
+    ['brine_in_C,elec_W', '4,500', ['part-pump-asked']],
+  ])('electricity among %s may be of the heat pump alone', (heads, cells, asked) => {
+    expect(read([`Time,${heads}`, ...rowsOf(48, 60, (at) => `${iso(at)},${cells}`)]).open).toEqual(asked);
+  });
+  test('power of heat and of electricity in a log is what comes of each', () => {
+    const rows = rowsOf(48, 60, (at) => `${iso(at)},5,35,30,2,0.5`);
+    expect(read(['Time,outdoor_temp,flow_temp,return_temp,heat_kW,elec_kW', ...rows]).series).toEqual(
+      expect.arrayContaining(['heat heat-output 2025-01-14 96', 'electricity heat-pump 2025-01-14 24']),
+    );
+  });
   test('means of many years are not the weather of the year in their stamps', () => {
     const rows = rowsOf(300, 1440, (at, i) => `${day(at)},${(8 + 7 * Math.sin(i / 58)).toFixed(2)}`);
     expect(read(['Date,Temperature (°C)', ...rows]).open).toEqual(['weather-smooth-asked']);
