@@ -179,6 +179,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'date-impossible': phrase(
     '{at}: {found} in {column} is no day of the calendar. The row was left out. Correct the date in the file.{alike}',
   ),
+  'rows-early': phrase(
+    '{at}: {count, plural, one {# row} other {# rows}} from before 1990 {count, plural, one {was} other {were}} left out. They are older than any bill here could be.',
+  ),
   'date-unreadable': phrase(
     '{at}: {found} in {column} is not a date we can read. The row was left out. Write it as 2025-03-01.{alike}',
   ),

@@ -9,6 +9,7 @@ import {
   fullYear,
   IMPOSSIBLE,
   LATEST_YEAR,
+  OLDEST_YEAR,
   READ,
   type StampReader,
   type StampStatus,
@@ -84,7 +85,7 @@ export function readNamedDate(text: string, out: StampReader): StampStatus {
 }
 
 function settle(year: number, month: number, day: number, kind: StampReader['kind'], out: StampReader): StampStatus {
-  if (year < EARLIEST_YEAR || year > LATEST_YEAR || day < 1 || day > daysInMonth(year, month)) return IMPOSSIBLE;
+  if (year < OLDEST_YEAR || year > LATEST_YEAR || day < 1 || day > daysInMonth(year, month)) return IMPOSSIBLE;
   out.civilMinute = civilDay(year, month, day) * 1440;
   out.kind = kind;
   return READ;

@@ -12,6 +12,7 @@ import {
   IMPOSSIBLE,
   isDigit,
   LATEST_YEAR,
+  OLDEST_YEAR,
   READ,
   type StampReader,
   type StampStatus,
@@ -57,7 +58,7 @@ export function readStamp(text: string, from: number, to: number, dayFirst: bool
     month = dayFirst ? b : a;
     day = dayFirst ? a : b;
   }
-  if (month < 1 || month > 12 || day < 1 || year < EARLIEST_YEAR || year > LATEST_YEAR) return IMPOSSIBLE;
+  if (month < 1 || month > 12 || day < 1 || year < OLDEST_YEAR || year > LATEST_YEAR) return IMPOSSIBLE;
   if (day > 28 && day > daysInMonth(year, month)) return IMPOSSIBLE;
   out.civilMinute = civilDay(year, month, day) * 1440;
   out.kind = 'day';
@@ -91,7 +92,7 @@ export function readPlainStamp(codes: Codes, from: number, to: number, out: Stam
   if (at !== to && !isUtc) return false;
   const date = year * 10_000 + month * 100 + day;
   if (date !== lastDate) {
-    if (year < EARLIEST_YEAR || year > LATEST_YEAR || month < 1 || month > 12 || day < 1) return false;
+    if (year < OLDEST_YEAR || year > LATEST_YEAR || month < 1 || month > 12 || day < 1) return false;
     if (day > 28 && day > daysInMonth(year, month)) return false;
     lastDate = date;
     lastMidnight = civilDay(year, month, day) * 1440;
@@ -161,7 +162,7 @@ function readMonthOnly(a: number, lengthA: number, b: number, lengthB: number, s
     year = b;
     month = a;
   } else if (lengthB > 2) return UNREADABLE;
-  if (month < 1 || month > 12 || year < EARLIEST_YEAR || year > LATEST_YEAR) return IMPOSSIBLE;
+  if (month < 1 || month > 12 || year < OLDEST_YEAR || year > LATEST_YEAR) return IMPOSSIBLE;
   out.civilMinute = civilDay(year, month, 1) * 1440;
   out.kind = 'month';
   return READ;
@@ -173,7 +174,7 @@ function readCompact(text: string, from: number, at: number, to: number, out: St
   const year = Number(digits.slice(0, 4));
   const month = Number(digits.slice(4, 6));
   const day = Number(digits.slice(6, 8));
-  if (year < EARLIEST_YEAR || year > LATEST_YEAR || month < 1 || month > 12) return UNREADABLE;
+  if (year < OLDEST_YEAR || year > LATEST_YEAR || month < 1 || month > 12) return UNREADABLE;
   if (day < 1 || day > daysInMonth(year, month)) return UNREADABLE;
   out.civilMinute = civilDay(year, month, day) * 1440;
   out.kind = 'day';

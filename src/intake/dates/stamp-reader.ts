@@ -26,6 +26,8 @@ export const createStampReader = (): StampReader => ({
   second: 0,
 });
 
+/** Weather stations have been read since; what is older than a meter reading is left out as a row. */
+export const OLDEST_YEAR = 1700;
 /** Years outside these are slips of the pen, not meter readings. */
 export const EARLIEST_YEAR = 1990;
 export const LATEST_YEAR = 2100;

@@ -16,6 +16,8 @@ const COLUMN_OF = { month: MONTH, week: WEEK, quarter: QUARTER };
 const MOST_OF = { month: 12, week: 53, quarter: 4 };
 const SEARCHED_ROWS = 40;
 const SAMPLE_ROWS = 300;
+/** Weather stations have been read for so long. */
+const EARLIEST = 1850;
 
 interface Parts {
   readonly headingRow: number;
@@ -207,7 +209,7 @@ function holdDates(table: Table, { headingRow, year, month, day, of }: Parts): b
     const y = Number(cellText(table, row, year));
     const m = partNumber(cellText(table, row, month), of);
     const d = day < 0 ? 1 : Number(cellText(table, row, day));
-    if (y >= 1990 && y <= 2100 && m >= 1 && m <= MOST_OF[of] && d >= 1 && d <= 31) good++;
+    if (y >= EARLIEST && y <= 2100 && m >= 1 && m <= MOST_OF[of] && d >= 1 && d <= 31) good++;
   }
   return good >= 3 && good >= (end - headingRow - 1) * 0.8;
 }

@@ -13,6 +13,7 @@ export function explainStrays(sheet: Sheet, dates: Dates, book: RemarkBook, onSt
   const columnName = sheet.columns[sheet.dateColumn]?.heading || `column ${sheet.dateColumn + 1}`;
   const heading = sheet.headingRow >= 0 ? rowTexts(table, sheet.headingRow).join('\u0000') : undefined;
   let undated = 0;
+  let afterEarly = sheet.firstRow;
   for (const [i, stray] of dates.strays.entries()) {
     if (i % ROWS_A_STEP === 0) onStep?.();
     const { row } = stray;
@@ -24,7 +25,10 @@ export function explainStrays(sheet: Sheet, dates: Dates, book: RemarkBook, onSt
       .join(' ')
       .slice(0, 60);
     const isLast = row === table.rowCount - 1;
-    if (stray.impossible) {
+    // Weather stations have been read for centuries; a lone old year is a slip.
+    if (stray.isEarly && row === afterEarly) {
+      afterEarly++;
+    } else if (stray.impossible) {
       undated++;
       book.tally('date-impossible', 'note', { row: line, column: columnName, found });
     } else if (heading !== undefined && cells.join('\u0000') === heading)
@@ -39,6 +43,8 @@ export function explainStrays(sheet: Sheet, dates: Dates, book: RemarkBook, onSt
       else book.tally('date-unreadable', 'note', { row: line, column: columnName, found });
     }
   }
+  const early = afterEarly - sheet.firstRow;
+  if (early > 0) book.add('rows-early', 'note', { row: table.lineOfRow[sheet.firstRow]!, count: early });
   if (undated * 2 > dates.count && dates.count > 0) book.add('rows-undated', 'refusal', { count: undated });
 }
 

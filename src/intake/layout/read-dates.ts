@@ -30,6 +30,8 @@ export interface Dates {
 interface Stray {
   readonly row: number;
   readonly impossible: boolean;
+  /** Older than any reading of a meter. */
+  readonly isEarly?: boolean;
   /** What sums up other rows: a day among its times, a quarter among its months. */
   readonly isSum?: boolean;
 }
@@ -145,8 +147,9 @@ export function readDates(
         reader.kind = 'time';
       }
     }
-    if (status !== READ) {
-      strays.push({ row, impossible: status === IMPOSSIBLE });
+    const isEarly = status === READ && reader.civilMinute < EARLIEST;
+    if (status !== READ || isEarly) {
+      strays.push({ row, impossible: status === IMPOSSIBLE || isEarly, isEarly });
       continue;
     }
     rows[count] = row;
@@ -205,6 +208,9 @@ function moveLateMidnights(civilMinute: Float64Array, count: number): void {
   }
 }
 
+/** Minutes since 1970 of the first day of `EARLIEST_YEAR`. */
+const EARLIEST = 10_519_200;
+
 function readOne(
   table: Table,
   cell: number,
@@ -228,7 +234,7 @@ function readOne(
     return READ;
   }
   const minutes = value / (form === 'seconds' ? 60 : 60_000);
-  if (minutes < 10_519_200 || minutes > 68_900_000) return IMPOSSIBLE;
+  if (minutes < EARLIEST || minutes > 68_900_000) return IMPOSSIBLE;
   reader.civilMinute = Math.round(minutes);
   reader.offsetMinutes = 0;
   return READ;

@@ -118,7 +118,8 @@ export const bills: IntakeShape = {
       return { facts, quantity, costs, values, series };
     });
     const filed = fileBills(input, { dates, periods, decimal, quality, energies: read });
-    remarkUnread(input, [column, toColumn, quality, ...columns.map((c) => c.index), ...filed.used]);
+    const used = [...columns.map((c) => c.index), extremes?.minimum.index, ...filed.used];
+    remarkUnread(input, [column, toColumn, quality, ...used]);
     const built = read.flatMap((one, i) => {
       const bills = filed.bills[i];
       if (!one.series) return [];

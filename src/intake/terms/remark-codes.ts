@@ -30,6 +30,7 @@ export const REMARK_CODES = [
   'not-in-order',
   // Dates
   'date-impossible',
+  'rows-early',
   'date-unreadable',
   'date-order-asked',
   'date-order-mixed',

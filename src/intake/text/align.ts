@@ -15,7 +15,10 @@ export function tabsForGaps(text: string): string | undefined {
   const spaced = begin.filter((line) => /\S {2,}\S/.test(line));
   if (spaced.length < begin.length / 2 || spaced.some((line) => /[,;|]"? {2,}/.test(line))) return undefined;
   const lines = text.split(/\r\n|\n|\r/);
-  const table = lines.filter((line) => / {2,}/.test(line.trim()));
+  const usual = spaced.map(fieldsOf).toSorted((a, b) => a - b)[spaced.length >> 1]!;
+  // A title may have a gap of two spaces somewhere.
+  const isRow = (line: string) => fieldsOf(line) > 1 && fieldsOf(line) * 2 >= usual;
+  const table = lines.filter(isRow);
   // Headings stand at the beginning, the widest numbers and stamps anywhere.
   const every = Math.ceil(table.length / SAMPLE_LINES);
   const between = table.filter((_, i) => i % every === 0);
@@ -31,8 +34,7 @@ export function tabsForGaps(text: string): string | undefined {
   }
   if (gaps.length === 0) return undefined;
   const cut = lines.map((line) => {
-    const isTable = / {2,}/.test(line.trim());
-    if (!isTable) return line;
+    if (!isRow(line)) return line;
     if (gaps.some(({ from, to }) => line.slice(from, to).trim() !== '')) return undefined;
     return [0, ...gaps.map(({ to }) => to)]
       .map((start, i) => line.slice(start, gaps[i]?.from ?? line.length).trim())
@@ -40,6 +42,8 @@ export function tabsForGaps(text: string): string | undefined {
   });
   return cut.includes(undefined) ? undefined : cut.join('\n');
 }
+
+const fieldsOf = (line: string): number => line.trim().split(/ {2,}/).length;
 
 /** A number, a date, a clock time or a sign that there is none. */
 const CELL = /^([-+]?\d[\d.,:/TZ+-]*|nan|n\/?a|-+|\*+)$/i;

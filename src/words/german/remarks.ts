@@ -118,6 +118,8 @@ export const REMARKS: Catalogue = {
     '{file} ist an {count, plural, one {# Stelle} other {# Stellen}} nicht nach der Zeit geordnet. Die Zeilen wurden sortiert.',
   '{at}: {found} in {column} is no day of the calendar. The row was left out. Correct the date in the file.{alike}':
     '{at}: {found} ({column}) ist kein Tag des Kalenders. Die Zeile wurde weggelassen. Berichtigen Sie das Datum in der Datei.{alike}',
+  '{at}: {count, plural, one {# row} other {# rows}} from before 1990 {count, plural, one {was} other {were}} left out. They are older than any bill here could be.':
+    '{at}: {count, plural, one {# Zeile} other {# Zeilen}} aus der Zeit vor 1990 {count, plural, one {wurde} other {wurden}} weggelassen. Sie sind älter, als hier eine Rechnung sein kann.',
   '{at}: {found} in {column} is not a date we can read. The row was left out. Write it as 2025-03-01.{alike}':
     '{at}: {found} ({column}) können wir nicht als Datum lesen. Die Zeile wurde weggelassen. Schreiben Sie es wie 2025-03-01.{alike}',
   '{at}: {found} may be {expectedCode, select, day {day first or month first} other {month first or day first}}, and no date in {column} tells. We took it as {expected}. Choose the other if the dates look wrong.':

@@ -44,3 +44,47 @@ describe('hours of a weather file', () => {
     expect([preview.series[0]?.from, preview.series[0]?.to]).toEqual(['2024-12-29', '2025-01-02']);
   });
 });
+
+describe('stations that have been read for longer than meters', () => {
+  const warmth = (day: number) => 10 - 7 * Math.cos((day / 365.25) * 2 * Math.PI) + ((day * 37) % 50) / 10;
+  test('days from before 1990 are left out by a note that counts them', () => {
+    const first = Date.UTC(1985, 0, 1) / 86_400_000;
+    const count = Date.UTC(1991, 0, 1) / 86_400_000 - first;
+    const rows = Array.from({ length: count }, (_, i) => {
+      const day = new Date((first + i) * 86_400_000).toISOString().slice(0, 10).replaceAll('-', '');
+      return `  260,${day},${(10 * warmth(first + i)).toFixed(0)},${(10 * warmth(first + i) - 30).toFixed(0)}`;
+    });
+    const head = 'TG = daily mean temperature in (0.1 degrees Celsius)\n\nSTN,YYYYMMDD,   TG,   TN\n';
+    const { preview } = read(`${head}${rows.join('\n')}\n`, 'Europe/Amsterdam');
+    expect([preview.series[0]?.from, preview.series[0]?.to]).toEqual(['1990-01-01', '1991-01-01']);
+    expect(preview.remarks.find(({ code }) => code === 'rows-early')?.count).toBe(365 * 5 + 1);
+    expect(preview.remarks.filter(({ weight }) => weight !== 'note')).toEqual([]);
+  });
+  test('a lone old year among others is a slip', () => {
+    const rows = ['2025-01-01,1', '1925-01-02,2', '2025-01-03,3', '2025-01-04,4', '2025-01-05,5', '2025-01-06,6'];
+    const { preview } = read(`Date,Electricity kWh\n${rows.join('\n')}\n`);
+    expect(preview.remarks.filter(({ code }) => code === 'date-impossible').map(({ row }) => row)).toEqual([3]);
+    expect([preview.series[0]?.from, preview.series[0]?.total]).toEqual(['2025-01-01', 19]);
+  });
+  test('months in lined-up columns below titles with gaps of their own are read', () => {
+    const rows = Array.from({ length: 24 }, (_, i) => {
+      const mean = 10 - 7 * Math.cos((i / 12) * 2 * Math.PI);
+      const [year, month] = [2023 + Math.floor(i / 12), (i % 12) + 1];
+      const cells = [String(month).padStart(4), (mean + 4).toFixed(1).padStart(8), (mean - 4).toFixed(1).padStart(8)];
+      return `   ${year}${cells.join('')}${'     ---'}`;
+    });
+    const head = [
+      'Nowhere',
+      'Location: 450900E 207200N, Lat 51.7 Lon -1.2, 63 metres amsl',
+      'Missing data (more than 2 days missing in month) is marked by  ---.',
+      '   yyyy  mm    tmax    tmin     sun',
+      '               degC    degC   hours',
+    ];
+    const { preview } = read(`${[...head, ...rows].join('\n')}\n`);
+    const [series] = preview.series;
+    expect([series?.carrier, series?.from, series?.to]).toEqual(['outdoor-temperature', '2023-01-01', '2025-01-01']);
+    expect(preview.remarks.flatMap(({ code, found }) => (code === 'columns-not-understood' ? [found] : []))).toEqual([
+      '"sun hours"',
+    ]);
+  });
+});
