@@ -291,7 +291,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{column} of {file} may be money, or the fuel that came. We took it for the fuel. Confirm it, or choose another column.',
   ),
   'calorific-assumed': phrase(
-    '{file} gives gas by volume without its calorific value. We took {expected} MJ per m³. Give the value printed on the bill.',
+    '{file} gives gas by volume without its calorific value. We took {expected} MJ per m³. Give the value printed on the bill.{foundCode, select, therms { Where it prints therms for a CCF, multiply them by 37.26.} other {}}',
   ),
   'clock-from-offset': phrase(
     '{foundCode, select, utc {{file} writes its times in UTC. They were turned into local time.} other {{file} writes the offset from UTC beside its times. It was used as written.}}',

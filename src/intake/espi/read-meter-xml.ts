@@ -1,5 +1,6 @@
 /** The open XML standard for meter data (NAESB ESPI): every record of a feed as a series of its own. */
 import { type FormInput, type FormReading, firstLetters, type IntakeForm, nothingOfForm } from '../importer/form.ts';
+import { askCalorific, gasOfPlace } from '../layout/gas-factors.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import { listNames } from '../terms/remark-book.ts';
 import { isVolumeOfGas } from '../terms/units.ts';
@@ -50,7 +51,8 @@ interface Candidate extends RecordInput {
 }
 
 function readFeed(feed: Feed, input: Pick<FormInput, 'choices' | 'context' | 'book'>): FormReading {
-  const { choices, context, book } = input;
+  const { choices, book } = input;
+  const context = gasOfPlace(input.context);
   const { records, unlinked } = linkFeed(feed);
   if (unlinked > 0) book.add('espi-unlinked', 'note', { count: unlinked });
   const alone = records.length === 1;
@@ -82,7 +84,7 @@ function readFeed(feed: Feed, input: Pick<FormInput, 'choices' | 'context' | 'bo
   );
   if (feed.summaries > 0) book.add('espi-summary', 'note', { count: feed.summaries });
   if (built.some(({ one }) => isVolumeOfGas(one.quantity.unit)) && choices.calorificMJPerM3 === undefined)
-    book.add('calorific-assumed', 'question', { expected: String(context.gasVolume.calorificMJPerM3) });
+    askCalorific(context, book);
   const first = built[0];
   if (!first) {
     book.add('espi-empty', 'refusal', { count: feed.blocks.reduce((sum, b) => sum + b.start.length, 0) });

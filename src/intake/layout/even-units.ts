@@ -45,7 +45,7 @@ export function evenUnits(
   const dated = rows.map((row) => cellText(table, row, dateColumn)).filter((cell) => cell !== '');
   const decimal = signOf(rows.map((row) => cellText(table, row, amounts.index)));
   if (new Set(dated).size < dated.length || decimal === undefined) return undefined;
-  const context = gasOf(name, ofHome);
+  const context = gasOf(sheet, name, ofHome);
   const factorAt = gasFactorsOf(sheet, volume, context, calorificMJPerM3);
   const usual = kWhPerUnit(volume, 'gas', context, { ...(calorificMJPerM3 === undefined ? {} : { calorificMJPerM3 }) });
   const even = rewriteCells(table, (row, column) => {

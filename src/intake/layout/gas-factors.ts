@@ -3,24 +3,57 @@ import { MJ_PER_KWH } from '../../model/units/gas-volume.ts';
 import { meanOf } from '../../model/units/sums.ts';
 import { readAwkwardNumber } from '../numbers/read-number.ts';
 import type { EnergyUnit, IntakeContext } from '../terms/choices.ts';
-import { kWhPerUnit } from '../terms/units.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
+import { KWH_PER_THERM, kWhPerUnit } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
 import { isNumberColumn } from './column-facts.ts';
 import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
-import { GAS_FACTOR } from './vocabulary.ts';
+import { GAS_FACTOR, THERM_FACTOR } from './vocabulary.ts';
 
 const SAMPLE_ROWS = 300;
 /** A cubic metre at the conditions of the standard, as Italy and traders write it, needs no correction. */
 const AT_STANDARD = /\b(smc|[ns]m[3³]|mc ?s)\b|(standard|normal) ?(cubic|m[3³]|kubik|metr)/;
 
-/** What holds for the gas of a column whose unit is said in such words. */
-export const gasOf = (words: string, context: IntakeContext): IntakeContext =>
-  AT_STANDARD.test(words) ? { ...context, gasVolume: { ...context.gasVolume, correction: 1 } } : context;
+/**
+ * In America volume is billed without Britain's correction. 1,036 Btu in a cubic foot, 2025: U.S. Energy Information
+ * Administration, Heat Content of Natural Gas Consumed (eia.gov/dnav/ng/ng_cons_heat_a_EPG0_VGTH_btucf_a.htm).
+ */
+const AMERICAN_GAS = { correction: 1, calorificMJPerM3: 38.6, imperialM3PerHundredCubicFeet: 2.831_684_659_2 };
+const AMERICAN_UNIT = /(?<![a-z])mcf(?![a-z])/;
+const FEET = /(?<![a-z])c?cf(?![a-z])|f(oo|ee)?t/;
+
+/** What holds for the gas of a column whose unit is said in such words; dollars or therms a unit beside feet are America's. */
+export function gasOf({ columns, table, firstRow }: Sheet, words: string, context: IntakeContext): IntakeContext {
+  const isAmerican = () =>
+    columns.some(
+      ({ heading, money, index }) =>
+        heading.includes('$') ||
+        THERM_FACTOR.test(plainWords(heading)) ||
+        (money > 0 && cellText(table, firstRow, index).includes('$')),
+    );
+  const ofPlace = gasOfPlace(context);
+  if (ofPlace !== context) return ofPlace;
+  if (AMERICAN_UNIT.test(words) || (FEET.test(words) && isAmerican())) return { ...context, gasVolume: AMERICAN_GAS };
+  return AT_STANDARD.test(words) ? { ...context, gasVolume: { ...context.gasVolume, correction: 1 } } : context;
+}
+
+export const gasOfPlace = (context: IntakeContext): IntakeContext =>
+  isOfAmerica(context) ? { ...context, gasVolume: AMERICAN_GAS } : context;
+
+export const isOfAmerica = ({ zone }: IntakeContext): boolean => zone.startsWith('America/');
+
+/** Asks for the calorific value that was taken; bills in America print therms for a hundred cubic feet instead. */
+export const askCalorific = ({ gasVolume }: IntakeContext, book: RemarkBook): void =>
+  book.add('calorific-assumed', 'question', {
+    expected: String(gasVolume.calorificMJPerM3),
+    ...(gasVolume === AMERICAN_GAS ? { found: 'therms' } : {}),
+  });
 
 /** What each number can be, by its size: MJ or kWh in a m³, and the correction of volume. Common practice, no source. */
 const isMJ = (value: number): boolean => value >= 30 && value <= 50;
 const isKWh = (value: number): boolean => value >= 8 && value <= 14;
+const isTherms = (value: number): boolean => value >= 0.85 && value <= 1.2;
 const isCorrection = (value: number): boolean => value >= 0.85 && value <= 1.15;
 
 /**
@@ -33,18 +66,24 @@ export function gasFactorsOf(
   context: IntakeContext,
   chosenMJPerM3?: number,
 ): ((row: number) => number) | undefined {
-  const told = sheet.columns.filter(
-    (c) => isNumberColumn(c) && (c.meaning.role === 'calorific' || c.meaning.bill === 'correction'),
-  );
+  const told = sheet.columns
+    .filter((c) => isNumberColumn(c) && (c.meaning.role === 'calorific' || c.meaning.bill === 'correction'))
+    .map((c) => ({ ...c, inTherms: THERM_FACTOR.test(plainWords(c.heading)) }));
   const isEnough = told.some((c) => (chosenMJPerM3 === undefined) === (c.meaning.role === 'calorific'));
   if (!isEnough) return undefined;
   const m3PerUnit = kWhPerUnit(unit, 'gas', context) / kWhPerUnit('m³', 'gas', context);
   return (row) => {
     let calorific = (chosenMJPerM3 ?? Number.NaN) / MJ_PER_KWH;
     let { correction } = context.gasVolume;
-    for (const { index, heading } of told) {
+    for (const { index, heading, inTherms } of told) {
       const value = numberWithin(cellText(sheet.table, row, index));
-      if (isCorrection(value)) correction = value;
+      if (inTherms) {
+        // 1.036 therms in a hundred cubic feet are 1036 BTU in one.
+        const therms = value > 100 ? value / 1000 : value;
+        if (chosenMJPerM3 !== undefined || !isTherms(therms)) continue;
+        calorific = (therms * KWH_PER_THERM) / AMERICAN_GAS.imperialM3PerHundredCubicFeet;
+        correction = 1;
+      } else if (isCorrection(value)) correction = value;
       else if (chosenMJPerM3 !== undefined) continue;
       else if (isMJ(value)) calorific = value / MJ_PER_KWH;
       else if (isKWh(value)) {

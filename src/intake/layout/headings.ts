@@ -32,6 +32,7 @@ import {
   RATE_REGISTER,
   SENT_OUT,
   STAMP,
+  THERM_FACTOR,
   TO_COMPARE,
   WATER,
   withoutBrackets,
@@ -247,7 +248,8 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   const bare = withoutBrackets(heading);
   if (words === '' || /^(index|idx|#|no\.?|nr\.?|row|id|line|zeile|fila|riga|rij|ligne)$/.test(words)) return 'index';
   if (unit === undefined && IDENTIFIER.test(bare)) return 'index';
-  if (GAS_FACTOR.test(words) || /(kwh|mj) ?\/ ?(n?m3|n?m³|smc|sm3)/.test(words)) return 'calorific';
+  if (GAS_FACTOR.test(words) || THERM_FACTOR.test(words) || /(kwh|mj) ?\/ ?(n?m3|n?m³|smc|sm3)/.test(words))
+    return 'calorific';
   if (
     /calorific|\bcv\b|brennwert|heizwert|\bpcs\b(?<!\bk?wh .*)|pouvoir calorifique|poder calorifico|potere calorifico|spalne teplo|vyhrevnost|cieplo spalania|wartosc opalowa|branvarde|braendvaerdi|lampoarvo|verbrandingswaarde|zustandszahl/.test(
       words,

@@ -26,7 +26,7 @@ import {
 } from '../terms/units.ts';
 import { type ColumnFacts, isWordColumn } from './column-facts.ts';
 import { isRegisterName, isWhole, namesItself, unknownWords } from './column-words.ts';
-import { gasOf, meanGasFactor } from './gas-factors.ts';
+import { askCalorific, gasOf, isOfAmerica, meanGasFactor } from './gas-factors.ts';
 import { plainWords, timesOfWords } from './headings.ts';
 import { mayBePump } from './heat-logs.ts';
 import type { Sheet } from './sheet.ts';
@@ -66,10 +66,10 @@ export function settleUnit(
 ): Quantity {
   const name = columnName(sheet, column.index);
   const inWords = unitWords(sheet, column);
-  const context = gasOf(inWords, ofHome);
+  const context = gasOf(sheet, inWords, ofHome);
   const choices = choicesFor(ofFile, name);
   const written = choices.unit ?? statedUnit(sheet, column);
-  const ofAmerica = context.zone.startsWith('America/');
+  const ofAmerica = isOfAmerica(context);
   // A gallon of the United States is a sixth less than that of Britain.
   const isBareGallon =
     isGallon(written) &&
@@ -185,7 +185,7 @@ export function settleUnit(
     choices.calorificMJPerM3 === undefined &&
     byColumns === undefined
   )
-    book.add('calorific-assumed', 'question', { expected: String(context.gasVolume.calorificMJPerM3) });
+    askCalorific(context, book);
   return {
     unit: settled,
     carrier: settledCarrier,

@@ -59,6 +59,11 @@ export const GAS_FACTOR = words(
   'umrechnungsfaktor|omregningsfaktor|conversiefactor|fattore di conversione',
 );
 
+/** Therms in a hundred cubic feet of gas, or BTU in one. */
+export const THERM_FACTOR = words(
+  '(therms?|btu|heat(ing)? (content|value)) (factor|multiplier)|therms? ?(\\/|per) ?ccf|btu ?(\\/|per) ?(cf(?![a-z])|cubic f|ft)',
+);
+
 /** Fuels that no way of heating here burns. */
 export const OTHER_FUEL = words(
   '(?<![a-z])(coal|anthracite|lignite|charcoal|fire ?wood|wood ?logs|^logs|wood ?(?!pellet)|peat|turf|petrol|gasoline|diesel|hydrogen)(?![a-z])',

@@ -147,7 +147,7 @@ export const bills: IntakeShape = {
         decimal,
         ...(periods.toInclusive === undefined ? {} : { toInclusive: periods.toInclusive }),
         ...(alone ? { carrier: first.quantity.carrier, role: first.quantity.role } : {}),
-        ...calorificChoice(input, sheet, first.quantity),
+        ...calorificChoice(input, sheet, first),
       },
       series: built.map((b) => b.series),
       intervals: [],
@@ -200,11 +200,11 @@ function energyColumns({ sheet, choices, book }: ShapeInput, taken: readonly (nu
 function calorificChoice(
   { choices, context }: ShapeInput,
   sheet: Sheet,
-  quantity: Quantity,
+  { facts, quantity }: Pick<RowsOfOne, 'facts' | 'quantity'>,
 ): { calorificMJPerM3?: number } {
   if (choices.calorificMJPerM3 !== undefined) return { calorificMJPerM3: choices.calorificMJPerM3 };
   if (!isVolumeOfGas(quantity.unit) || sheet.columns.some((c) => c.meaning.role === 'calorific')) return {};
-  return { calorificMJPerM3: context.gasVolume.calorificMJPerM3 };
+  return { calorificMJPerM3: gasOf(sheet, unitWords(sheet, facts), context).gasVolume.calorificMJPerM3 };
 }
 
 interface RowsOfOne {
@@ -221,7 +221,7 @@ function toRawPeriods({ sheet, choices, context, book }: ShapeInput, one: RowsOf
   const { quantity, values, costs, quality, periods, rows } = one;
   const factorAt =
     quantity.carrier === 'gas' && isVolumeOfGas(quantity.unit)
-      ? gasFactorsOf(sheet, quantity.unit, gasOf(unitWords(sheet, one.facts), context), choices.calorificMJPerM3)
+      ? gasFactorsOf(sheet, quantity.unit, gasOf(sheet, unitWords(sheet, one.facts), context), choices.calorificMJPerM3)
       : undefined;
   const raw: RawPeriod[] = [];
   for (let i = 0; i < rows.length; i++) {

@@ -168,8 +168,8 @@ export const REMARKS: Catalogue = {
     '{file}: {column} nennt keine Einheit. Wir nehmen {expected}. Vergleichen Sie es mit dem Papier.',
   '{file} holds {count} meters or registers ({names}). Each is saved by itself.':
     '{file} enthält {count} Zähler oder Zählwerke ({names}). Jedes wird für sich behalten.',
-  '{file} gives gas by volume without its calorific value. We took {expected} MJ per m³. Give the value printed on the bill.':
-    '{file} nennt Gas nach Volumen ohne Brennwert. Wir nehmen {expected} MJ je m³. Geben Sie den Wert auf der Rechnung an.',
+  '{file} gives gas by volume without its calorific value. We took {expected} MJ per m³. Give the value printed on the bill.{foundCode, select, therms { Where it prints therms for a CCF, multiply them by 37.26.} other {}}':
+    '{file} nennt Gas nach Volumen ohne Brennwert. Wir nehmen {expected} MJ je m³. Geben Sie den Wert auf der Rechnung an.{foundCode, select, therms { Nennt sie Therm je 100 Kubikfuß, multiplizieren Sie mit 37,26.} other {}}',
   '{foundCode, select, utc {{file} writes its times in UTC. They were turned into local time.} other {{file} writes the offset from UTC beside its times. It was used as written.}}':
     '{foundCode, select, utc {{file} schreibt die Zeiten in UTC. Sie wurden in Ortszeit umgerechnet.} other {{file} schreibt den Abstand zu UTC neben die Zeiten. Er wurde so übernommen.}}',
   '{foundCode, select, heading {{file} says that its times are in UTC.} other {{file} does not change its clocks in spring and autumn, so its times are UTC.}} They were turned into local time.':

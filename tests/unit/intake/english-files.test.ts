@@ -6,6 +6,8 @@ import { kWhPerUnit } from '../../../src/reference/fuels.ts';
 
 const GAS = { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 };
 const KWH_PER_M3 = (1.02264 * 39.5) / 3.6;
+/** 1,036 BTU (U.S. Energy Information Administration, heat content of natural gas consumed, 2025), 3412.14 BTU in a kWh. */
+const KWH_PER_AMERICAN_FT3 = 1036 / 3412.14;
 
 function read(lines: readonly string[], zone = 'Europe/London', choices: IntakeChoices = {}) {
   const bytes = new TextEncoder().encode(lines.join('\n'));
@@ -128,8 +130,8 @@ test('a first row whose date cannot be read is no row of headings', () => {
 });
 
 test.each([
-  ['Gas meter (ft3 x100)', [5110, 5210], 100 * 2.83 * KWH_PER_M3, 'calorific-assumed'],
-  ['Gas meter reading (Mcf)', [51, 61], 10 * 28.3 * KWH_PER_M3, 'calorific-assumed'],
+  ['Gas meter (ft3 x100)', [5110, 5210], 100 * 100 * KWH_PER_AMERICAN_FT3, 'calorific-assumed'],
+  ['Gas meter reading (Mcf)', [51, 61], 10 * 1000 * KWH_PER_AMERICAN_FT3, 'calorific-assumed'],
   ['Electricity reading (kWh x10)', [4510, 4610], 1000, undefined],
   ['Gas meter reading (MMBtu)', [151, 161], 10 * 293.071, undefined],
   ['Gas meter reading (kBtu)', [151_000, 161_000], 10_000 * 0.293071, undefined],
@@ -139,6 +141,39 @@ test.each([
   const found = read([`Reading date,${heading}`, ...rows], 'America/New_York');
   expect(found.asked.filter((code) => code !== 'carrier-guessed')).toEqual(asked ? [asked] : []);
   expect(Number(found.series[0]?.split(' ')[2]) / kWh).toBeCloseTo(1, 2);
+});
+
+const BILLS = [120, 96, 41].map((ccf, m) => `0${m + 1}/01/2025,0${m + 1}/28/2025,${ccf}`);
+const KWH_PER_THERM = 29.3071;
+test.each<[string, string, string, string[], number]>([
+  ['of an American home', 'America/Denver', 'Gas (CCF)', BILLS, 100 * KWH_PER_AMERICAN_FT3],
+  [
+    'paid in dollars',
+    'Europe/London',
+    'Gas (CCF),Total ($)',
+    BILLS.map((row) => `${row},80`),
+    100 * KWH_PER_AMERICAN_FT3,
+  ],
+  ['of a British home', 'Europe/London', 'Gas (hundred cubic feet)', BILLS, 2.83 * KWH_PER_M3],
+  [
+    'with its therms',
+    'America/Denver',
+    'Gas (CCF),Therm factor',
+    BILLS.map((row) => `${row},1.042`),
+    1.042 * KWH_PER_THERM,
+  ],
+  [
+    'with its BTU',
+    'Europe/London',
+    'Gas (CCF),Btu per cubic foot',
+    BILLS.map((row) => `${row},1042`),
+    1.042 * KWH_PER_THERM,
+  ],
+])('a hundred cubic feet of gas %s have the energy of their country', (_, zone, head, rows, kWh) => {
+  const found = read([`Start Date,End Date,${head}`, ...rows], zone, { dayFirst: false });
+  const isSaid = /Therm|Btu/.test(head);
+  expect(found.asked.includes('calorific-assumed')).toBe(!isSaid);
+  expect(Number(found.series[0]?.split(' ')[2]) / (257 * kWh)).toBeCloseTo(1, 3);
 });
 
 test('a log in °F and BTU an hour is a heat pump’s: its heat, its electricity and its flow', () => {
