@@ -274,3 +274,10 @@ export function drawDialect(seed: number): Dialect {
     carrierSaid: pick(['heading', 'heading', 'file', 'nowhere'] as const),
   };
 }
+
+/** kWh in one unit of gas by volume [MJ per m³: 39.5], which America bills without the correction of Britain. */
+export const gasKWh = (zone: string, unit: 'm³' | 'hundred ft³'): number => {
+  const m3 = zone.startsWith('America/') ? 39.5 / 3.6 : (1.02264 * 39.5) / 3.6;
+  if (unit === 'm³') return m3;
+  return m3 * (zone.startsWith('America/') ? 2.831685 : 2.83);
+};

@@ -3,7 +3,7 @@
  * changes a written sheet and leaves its truth as it is; where it leaves something open, it says so.
  */
 import { seededRandom } from '../../build/damage.ts';
-import type { Dialect } from './draw.ts';
+import { type Dialect, gasKWh } from './draw.ts';
 import { type Language, WORDS } from './words.ts';
 
 export const TWISTS = [
@@ -334,7 +334,7 @@ export function twistSheet(
     });
   }
   if (twists.has('energy beside volume'))
-    insert(end, `${WORDS[d.language].gas[0]!} (kWh)`, (_, i) => number((shown[i] ?? 0) * ((1.02264 * 39.5) / 3.6), 6));
+    insert(end, `${WORDS[d.language].gas[0]!} (kWh)`, (_, i) => number((shown[i] ?? 0) * gasKWh(d.zone, 'm³'), 6));
   if (twists.has('sum of rates'))
     insert(end, unit(WORDS[d.language].total), (_, i) => (Number.isNaN(together[i] ?? 0) ? '' : say(together[i] ?? 0)));
   if (twists.has('the same twice')) insert(end, heads[0]![stamps]!, (cells) => cells[stamps]!);

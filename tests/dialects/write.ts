@@ -3,7 +3,7 @@
 import { seededRandom } from '../../build/damage.ts';
 import { toCivilDate, toDayNumber } from '../../src/model/calendar/civil.ts';
 import { offsetMinutes as askOffset } from '../../src/model/calendar/zone.ts';
-import type { Dialect, Of, Unit } from './draw.ts';
+import { type Dialect, gasKWh, type Of, type Unit } from './draw.ts';
 import { FIRST_DAY, type MadeRecord, makeRecord, type Reading, YEAR_DAYS } from './made-home.ts';
 import { drawTwists, OTHER, type Twist, twistDate, twistSheet, ZONE_NAMES } from './twist.ts';
 import { MONTHS, WORDS } from './words.ts';
@@ -56,8 +56,6 @@ const KWH: Readonly<Partial<Record<Unit, number>>> = {
   MJ: 1 / 3.6,
   GJ: 1000 / 3.6,
   BTU: 0.000_293_071_07,
-  'm³': (1.02264 * 39.5) / 3.6,
-  'hundred ft³': (2.83 * 1.02264 * 39.5) / 3.6,
 };
 const DECIMALS: Readonly<Record<Unit, number>> = {
   Wh: 0,
@@ -151,7 +149,7 @@ export function writeDialect(drawn: Dialect): Written {
     const key = d.minutes === 0 ? c.record.days[day]!.date.slice(0, 7) : c.record.days[day]!.date;
     if (reading.missing && d.gaps !== 'none' && i === 0) [shownNow, sumNow] = [Number.NaN, Number.NaN];
     if (reading.missing && d.gaps !== 'none') return d.gaps === 'words' ? pick(['-', 'n/a', 'null']) : '';
-    const { shown, kWh } = shownAs(reading, c.unit, minutes, c.of);
+    const { shown, kWh } = shownAs(reading, c.unit, minutes, d.zone, c.of);
     for (const [n, truth] of truths.entries()) {
       if (!isNet && n !== i) continue;
       const amount = !isNet ? kWh : Math.max(0, n === 0 ? kWh : -kWh);
@@ -256,7 +254,7 @@ export function writeDialect(drawn: Dialect): Written {
     const monthCell = (c: Column, i: number, first: number, next: number): string => {
       let wh = 0;
       for (let day = first; day < next; day++) wh += c.record.days[day]!.readings[0]!.value;
-      const { shown, kWh } = shownAs({ at: 0, value: wh, missing: false }, c.unit, 1440, c.of);
+      const { shown, kWh } = shownAs({ at: 0, value: wh, missing: false }, c.unit, 1440, d.zone, c.of);
       truths[i]!.byDay.set(c.record.days[first]!.date.slice(0, 7), kWh);
       if (i === 0) [shownNow, sumNow] = [shown, 0];
       sumNow += shown;
@@ -272,7 +270,7 @@ export function writeDialect(drawn: Dialect): Written {
           const at = counters[i]!;
           const wh =
             d.minutes === 0 ? sumDays(c.record, row.day, row.n) : c.record.days[row.day]!.readings[row.n]!.value;
-          const { shown: step, kWh } = shownAs({ at: 0, value: wh, missing: false }, c.unit, minutes, c.of);
+          const { shown: step, kWh } = shownAs({ at: 0, value: wh, missing: false }, c.unit, minutes, d.zone, c.of);
           counters[i] = at + step;
           const key = d.minutes === 0 ? c.record.days[row.day]!.date.slice(0, 7) : c.record.days[row.day]!.date;
           truths[i]!.byDay.set(key, (truths[i]!.byDay.get(key) ?? 0) + kWh);
@@ -455,7 +453,7 @@ const sumDays = (record: MadeRecord, first: number, next: number): number => {
 };
 
 /** What is written, rounded as written, and what that is in kWh or °C. */
-function shownAs(reading: Reading, unit: Unit, minutes: number, of?: Of): { shown: number; kWh: number } {
+function shownAs(reading: Reading, unit: Unit, minutes: number, zone: string, of?: Of): { shown: number; kWh: number } {
   const round = (value: number) => Number(value.toFixed(DECIMALS[unit]));
   if (unit === '°C') return { shown: round(reading.value / 10), kWh: round(reading.value / 10) };
   if (unit === '°F') {
@@ -468,8 +466,9 @@ function shownAs(reading: Reading, unit: Unit, minutes: number, of?: Of): { show
     const shown = round(reading.value / hours / scale);
     return { shown, kWh: (shown * scale * hours) / 1000 };
   }
-  const shown = round(reading.value / 1000 / KWH[unit]!);
-  return { shown, kWh: of === 'water' ? shown : shown * KWH[unit]! };
+  const kWh = unit === 'm³' || unit === 'hundred ft³' ? gasKWh(zone, unit) : KWH[unit]!;
+  const shown = round(reading.value / 1000 / kWh);
+  return { shown, kWh: of === 'water' ? shown : shown * kWh };
 }
 
 function makeColumns(

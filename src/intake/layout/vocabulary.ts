@@ -152,6 +152,8 @@ export const PARTNER_CODES: readonly (readonly [drawn: string, sentOut: string])
   ['buy', 'sell'],
   // Registers of the open market format: drawn, and sent back.
   ['e1', 'b1'],
+  // Metering points of market documents: consumption and production.
+  ['e17', 'e18'],
   ['entrante', 'saliente'],
   ['lvr', 'tlv'],
   ['odber', 'dodavka'],

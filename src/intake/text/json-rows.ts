@@ -2,6 +2,7 @@
  * Records in JSON, or in any tree of names and values, as lines of a table: one line a record, one column a name. Lists of
  * records, lists of pairs, lists side by side, values by date, and lists of such lists are what programs write.
  */
+import { isPeriodOfPoints, recordsOfPeriod } from './market-points.ts';
 import { nestsTooDeep } from './nesting.ts';
 
 const MOST_NAMES = 60;
@@ -70,13 +71,15 @@ const MOST_MARKS = 4;
 const IS_DATE = /^\d{4}-\d{2}(-\d{2}([T ]\d{2}:\d{2}\S*)?)?$|^\d{2}[./]\d{2}[./]\d{4}( \d{2}:\d{2}(:\d{2})?)?$/;
 
 /** The one list of records, with the plain values beside it as titles; two lists in one file say nothing of which. */
-function findRows(value: unknown): Found | undefined {
-  if (Array.isArray(value)) return rowsOfList(value);
+function findRows(value: unknown, curve?: unknown): Found | undefined {
+  if (Array.isArray(value)) return rowsOfList(value, curve);
   if (!isObject(value)) return undefined;
+  if (isPeriodOfPoints(value)) return rowsOfPeriods([value], curve);
   const own = rowsOfNames(value);
   if (own) return own;
   const entries = Object.entries(value);
-  const inner = entries.flatMap(([, one]) => findRows(one) ?? []);
+  const { curveType } = value;
+  const inner = entries.flatMap(([, one]) => findRows(one, curveType) ?? []);
   if (inner.length !== 1) return undefined;
   const titles = entries.flatMap(([name, one]): (readonly [string, Value])[] => {
     const row = isPlain(one) ? { '': one } : flatRow(one);
@@ -87,14 +90,21 @@ function findRows(value: unknown): Found | undefined {
   return { ...inner[0]!, titles: [...titles, ...inner[0]!.titles] };
 }
 
-function rowsOfList(list: readonly unknown[]): Found | undefined {
+function rowsOfPeriods(periods: readonly unknown[], curve: unknown): Found | undefined {
+  const records = periods.map((one) => (isPeriodOfPoints(one) ? recordsOfPeriod(one, curve) : undefined));
+  const rows = records.flatMap((of) => of?.map(flatRow) ?? [undefined]).filter((row) => row !== undefined);
+  return records.includes(undefined) || rows.length === 0 ? undefined : { rows, titles: [] };
+}
+
+function rowsOfList(list: readonly unknown[], curve?: unknown): Found | undefined {
+  if (isPeriodOfPoints(list[0])) return rowsOfPeriods(list, curve);
   if (list.length > 1 && list.every(isPair)) {
     const rows = list.filter(isPair).map((pair): Row => Object.fromEntries(pair.map((one, i) => [String(i), one])));
     return { rows, titles: [], isBare: true };
   }
   const rows = list.map(flatRow).filter((row) => row !== undefined);
   if (list.length > 1 && rows.length === list.length) return { rows, titles: [] };
-  if (list.length === 1) return findRows(list[0]);
+  if (list.length === 1) return findRows(list[0], curve);
   // Several records that each hold one list: what they say of themselves goes with each of its rows.
   const several = list.map(findRows).filter((one) => one !== undefined);
   if (list.length === 0 || several.length < list.length) return undefined;
