@@ -559,6 +559,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'sheet-tables-asked': phrase(
     '{file} has {count, plural, one {# table} other {# tables}} with data ({names}). We read "{expectedNames}". Choose another if that is wrong; add {file} again for each of them.',
   ),
+  'sheet-homes-asked': phrase(
+    '{file} lists {count, plural, one {# home} other {# homes}} ({names}). We read "{expectedNames}". Confirm it, or choose the home that is meant.',
+  ),
   'sheet-packed-asked': phrase(
     '{file} packs {count, plural, one {# file} other {# files}} with data ({names}). We read "{expectedNames}". Choose another if that is wrong; add {file} again for each of them.',
   ),

@@ -2,6 +2,7 @@
 import { listNames, type RemarkBook } from '../terms/remark-book.ts';
 import type { Table } from '../text/table.ts';
 import { isNumberColumn } from './column-facts.ts';
+import { homesOf } from './homes-of-list.ts';
 import { tablesOf } from './several-tables.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
 import { namesWithoutPeople } from './without-people.ts';
@@ -21,9 +22,11 @@ export function chooseSheet(
   book: RemarkBook,
 ): Sheet {
   const tables = written.flatMap((one) => {
-    const parts = tablesOf(one.table);
+    const homes = homesOf(one.table);
+    const parts = homes ?? tablesOf(one.table);
     return parts.map((part) => ({
       ...one,
+      isHome: homes !== undefined,
       ...part,
       name: [one.name, part.name].filter((word) => word !== '').join(': '),
     }));
@@ -44,7 +47,8 @@ export function chooseSheet(
   const first = dated[0] ?? opened[0]!;
   const taken = opened.find((o) => o.name === wanted || o.written === wanted) ?? first;
   if (taken.name !== wanted && taken.written !== wanted && opened.length > 1) {
-    const asked = opened.length > written.length ? 'sheet-tables-asked' : 'sheet-asked';
+    const ofTables = opened.length > written.length ? 'sheet-tables-asked' : 'sheet-asked';
+    const asked = opened.some((o) => o.isHome) ? 'sheet-homes-asked' : ofTables;
     book.add(dated.length > 1 ? asked : 'sheet-taken', dated.length > 1 ? 'question' : 'note', {
       count: dated.length,
       found: listNames(dated.map((o) => o.name)),

@@ -175,6 +175,7 @@ export const REMARK_CODES = [
   'workbook-empty',
   'sheet-asked',
   'sheet-tables-asked',
+  'sheet-homes-asked',
   'sheet-taken',
   'sheet-packed-asked',
   'sheet-packed-taken',

@@ -198,6 +198,7 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
       ];
     case 'sheet-asked':
     case 'sheet-tables-asked':
+    case 'sheet-homes-asked':
     case 'sheet-packed-asked':
       return sheetChoices(preview);
     default:

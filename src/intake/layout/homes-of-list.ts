@@ -1,0 +1,71 @@
+/** A list of several homes, each row under the name of its own: a table for each, of which one is asked for. */
+import { readStamp } from '../dates/read-stamp.ts';
+import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
+import { pickRows, rewriteCells } from '../text/rewrite-cells.ts';
+import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
+import { numberEitherWay } from './column-facts.ts';
+import { plainWords, unitOfWords } from './headings.ts';
+import { TOTALS } from './vocabulary.ts';
+
+const SEARCHED_ROWS = 40;
+const MOST_HOMES = 60;
+const NUMBERED = '( ?(no|nr|number|id|name|ref|nummer|numero)\\.?)?$';
+const HOME = new RegExp(
+  `^(flat|apartment|apt|dwelling|wohnung|wohneinheit|whg|appartement|logement|vivienda|apartamento|appartamento|woning|lejlighed|lagenhet|leilighet|mieszkanie|huoneisto)${NUMBERED}`,
+);
+/** These head other columns too, so that what stands below has to be numbered. */
+const MAYBE_HOME = new RegExp(`^((unit|property|plot|lot)${NUMBERED}|(house|home|household) ?(no|nr|number|id)\\.?$)`);
+/** Rows of one home to those of another, where a gap is in one. A judgement. */
+const ALIKE = 1.3;
+
+/** Undefined where no column is of homes, or where it names only one. */
+export function homesOf(table: Table): readonly { readonly name: string; readonly table: Table }[] | undefined {
+  for (let head = 0; head < Math.min(SEARCHED_ROWS, table.rowCount - 2); head++) {
+    const cells = cellCount(table, head);
+    if (cells < 3) continue;
+    for (let column = 0; column < cells; column++) {
+      const heading = plainWords(cellText(table, head, column));
+      if (!HOME.test(heading) && !MAYBE_HOME.test(heading)) continue;
+      const homes = rowsByHome(table, head, column, !HOME.test(heading));
+      if (homes) return splitHomes(table, head, column, homes);
+    }
+  }
+  return undefined;
+}
+
+function rowsByHome(table: Table, head: number, column: number, isMaybe: boolean): Map<string, number[]> | undefined {
+  const homes = new Map<string, number[]>();
+  for (let row = head + 1; row < table.rowCount; row++) {
+    const name = cellText(table, row, column);
+    const own = homes.get(name);
+    if (own) own.push(row);
+    else if (name === '' || TOTALS.test(name)) continue;
+    else if (homes.size >= MOST_HOMES || unitOfWords(plainWords(name)) !== undefined) return undefined;
+    else if (isMaybe && !/\d/.test(name)) return undefined;
+    else homes.set(name, [row]);
+  }
+  if (homes.size < 2) return undefined;
+  const counts = [...homes.values()].map(({ length }) => length);
+  const [least, most] = [Math.min(...counts), Math.max(...counts)];
+  // Numbers may be what one home used: those of homes come again as often as one another.
+  const areNumbers = [...homes.keys()].every((name) => !Number.isNaN(numberEitherWay(name)));
+  if (areNumbers && (least < 2 || most > ALIKE * least)) return undefined;
+  // One row each is a list of bills, or months across.
+  return most > 1 || hasDate(table, homes.values().next().value![0]!) ? homes : undefined;
+}
+
+const reader = createStampReader();
+const hasDate = (table: Table, row: number): boolean =>
+  rowTexts(table, row).some((cell) => cell.length >= 5 && readStamp(cell, 0, cell.length, true, reader) !== UNREADABLE);
+
+function splitHomes(table: Table, head: number, column: number, homes: ReadonlyMap<string, readonly number[]>) {
+  const above = Array.from({ length: head + 1 }, (_, row) => row);
+  const heading = cellText(table, head, column);
+  return [...homes].map(([name, rows]) => ({
+    name: !/^\d+\w?$/.test(name) ? name : `${heading} ${name}`,
+    // Which home it is is no number of its own.
+    table: rewriteCells(pickRows(table, [...above, ...rows]), (row, c) =>
+      row >= head && c === column ? [] : undefined,
+    ),
+  }));
+}
