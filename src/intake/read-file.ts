@@ -17,6 +17,7 @@ import { lacksYear } from './layout/date-parts.ts';
 import { evenUnits } from './layout/even-units.ts';
 import { remarkPreamble } from './layout/explain-strays.ts';
 import { isOtherFuel, plainWords } from './layout/headings.ts';
+import { leaveOutOtherMoney } from './layout/other-money.ts';
 import { numbersOfSheet } from './layout/own-numbers.ts';
 import { peopleOf } from './layout/people-of-sheet.ts';
 import { remarkSigns } from './layout/quality-marks.ts';
@@ -58,7 +59,7 @@ export function readFile(
   if (whole) return whole;
   const opened = openSheet(fileName, bytes, { onProgress: stageOf(context.onProgress, 0, 0.35) }, book, given);
   const laid = opened && {
-    ...opened,
+    ...leaveOutOtherMoney(opened, context, book),
     isMonthFirstHere: writesMonthFirst(context.zone),
     ...(given.dayFirst === undefined ? {} : { dayFirst: given.dayFirst }),
   };

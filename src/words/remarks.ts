@@ -541,6 +541,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     "{file} cuts its days by {names}, not by the home's ({expectedNames}). The days stay as they were cut.",
   ),
   'espi-currency': phrase('{file} has costs that are not in pounds ({names}). They were left out.'),
+  'cost-other-money': phrase('{file} has amounts in another currency than this home’s ({names}). They were left out.'),
   'espi-cost-left-out': phrase(
     '{file} has a cost beside each reading, {names} in all. Costs are saved for bills only, so they were left out.',
   ),

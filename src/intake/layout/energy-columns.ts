@@ -185,7 +185,9 @@ export function seriesColumns(
   const rivals = found.filter(
     (c) =>
       !indicesOf(chief).includes(c.index) &&
-      (isRival(c, chief) || isOtherUse(sheet, c, chief[0]!) || isOfUnknownWords(c, chief[0]!)),
+      (isRival(c, chief) || isOtherUse(sheet, c, chief[0]!) || isOfUnknownWords(c, chief[0]!)) &&
+      // Of two columns alike it is no matter which is meant.
+      !(c.largest > 0 && c.meaning.unit === chief[0]!.meaning.unit && isCopy(sheet, chief[0]!, c)),
   );
   const columns = every && chief.length === 1 ? [...chief, ...rivals] : chief;
   const read = indicesOf(columns);
@@ -273,24 +275,25 @@ const isOneKind = (a: ColumnFacts, b: ColumnFacts): boolean =>
 /** So much of another column a repeat of it has at least: rows of sums stand under the first of them only. */
 const COPIED_SHARE = 0.9;
 
+function isCopy({ table, firstRow }: Sheet, a: ColumnFacts, b: ColumnFacts): boolean {
+  let left = 0;
+  for (let row = firstRow; row < table.rowCount; row++) {
+    const copy = cellText(table, row, b.index);
+    const own = cellText(table, row, a.index);
+    if (own === copy || numberEitherWay(own) === numberEitherWay(copy)) continue;
+    if (copy !== '') return false;
+    left++;
+  }
+  return left <= (1 - COPIED_SHARE) * (table.rowCount - firstRow);
+}
+
 /** A column that repeats another cell by cell is the same record again. */
-function withoutCopies({ table, firstRow }: Sheet, columns: readonly ColumnFacts[]): ColumnFacts[] {
-  const isCopy = (a: ColumnFacts, b: ColumnFacts) => {
-    let left = 0;
-    for (let row = firstRow; row < table.rowCount; row++) {
-      const copy = cellText(table, row, b.index);
-      const own = cellText(table, row, a.index);
-      if (own === copy || numberEitherWay(own) === numberEitherWay(copy)) continue;
-      if (copy !== '') return false;
-      left++;
-    }
-    return left <= (1 - COPIED_SHARE) * (table.rowCount - firstRow);
-  };
+function withoutCopies(sheet: Sheet, columns: readonly ColumnFacts[]): ColumnFacts[] {
   return columns.filter(
     (c, i) =>
       !columns
         .slice(0, i)
-        .some((known) => (c.largest > 0 || c.smallest < 0) && isOneKind(known, c) && isCopy(known, c)),
+        .some((known) => (c.largest > 0 || c.smallest < 0) && isOneKind(known, c) && isCopy(sheet, known, c)),
   );
 }
 

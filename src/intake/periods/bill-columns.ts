@@ -68,6 +68,7 @@ export function remarkUnread({ sheet, choices, book }: ShapeInput, used: readonl
   const unread = sheet.columns.filter(
     (c) =>
       c.heading !== '' &&
+      !c.isOtherMoney &&
       c.missing < c.sampled &&
       !used.includes(c.index) &&
       !named.includes(c) &&

@@ -31,7 +31,7 @@ export function readCosts(
   book: RemarkBook,
 ): Costs {
   const costs = sheet.columns
-    .filter((c) => isNumberColumn(c) && (isMoneyColumn(c) || mayBeMoney(c, quantity)))
+    .filter((c) => isNumberColumn(c) && !c.isOtherMoney && (isMoneyColumn(c) || mayBeMoney(c, quantity)))
     .filter(({ meaning: { bill } }) => bill === undefined || ['total', 'fuel-cost', 'unit-charge'].includes(bill))
     // What the units alone cost is taken where nothing else is.
     .toSorted((a, b) => Number(a.meaning.bill === 'unit-charge') - Number(b.meaning.bill === 'unit-charge'));

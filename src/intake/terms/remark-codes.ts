@@ -151,6 +151,7 @@ export const REMARK_CODES = [
   'register-rising-asked',
   'estimated-merged',
   'cost-of-several',
+  'cost-other-money',
   // Meter data in XML
   'xml-broken',
   'xml-doctype',

@@ -76,6 +76,8 @@ export const REMARKS: Catalogue = {
     '{column} in {file} zählt immer nur einen Tarif des Zählers ({names}). Ein zweiter Tarif fehlt für dieselben Tage. Bestätigen Sie, dass es der ganze Verbrauch des Hauses ist. Steht der Rest in einer anderen Datei, sagen Sie es.',
   '{file} lists {count, plural, one {# home} other {# homes}} ({names}). We read "{expectedNames}". Confirm it, or choose the home that is meant.':
     '{file} nennt {count, plural, one {# Wohnung} other {# Wohnungen}} ({names}). Wir lesen „{expectedNames}“. Bestätigen Sie das, oder wählen Sie die gemeinte Wohnung.',
+  '{file} has amounts in another currency than this home’s ({names}). They were left out.':
+    '{file} hat Beträge in einer anderen Währung als dieses Haus ({names}). Sie wurden weggelassen.',
   '{file} names months or weeks without their year. Add a column “Year” with the year of each row.':
     '{file} nennt Monate oder Wochen ohne ihr Jahr. Fügen Sie eine Spalte „Jahr“ mit dem Jahr jeder Zeile ein.',
   '{column} of {file} is a fuel that is not compared here. Use a record of electricity, gas, oil, LPG, pellets or heat, or type the heat loss.':
