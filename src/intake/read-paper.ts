@@ -169,6 +169,10 @@ export function readPages(
     bills.length > 1 ||
     bills.some(({ sections }) => sections.some((one, i) => sections.findIndex(({ fuel }) => fuel === one.fuel) < i));
   const settled = isSeveral ? { ...choices, paper: withoutDays(said) } : choices;
+  // Goes first: of dollars nobody is asked for a VAT.
+  const isOther = context.money ? money !== context.money : money === '$' && how.monthFirst !== true;
+  if (isOther && !said.money) book.add('paper-money-asked', 'question', { found: money });
+  else if (money !== (context.money ?? '£')) book.add('paper-money', 'note', { found: money });
   const read = bills.map((understood, i) => {
     const sections = understood.sections.map((section) => readSection(section, understood, settled, book));
     const typed = typedBoxes(corrected, said);
@@ -180,9 +184,6 @@ export function readPages(
   });
   const sections = read.flatMap((one) => one.sections);
   const values = read.flatMap((one) => one.values);
-  const isOther = context.money ? money !== context.money : money === '$' && how.monthFirst !== true;
-  if (isOther && !said.money) book.add('paper-money-asked', 'question', { found: money });
-  else if (money !== (context.money ?? '£')) book.add('paper-money', 'note', { found: money });
   if (sections.some(({ section: { lines } }) => sumQuantity(lines.filter(({ kind }) => kind === 'energy')) < 0)) {
     // Nothing that was asked until then could change it.
     const only = openRemarkBook(fileName);

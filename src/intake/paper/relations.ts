@@ -4,7 +4,16 @@
  * scrambled bills show how few come about by chance. One role a number, one product an amount.
  */
 import type { Figure, RowFacts } from './figures.ts';
-import { CALORIFIC, CORRECTION, ENERGY, HUNDRED_CUBIC_FEET, READING, STANDING } from './vocabulary.ts';
+import {
+  CALORIFIC,
+  CORRECTION,
+  ELECTRICITY,
+  ENERGY,
+  GAS,
+  HUNDRED_CUBIC_FEET,
+  READING,
+  STANDING,
+} from './vocabulary.ts';
 
 export interface Proof {
   /** Its members, the result last. */
@@ -121,7 +130,9 @@ export function findFarProducts(
   /** All three apart, such as charges on one page, readings and prices on others; words tell the kind of charge. */
   const apart = ({ figures, words }: RowFacts, amount: Figure): Product[] => {
     const isOfDays = STANDING.test(words);
-    if (figures.length > 1 || !(isOfDays || ENERGY.test(words))) return [];
+    // "Electricity £278.18" is for energy too.
+    const isOfEnergy = ENERGY.test(words) || ELECTRICITY.test(words) || GAS.test(words);
+    if (figures.length > 1 || !(isOfDays || isOfEnergy)) return [];
     const ofKind = listed.filter(({ per }) => per === (isOfDays ? 'day' : 'unit'));
     const counts = uses.filter(({ kind }) => (kind === 'days') === isOfDays);
     return productsOf(amount, counts, ofKind, -FAR);
@@ -389,12 +400,12 @@ function settle<P extends Proof>(
 ): P[] {
   const taken = new Map<Figure, 'earlier' | 'later' | undefined>();
   const kept: P[] = [];
-  for (const one of found.toSorted((a, b) => b.bits - a.bits)) {
+  for (const one of found.filter(({ bits }) => bits >= LEAST_BITS).toSorted((a, b) => b.bits - a.bits)) {
     const roles = rolesOf(one);
     const isTaken = roles.some(
       ([figure, role]) => taken.has(figure) && (!role || !taken.get(figure) || taken.get(figure) === role),
     );
-    if (one.bits < LEAST_BITS || isTaken) continue;
+    if (isTaken) continue;
     for (const [figure, role] of roles) taken.set(figure, role);
     kept.push(one);
   }

@@ -241,6 +241,12 @@ function settleNet(input: NetInput): Totals | undefined {
   // Where VAT is inside the prices, their sum is the total and nothing is net.
   const whole = parts.length > 1 ? prefer(netPence, vat?.included ? TOTAL : NET) : undefined;
   const net = vat?.included ? undefined : whole;
+  const grossPence = netPence + (vat && !vat.included ? penceOf(vat.tax) : 0);
+  const total = vat?.included
+    ? (whole ?? prefer(grossPence, TOTAL))
+    : prefer(grossPence, TOTAL, [vat ? net : undefined]);
+  // Most of what is tried comes to nothing that is printed.
+  if (!whole && !vat && !total) return undefined;
   const proofs: Proof[] = [];
   const sumBits = Math.log2(netPence) - Math.log2(Math.max(1, printed.length * tried)) + 4;
   const isSure = sumBits >= LEAST_BITS;
@@ -248,10 +254,6 @@ function settleNet(input: NetInput): Totals | undefined {
     `${one.negative || before.some(({ figure, pence }) => figure === one && pence < 0) ? '− ' : '+ '}${unsigned(one)}`;
   const sum = parts.map(signed).join(' ').replace(/^\+ /, '');
   if (whole && isSure) proofs.push({ figures: [...parts, whole], sum: `${sum} = ${whole.text}`, bits: sumBits });
-  const grossPence = netPence + (vat && !vat.included ? penceOf(vat.tax) : 0);
-  const total = vat?.included
-    ? (whole ?? prefer(grossPence, TOTAL))
-    : prefer(grossPence, TOTAL, [vat ? net : undefined]);
   if (vat) {
     const base = whole?.text ?? printedAs(netPence, vat.tax);
     const share = vat.included ? `${vat.rate.text} ÷ (100 % + ${vat.rate.text})` : vat.rate.text;

@@ -192,7 +192,8 @@ function linesOfPage(
     return Math.max(findTotals(input)?.confirmed ?? 0, findSeveralTaxes(input)?.confirmed ?? 0);
   };
   // Equal charges below days of their own, where no total holds those of all.
-  const byDays = confirmed(repeated) > 0 ? repeated : dropRepeats(inTurn, rows, true);
+  const isRepeating = repeated.length < every.length;
+  const byDays = isRepeating && confirmed(repeated) === 0 ? dropRepeats(inTurn, rows, true) : repeated;
   const once = byDays.length > repeated.length ? byDays : repeated;
   const isEach = every.length > once.length && confirmed(every) > confirmed(once);
   const counted = (isEach ? every : once).filter((line, _, all) => !isSumOf(line, all, 2));

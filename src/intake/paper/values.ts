@@ -102,12 +102,14 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
       const name = meterName(own[0]!, fuel ?? 'electricity');
       const reading = made?.readings.get(name);
       const isNamed = own[0]!.register !== undefined && !own[0]!.registerGuessed;
+      // With readings of its own it is a register, whatever its name.
+      const isMetered = own.every(({ quantity }) => section.differences.some(({ used }) => used === quantity));
       const isGivenBack = own.some(
         ({ amount, quantity }) => amount.negative && !GIVEN_BACK.test(rows[(quantity ?? amount).row]!.words),
       );
       const isGuessed =
         own.some((line) => line.isGuessed || isBesideAnother(line, own)) ||
-        (groups.length > 1 && !isNamed) ||
+        (groups.length > 1 && !isNamed && !isMetered) ||
         isGivenBack;
       const meaning = isGuessed ? 'guessed' : 'said';
       if (reading) {

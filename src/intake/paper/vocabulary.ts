@@ -31,7 +31,7 @@ export const STANDING = words(
 );
 export const LEVY = words(
   'levy|levies|stromsteuer|energiesteuer|erdgassteuer|contribution\\w*|co.{0,2}[- ]?(?:preis|kosten|abgabe|steuer|zertifikat)\\w*|co[2₂][- ]?\\w*|carbon (?:tax|price)|climate change levy|behg\\w*|netzentgelt\\w*|netznutzung\\w*|energiebelasting|trasporto|accisa?e?|accijns\\w*|nettarie(?:f|ven)|cspe|cta|impuesto (?:sobre la )?electricidad|oneri',
-  'abgaben?|umlage',
+  'abgaben?|umlagen?',
 );
 export const ENERGY = words(
   'units?|energy|usage|use|used|consumption|kwh|unit rate|arbeitspreis\\w*|arbeit|verbrauch\\w*|energie\\w*|lieferung|menge|consommation|énergie|levering|verbruik|consumo|quota energia|energía',
