@@ -771,6 +771,99 @@ describe('bills as suppliers set them, each with what must not be taken', () => 
     // 1 kWh is 3.6 MJ by definition of the SI.
     expect(gas.series[0]!.total).toBeCloseTo(9600 / 3.6, 6);
   });
+  test('a chart below what electricity is made of is of no other fuel', async () => {
+    const months = [386, 458, 264].map((kWh, i) => ({ text: String(kWh), x: 50 + 40 * i, y: 360, size: 11 }));
+    const bill = await read(
+      writePdf([
+        [
+          ...setLines([
+            ['Electricity bill, 12 June 2024 to 11 July 2024'],
+            ['Electricity 215 kWh at 27.07p', '£58.20'],
+            ['Standing charge 30 days at 56.90p', '£17.07'],
+            ['VAT at 5 %', '£3.76'],
+            ['Total', '£79.03'],
+            ['Our fuel mix'],
+            ['Coal 2.1%', '3.9%'],
+            ['Natural gas 31.4%', '38.5%'],
+            ['Other 1.7%', '2.8%'],
+          ]),
+          { text: 'Your electricity by month (kWh)', x: 50, y: 330, size: 11 },
+          ...months,
+        ],
+      ]),
+    );
+    expect(codesOf(bill, 'question', 'refusal')).toEqual([]);
+  });
+  test('the printed sum of uses with decimals is no other use', async () => {
+    // 105.1 + 117.1 + 105.1 is not 327.3 in binary fractions.
+    const bill = await readLines([
+      ['Electricity bill, 1 May 2026 to 31 May 2026'],
+      ['Peak 105.10 kWh at 40.00p', '£42.04'],
+      ['Day 117.10 kWh at 20.00p', '£23.42'],
+      ['Off-peak 105.10 kWh at 10.00p', '£10.51'],
+      ['Total use 327.30 kWh', '£75.97'],
+      ['Standing charge 31 days at 50.00p', '£15.50'],
+      ['VAT at 5 %', '£4.57'],
+      ['Total', '£96.04'],
+    ]);
+    expect(105.1 + 117.1 + 105.1).not.toBe(327.3);
+    expect(codesOf(bill, 'question', 'refusal')).toEqual([]);
+  });
+  test('a charge without a price above the first of two steps is in their sum', async () => {
+    const bill = await readLines([
+      ['Electricity, 5 March 2025 to 4 April 2025, 31 days'],
+      ['Standing charge', '£14.11'],
+      ['First 500 kWh at 11.08p', '£55.40'],
+      ['Next 387 kWh at 17.286p', '£66.90'],
+      ['Subtotal', '£136.41'],
+      ['VAT at 5 %', '£6.82'],
+      ['Total', '£143.23'],
+    ]);
+    expect(codesOf(bill, 'question', 'refusal')).toEqual([]);
+    expect(bill.series[0]!.periods![0]).toMatchObject({ kWh: 887, costPence: 14323 });
+  });
+  test('charges, readings and prices on pages of their own are one bill', async () => {
+    const pages: readonly (readonly Line[])[] = [
+      [
+        ['Your bill for 3 May 2025 to 2 August 2025'],
+        ['Electricity', '£278.18'],
+        ['Standing charge', '£47.76'],
+        ['VAT at 5%', '£16.30'],
+        ['Total', '£342.24'],
+      ],
+      [
+        ['Reading on 3 May 2025', '72254'],
+        ['Reading on 2 August 2025', '73415'],
+        ['Electricity used', '1161 kWh'],
+      ],
+      [
+        ['Unit rate', '23.96p per kWh'],
+        ['Standing charge', '51.91p per day'],
+        ['Days in this bill', '92 days'],
+      ],
+    ];
+    const bill = await read(writePdf(pages.map(setLines)));
+    expect(codesOf(bill, 'question', 'refusal')).toEqual([]);
+    expect(bill.series[0]!.periods![0]).toMatchObject({ kWh: 1161, costPence: 34224 });
+  });
+  test('of dollars nobody is asked for a VAT, and the therms said to be used are those of two prices', async () => {
+    const bill = await read(
+      writePdf([
+        setLines([
+          ['Gas service from 03/20/2025 to 04/20/2025 (31 days)'],
+          ['Therms used', '149'],
+          ['Customer charge', '$14.33'],
+          ['Distribution charge 149 therms @ $0.3936', '$58.65'],
+          ['Gas supply charge 149 therms @ $0.6717', '$100.08'],
+          ['Total current charges', '$173.06'],
+        ]),
+      ]),
+      { dayFirst: false, paper: { money: true } },
+    );
+    expect(codesOf(bill, 'question', 'refusal')).toEqual([]);
+    // A therm is 29.3071 kWh.
+    expect(bill.series[0]!.total).toBeCloseTo(149 * 29.3071, 0);
+  });
   test.each(['120 m³ £0.9150', '120 Smc £0.9150'])('gas charged for by %s alone is refused as such', async (count) => {
     const gas = await readLines([
       ['Gas bill, 12 March 2025 to 8 April 2025'],
