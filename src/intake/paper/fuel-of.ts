@@ -3,6 +3,7 @@ import { monthOfName } from '../dates/month-names.ts';
 import { isKnownWord } from '../layout/names.ts';
 import type { Figure, RowFacts } from './figures.ts';
 import { isName } from './people.ts';
+import { isMoney } from './relations.ts';
 import { ELECTRICITY, GAS, HEAT, PERIOD, VAT, WATER } from './vocabulary.ts';
 
 /** Water and piped heat are known so that they are left out. */
@@ -14,6 +15,8 @@ interface FuelMark {
   readonly x: number;
   readonly end: number;
   readonly fuel: PaperFuel;
+  /** A row with an amount names its own amount first of all. */
+  readonly isPriced: boolean;
 }
 
 const FUELS: readonly (readonly [RegExp, PaperFuel])[] = [
@@ -132,6 +135,7 @@ function findFuels(rows: readonly RowFacts[]): Fuels {
     if (isPassing) return [];
     const isShort = words.split(/\s/).length <= HEADING_WORDS && !/^\p{Ll}|\.$/u.test(text);
     if (figures.length > 0 || dates.length > 0 || isShort) isSaid = true;
+    const isPriced = figures.some(isMoney);
     let word = 0;
     const cells = text.split('\t').map((cell) => {
       const parts = cell.split(' ');
@@ -144,11 +148,18 @@ function findFuels(rows: readonly RowFacts[]): Fuels {
     });
     return cells.flatMap(({ cell, x, end, count }) => {
       const [fuel, other] = cells.length > 1 ? fuelsIn(cell) : named;
-      return fuel && !other && count <= HEADING_WORDS ? [{ row: at, x, end, fuel }] : [];
+      return fuel && !other && count <= HEADING_WORDS ? [{ row: at, x, end, fuel, isPriced }] : [];
     });
   });
   const [only] = everywhere;
   return { of: fuelOf, named: new Set([...everywhere, ...inPassing]) };
+
+  /** Where the heading of a page was not read, the sums on it say more than the last line of the page before. */
+  function sumsOfPage({ box: { page } }: Figure, above: FuelMark): PaperFuel | undefined {
+    if (rows[above.row]!.row.page === page) return undefined;
+    const own = marks.filter(({ row }) => rows[row]!.row.page === page);
+    return own.every(({ fuel, isPriced }) => isPriced && fuel === own[0]!.fuel) ? own[0]?.fuel : undefined;
+  }
 
   function fuelOf(figure: Figure): PaperFuel | undefined {
     const own = fuelsIn(figure.before);
@@ -162,7 +173,7 @@ function findFuels(rows: readonly RowFacts[]): Fuels {
       if (at >= figure.row) continue;
       const inColumn = together.length > 1 ? together.filter((mark) => isUnder(figure, mark)) : [];
       const mine = inColumn.length === 1 ? inColumn[0] : together.filter(({ x }) => x <= figure.box.x + 4).at(-1);
-      if (mine) return mine.fuel;
+      if (mine) return (mine.isPriced ? sumsOfPage(figure, mine) : undefined) ?? mine.fuel;
     }
     return everywhere.size === 1 && isSaid ? only : undefined;
   }

@@ -895,3 +895,37 @@ describe('bills as suppliers set them, each with what must not be taken', () => 
     expect(asked.flat().length).toBeLessThan(SET_BILLS.length * 0.35);
   });
 });
+
+test('a page whose heading was not read is of the fuel that its sums name, not of the last line before it', async () => {
+  const glance: Line[] = [
+    ['Your bill for 5 July 2024 to 4 August 2024'],
+    ['Electricity (page 2)', '£155.79'],
+    ['Gas (page 3)', '£75.37'],
+    ['New charges', '£231.16'],
+  ];
+  const page = (fuel: string, lines: readonly Line[], net: string, vat: string, total: string): Line[] => [
+    ...lines,
+    [`${fuel} before VAT`, net],
+    ['VAT at 5%', vat],
+    [`${fuel} charges`, total],
+  ];
+  const power: Line[] = [
+    ['540 kWh at 24.99p', '£134.95'],
+    ['31 days at 43.28p standing charge', '£13.42'],
+  ];
+  const gas: Line[] = [
+    ['891 kWh at 7.11p', '£63.35'],
+    ['31 days at 27.18p standing charge', '£8.43'],
+  ];
+  const { series } = await read(
+    writePdf([
+      setLines(glance),
+      setLines(page('Electricity', power, '£148.37', '£7.42', '£155.79')),
+      setLines(page('Gas', gas, '£71.78', '£3.59', '£75.37')),
+    ]),
+  );
+  expect(series.map(({ carrier, periods }) => [carrier, periods![0]!.kWh, periods![0]!.costPence])).toEqual([
+    ['electricity', 540, 15_579],
+    ['gas', 891, 7537],
+  ]);
+});
