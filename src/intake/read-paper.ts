@@ -39,6 +39,7 @@ const FAULTS: Readonly<Record<PaperFault, RemarkCode>> = {
   'many-pictures': 'paper-many-pages',
   bomb: 'paper-bomb',
   'no-text': 'paper-no-text',
+  packed: 'picture-kind',
   'picture-kind': 'picture-kind',
   'picture-broken': 'picture-broken',
   'picture-large': 'picture-large',

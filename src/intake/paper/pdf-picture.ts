@@ -18,14 +18,15 @@ interface Raster {
 }
 type Matrix = readonly [number, number, number, number, number, number];
 
-export async function pictureOfPage(page: PDFPageProxy): Promise<Grey | undefined> {
+/** `packed` where a picture as large as a page is packed in a way that is not read here (JBIG2, CCITT, JPEG 2000). */
+export async function pictureOfPage(page: PDFPageProxy): Promise<Grey | 'packed' | undefined> {
   const { OPS } = await import('pdfjs-dist/legacy/build/pdf.mjs');
   const { width, height, transform } = page.getViewport({ scale: 1 });
   const scale = LONG_SIDE / Math.max(width, height);
   const size = { width: Math.round(width * scale), height: Math.round(height * scale) };
   const { fnArray, argsArray } = await page.getOperatorList();
   let drawn: Uint8Array | undefined;
-  let covered = 0;
+  let [covered, lost] = [0, 0];
   let place = transform.map((one) => one * scale) as unknown as Matrix;
   const kept: Matrix[] = [];
   for (let i = 0; i < fnArray.length; i++) {
@@ -39,12 +40,17 @@ export async function pictureOfPage(page: PDFPageProxy): Promise<Grey | undefine
     } else if (fnArray[i] === OPS.paintFormXObjectEnd) place = kept.pop() ?? place;
     else if (fnArray[i] === OPS.paintImageXObject || fnArray[i] === OPS.paintInlineImageXObject) {
       const raster = typeof args?.[0] === 'string' ? await fetched(page, args[0]) : (args?.[0] as Raster | undefined);
-      if (!raster?.data || !raster.kind) continue;
+      const share = Math.abs(place[0] * place[3] - place[1] * place[2]) / (size.width * size.height);
+      if (!raster?.data || !raster.kind) {
+        lost += share;
+        continue;
+      }
       drawn ??= new Uint8Array(size.width * size.height).fill(255);
-      covered += Math.abs(place[0] * place[3] - place[1] * place[2]) / (size.width * size.height);
+      covered += share;
       lay(raster, place, drawn, size);
     }
   }
+  if (lost >= LEAST_SHARE) return 'packed';
   return drawn && covered >= LEAST_SHARE ? { ...size, points: drawn } : undefined;
 }
 

@@ -5,7 +5,7 @@ import { pictureOfPage } from './pdf-picture.ts';
 import { PdfPort } from './pdf-port.ts';
 import { MOST_POINTS } from './picture.ts';
 
-export type PdfFault = 'locked' | 'broken' | 'many-pages' | 'bomb' | 'no-text';
+export type PdfFault = 'locked' | 'broken' | 'many-pages' | 'bomb' | 'no-text' | 'packed';
 
 /** A bill has two to eight pages; what is longer is a contract or a book. */
 export const MOST_PAGES = 20;
@@ -68,6 +68,7 @@ export async function readPdfWords(
       const view = straight(written, transform);
       const upright = turnUpright(overprintDropped(written.flatMap((item) => wordsOf(item, view))), width, height);
       const picture = upright.words.length < FEW_WORDS ? await pictureOfPage(page) : undefined;
+      if (picture === 'packed') return { fault: 'packed' };
       sheets.push(
         ...(picture
           ? takePicture(picture)

@@ -315,6 +315,22 @@ describe('paper that is no bill, or none that can be read', () => {
     ['locked', () => latin(locked()), 'paper-locked'],
     ['damaged', () => latin('%PDF-1.4\nnothing of a PDF'), 'paper-broken'],
     [
+      'a scan packed as faxes are',
+      () => {
+        const page = '<< /Type /Page /Parent 2 0 R /MediaBox [0 0 595 842] /Contents 4 0 R';
+        const fax = '/Subtype /Image /Width 1654 /Height 2339 /BitsPerComponent 1 /ColorSpace /DeviceGray';
+        const parts = [
+          '<< /Type /Catalog /Pages 2 0 R >>',
+          '<< /Type /Pages /Kids [3 0 R] /Count 1 >>',
+          `${page} /Resources << /XObject << /I 5 0 R >> >> >>`,
+          '<< /Length 30 >>\nstream\nq 595 0 0 842 0 0 cm /I Do Q  \nendstream',
+          `<< /Type /XObject ${fax} /Filter /CCITTFaxDecode /Length 4 >>\nstream\nfax!\nendstream`,
+        ].map((part, i) => `${i + 1} 0 obj\n${part}\nendobj\n`);
+        return latin(`%PDF-1.4\n${parts.join('')}trailer\n<< /Root 1 0 R /Size 6 >>\n%%EOF`);
+      },
+      'picture-kind',
+    ],
+    [
       'with letters larger than any number',
       () => latin(plain().replaceAll(/ [\d.]+ Tf/g, ` 1${'0'.repeat(400)} Tf`)),
       'paper-broken',
