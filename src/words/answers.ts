@@ -52,7 +52,7 @@ export const BESIDE_ANSWERS: Readonly<Record<string, readonly BesideChoice[]>> =
 };
 
 /** Units that fit what the record is of. */
-function unitsFor({ column, carrier }: Remark, { series }: Pick<IntakePreview, 'series'>): readonly string[] {
+export function unitsFor({ column, carrier }: Remark, { series }: Pick<IntakePreview, 'series'>): readonly string[] {
   const of =
     carrier ?? (series.find(({ name }) => name === column) ?? (series.length === 1 ? series[0] : undefined))?.carrier;
   return ENERGY_UNITS.filter((unit) => of === undefined || isUnitOf(of, unit));
@@ -87,7 +87,11 @@ export function answerSentence(remark: Remark, preview: Pick<IntakePreview, 'cho
   }
   const key = KEYS.find(([code]) => code.test(remark.code))?.[1];
   const ofKey =
-    key === 'unit' ? unitsFor(remark, preview) : (BESIDE_ANSWERS[remark.code] ?? (key && OTHER_VALUES[key]));
+    key === 'unit'
+      ? unitsFor(remark, preview)
+      : remark.code === 'register-rising-asked'
+        ? [preview.shape ?? 'bills', 'counter']
+        : (BESIDE_ANSWERS[remark.code] ?? (key && OTHER_VALUES[key]));
   const possible = remark.code === 'column-asked' ? ['every=true'] : ofKey;
   const others = possible?.join(', ') ?? 'none';
   const value = key === undefined ? choices.columns?.value : taken(key, remark, choices);

@@ -44,16 +44,7 @@ export const register: IntakeShape = {
     const counters = counterColumns(sheet);
     const column = counters[0];
     if (!column) return { fit: 0.02, reason: 'no column that only goes up' };
-    if (
-      quantityColumns(sheet, [sheet.dateColumn]).some(
-        (c) =>
-          !counters.includes(c) &&
-          c.largest > c.smallest &&
-          !isCounter(sheet, c) &&
-          c.meaning.role === 'value' &&
-          isOfEnergy(sheet, c),
-      )
-    )
+    if (amountsBeside(sheet, counters).length > 0)
       return { fit: 0.3, reason: 'a counter, but a column of amounts used as well' };
     if (column.meaning.role === 'reading')
       return { fit: 0.93, reason: tell('named-a-reading', { column: column.heading }) };
@@ -77,6 +68,13 @@ export const register: IntakeShape = {
       return nothingRead(choices, dates.count);
     }
     if (columns.length > 1) remarkSeveral(sheet, columns, book);
+    // Said to be a counter, the others of the file may still be amounts.
+    const amounts = several.length > 0 && choices.shape === register.name ? amountsBeside(sheet, several) : [];
+    if (amounts.length > 0)
+      book.add('columns-left-out', 'note', {
+        found: listNames(amounts.map((c) => columnName(sheet, c.index))),
+        expected: listNames(several.map((c) => columnName(sheet, c.index))),
+      });
     remarkPhases(sheet, columns, book);
     if (rivals.length > 0 && !every)
       book.add('column-asked', 'question', {
@@ -134,6 +132,17 @@ export const register: IntakeShape = {
     };
   },
 };
+
+/** Columns of energy that rise and fall beside the counters. */
+const amountsBeside = (sheet: Sheet, counters: readonly ColumnFacts[]): readonly ColumnFacts[] =>
+  quantityColumns(sheet, [sheet.dateColumn]).filter(
+    (c) =>
+      !counters.includes(c) &&
+      c.largest > c.smallest &&
+      !isCounter(sheet, c) &&
+      c.meaning.role === 'value' &&
+      isOfEnergy(sheet, c),
+  );
 
 /** "Outdoor temperature" may have no unit. */
 const isOfWarmth = ({ meaning: { unit, carrier } }: ColumnFacts): boolean =>

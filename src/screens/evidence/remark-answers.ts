@@ -10,7 +10,7 @@ import {
 } from '../../intake/intake.ts';
 import { type Remark, standsBeside } from '../../model/shapes/evidence.ts';
 import { PRICED_CARRIERS, SALE_UNIT_IDS } from '../../model/shapes/heating.ts';
-import { BESIDE_ANSWERS, isOfOneColumn } from '../../words/answers.ts';
+import { BESIDE_ANSWERS, isOfOneColumn, unitsFor } from '../../words/answers.ts';
 import { columnNames } from '../../words/remarks.ts';
 import { phrase, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
@@ -40,11 +40,15 @@ const UNITS: readonly EnergyUnit[] = [
 
 const DEGREES: readonly EnergyUnit[] = ['°C', '°F', 'K'];
 /** Units that may be meant where one was taken: those that the kind of energy has, and gas where its kind is asked too. */
-function unitsLike({ code, expected, carrier }: Remark, { remarks }: IntakePreview): readonly EnergyUnit[] {
+function unitsLike(remark: Remark, preview: IntakePreview): readonly EnergyUnit[] {
+  const { code, expected, carrier } = remark;
+  const { remarks } = preview;
   if (DEGREES.some((unit) => unit === expected)) return DEGREES;
   // A meter counts in no bags.
   if (code === 'espi-type-missing') return UNITS.filter((unit) => !SALE_UNIT_IDS.some((one) => one === unit));
-  if (carrier === undefined || code === 'unit-not-of-carrier') return UNITS;
+  // The unit that it says would only be asked about again.
+  if (code === 'unit-not-of-carrier') return UNITS.filter((unit) => unitsFor(remark, preview).includes(unit));
+  if (carrier === undefined) return UNITS;
   const isGuessed = remarks.some((one) => one.code === 'carrier-guessed');
   return UNITS.filter((unit) => isUnitOf(carrier, unit) || (isGuessed && isUnitOf('gas', unit)));
 }

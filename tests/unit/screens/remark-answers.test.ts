@@ -5,6 +5,7 @@ import type { IntakeChoices, IntakeContext, IntakePreview } from '../../../src/i
 import { readFile } from '../../../src/intake/read-file.ts';
 import { kWhPerUnit } from '../../../src/reference/fuels.ts';
 import { answersTo } from '../../../src/screens/evidence/remark-answers.ts';
+import { answerSentence } from '../../../src/words/answers.ts';
 
 const CORPUS = fileURLToPath(new URL('../../corpus/', import.meta.url));
 const context: IntakeContext = {
@@ -51,6 +52,30 @@ describe('every question of the corpus can be answered', () => {
         'espi-clock-asked',
       ].filter((code) => !codes.has(code)),
     ).toEqual([]);
+  });
+
+  const readText = (text: string, choices: IntakeChoices = {}) =>
+    readFile('made.csv', new TextEncoder().encode(text), choices, context).preview;
+  test('a unit that its energy lacks is not offered again', () => {
+    const text = [
+      'From,To,Propane (m3)',
+      ...[45, 52, 48, 31].map((v, i) => `2026-0${i + 1}-01,2026-0${i + 2}-01,${v}`),
+    ].join('\n');
+    const isAsked = ({ code }: { readonly code: string }) => code === 'unit-not-of-carrier';
+    const preview = readText(text);
+    const answers = answersTo(preview.remarks.find(isAsked)!, preview);
+    expect(answers.length).toBeGreaterThan(0);
+    for (const { choice } of answers) expect(readText(text, choice).remarks.filter(isAsked)).toEqual([]);
+  });
+  test('amounts beside what is said to be a running meter are named as left out, and the shapes that it can be are told', () => {
+    const days = Array.from({ length: 10 }, (_, i) => `2026-01-${i + 10},${11 + (i % 3)},${50 + 51 * i}`);
+    const text = ['Date,Electricity (kWh),Gas (kWh)', ...days].join('\n');
+    const preview = readText(text);
+    const remark = preview.remarks.find(({ code }) => code === 'register-rising-asked')!;
+    expect(answerSentence(remark, preview)).toContain('possible: days, counter');
+    const counter = readText(text, { shape: 'counter' });
+    expect(counter.series.map(({ name, total }) => [name, total])).toEqual([['Gas (kWh)', 9 * 51]]);
+    expect(counter.remarks.find(({ code }) => code === 'columns-left-out')?.found).toBe('Electricity (kWh)');
   });
 
   test('of a unit only those that the kind of energy has are offered', () => {
