@@ -60,6 +60,13 @@ describe('stations that have been read for longer than meters', () => {
     expect(preview.remarks.find(({ code }) => code === 'rows-early')?.count).toBe(365 * 5 + 1);
     expect(preview.remarks.filter(({ weight }) => weight !== 'note')).toEqual([]);
   });
+  test('year, m and d beside each other are a date', () => {
+    const rows = Array.from({ length: 96 }, (_, i) => `2025,3,${1 + Math.floor(i / 24)},${i % 24}:00,${i % 7}.5`);
+    const { preview } = read(`Year,m,d,Time,Air temperature (degC)\n${rows.join('\n')}\n`, 'Europe/Helsinki');
+    expect(preview.series.map(({ carrier, from, to, present }) => [carrier, from, to, present])).toEqual([
+      ['outdoor-temperature', '2025-03-01', '2025-03-05', 96],
+    ]);
+  });
   test('a lone old year among others is a slip', () => {
     const rows = ['2025-01-01,1', '1925-01-02,2', '2025-01-03,3', '2025-01-04,4', '2025-01-05,5', '2025-01-06,6'];
     const { preview } = read(`Date,Electricity kWh\n${rows.join('\n')}\n`);
