@@ -10,6 +10,7 @@ import { Carrier, Evidence, EvidencePeriod, Remark, Series, SeriesRole } from '.
 import { TypedAnswer } from '../model/shapes/guided-search.ts';
 import { Household } from '../model/shapes/household.ts';
 import { Tariff } from '../model/shapes/tariff.ts';
+import { Grade } from '../model/shapes/working.ts';
 import { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { CURRENCIES } from '../words/say.ts';
 import type { DeskRefusal } from './desk-error.ts';
@@ -96,6 +97,8 @@ export const EstimateSummary = z.object({
   heatPumpPence: z.number(),
   lowPence: z.number(),
   highPence: z.number(),
+  /** How well the yearly cost was known. */
+  grade: Grade,
   /** The offer that it is for, where there were several. */
   offer: z.object({ id: z.string(), name: z.string() }).optional(),
   /** Money of these amounts; absent means pounds. */

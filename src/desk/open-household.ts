@@ -20,6 +20,7 @@ function summariseEstimate(estimate: WrittenEstimate): EstimateSummary {
     heatPumpPence: heatPump?.value ?? 0,
     lowPence: heatPump?.low ?? 0,
     highPence: heatPump?.high ?? 0,
+    grade: heatPump?.grade ?? 'assumed',
     ...(estimate.household.offer ? { offer: estimate.household.offer } : {}),
     ...(estimate.currency === undefined ? {} : { currency: estimate.currency }),
   };

@@ -1,7 +1,7 @@
 /** What drives the running cost, one thing at a time: each sentence from the model's own steps about what is shown. */
 import type { Figure } from '../model/shapes/appraisal.ts';
 import type { Driver, DriverName, EmitterCase, WhatDrives } from '../model/what-drives/what-drives.ts';
-import { degrees, grouped, poundsRange, spokenPounds } from './numbers.ts';
+import { degrees, factor, grouped, poundsRange, spokenPounds } from './numbers.ts';
 import { say } from './say.ts';
 
 /** Below £5 a year nobody would notice. */
@@ -60,7 +60,9 @@ export const startsFromSentence = (whatIf: string): string =>
 
 /** Why the factor may rise with warmer rooms, which nobody should take for thrift; else nothing. */
 export function driverNote({ name, points }: Pick<Driver, 'name' | 'points'>): string {
-  const rises = name === 'room' && points.length > 1 && points.at(-1)!.factor > points[0]!.factor;
+  const [first = 0, last = 0] = [points[0]?.factor, points.at(-1)?.factor];
+  // As it is shown: of a rise that nobody sees nothing is said.
+  const rises = name === 'room' && last > first && factor(last) !== factor(first);
   return rises ? say('The factor rises only because hot water, which is harder to heat, becomes a smaller part.') : '';
 }
 

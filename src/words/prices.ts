@@ -29,7 +29,19 @@ export function pricesSentence(prices: Prices, fuel: Fuel | null): string {
           fuel: carrierName(fuel),
           fuelPrice: pence(other.pencePerKWh),
         });
-  return `${reckoned} ${datesSentence(prices.electricity)}`;
+  return datesApart(prices, fuel) === '' ? `${reckoned} ${datesSentence(prices.electricity)}` : reckoned;
+}
+
+/** "Electricity: prices from January 2026 on. Gas: prices of October to December 2026."; nothing where both are of the same months. */
+export function datesApart(prices: Prices, fuel: Fuel | null): string {
+  const { electricity } = prices;
+  const other = fuel === null ? undefined : priceOf(prices, fuel)?.basis;
+  if (fuel === null || !other || datesInShort(other) === datesInShort(electricity)) return '';
+  return say('Electricity: {prices}. {fuel}: {fuelPrices}.', {
+    prices: datesInShort(electricity),
+    fuel: capitalised(carrierName(fuel)),
+    fuelPrices: datesInShort(other),
+  });
 }
 
 /** "These are prices of October to December 2026." */
@@ -62,13 +74,19 @@ export function ageSentence(basis: Pick<PriceBasis, 'staleDays'>, carrier: strin
   );
 }
 
-export function gradeSentence({ grade, origin }: Pick<PriceBasis, 'grade' | 'origin'>, carrier: string): string {
-  if (grade !== 'assumed')
-    return say('The {fuel} price comes from {origin}.', { fuel: carrierName(carrier), origin: sayTold(origin) });
+export function gradeSentence(basis: Pick<PriceBasis, 'grade' | 'origin' | 'kind'>, carrier: string): string {
+  const { grade, kind } = basis;
+  const known = { fuel: carrierName(carrier), origin: sayTold(basis.origin) };
+  if (grade !== 'assumed' || kind === 'typed') return say('The {fuel} price comes from {origin}.', known);
+  if (kind === 'own') return `${say('The {fuel} price comes from {origin}.', known)} ${partAssumedSentence(basis)}`;
   return say('Nobody has given the {fuel} price, so we use a published one. The working names its source.', {
     fuel: carrierName(carrier),
   });
 }
+
+/** Of a tariff of the household's own that is not known whole; else nothing. */
+const partAssumedSentence = ({ grade, kind }: Pick<PriceBasis, 'grade' | 'kind'>): string =>
+  grade === 'assumed' && kind === 'own' ? say('A part of it is assumed, such as the hours of a night rate.') : '';
 
 /** "Oct–Dec 2026". */
 function monthsInShort(from: CivilDate, to: CivilDate): string {
@@ -132,8 +150,9 @@ export function standsSentence({ stands }: Pick<PriceBasis, 'stands'>): string {
 }
 
 /** What a paper says of a price beside its days: that they had ended, and that somebody let it stand; none where neither. */
-export const priceNotes = (basis: Pick<PriceBasis, 'staleDays' | 'stands'>): string[] =>
+export const priceNotes = (basis: Pick<PriceBasis, 'staleDays' | 'stands' | 'grade' | 'kind'>): string[] =>
   [
+    partAssumedSentence(basis),
     basis.staleDays
       ? say('They had ended {days, plural, one {# day} other {# days}} before this paper was made.', {
           days: basis.staleDays,

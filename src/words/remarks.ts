@@ -402,7 +402,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} repeats {count, plural, one {# day} other {# days}} that {names} had, {days}, with the same values. They count once.',
   ),
   'overlap-different': phrase(
-    '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. There {expectedNames} counts, as the surer. Remove it if the other is right.',
+    '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. There {expectedNames} counts. Remove it if the other is right.',
   ),
   'records-asked': phrase(
     '{file}: {series} and {names} are of one kind. On {count, plural, one {# day} other {# days}} that both have they differ by {energy}. Two meters of this home are added. Where one repeats or holds the other, keep one aside. One that puts the other right counts instead. Choose.',

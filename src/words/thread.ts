@@ -26,6 +26,7 @@ interface SpokenEstimate {
   readonly heatPumpPence: number;
   readonly lowPence: number;
   readonly highPence: number;
+  readonly grade: Grade;
   readonly id?: string;
   /** Money of its amounts; absent means pounds. */
   readonly currency?: Currency | undefined;
@@ -168,7 +169,7 @@ function estimateLine({ estimates }: ThreadInput, line: Line): ThreadLine {
       number: String(last.number),
       date: longDate(last.madeOn.slice(0, 10)),
     }),
-    'measured',
+    last.grade,
   );
 }
 

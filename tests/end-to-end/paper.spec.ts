@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { chooseFile, comeToRest, expect, sample, takePicture, test, writeFile } from './host.ts';
+import { chooseFile, comeToRest, expect, sample, takePicture, test, waitUntilKept, writeFile } from './host.ts';
 
 async function openEvidence(page: Page): Promise<void> {
   await page.getByRole('link', { name: 'Larch Rise' }).first().click();
@@ -26,7 +26,7 @@ async function choosePaper(page: Page, path: string): Promise<void> {
   await comeToRest(page);
 }
 
-test('a bill whose every value is proved is kept with one key, and its tariff too', async ({ desk }) => {
+test('a bill whose every value is proved is kept with one key, and its tariff too', async ({ desk, host }) => {
   await choosePaper(desk, sample('paper/two-rates-new-price.pdf'));
   await expect(desk.getByRole('row', { name: /^Energy, day .*212 kWh/ })).toContainText('212 kWh × 31.20 p = £66.14');
   await desk.getByRole('button', { name: /^VAT: / }).click();
@@ -42,7 +42,15 @@ test('a bill whose every value is proved is kept with one key, and its tariff to
   await expect(desk.getByRole('button', { name: 'Save its tariff for electricity too' })).toHaveCount(0);
   await desk.getByRole('button', { name: 'Do not use it' }).click();
   await desk.getByRole('button', { name: 'Save its tariff for electricity too' }).click();
-  await expect(desk.getByText(/we used 00:00 to 07:00/)).toBeVisible();
+  await expect(desk.getByText(/We did not read when the night rate applies, so we used 00:00 to 07:00/)).toBeVisible();
+  // Pressed again it makes no second tariff.
+  await desk.getByRole('button', { name: 'Its tariff for electricity is saved' }).click();
+  await waitUntilKept(desk);
+  const [home] = await host.call('household.list', {});
+  const { household } = await host.call('household.open', { id: home!.id });
+  expect(
+    household.tariffs.map(({ name }) => name).filter((name) => /^Prices of the bill from/.test(name)),
+  ).toHaveLength(1);
   await desk.getByRole('button', { name: 'Undo' }).click();
   await desk.getByRole('button', { name: 'Do not use it' }).click();
   await expect(desk.getByRole('button', { name: 'Save', exact: true })).toBeFocused();

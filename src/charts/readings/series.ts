@@ -1,4 +1,5 @@
 /** Readings of a file as a line over local time; what is missing stays a gap. */
+import { toCivilDate } from '../../model/calendar/civil.ts';
 import { type Carrier, isTemperature } from '../../model/shapes/evidence.ts';
 
 export interface Reading {
@@ -42,15 +43,18 @@ export function readingsSeries(
 
 const MINUTES_PER_DAY = 1440;
 
-/** Midnights for the axis: every day, or every so many days that at most `most` are named. */
+/** From about a season on people look for months. */
+const DAYS_BY_MONTH = 90;
+
+/** Midnights for the axis: every day or first of a month, or every so many of them that at most `most` are named. */
 export function dayTicks(readings: readonly Reading[], most = 8): number[] {
   const first = readings[0]?.minute;
   const last = readings.at(-1)?.minute;
   if (first === undefined || last === undefined) return [];
   const from = Math.ceil(first / MINUTES_PER_DAY);
   const to = Math.floor(last / MINUTES_PER_DAY);
-  const every = Math.max(1, Math.ceil((to - from + 1) / most));
-  const ticks: number[] = [];
-  for (let day = from; day <= to; day += every) ticks.push(day * MINUTES_PER_DAY);
-  return ticks;
+  const days = Array.from({ length: Math.max(0, to - from + 1) }, (_, i) => from + i);
+  const named = days.length < DAYS_BY_MONTH ? days : days.filter((day) => toCivilDate(day).endsWith('-01'));
+  const every = Math.max(1, Math.ceil(named.length / most));
+  return named.filter((_, i) => i % every === 0).map((day) => day * MINUTES_PER_DAY);
 }

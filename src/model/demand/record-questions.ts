@@ -33,6 +33,9 @@ export function askOfChange(change: HouseChange, carrier: string): Question {
   });
 }
 
+/** A smaller part, such as one day where two bills meet, would be told as 0%. */
+const LEAST_SHARE = 0.005;
+
 /** Questions and notes that a record gives rise to. */
 export function questionsOfRecord(
   household: Household,
@@ -48,7 +51,7 @@ export function questionsOfRecord(
   if (record.series.some(({ beside }) => beside === 'added'))
     questions.push(ask('further-meters-alone', 'question', { carrier: record.carrier }));
   if (record.leftOut > 0) questions.push(ask('periods-left-out', 'note', { count: record.leftOut }));
-  if (fitted.estimatedShare > 0) {
+  if (fitted.estimatedShare >= LEAST_SHARE) {
     const count = record.spans.filter((span) => span.estimated).length;
     questions.push(ask('estimated-readings', 'note', { share: fitted.estimatedShare, count }));
   }

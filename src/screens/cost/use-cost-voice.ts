@@ -2,10 +2,11 @@
 import { useMemo } from 'react';
 import { findSideBySide } from '../../model/comparison/beside.ts';
 import type { Appraisal, WhatIf } from '../../model/shapes/appraisal.ts';
+import { isFuel } from '../../model/shapes/heating.ts';
 import { costSentence, designSentence, rangeSentence, usualHomeSentence } from '../../words/cost.ts';
 import { rangedCostWorking } from '../../words/explained/ranged.ts';
 import { spokenPounds } from '../../words/numbers.ts';
-import { ageSentence, datesSentence } from '../../words/prices.ts';
+import { ageSentence, datesApart, datesSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { futuresSentence } from '../../words/sure.ts';
 import type { SpokenFigure } from '../shared/spoken.tsx';
@@ -26,6 +27,7 @@ export function useCostVoice({ appraisal, knobs, followed }: WhatIfState): CostV
 function costVoice(appraisal: Appraisal, knobs: readonly Knob[], followed: WhatIf): CostVoice {
   const { pump, beside, versus } = findSideBySide(appraisal);
   const { electricity } = appraisal.prices;
+  const burnt = beside && isFuel(beside.carrier) ? beside.carrier : null;
   const futures = versus ? futuresSentence(versus.twenty) : '';
   const parts = [
     isUnchanged(followed) ? '' : say('What if: {changes}.', { changes: sayWhatIf(knobs, followed) }),
@@ -33,7 +35,7 @@ function costVoice(appraisal: Appraisal, knobs: readonly Knob[], followed: WhatI
     futures,
     rangeSentence(pump),
     designSentence(pump),
-    datesSentence(electricity),
+    datesApart(appraisal.prices, burnt) || datesSentence(electricity),
     ageSentence(electricity, 'electricity'),
   ];
   return {

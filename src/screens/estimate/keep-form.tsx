@@ -119,7 +119,7 @@ function WhatIsKept() {
       <dt>{say('Electricity')}</dt>
       <dd>
         <Said
-          text="{price} a unit, {tariff}"
+          text="{price} per kWh, {tariff}"
           with={{
             tariff: sayTold(nameOfPrice(electricity)),
             price: (
@@ -175,7 +175,7 @@ export function KeepForm() {
       {open > 0 ? (
         <p>
           {say(
-            '{count, plural, one {One question is} other {# questions are}} still open, and will be printed in the estimate as they are.',
+            '{count, plural, one {One question is still open. The estimate prints it.} other {# questions are still open. The estimate prints them.}}',
             { count: open },
           )}
         </p>

@@ -4,7 +4,7 @@ import { priceOf } from '../../model/shapes/appraisal.ts';
 import { carrierOf, type Fuel, isFuel } from '../../model/shapes/heating.ts';
 import { electricityPriceWorking, fuelPriceWorking } from '../../words/explained/prices.ts';
 import { pence } from '../../words/numbers.ts';
-import { ageSentence, gradeSentence, pricesSentence } from '../../words/prices.ts';
+import { ageSentence, datesApart, gradeSentence, pricesSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { QuestionList } from '../shared/question-list.tsx';
@@ -44,7 +44,9 @@ export function PricesStage() {
           { text: pence(prices.electricityPencePerKWh), working: electricityPriceWorking(appraisal) },
           { text: pence(fuelWorking.result.value), working: fuelWorking },
         ]}
-        remainder={gradeSentence(prices.electricity, 'electricity')}
+        remainder={[datesApart(prices, fuel), gradeSentence(prices.electricity, 'electricity')]
+          .filter(Boolean)
+          .join(' ')}
       />
       {warnings.map((sentence) => (
         <p key={sentence} className="refusal">

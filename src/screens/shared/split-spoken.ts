@@ -39,5 +39,5 @@ const NO_BREAK_HYPHEN = '\u2011';
 export const keepTogether = (text: string): string =>
   text
     .replace(/(\d\.?) (?=\p{Lu}\p{L}+ \d{4})/gu, `$1${NO_BREAK_SPACE}`)
-    .replace(/(\d) (p|kWh|°C|m²|m³)(?![\p{L}])/gu, `$1${NO_BREAK_SPACE}$2`)
+    .replace(/(\d) (p|ct|€|%|kWh|°C|m²|m³)(?![\p{L}])/gu, `$1${NO_BREAK_SPACE}$2`)
     .replaceAll('half-hour', `half${NO_BREAK_HYPHEN}hour`);

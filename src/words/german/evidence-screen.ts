@@ -298,10 +298,12 @@ export const EVIDENCE_SCREEN: Catalogue = {
     '{count, plural, one {Der Wert stimmt} other {Diese Werte stimmen}}',
   'The guess is right': 'Die Vermutung stimmt',
   'Save it as printed': 'Wie gedruckt speichern',
-  'The tariff is saved. The bill does not say when the night rate applies, so we used 00:00 to 07:00. Correct it under Prices.':
-    'Der Tarif ist gespeichert. Die Rechnung sagt nicht, wann der Nachttarif gilt; wir nahmen 00:00 bis 07:00. Berichtigen Sie es unter „Preise“.',
+  'The tariff is saved. We did not read when the night rate applies, so we used 00:00 to 07:00. Correct it under Prices.':
+    'Der Tarif ist gespeichert. Wann der Nachttarif gilt, haben wir nicht gelesen; wir nahmen 00:00 bis 07:00. Berichtigen Sie es unter „Preise“.',
   'The tariff is saved, and used under Prices.': 'Der Tarif ist gespeichert und gilt unter „Preise“.',
   'Save its tariff for {fuel} too': 'Auch den Tarif für {fuel} speichern',
+  'Its tariff for {fuel} is saved': 'Der Tarif für {fuel} ist gespeichert',
+  'Prices of the bill from {day}': 'Preise der Rechnung ab {day}',
   'Page {number}': 'Seite {number}',
   'A value shows its place; a click on the page corrects it.':
     'Ein Klick auf einen Wert zeigt seine Stelle; ein Klick auf die Seite berichtigt ihn.',

@@ -250,8 +250,8 @@ export const REMARKS: Catalogue = {
     'Wo {file} und {names} aneinandergrenzen, ändert sich der Verbrauch eines Tages zu sehr ({expectedNames} kWh). Prüfen Sie zuerst die Einheiten. Hat sich dieses Haus so geändert, so geht es damit weiter. Sonst ist es ein weiterer Zähler oder ein anderes Haus.',
   '{file} repeats {count, plural, one {# day} other {# days}} that {names} had, {days}, with the same values. They count once.':
     '{file} wiederholt {count, plural, one {# Tag} other {# Tage}} aus {names}, {days}, mit denselben Werten. Sie zählen einmal.',
-  '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. There {expectedNames} counts, as the surer. Remove it if the other is right.':
-    '{file} sagt über {count, plural, one {# Tag} other {# Tage}} etwas anderes als {names}, {days}{effect, select, none {} less {: {energy} weniger} other {: {energy} mehr}}. Dort zählt {expectedNames} als sicherer. Nehmen Sie sie zurück, wenn die andere stimmt.',
+  '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. There {expectedNames} counts. Remove it if the other is right.':
+    '{file} sagt über {count, plural, one {# Tag} other {# Tage}} etwas anderes als {names}, {days}{effect, select, none {} less {: {energy} weniger} other {: {energy} mehr}}. Dort zählt {expectedNames}. Entfernen Sie sie, wenn die andere stimmt.',
   '{at}: does the bill include its last day, {names}? We counted it in. Choose the other if bills overlap by a day.':
     '{at}: Gehört der letzte Tag, {names}, zur Rechnung? Wir haben ihn mitgezählt. Wählen Sie die andere Antwort, wenn sich Rechnungen um einen Tag überschneiden.',
   '{at} overlaps the bill before it from {from} to {to}, {count, plural, one {# day} other {# days}}{effect, select, none {} other {, about {energy}}}. Correct a date, or leave one of the bills out.':

@@ -45,6 +45,9 @@ export const THREAD: Catalogue = {
   'The {fuel} prices ended {days, plural, one {# day} other {# days}} ago. Type today’s prices before you give an estimate.':
     'Die Preise für {fuel} sind vor {days, plural, one {# Tag} other {# Tagen}} abgelaufen. Geben Sie die heutigen ein, bevor Sie eine Kostenschätzung abgeben.',
   'The {fuel} price comes from {origin}.': 'Preis für {fuel}, Herkunft: {origin}.',
+  'A part of it is assumed, such as the hours of a night rate.':
+    'Ein Teil davon ist angenommen, etwa die Stunden eines Nachttarifs.',
+  'Electricity: {prices}. {fuel}: {fuelPrices}.': 'Strom: {prices}. {fuel}: {fuelPrices}.',
   'Nobody has given the {fuel} price, so we use a published one. The working names its source.':
     'Den Preis für {fuel} hat niemand angegeben, darum gilt ein veröffentlichter. Der Rechenweg nennt die Quelle.',
   'A kWh of electricity costs {times} times as much as a kWh of {fuel}.':

@@ -12,10 +12,10 @@ export const WALK: Catalogue = {
   '{heat} a year, {count, plural, =0 {without any record of this home} one {from one record} other {from # records}}':
     '{heat} im Jahr, {count, plural, =0 {ohne Messwerte dieses Hauses} one {aus einer Messreihe} other {aus # Messreihen}}',
   Electricity: 'Strom',
-  '{price} a unit, {tariff}': '{price} je kWh, {tariff}',
+  '{price} per kWh, {tariff}': '{price} je kWh, {tariff}',
   Date: 'Datum',
-  '{count, plural, one {One question is} other {# questions are}} still open, and will be printed in the estimate as they are.':
-    '{count, plural, one {Eine Frage ist} other {# Fragen sind}} noch offen. So {count, plural, one {kommt sie} other {kommen sie}} in die Kostenschätzung.',
+  '{count, plural, one {One question is still open. The estimate prints it.} other {# questions are still open. The estimate prints them.}}':
+    '{count, plural, one {Eine Frage ist noch offen. So kommt sie in die Kostenschätzung.} other {# Fragen sind noch offen. So kommen sie in die Kostenschätzung.}}',
   'Note (optional)': 'Notiz (freiwillig)',
   'It is printed in the household’s estimate.': 'Sie wird in der Kostenschätzung mitgedruckt.',
   'Saving …': 'Wird gespeichert …',

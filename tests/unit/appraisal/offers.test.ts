@@ -116,6 +116,7 @@ describe('a written estimate of one among several', () => {
       heatPumpPence: 1,
       lowPence: 1,
       highPence: 1,
+      grade: 'estimated' as const,
     });
     const kept = [summary('a', 1), summary('b', 2)];
     expect(estimateInForce(kept, {}).id).toBe('b');

@@ -100,6 +100,16 @@ describe('readings of a file', () => {
       ).length,
     ).toBeLessThanOrEqual(8);
   });
+  test('the axis of a year names firsts of months', () => {
+    const year = Array.from({ length: 365 }, (_, i) => ({
+      at: new Date(Date.UTC(2025, 2, 15 + i, 12)).toISOString(),
+      value: 1,
+    }));
+    const named = dayTicks(readingsSeries(year, 'gas').readings, 6).map((minute) =>
+      new Date(minute * 60_000).toISOString().slice(0, 10),
+    );
+    expect(named).toEqual(['2025-04-01', '2025-06-01', '2025-08-01', '2025-10-01', '2025-12-01', '2026-02-01']);
+  });
   test('a long series is tabled by day', () => {
     const long = readingsSeries(
       Array.from({ length: 480 }, (_, i) => ({ at: new Date(i * 18e5).toISOString(), value: 0.5 })),

@@ -79,6 +79,7 @@ describe('what is odd about a record', () => {
       { fitted: fitted(0.9, 3, 0.49) },
       [{ code: 'estimated-readings', data: { share: 0.49, count: 1 } }],
     ],
+    ['a day in a year where two bills meet', { fitted: fitted(0.9, 3, 1 / 366) }, []],
     [
       'weather that stands in',
       { fitted: fitted(0.9, 3, 0, 'typical') },

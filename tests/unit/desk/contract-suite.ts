@@ -246,7 +246,12 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
       expect(await call('estimate.read', { estimateId: estimate.id })).toEqual(estimate);
       const [summary] = (await call('household.open', { id: householdId })).estimates;
       const cost = estimate.appraisal.systems.find(({ id }) => id === 'heat-pump')!.cost;
-      expect(summary).toMatchObject({ heatPumpPence: cost.value, lowPence: cost.low, highPence: cost.high });
+      expect(summary).toMatchObject({
+        heatPumpPence: cost.value,
+        lowPence: cost.low,
+        highPence: cost.high,
+        grade: cost.grade,
+      });
     });
 
     test('answers to the customer’s questions are printed in the home’s own figures', async () => {

@@ -18,7 +18,16 @@ async function pagesOf(sample: string) {
   const path = `sample-bills/${sample}/household.json`;
   const { estimate, series } = await reckonHousehold(path, '2026-11-25', { withCheck: false, withDocument: false });
   const { household, appraisal } = estimate;
-  const kept = { number: 3, madeOn: estimate.madeOn, id: 'p', note: '', heatPumpPence: 1, lowPence: 1, highPence: 2 };
+  const kept = {
+    number: 3,
+    madeOn: estimate.madeOn,
+    id: 'p',
+    note: '',
+    heatPumpPence: 1,
+    lowPence: 1,
+    highPence: 2,
+    grade: 'estimated' as const,
+  };
   return [[], [kept]].flatMap((estimates) =>
     shownPages(
       walkPages({

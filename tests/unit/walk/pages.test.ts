@@ -17,6 +17,7 @@ const estimate: EstimateSummary = {
   heatPumpPence: 119_252,
   lowPence: 104_900,
   highPence: 139_500,
+  grade: 'estimated',
 };
 
 function walk(variant: Variant = {}, more: Partial<WalkInput> = {}) {

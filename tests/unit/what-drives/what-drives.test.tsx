@@ -466,6 +466,9 @@ describe('words', () => {
     expect(driverNote({ name: 'room', points })).toContain('smaller part');
     expect(driverNote({ name: 'room', points: points.toReversed() })).toBe('');
     expect(driverNote({ name: 'flow', points })).toBe('');
+    // Nothing is said of a rise that the figures below the chart do not show.
+    const level = [points[0]!, { ...points[1]!, factor: 3.1001 }];
+    expect(driverNote({ name: 'room', points: level })).toBe('');
   });
   test('where they start from is said', () => {
     expect(startsFromSentence('')).toContain('all else as typed');

@@ -93,6 +93,20 @@ test('prices carry their date and their age', () => {
   expect(prices.pricesSentence(rise.prices, 'gas')).toBe(
     'Electricity is priced at 26.3 p per kWh and gas at 8.0 p. These are prices of October to December 2026.',
   );
+  const electricity = { ...rise.prices.electricity, kind: 'own' as const, from: '2026-01-02', to: undefined };
+  expect(prices.pricesSentence({ ...rise.prices, electricity }, 'gas')).toBe(
+    'Electricity is priced at 26.3 p per kWh and gas at 8.0 p.',
+  );
+  expect(prices.datesApart({ ...rise.prices, electricity }, 'gas')).toBe(
+    'Electricity: prices from January 2026 on. Gas: prices of October to December 2026.',
+  );
+  expect(prices.datesApart(rise.prices, 'gas')).toBe('');
+  expect(prices.gradeSentence({ grade: 'assumed', kind: 'own', origin: 'a bill' }, 'electricity')).toBe(
+    'The electricity price comes from a bill. A part of it is assumed, such as the hours of a night rate.',
+  );
+  expect(prices.gradeSentence({ grade: 'assumed', kind: 'cap', origin: 'a cap' }, 'gas')).toMatch(/^Nobody has given/);
+  expect(prices.priceNotes({ grade: 'assumed', kind: 'own' })).toHaveLength(1);
+  expect(prices.priceNotes({ grade: 'measured', kind: 'own' })).toEqual([]);
   expect(prices.ageSentence({}, 'gas')).toBe('');
   expect(prices.ageSentence({ staleDays: 130 }, 'gas')).toContain('The gas prices ended 130 days ago.');
   expect(prices.datesInShort({ from: '2026-10-01' })).toBe('prices from October 2026 on');

@@ -32,6 +32,7 @@ const estimate = {
   heatPumpPence: 119_000,
   lowPence: 104_000,
   highPence: 140_000,
+  grade: 'assumed' as const,
 };
 const check = {
   verdict: 'above' as const,
@@ -77,7 +78,7 @@ describe('the thread', () => {
       ['Heat pump', 'seasonal factor 3.4 for heating and hot water (H4)', 'estimated'],
       ['Prices', '26.3 p and 8.0 p, October to December 2026', 'measured'],
       ['Running cost', '£1,190 a year; 8 in 10 homes like yours: £1,050 to £1,400', 'estimated'],
-      ['Written estimate', '£1,190 a year, no. 12 of 25 November 2026', 'measured'],
+      ['Written estimate', '£1,190 a year, no. 12 of 25 November 2026', 'assumed'],
       ['Bill check', '£670, above the estimate’s range', 'measured'],
     ]);
   });
