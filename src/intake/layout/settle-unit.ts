@@ -27,7 +27,7 @@ import {
 import { type ColumnFacts, isWordColumn } from './column-facts.ts';
 import { isRegisterName, isWhole, namesItself, unknownWords } from './column-words.ts';
 import { askCalorific, gasOf, isOfAmerica, meanGasFactor } from './gas-factors.ts';
-import { plainWords, timesOfWords } from './headings.ts';
+import { type Energy, plainWords, timesOfWords } from './headings.ts';
 import { mayBePump } from './heat-logs.ts';
 import type { Sheet } from './sheet.ts';
 import { statedCarrier, statedUnit, unitsByRow, unitWords } from './stated-energy.ts';
@@ -78,27 +78,7 @@ export function settleUnit(
     !/\b(us|imp\w*|uk)\b/.test(plainWords(column.heading));
   const stated = isBareGallon ? 'imperial gallon' : written;
   const said = statedCarrier(sheet, column);
-  // The rates of one meter are of one energy.
-  const ofRates = isRegisterName(column.heading) ? answeredOfRates(ofFile) : undefined;
-  const carrier = choices.carrier ?? carrierFor(stated, said?.carrier) ?? ofRates;
-  // Nobody meters electricity in joules, calories or BTU.
-  const guessed = stated !== undefined && OF_GAS.has(stated) ? 'gas' : 'electricity';
-  if (carrier === undefined && !(namesItself(column) && book.has('carrier-guessed')))
-    book.add('carrier-guessed', 'question', { column: name, expected: guessed });
-  else if (
-    choices.carrier === undefined &&
-    (isVolumeOfGas(stated) || (carrier === 'gas' && isBesideVolume(sheet))) &&
-    !saysGas(sheet, column) &&
-    !hasCalorific(sheet)
-  )
-    // Water is metered by volume too, and heat beside it.
-    book.add('carrier-guessed', 'question', { column: name, expected: 'gas' });
-  else if (choices.carrier === undefined && isGallon(stated) && said === undefined)
-    // Water is metered by the gallon, and oil is bought by it.
-    book.add('carrier-guessed', 'question', { column: name, expected: 'water' });
-  else if (choices.carrier === undefined && isSaleUnit(stated) && said?.carrier !== carrier)
-    book.add('carrier-guessed', 'question', { column: name, expected: FUELS[carrier as DeliveredFuel].written });
-  const settledCarrier = carrier ?? guessed;
+  const settledCarrier = settleCarrier(sheet, column, { stated, said }, ofFile, book);
   const perReading = hours === undefined ? Number.NaN : (perDay * hours) / 24;
   const mixed = choices.unit === undefined ? unitsByRow(sheet, column) : [];
   if (mixed.length > 1) book.add('units-by-row', 'refusal', { column: name, found: mixed.join(', ') });
@@ -120,35 +100,7 @@ export function settleUnit(
       ...meanOf(settledCarrier, perDay, perReading),
       expected: settled,
     });
-  const way = said?.carrier === settledCarrier ? said.seriesRole : undefined;
-  // The meter at the grid counts what is sent out, not what the roof makes.
-  const mayBeMade = way === 'generation' && !isOfTariff(column) && isBesidePoint(sheet, column);
-  const isSent = mayBeMade || (way === 'generation' && isOfTariff(column));
-  if (choices.role === undefined && mayBeMade) book.add('made-asked', 'question', { column: name });
-  const role = choices.role ?? roleFor(settledCarrier, isSent ? 'export' : way);
-  if (choices.role === undefined && mayBeSentOut(sheet, column, role, said?.carrier))
-    book.add('direction-asked', 'question', { column: name });
-  // What counts in no sum may be of anything.
-  const isAside = (ofFile.besideOf?.[name] ?? ofFile.beside) === 'aside';
-  const ofCars = sheet.columns.filter((c) => c.meaning.unit === undefined && OF_CHARGING.test(plainWords(c.heading)));
-  const named = plainWords([column.heading, sheet.fileName.replaceAll(/[-_.]/g, ' ')].join(' ; '));
-  if (
-    settledCarrier === 'electricity' &&
-    role === 'import' &&
-    choices.role === undefined &&
-    !isAside &&
-    (APPLIANCE.test(named) || (ofCars.length > 0 && !isWhole(column)))
-  )
-    book.add('part-asked', 'question', { column: name });
-  if (settledCarrier === 'electricity' && role === 'import' && choices.role === undefined && mayBePump(sheet, column))
-    book.add('part-pump-asked', 'question', { column: name });
-  const isMetered = role === 'import' && (settledCarrier === 'electricity' || settledCarrier === 'gas');
-  const unknown = isMetered ? unknownWords(withoutPeople(column.heading)) : [];
-  const isAsked =
-    book.has('carrier-guessed') || book.has('direction-asked') || book.has('part-asked') || book.has('part-pump-asked');
-  const isChosen = choices.role !== undefined || ofFile.columns?.value === column.index || ofFile.every;
-  if (unknown.length > 0 && !isChosen && !isAsked && !isAside)
-    book.add('word-asked', 'question', { column: name, found: listNames(unknown) });
+  const role = settleRole(sheet, column, { carrier: settledCarrier, said }, ofFile, book);
   const byColumns =
     settledCarrier === 'gas' && isVolumeOfGas(settled)
       ? meanGasFactor(sheet, settled, context, choices.calorificMJPerM3)
@@ -193,6 +145,81 @@ export function settleUnit(
     kWhPerUnit: factor,
     zeroAt: (settled === '°F' ? 32 : settled === 'K' ? 273.15 : 0) / tenths,
   };
+}
+
+/** What a column is of, as it is written or answered; asked where that is not sure. */
+function settleCarrier(
+  sheet: Sheet,
+  column: ColumnFacts,
+  { stated, said }: { readonly stated: EnergyUnit | undefined; readonly said: Energy | undefined },
+  ofFile: IntakeChoices,
+  book: RemarkBook,
+): Carrier {
+  const name = columnName(sheet, column.index);
+  const choices = choicesFor(ofFile, name);
+  // The rates of one meter are of one energy.
+  const ofRates = isRegisterName(column.heading) ? answeredOfRates(ofFile) : undefined;
+  const carrier = choices.carrier ?? carrierFor(stated, said?.carrier) ?? ofRates;
+  // Nobody meters electricity in joules, calories or BTU.
+  const guessed = stated !== undefined && OF_GAS.has(stated) ? 'gas' : 'electricity';
+  if (carrier === undefined && !(namesItself(column) && book.has('carrier-guessed')))
+    book.add('carrier-guessed', 'question', { column: name, expected: guessed });
+  else if (
+    choices.carrier === undefined &&
+    (isVolumeOfGas(stated) || (carrier === 'gas' && isBesideVolume(sheet))) &&
+    !saysGas(sheet, column) &&
+    !hasCalorific(sheet)
+  )
+    // Water is metered by volume too, and heat beside it.
+    book.add('carrier-guessed', 'question', { column: name, expected: 'gas' });
+  else if (choices.carrier === undefined && isGallon(stated) && said === undefined)
+    // Water is metered by the gallon, and oil is bought by it.
+    book.add('carrier-guessed', 'question', { column: name, expected: 'water' });
+  else if (choices.carrier === undefined && isSaleUnit(stated) && said?.carrier !== carrier)
+    book.add('carrier-guessed', 'question', { column: name, expected: FUELS[carrier as DeliveredFuel].written });
+  return carrier ?? guessed;
+}
+
+/** Which way a column's energy goes and whether it is all of it; asked where the words do not tell. */
+function settleRole(
+  sheet: Sheet,
+  column: ColumnFacts,
+  { carrier, said }: { readonly carrier: Carrier; readonly said: Energy | undefined },
+  ofFile: IntakeChoices,
+  book: RemarkBook,
+): SeriesRole {
+  const name = columnName(sheet, column.index);
+  const choices = choicesFor(ofFile, name);
+  const way = said?.carrier === carrier ? said.seriesRole : undefined;
+  // The meter at the grid counts what is sent out, not what the roof makes.
+  const mayBeMade = way === 'generation' && !isOfTariff(column) && isBesidePoint(sheet, column);
+  const isSent = mayBeMade || (way === 'generation' && isOfTariff(column));
+  if (choices.role === undefined && mayBeMade) book.add('made-asked', 'question', { column: name });
+  const role = choices.role ?? roleFor(carrier, isSent ? 'export' : way);
+  if (choices.role === undefined && mayBeSentOut(sheet, column, role, said?.carrier))
+    book.add('direction-asked', 'question', { column: name });
+  // What counts in no sum may be of anything.
+  const isAside = (ofFile.besideOf?.[name] ?? ofFile.beside) === 'aside';
+  const ofCars = sheet.columns.filter((c) => c.meaning.unit === undefined && OF_CHARGING.test(plainWords(c.heading)));
+  const named = plainWords([column.heading, sheet.fileName.replaceAll(/[-_.]/g, ' ')].join(' ; '));
+  if (
+    carrier === 'electricity' &&
+    role === 'import' &&
+    choices.role === undefined &&
+    !isAside &&
+    (APPLIANCE.test(named) || (ofCars.length > 0 && !isWhole(column)))
+  )
+    book.add('part-asked', 'question', { column: name });
+  if (carrier === 'electricity' && role === 'import' && choices.role === undefined && mayBePump(sheet, column))
+    book.add('part-pump-asked', 'question', { column: name });
+  const isMetered = role === 'import' && (carrier === 'electricity' || carrier === 'gas');
+  const unknown = isMetered ? unknownWords(withoutPeople(column.heading)) : [];
+  const isAsked =
+    book.has('carrier-guessed') || book.has('direction-asked') || book.has('part-asked') || book.has('part-pump-asked');
+  const isChosen = choices.role !== undefined || ofFile.columns?.value === column.index || ofFile.every;
+  if (unknown.length > 0 && !isChosen && !isAsked && !isAside)
+    book.add('word-asked', 'question', { column: name, found: listNames(unknown) });
+  return role;
 }
 
 const OF_GAS: ReadonlySet<EnergyUnit> = new Set(['kJ', 'MJ', 'GJ', 'Gcal', 'BTU', 'MMBTU']);
