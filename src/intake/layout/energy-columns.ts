@@ -185,7 +185,10 @@ export function seriesColumns(
   const rivals = found.filter(
     (c) =>
       !indicesOf(chief).includes(c.index) &&
-      (isRival(c, chief) || isOtherUse(sheet, c, chief[0]!) || isOfUnknownWords(c, chief[0]!)) &&
+      (isRival(c, chief) ||
+        isOtherUse(sheet, c, chief[0]!) ||
+        isOfUnknownWords(c, chief[0]!) ||
+        mayMakeHeat(c, chief[0]!)) &&
       // Of two columns alike it is no matter which is meant.
       !(c.largest > 0 && c.meaning.unit === chief[0]!.meaning.unit && isCopy(sheet, chief[0]!, c)),
   );
@@ -391,6 +394,10 @@ const isOfUnknownWords = (c: ColumnFacts, taken: ColumnFacts): boolean =>
   !isWhole(c) &&
   !AMOUNT.test(plainWords(c.heading)) &&
   /[a-z]{3}/.test(withoutUnits(c.heading));
+
+/** Energy without a name beside heat may be what the heat was made with. */
+const mayMakeHeat = (c: ColumnFacts, taken: ColumnFacts): boolean =>
+  taken.meaning.carrier === 'heat' && c.meaning.carrier === undefined && isEnergyUnit(c.meaning.unit) && !isWhole(c);
 
 /** Beside what is sent out or made such energy may be anything. */
 const askWay = (c: ColumnFacts, named: ColumnFacts | undefined): ColumnFacts =>

@@ -176,8 +176,11 @@ function isOfWater(words: string): boolean {
 
 const HOT_WATER = /warmwasser|hot water|eau chaude|agua caliente|acqua calda|warm water|brugsvand/;
 
-/** What is made for it is heat. */
-const OF_HEATING = /\bheating\b(?! oil)|\bdhw\b|\bhot water\b|heizung|heizbetrieb|warmwasser|chauffage|eau chaude/;
+/** What is made for it, or given to it, is heat. */
+const OF_HEATING =
+  /\bheating\b(?! oil)|\bdhw\b|\bhot water\b|heizung|heizbetrieb|heizen\b|warmwasser|chauffage|eau chaude|\becs\b|calefaccion|agua caliente|\bacs\b|riscaldamento|acqua calda|verwarming|tapwater|rumsvarme|rumopvarmning|brugsvand|varmvatten|uppvarmning|oppvarming|tappevann|ogrzewan|\bcwu\b|vytapeni|lammitys|kayttovesi|aquecimento/;
+const GIVEN =
+  /restitu|entregad|fornecid|erogat|\bcedut|afgegeven|geleverd|avgiv|avgitt|afgivet|geliefert|abgegeben|delivered|oddan|dodan|luovutet/;
 
 export function carrierOfWords(words: string): Energy | undefined {
   if (HEAT.test(words) || unitOfWords(words) === 'BTU/h') return { carrier: 'heat', seriesRole: 'heat-output' };
@@ -198,6 +201,8 @@ export function carrierOfWords(words: string): Energy | undefined {
 
 /** Which way it goes; what is drawn goes before what is made, since "from the grid" may stand beside "solar". */
 function electricityOfWords(words: string): Energy | undefined {
+  if (GIVEN.test(words) && OF_HEATING.test(words) && !ELECTRIC.test(words))
+    return { carrier: 'heat', seriesRole: 'heat-output' };
   if (SENT_OUT.test(words)) return { carrier: 'electricity', seriesRole: 'export' };
   if (DRAWN.test(words)) return { carrier: 'electricity' };
   if (MADE.test(words) && OF_HEATING.test(words)) return { carrier: 'heat', seriesRole: 'heat-output' };

@@ -1,5 +1,6 @@
 /** In a log of a heat pump short words mean more than elsewhere: "in" and "out" are its electricity and its heat. */
 import { isFuel, isSaleUnit } from '../../model/shapes/heating.ts';
+import { sumOf } from '../../model/units/sums.ts';
 import { isPower } from '../terms/units.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
 import { type Energy, plainWords } from './headings.ts';
@@ -9,7 +10,7 @@ const ENERGY = new Set(['Wh', 'kWh', 'MWh', 'MJ', 'GJ', 'Gcal']);
 const HEAT = /\bheat(ing)?\b(?! ?pump)|thermal|\bout(put)?\b|produced|\byield\b|\bdelivered\b/;
 const ELECTRIC = /electric|\belec\b|\bin(put)?\b|consum|absorbed|\bused\b|drawn/;
 const USED =
-  /consum|\bused\b|absor|verbrauch|aufnahme|consomm|verbruik|opgenomen|forbru|anvand|tilfort|zuzyci|pobran|spotreb|prikon|kulutus|kulutettu/;
+  /consum|\bused\b|absor|verbrauch|aufnahme|consomm|verbruik|opgenomen|forbru|anvand|tilfort|zuzyci|pobran|spotreb|prikon|kulutus|kulutettu|ottoenergia/;
 /** Words that only such a log has. */
 const OF_A_LOG = /heat|thermal|\bs?cop\b|\bspf\b|\bflow\b|brine|compressor/;
 
@@ -55,10 +56,11 @@ function nameConsumed(columns: readonly ColumnFacts[]): readonly ColumnFacts[] {
   const energies = columns.filter((c) => isNumberColumn(c) && ENERGY.has(c.meaning.unit ?? ''));
   const made = energies.filter((c) => c.meaning.carrier === 'heat' && MADE.test(plainWords(c.heading)));
   const used = energies.filter((c) => c.meaning.carrier === undefined && USED.test(plainWords(c.heading)));
-  const times = made.length === 1 && used.length === 1 ? made[0]!.largest / used[0]!.largest : Number.NaN;
-  if (made[0]?.meaning.unit !== used[0]?.meaning.unit || !(times > MADE_OF[0] && times < MADE_OF[1])) return columns;
+  const times = sumOf(made.map((c) => c.largest)) / sumOf(used.map((c) => c.largest));
+  const inOneUnit = new Set([...made, ...used].map((c) => c.meaning.unit)).size === 1;
+  if (!inOneUnit || !(times > MADE_OF[0] && times < MADE_OF[1])) return columns;
   return columns.map((c) =>
-    c === used[0] ? { ...c, meaning: { ...energyOf(c), carrier: 'electricity', seriesRole: 'heat-pump' } } : c,
+    used.includes(c) ? { ...c, meaning: { ...energyOf(c), carrier: 'electricity', seriesRole: 'heat-pump' } } : c,
   );
 }
 

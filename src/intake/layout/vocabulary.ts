@@ -122,7 +122,7 @@ export const MADE_HERE = any(
 /** Words for making that heat pumps use of their heat as well. */
 export const MADE = words(
   // A column of the product that is sold says nothing of making.
-  '\\bmade\\b|\\byield|produkcj|produksj|tuotanto|wytworz|vyrob|produc(?!ts?(?![a-z]))|produkt(?!er?(?![a-z])|(?![a-z]))|produite|(?<=[a-z] )produit|prodott|produz|ertrag|erzeugt|opbrengst',
+  '\\bmade\\b|\\byield|produkcj|produksj|tuot(anto|ettu)|wytworz|vyrob|produc(?!ts?(?![a-z]))|produkt(?!er?(?![a-z])|(?![a-z]))|produite|(?<=[a-z] )produit|prodott|produz|ertrag|erzeugt|opbrengst',
 );
 
 /** Drawn from the grid. */
@@ -187,9 +187,9 @@ export const HEAT = any(
   words(
     'warmemenge|warmeleistung|warmeabgabe|warmeerzeug|warmeproduk|warmeertrag|chauffage urbain|heizleistung|warmeenergie|fernwarme|warmezahler|warmeverbrauch|nahwarme|chaleur|warmteverbruik',
   ),
-  words('stadswarmte|varmeforbrug|fjernvarme|varmeenergi|warmtemeter|district heat'),
+  words('stadswarmte|varmeforbrug|varmeproduk|varmeafgiv|varmemangd|fjernvarme|varmeenergi|warmtemeter|district heat'),
   words('stadsverwarming|kaukolam|lampoenerg|fjarrvarme|varmeenergi|cieplo|cieplna|(?<![a-z])cie?pla(?![a-z])|tepelna'),
-  whole('warme|calor(?! ?gas)|calore|warmte|varme|teplo|tepla|q ?th'),
+  whole('warme|lampo|calor(?! ?gas)|calore|warmte|varme|teplo|tepla|q ?th'),
   words(
     '(?<![a-z])(leistung|puissance|potenza|potencia|vermogen|power|energie|energy|arbeit|effekt|p|w|e) ?[-_]?th(?![a-z])',
   ),

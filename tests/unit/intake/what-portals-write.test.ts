@@ -358,3 +358,40 @@ describe('what a file says in other words', () => {
     expect(asked).toEqual(['unit-guessed']);
   });
 });
+
+describe('heat that is made or given, and what it is made with', () => {
+  const days = Array.from({ length: 40 }, (_, i) => new Date(Date.UTC(2025, 0, 1 + i)).toISOString().slice(0, 10));
+  const used = (i: number) => 9 + ((i * 7) % 11) / 2;
+  const total = (times: number) => (times * days.reduce((sum, _, i) => sum + used(i), 0)).toFixed(1);
+  const daily = (heading: string, times: readonly number[]) =>
+    read(
+      [`Date;${heading}`, ...days.map((day, i) => [day, ...times.map((n) => (n * used(i)).toFixed(3))].join(';'))].join(
+        '\n',
+      ),
+    );
+  test.each([
+    'Conso élec chauffage (kWh);Conso élec ECS (kWh);Énergie restituée chauffage (kWh);Énergie restituée ECS (kWh)',
+    'Consumo eléctrico calefacción (kWh);Consumo eléctrico ACS (kWh);Energía entregada calefacción (kWh);Energía entregada ACS (kWh)',
+    'Verbruik verwarming (kWh);Verbruik tapwater (kWh);Opbrengst verwarming (kWh);Opbrengst tapwater (kWh)',
+  ])('for the rooms and for hot water: %s', (heading) => {
+    expect(daily(heading, [1, 0.2, 3, 0.5]).series).toEqual([
+      `electricity heat-pump ${total(1)}`,
+      `electricity heat-pump ${total(0.2)}`,
+      `heat heat-output ${total(3)}`,
+      `heat heat-output ${total(0.5)}`,
+    ]);
+  });
+  test.each([
+    'Elforbrug varmepumpe (kWh);Varmeproduktion (kWh)',
+    'Sähkönkulutus (kWh);Tuotettu lämpö (kWh)',
+    'Ottoenergia (kWh);Tuotettu lämpö (kWh)',
+  ])('in a word of its own: %s', (heading) => {
+    expect(daily(heading, [1, 3]).series).toEqual([
+      `electricity heat-pump ${total(1)}`,
+      `heat heat-output ${total(3)}`,
+    ]);
+  });
+  test('energy without a name beside heat is asked about', () => {
+    expect(daily('Moottori (kWh);Tuotettu lämpö (kWh)', [1, 3]).asked).toContain('column-asked');
+  });
+});
