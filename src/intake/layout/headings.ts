@@ -179,17 +179,19 @@ const HOT_WATER = /warmwasser|hot water|eau chaude|agua caliente|acqua calda|war
 /** What is made for it, or given to it, is heat. */
 const OF_HEATING =
   /\bheating\b(?! oil)|\bdhw\b|\bhot water\b|heizung|heizbetrieb|heizen\b|warmwasser|chauffage|eau chaude|\becs\b|calefaccion|agua caliente|\bacs\b|riscaldamento|acqua calda|verwarming|tapwater|rumsvarme|rumopvarmning|brugsvand|varmvatten|uppvarmning|oppvarming|tappevann|ogrzewan|\bcwu\b|vytapeni|lammitys|kayttovesi|aquecimento/;
-const GIVEN =
+export const GIVEN =
   /restitu|entregad|fornecid|erogat|\bcedut|afgegeven|geleverd|avgiv|avgitt|afgivet|geliefert|abgegeben|delivered|oddan|dodan|luovutet/;
 
+/** The machine, whose name has the word for heat in it. */
+const HEAT_PUMP =
+  /heat ?pump|varmepump|pompa ciepla|tepelne cerpadlo|warmepumpe|pompe a chaleur|bomba de calor|pompa di calore|warmtepomp|varmepumpe/;
+
 export function carrierOfWords(words: string): Energy | undefined {
-  if (HEAT.test(words) || unitOfWords(words) === 'BTU/h') return { carrier: 'heat', seriesRole: 'heat-output' };
+  const ofPump = HEAT_PUMP.test(words);
+  if (HEAT.test(ofPump ? words.replace(HEAT_PUMP, ' ') : words) || unitOfWords(words) === 'BTU/h')
+    return { carrier: 'heat', seriesRole: 'heat-output' };
   if (OUTDOOR.test(words)) return { carrier: 'outdoor-temperature', seriesRole: 'weather' };
-  if (
-    /heat ?pump|(?<!air )compressor|kompressor|verdichter|(?<![a-z])wp(?![a-z])|varmepump|pompa ciepla|tepelne cerpadlo|warmepumpe|pompe a chaleur|bomba de calor|pompa di calore|warmtepomp|varmepumpe/.test(
-      words,
-    )
-  )
+  if (ofPump || /(?<!air )compressor|kompressor|verdichter|(?<![a-z])wp(?![a-z])/.test(words))
     return { carrier: 'electricity', seriesRole: 'heat-pump' };
   if (isOfWater(words)) return { carrier: 'water' };
   // Italy sells its gas by the standard cubic metre.

@@ -3,14 +3,14 @@ import { isFuel, isSaleUnit } from '../../model/shapes/heating.ts';
 import { sumOf } from '../../model/units/sums.ts';
 import { isPower } from '../terms/units.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
-import { type Energy, plainWords } from './headings.ts';
+import { type Energy, GIVEN, plainWords } from './headings.ts';
 import { MADE, MADE_HERE, PARTNER_CODES, POWER, VOLUME, withoutBrackets } from './vocabulary.ts';
 
 const ENERGY = new Set(['Wh', 'kWh', 'MWh', 'MJ', 'GJ', 'Gcal']);
 const HEAT = /\bheat(ing)?\b(?! ?pump)|thermal|\bout(put)?\b|produced|\byield\b|\bdelivered\b/;
 const ELECTRIC = /electric|\belec\b|\bin(put)?\b|consum|absorbed|\bused\b|drawn/;
 const USED =
-  /consum|\bused\b|absor|verbrauch|aufnahme|consomm|verbruik|opgenomen|forbru|anvand|tilfort|zuzyci|pobran|spotreb|prikon|kulutus|kulutettu|ottoenergia/;
+  /consum|\bused\b|absor|verbrauch|aufnahme|consomm|verbruik|opgenomen|forbru|anvand|tilfort|zuzyci|pobran|spotreb|prikon|kulutus|kulutettu|ottoenergia|zugefuhr/;
 /** Words that only such a log has. */
 const OF_A_LOG = /heat|thermal|\bs?cop\b|\bspf\b|\bflow\b|brine|compressor/;
 
@@ -54,7 +54,8 @@ const MADE_OF = [1.4, 9] as const;
 /** Energy used without a name beside heat that is made, and so much of it as only a heat pump makes. */
 function nameConsumed(columns: readonly ColumnFacts[]): readonly ColumnFacts[] {
   const energies = columns.filter((c) => isNumberColumn(c) && ENERGY.has(c.meaning.unit ?? ''));
-  const made = energies.filter((c) => c.meaning.carrier === 'heat' && MADE.test(plainWords(c.heading)));
+  const saysMade = ({ heading }: ColumnFacts) => [MADE, GIVEN].some((of) => of.test(plainWords(heading)));
+  const made = energies.filter((c) => c.meaning.carrier === 'heat' && saysMade(c));
   const used = energies.filter((c) => c.meaning.carrier === undefined && USED.test(plainWords(c.heading)));
   const times = sumOf(made.map((c) => c.largest)) / sumOf(used.map((c) => c.largest));
   const inOneUnit = new Set([...made, ...used].map((c) => c.meaning.unit)).size === 1;

@@ -385,6 +385,11 @@ describe('heat that is made or given, and what it is made with', () => {
     'Elforbrug varmepumpe (kWh);Varmeproduktion (kWh)',
     'Sähkönkulutus (kWh);Tuotettu lämpö (kWh)',
     'Ottoenergia (kWh);Tuotettu lämpö (kWh)',
+    'Consumo bomba de calor (kWh);Energia térmica produzida (kWh)',
+    'Consommation pompe à chaleur (kWh);Chaleur produite (kWh)',
+    'Consumo pompa di calore (kWh);Calore prodotto (kWh)',
+    'Zużycie pompa ciepła (kWh);Ciepło wytworzone (kWh)',
+    'Zugeführte Energie (kWh);Abgegebene Energie Heizung (kWh)',
   ])('in a word of its own: %s', (heading) => {
     expect(daily(heading, [1, 3]).series).toEqual([
       `electricity heat-pump ${total(1)}`,
