@@ -275,7 +275,9 @@ const [ONE, YEARS] = [[1], [365, 366]];
 
 export function findDifferences(rows: readonly RowFacts[]): Difference[] {
   const found: Difference[] = [];
-  const said = rows.map(({ figures }) => figures.filter((one) => isReading(one) && saysReading(one, rows)));
+  const said = rows.map(({ figures }) =>
+    figures.filter((one) => isReading(one) && (saysReading(one, rows) || isDated(one, rows))),
+  );
   rows.forEach(({ figures, words }, at) => {
     let about: readonly Figure[] | undefined;
     for (const used of figures) {
@@ -301,6 +303,10 @@ const isReading = ({ kind, decimals }: Figure) =>
   ['reading', 'plain', 'energy', 'volume'].includes(kind) && decimals <= 3;
 const saysReading = (one: Figure, rows: readonly RowFacts[]) =>
   one.kind === 'reading' || READING.test(`${one.before} ${one.heading} ${rows[one.row]!.words}`);
+
+/** "4 June 2025   19585 A": a count beside one date and no other number. */
+const isDated = ({ kind, decimals, row }: Figure, rows: readonly RowFacts[]) =>
+  kind === 'plain' && decimals === 0 && rows[row]!.figures.length === 1 && rows[row]!.dates.length === 1;
 
 function differencesOf(used: Figure, readings: readonly Figure[], place: number): Difference[] {
   const found: Difference[] = [];

@@ -880,6 +880,24 @@ describe('bills as suppliers set them, each with what must not be taken', () => 
     // A therm is 29.3071 kWh.
     expect(bill.series[0]!.total).toBeCloseTo(149 * 29.3071, 0);
   });
+  test('counts beside dates are readings where their difference was used', async () => {
+    const bill = await readLines([
+      ['Your electricity, 5 March 2025 to 4 June 2025'],
+      ['Last time (5 March 2025) 68853 we estimated'],
+      ['This time (4 June 2025) 69685 we read'],
+      ['Electricity 832 kWh at 25.00p', '£208.00'],
+      ['Standing charge 92 days at 50.00p', '£46.00'],
+      ['VAT at 5 %', '£12.70'],
+      ['Total', '£266.70'],
+    ]);
+    expect(codesOf(bill, 'question', 'refusal')).toEqual([]);
+    expect(bill.series[0]!.bills![0]!.bill.meters[0]).toMatchObject({
+      opening: 68853,
+      openingKind: 'estimated',
+      closing: 69685,
+      closingKind: 'actual',
+    });
+  });
   test.each(['120 m³ £0.9150', '120 Smc £0.9150'])('gas charged for by %s alone is refused as such', async (count) => {
     const gas = await readLines([
       ['Gas bill, 12 March 2025 to 8 April 2025'],
