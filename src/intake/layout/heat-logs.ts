@@ -6,6 +6,7 @@ import { isTotal, namesOf } from './column-words.ts';
 import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
+import { WHOLE_HOME } from './vocabulary.ts';
 
 /**
  * Heat and the electricity it is made with, side by side as heat pumps and heat meters log them, in whichever units;
@@ -73,9 +74,10 @@ export function remarkLog(
 const OF_PUMP =
   /\b(brine|compressor|defrost|evaporator|condenser|s?cop)\b|kompressor|verdichter|abtauung|verflussiger|verdampfer/;
 
-/** Whether electricity that says nothing of the whole house stands among what a heat pump logs. */
+/** Whether electricity that says nothing of the whole house stands among what a heat pump logs, and nothing else is its own. */
 export const mayBePump = (sheet: Sheet, { heading }: ColumnFacts): boolean =>
-  !OF_WHOLE.test(plainWords(heading)) &&
+  ![OF_WHOLE, WHOLE_HOME].some((words) => words.test(plainWords(heading))) &&
+  !sheet.columns.some((c) => c.meaning.seriesRole === 'heat-pump') &&
   sheet.columns.some((c) => c.meaning.seriesRole === 'machine' || OF_PUMP.test(plainWords(c.heading)));
 
 const OF_WHOLE = /house|whole|grid|import|mains/;
