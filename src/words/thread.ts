@@ -1,6 +1,6 @@
 /** The thread: one line a stage with its present result, or what it needs. Read downwards it is the whole case. */
 import { compareDates } from '../model/calendar/civil.ts';
-import { type Appraisal, priceOf } from '../model/shapes/appraisal.ts';
+import { type Appraisal, type PriceBasis, priceOf } from '../model/shapes/appraisal.ts';
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Evidence, Series } from '../model/shapes/evidence.ts';
 import { type Grade, weakestGrade } from '../model/shapes/working.ts';
@@ -138,17 +138,25 @@ function pricesLine({ prices, systems }: Appraisal, line: Line): ThreadLine {
   const carrier =
     systems.find((system) => system.id === 'present')?.carrier ??
     (systems.some((system) => system.carrier === 'gas') ? 'gas' : 'electricity');
-  const other = carrier === 'electricity' ? undefined : priceOf(prices, carrier)?.pencePerKWh;
+  const other = carrier === 'electricity' ? undefined : priceOf(prices, carrier);
   const own = pence(prices.electricityPencePerKWh);
-  const both =
-    other === undefined || !Number.isFinite(other)
-      ? own
-      : say('{items} and {last}', { items: own, last: pence(other) });
-  const { from, to, staleDays } = electricity;
-  const dates = to === undefined ? say('from {month}', { month: monthSpan(from, from) }) : monthSpan(from, to);
-  const parts = [both, dates, ...(staleDays === undefined ? [] : [say('old')])];
-  return line('prices', parts.join(', '), electricity.grade);
+  if (!other || !Number.isFinite(other.pencePerKWh))
+    return line('prices', [own, ...monthsOf(electricity)].join(', '), electricity.grade);
+  const fuel = pence(other.pencePerKWh);
+  const [months, fuelMonths] = [monthsOf(electricity).join(', '), monthsOf(other.basis).join(', ')];
+  const both = (items: string, last: string) => say('{items} and {last}', { items, last });
+  return line(
+    'prices',
+    months === fuelMonths ? `${both(own, fuel)}, ${months}` : both(`${own} (${months})`, `${fuel} (${fuelMonths})`),
+    weakestGrade([electricity.grade, other.basis.grade]),
+  );
 }
+
+/** The months that a price is of, and whether it is old. */
+const monthsOf = ({ from, to, staleDays }: Pick<PriceBasis, 'from' | 'to' | 'staleDays'>): string[] => [
+  to === undefined ? say('from {month}', { month: monthSpan(from, from) }) : monthSpan(from, to),
+  ...(staleDays === undefined ? [] : [say('old')]),
+];
 
 function costLine({ systems }: Appraisal, line: Line): ThreadLine {
   const pump = systems.find((system) => system.id === 'heat-pump');

@@ -82,6 +82,22 @@ describe('the thread', () => {
       ['Bill check', '£670, above the estimate’s range', 'measured'],
     ]);
   });
+  test('prices of different months each say their own, and the weaker one counts', () => {
+    const rise = larchRise();
+    const gasBasis = {
+      ...rise.prices.gas!,
+      from: '2026-01-01',
+      to: '2026-04-01',
+      staleDays: 200,
+      grade: 'assumed' as const,
+    };
+    const appraisal = { ...rise, prices: { ...rise.prices, gas: gasBasis } };
+    expect(results({ evidence: [], appraisal, estimates: [], checks: [] })[3]).toEqual([
+      'Prices',
+      '26.3 p (October to December 2026) and 8.0 p (January to April 2026, old)',
+      'assumed',
+    ]);
+  });
   test('what is not known is missing, never a nought', () => {
     const rise = larchRise();
     const unknown = figure(Number.NaN, Number.NaN, Number.NaN, '');
