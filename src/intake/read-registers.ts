@@ -4,6 +4,7 @@ import { isTemperature, type Series } from '../model/shapes/evidence.ts';
 import type { IntakeShape, ShapeReading } from './importer/shape.ts';
 import type { IntakeChoices, IntakeContext } from './intake.ts';
 import { isNumberColumn } from './layout/column-facts.ts';
+import { quantityColumns } from './layout/energy-columns.ts';
 import { plainWords } from './layout/headings.ts';
 import type { RegisterSheets } from './layout/register-rows.ts';
 import type { Sheet } from './layout/sheet.ts';
@@ -23,8 +24,12 @@ export function readRegisters(
 ): ShapeReading {
   const { column } = registers;
   const moments = registers.sheets.filter(({ sheet }) => isOfMoment(sheet, registers.sheets));
-  const sheets = registers.sheets.filter((one) => !moments.includes(one));
-  const leftOut = [...registers.leftOut, ...moments.map(({ register }) => register)];
+  // What stands still under words that are not known is none either, beside what moves.
+  const isEmpty = ({ sheet }: { sheet: Sheet }) => quantityColumns(sheet, [sheet.dateColumn]).length === 0;
+  const isAllEmpty = registers.sheets.every(isEmpty);
+  const sheets = registers.sheets.filter((one) => !moments.includes(one) && (isAllEmpty || !isEmpty(one)));
+  const without = registers.sheets.filter((one) => !sheets.includes(one));
+  const leftOut = [...registers.leftOut, ...without.map(({ register }) => register)];
   book.add('registers-by-column', 'note', {
     column: columnName(sheets[0]!.sheet, column),
     found: listNames(sheets.map((s) => s.register)),

@@ -18,11 +18,19 @@ interface Stamps {
   readonly intervalMinutes: number;
   readonly fixedColumns: boolean;
   readonly stamp: 'start' | 'end';
-  readonly steadyClock: 'utc' | 'standard' | undefined;
+  readonly steadyClock: 'utc' | 'standard' | 'offset' | undefined;
   readonly isWeather?: boolean;
 }
 
 export function settleClock(stamps: Stamps, choices: IntakeChoices, zone: ZoneTable, book: RemarkBook): ClockSettled {
+  const contradicts = () => {
+    const { local, steady, filledSprings } = weigh(stamps, zone);
+    return local > filledSprings && steady === 0;
+  };
+  if (stamps.steadyClock === 'offset' && choices.clock === undefined && contradicts()) {
+    book.add('clock-contradicted', 'question', { expected: 'local' });
+    return { clock: 'local', useOffsets: false };
+  }
   if (stamps.offsets) {
     const clock = clockOfOffsets(stamps.civil, stamps.offsets, stamps.count, zone);
     if (clock !== 'some missing' && (choices.clock === undefined || choices.clock === clock)) {
@@ -32,8 +40,7 @@ export function settleClock(stamps: Stamps, choices: IntakeChoices, zone: ZoneTa
   }
   if (choices.clock !== undefined) return { clock: choices.clock, useOffsets: false };
   if (stamps.steadyClock === 'utc') {
-    const { local, steady, filledSprings } = weigh(stamps, zone);
-    if (local > filledSprings && steady === 0) {
+    if (contradicts()) {
       book.add('clock-contradicted', 'question', { expected: 'local' });
       return { clock: 'local', useOffsets: false };
     }

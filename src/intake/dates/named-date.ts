@@ -21,9 +21,9 @@ const QUARTER = new RegExp(
   `^(?:${QUARTER_WORD}[ .]*([1-4])[ \\-/,]*(\\d{4})|(\\d{4})[ \\-/,]*${QUARTER_WORD}[ .]*([1-4])|([1-4]|i{1,3}|iv)(?:st|nd|rd|th|er|e|[.ºªo°]{1,2})?[ -]*(?:${QUARTER_WORD}|[qt])[ .\\-/,]*(?:of |de |del |van |af )?(\\d{4}))$`,
   'i',
 );
-/** Day, month, year, then the rest. */
+/** Day, month, year, then the rest: a clock time of its own may follow the year with a colon ("13FEB08:00:30:00"). */
 const DAY_FIRST =
-  /^(\d{1,2})(?:st|nd|rd|th|er|[.°º])?[ \-/.]*(?:of |de |d')?(\p{L}{3,12})\.?,?[ \-/.]*(?:del? )?(\d{4}|\d{2})(?![\d:])/iu;
+  /^(\d{1,2})(?:st|nd|rd|th|er|[.°º])?[ \-/.]*(?:of |de |d')?(\p{L}{3,12})\.?,?[ \-/.]*(?:del? )?(\d{4}|\d{2})(?!\d|:(?!\d\d:\d\d:\d\d))/iu;
 const MONTH_FIRST = /^(\p{L}{3,12})\.?[ \-/.]*(\d{1,2})(?:st|nd|rd|th)?,?[ \-/.]+(\d{4}|\d{2})(?![\d:])/iu;
 const MONTH_ONLY = /^(\p{L}{3,12})\.?[ ,\-/.']*(?:del? )?(\d{4}|\d{2})$/iu;
 const YEAR_MONTH = /^(\d{4})[ \-/.]*(\p{L}{3,12})\.?(?:[ \-/.]+(\d{1,2}))?$/iu;

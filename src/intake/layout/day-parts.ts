@@ -1,9 +1,12 @@
 /** Columns that number the hours, half-hours or quarters of a day: 1 to 24, with 23 and 25 on the days the clocks change. */
 import { minutesInDay, offsetMinutes, startOfDay } from '../../model/calendar/zone.ts';
 import { readClock, startOfSpan } from '../dates/read-clock.ts';
-import { cellAt, type Table } from '../text/table.ts';
+import { readStamp } from '../dates/read-stamp.ts';
+import { createStampReader, READ } from '../dates/stamp-reader.ts';
+import { cellAt, cellText, type Table } from '../text/table.ts';
 import type { ColumnFacts } from './column-facts.ts';
 import { plainWords } from './headings.ts';
+import type { Sheet } from './sheet.ts';
 import { HOUR_NUMBER, withoutBrackets } from './vocabulary.ts';
 
 export interface DayParts {
@@ -120,4 +123,16 @@ export function addParts(
       start === undefined ? 0 : offsetMinutes(zone, start + elapsed[i]! * 60_000) - offsetMinutes(zone, start);
     days[i]! += elapsed[i]! + shift;
   }
+}
+
+/** Whether each date of a sheet is written with a time that is midnight, as programs write a bare day. */
+export function holdsMidnights({ table, dateColumn, firstRow, dateForm, columns }: Sheet): boolean {
+  if (dateForm !== 'calendar' || columns[dateColumn]?.dateKind !== 'time') return false;
+  const reader = createStampReader();
+  for (let row = firstRow; row < Math.min(table.rowCount, firstRow + SAMPLE_ROWS); row++) {
+    const cell = cellText(table, row, dateColumn);
+    if (readStamp(cell, 0, cell.length, true, reader) !== READ) continue;
+    if (reader.civilMinute % 1440 !== 0 || !Number.isNaN(reader.offsetMinutes)) return false;
+  }
+  return true;
 }

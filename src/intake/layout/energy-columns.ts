@@ -29,6 +29,7 @@ import {
   DEGREE_DAYS,
   ELECTRIC,
   IDENTIFIER,
+  OF_LEGS,
   OF_UNITS,
   OWN_USE,
   RATE_REGISTER,
@@ -182,21 +183,23 @@ export function seriesColumns(
     ),
   );
   remarkPhases(sheet, chief, book);
+  // Beside what is sent out or made, the one whose words say no more of it than those of others do.
+  const doubted = chief.length === 1 ? chief[0] : chief.find(isPlainUse);
   const rivals = found.filter(
     (c) =>
+      doubted !== undefined &&
       !indicesOf(chief).includes(c.index) &&
-      (isRival(c, chief) ||
-        isOtherUse(sheet, c, chief[0]!) ||
-        isOfUnknownWords(c, chief[0]!) ||
-        mayMakeHeat(c, chief[0]!)) &&
+      (isRival(c, doubted) ||
+        (chief.length === 1 &&
+          (isOtherUse(sheet, c, doubted) || isOfUnknownWords(c, doubted) || mayMakeHeat(c, doubted)))) &&
       // Of two columns alike it is no matter which is meant.
-      !(c.largest > 0 && c.meaning.unit === chief[0]!.meaning.unit && isCopy(sheet, chief[0]!, c)),
+      !(c.largest > 0 && c.meaning.unit === doubted.meaning.unit && isCopy(sheet, doubted, c)),
   );
-  const columns = every && chief.length === 1 ? [...chief, ...rivals] : chief;
+  const columns = every ? [...chief, ...rivals] : chief;
   const read = indicesOf(columns);
-  if (rivals.length > 0 && columns.length === 1)
+  if (doubted && rivals.length > 0 && !every)
     book.add('column-asked', 'question', {
-      column: columnName(sheet, columns[0]!.index),
+      column: columnName(sheet, doubted.index),
       found: namesOf(sheet, rivals),
       count: rivals.length,
     });
@@ -211,7 +214,7 @@ export function seriesColumns(
   return columns.toSorted((a, b) => a.index - b.index);
 }
 
-const PHASE = /\b(?:phase ?|ph ?|l)([123])\b|\bphase ([abc])\b|(?<= )([abc])$|^([abc])(?= )/;
+const PHASE = /\b(?:phase ?|ph ?|leg ?|l)([123])\b|\bphase ([abc])\b|(?<= )([abc])$|^([abc])(?= )/;
 
 /** Heading without the sign of its phase; undefined where it has none. */
 function withoutPhase({ heading }: ColumnFacts): string | undefined {
@@ -219,12 +222,13 @@ function withoutPhase({ heading }: ColumnFacts): string | undefined {
   return PHASE.test(words) ? words.replace(PHASE, '').trim() : undefined;
 }
 
-/** Of three phases the first with the others to be added, and none of the others; any other column as it is. */
+/** Of two legs or three phases the first with the others to be added, and none of the others; any other column as it is. */
 export function joinPhases(columns: readonly ColumnFacts[], found: readonly ColumnFacts[]): ColumnFacts[] {
   return columns.flatMap((column): ColumnFacts[] => {
     const name = withoutPhase(column);
     const all = found.filter((c) => withoutPhase(c) === name && c.meaning.unit === column.meaning.unit);
-    if (name === undefined || all.length !== 3) return [column];
+    const isWholeSupply = all.length === 3 || (all.length === 2 && OF_LEGS.test(plainWords(column.heading)));
+    if (name === undefined || !isWholeSupply) return [column];
     return all[0] === column ? [{ ...column, phases: all.slice(1).map((c) => c.index) }] : [];
   });
 }
@@ -351,7 +355,7 @@ function ofEachKind(found: readonly ColumnFacts[]): ColumnFacts[] {
   // What the home uses in all is no purchase where what it draws stands beside it; beside what it sends out it is one.
   if (telling.length > 0 && telling.every(isOutside))
     return [
-      ...firstOf(unnamed.toSorted((a, b) => Number(isOfGrid(b)) - Number(isOfGrid(a)))),
+      ...firstOf(unnamed.toSorted((a, b) => Number(isOfGrid(b)) - Number(isOfGrid(a)) || isWholeFirst(a, b))),
       ...telling,
       ...temperatures,
     ];
@@ -368,6 +372,8 @@ function ofEachKind(found: readonly ColumnFacts[]): ColumnFacts[] {
     return telling.length > 1 || temperatures.length === 0 ? telling : [...telling, ...temperatures];
   return registers.length > 1 ? registers : [several[0]!];
 }
+
+const isWholeFirst = (a: ColumnFacts, b: ColumnFacts): number => Number(isWhole(b)) - Number(isWhole(a));
 
 const firstOf = (columns: readonly ColumnFacts[]): ColumnFacts[] => columns.slice(0, 1);
 
@@ -409,15 +415,24 @@ const withoutUnits = (heading: string): string =>
   withoutBrackets(plainWords(heading)).replaceAll(/\b([mk]?wh|[mg]j|therms?|btus?)\b/g, ' ');
 
 /** A column that could be meant as well as the one that was taken: the same unit, and no more said. */
-function isRival(c: ColumnFacts, [taken]: readonly ColumnFacts[]): boolean {
+function isRival(c: ColumnFacts, taken: ColumnFacts): boolean {
   return (
-    c.meaning.unit === taken!.meaning.unit &&
-    c.meaning.carrier === taken!.meaning.carrier &&
-    c.meaning.role === taken!.meaning.role &&
-    (!isTotal(taken!) || isTotal(c)) &&
-    !mayBeMoney(c, taken!)
+    c.meaning.unit === taken.meaning.unit &&
+    c.meaning.carrier === taken.meaning.carrier &&
+    c.meaning.role === taken.meaning.role &&
+    (!isTotal(taken) || isTotal(c)) &&
+    !mayBeMoney(c, taken)
   );
 }
+
+/** Energy that is neither of the whole home nor of the grid by its words, and goes no way. */
+const isPlainUse = (c: ColumnFacts): boolean =>
+  isEnergyUnit(c.meaning.unit) &&
+  !namesWay(c) &&
+  !namesRegister(c) &&
+  !isWhole(c) &&
+  !isOfGrid(c) &&
+  !AMOUNT.test(plainWords(c.heading));
 
 /** One unit for several series only where it is that of them all; temperatures have their own. */
 export function commonUnit(quantities: readonly { readonly unit: EnergyUnit }[]): { unit?: EnergyUnit } {

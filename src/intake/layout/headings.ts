@@ -340,8 +340,16 @@ export function meaningOf(heading: string): HeadingMeaning {
     ...(carrier === undefined ? {} : carrier),
     ...(role === 'cost' && /pence|\(p\)|\bp$/.test(words) ? { inPence: true } : {}),
     ...(bill === undefined ? {} : { bill }),
-    ...(/\butc\b|\bgmt\b|\bzulu\b/.test(words) ? { utc: true } : {}),
+    ...(/\b(utc|gmt)\b|\bzulu\b/.test(words) && !(offsetOfWords(words) ?? 0) ? { utc: true } : {}),
   };
+}
+
+/** Minutes east of UTC by words such as "GMT-05:00" or "UTC+1"; undefined where none say so. */
+export function offsetOfWords(words: string): number | undefined {
+  const [, sign, hours, minutes] = /\b(?:utc|gmt) ?([-+−]) ?(\d\d?):?([0-5]\d)?(?!\d)/i.exec(words) ?? [];
+  if (hours === undefined || Number(hours) > 14) return undefined;
+  const east = Number(hours) * 60 + Number(minutes ?? 0);
+  return sign === '+' ? east : -east;
 }
 
 /** Minutes after midnight that a wide file's heading names: "00:30", "0030", "HH01" and "P1" as ordinals. */

@@ -9,10 +9,10 @@ import type { IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { cellAt, cellText, type Table } from '../text/table.ts';
 import { isDateColumn } from './column-facts.ts';
-import { addParts, clockAt, dayPartsOf } from './day-parts.ts';
+import { addParts, clockAt, dayPartsOf, holdsMidnights } from './day-parts.ts';
 import { findGrandTotal, findSums, takeOut } from './drop-sums.ts';
 import type { Sheet } from './sheet.ts';
-import { isInOtherLanguage } from './titles.ts';
+import { isInOtherLanguage, offsetSaid } from './titles.ts';
 
 export interface Dates {
   /** Rows of the table with a date that could be read; `count` of each array is in use. */
@@ -131,11 +131,12 @@ export function readDates(
   const unusual = new Map<number, StampKind>();
   const reader = createStampReader();
   let count = 0;
+  const areDays = timeColumn !== undefined && column === sheet.dateColumn && holdsMidnights(sheet);
   for (let row = firstRow; row < table.rowCount; row++) {
     if ((row & 0x3fff) === 0) onProgress?.(row / table.rowCount);
     const cell = cellAt(table, row, column);
     let status = cell < 0 ? -1 : readOne(table, cell, sheet.dateForm, dayFirst ?? true, reader);
-    if (status === READ && timeColumn !== undefined && reader.kind === 'day') {
+    if (status === READ && timeColumn !== undefined && (reader.kind === 'day' || areDays)) {
       const clock = clockAt(table, row, timeColumn, parts);
       if (clock < 0) status = -1;
       else if (elapsed) {
@@ -162,6 +163,8 @@ export function readDates(
     }
     count++;
   }
+  const said = usual === 'time' && !offsets ? offsetSaid(sheet, [column, timeColumn]) : undefined;
+  if (said !== undefined) offsets = new Float64Array(size).fill(said);
   const kinds: Partial<Record<StampKind, number>> = usual ? { [usual]: count - unusual.size } : {};
   for (const kind of unusual.values()) kinds[kind] = (kinds[kind] ?? 0) + 1;
   if (unusual.size > 0) {
@@ -251,10 +254,18 @@ export function readDatesAt(
 ): Float64Array {
   const reader = createStampReader();
   const minutes = new Float64Array(count);
+  const said = offsetSaid(sheet, [column]) ?? Number.NaN;
   for (let i = 0; i < count; i++) {
     const cell = cellAt(sheet.table, rows[i]!, column);
     const status = cell < 0 ? -1 : readOne(sheet.table, cell, sheet.dateForm, dayFirst ?? true, reader);
-    minutes[i] = status === READ ? localMinute(reader.civilMinute, reader.offsetMinutes, zone) : Number.NaN;
+    minutes[i] =
+      status === READ
+        ? localMinute(
+            reader.civilMinute,
+            Number.isNaN(reader.offsetMinutes) && reader.kind === 'time' ? said : reader.offsetMinutes,
+            zone,
+          )
+        : Number.NaN;
   }
   return minutes;
 }

@@ -226,7 +226,9 @@ function standsOnce(sheet: Sheet, groups: ReadonlyMap<string, readonly number[]>
 }
 
 const clockColumnOf = (sheet: Sheet): number | undefined =>
-  stepOf(sheet).timeColumn ?? sheet.columns.find((c) => c.clocks > 0 && c.index !== sheet.dateColumn)?.index;
+  stepOf(sheet).timeColumn ??
+  sheet.columns.find((c) => c.clocks > 0 && c.index !== sheet.dateColumn && slotOfHeading(c.heading) === undefined)
+    ?.index;
 const momentAt = ({ table, dateColumn }: Sheet, row: number, clock: number | undefined): string =>
   `${cellText(table, row, dateColumn)} ${clock === undefined ? '' : cellText(table, row, clock)}`;
 

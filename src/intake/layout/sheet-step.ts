@@ -6,7 +6,8 @@ import { createStampReader, READ, type StampKind } from '../dates/stamp-reader.t
 import { countAsNumber } from '../numbers/read-number.ts';
 import { cellText } from '../text/table.ts';
 import { type ColumnFacts, isClockColumn, isDateColumn } from './column-facts.ts';
-import { clockAt, dayPartsOf } from './day-parts.ts';
+import { clockAt, dayPartsOf, holdsMidnights } from './day-parts.ts';
+import { plainWords } from './headings.ts';
 import { orderBeside, orderByEnds, orderOfHeading } from './read-dates.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -61,6 +62,9 @@ function namesRows({ table, dateColumn, firstRow, dateForm }: Sheet, dayFirst: b
   return good >= (end - firstRow - 1) * 0.5;
 }
 
+/** When the most was used or made, or the sun rose: no time of the row. */
+const OF_EXTREME = /\b(peak|max\w*|min(imum)?|highest|lowest|sunrise|sunset)\b/;
+
 const cache = new WeakMap<Sheet, SheetStep>();
 
 export function stepOf(sheet: Sheet): SheetStep {
@@ -76,10 +80,16 @@ function measure(sheet: Sheet): SheetStep {
   const dayFirst = isDayFirst(sheet);
   // Seconds and milliseconds since 1970 have their time of day.
   const isInstant = sheet.dateForm !== 'calendar' && sheet.dateForm !== 'serial';
-  const clocks = isInstant ? [] : sheet.columns.filter((c) => isClockColumn(c) && !isDateColumn(c));
+  const clocks = isInstant
+    ? []
+    : sheet.columns.filter((c) => isClockColumn(c) && !isDateColumn(c) && !OF_EXTREME.test(plainWords(c.heading)));
   const clockColumn = clocks.find((c) => c.meaning.role !== 'to') ?? clocks[0];
   const mayNumber = clockColumn ? [clockColumn] : sheet.columns.filter(({ index }) => index !== dateColumn);
-  const numbered = sheet.dateForm === 'calendar' ? mayNumber.find((c) => dayPartsOf(table, firstRow, c)) : undefined;
+  const areMidnights = holdsMidnights(sheet);
+  // The number of a half-hour beside stamps that have their time adds nothing to them, and says no side.
+  const hasTime = sheet.columns[dateColumn]?.dateKind === 'time' && !areMidnights;
+  const numbered =
+    sheet.dateForm === 'calendar' && !hasTime ? mayNumber.find((c) => dayPartsOf(table, firstRow, c)) : undefined;
   const parts = numbered && dayPartsOf(table, firstRow, numbered);
   const timeColumn = (clockColumn ?? numbered)?.index;
   const endTimeColumn = clocks.find((c) => c.index !== timeColumn)?.index;
@@ -107,7 +117,7 @@ function measure(sheet: Sheet): SheetStep {
       }
       if (readStamp(cell, 0, cell.length, dayFirst, reader) !== READ) continue;
       let at = reader.civilMinute;
-      if (reader.kind === 'day' && timeColumn !== undefined) {
+      if ((reader.kind === 'day' || areMidnights) && timeColumn !== undefined) {
         const clock = clockAt(table, row, timeColumn, parts);
         if (clock >= 0 && clock <= 1500) at += clock;
       }

@@ -9,7 +9,7 @@ import { cellCount, cellText, type Table } from '../text/table.ts';
 import { plainWords } from './headings.ts';
 
 const SPAN =
-  /^(?:from|vom?|du|del?|dal|desde|van|fra)?\s*(\d.*?[\d\p{L}.])\s*(?:\s[-–—]\s|–|—|\b(?:to|until|bis(?: zum)?|au|al|a|hasta|t\/m|tot(?: en met)?|til)\b|(?<=\d{4}) ?- ?(?=\d))\s*(\d.*\d)$/iu;
+  /^(?:from|vom?|du|del?|dal|desde|van|fra)?\s*(\d.*?[\d\p{L}.])\s*(?:\s[-–—]\s|–|—|\b(?:to|until|bis(?: zum)?|au|al|a|hasta|t\/m|tot(?: en met)?|til)\b|(?<=\d{4}) ?- ?(?=\d)(?!\d\d-\d\d(?![\d-])))\s*(\d.*\d)$/iu;
 const YEAR_HEADING = /^(calendar )?(year|jahr|annee|an|ano|anno|jaar|ar)$/;
 const YEAR = /^(19[9]\d|20\d\d)$/;
 const SEARCHED_ROWS = 40;

@@ -5,7 +5,7 @@
 import { FUEL_IDS, FUELS } from '../../model/shapes/heating.ts';
 import type { EnergyUnit } from '../terms/choices.ts';
 import type { ColumnFacts } from './column-facts.ts';
-import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings.ts';
+import { carrierOfWords, type Energy, offsetOfWords, plainWords, unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import {
   AMOUNT,
@@ -110,16 +110,30 @@ const SUMMER =
   /\b(mesz|cest|mest|edt|pdt|cdt|mdt|sommerzeit|summer time|daylight|zomertijd|heure d.ete|sommertid|wechsel)/;
 
 /** Clock that does not change, where words above the dates or a title that is no moment of its own name it. */
-export function steadyClockOf(sheet: Sheet, of: readonly (number | undefined)[]): 'utc' | 'standard' | undefined {
+export function steadyClockOf(
+  sheet: Sheet,
+  of: readonly (number | undefined)[],
+): 'utc' | 'standard' | 'offset' | undefined {
+  if (offsetSaid(sheet, of) !== undefined) return 'offset';
   if (saysUtc(sheet, of)) return 'utc';
   const words = of.map((c) => plainWords((c === undefined ? undefined : sheet.columns[c]?.heading) ?? '')).join(' ; ');
   return WINTER.test(words) && !SUMMER.test(words) ? 'standard' : undefined;
 }
 
+/** What a title says of a moment: "created 09:30 GMT". */
+const MOMENT = /\d[:.h]\d\d(:\d\d)?\s*(UTC|GMT)/gi;
+
+/** Minutes east of UTC that words above the dates or a title give to all of them; undefined where none or UTC itself. */
+export function offsetSaid({ columns, preamble }: Sheet, of: readonly (number | undefined)[]): number | undefined {
+  const above = of.flatMap((c) => (c === undefined ? [] : [columns[c]?.heading ?? '']));
+  const titles = preamble.map(({ text }) => text.replaceAll(MOMENT, ' '));
+  return [...above, ...titles].map(offsetOfWords).find((offset) => offset !== undefined && offset !== 0);
+}
+
 /** Whether the words above the dates, or a title that is no moment of its own, say that times are in UTC. */
 const saysUtc = ({ columns, preamble }: Sheet, of: readonly (number | undefined)[]): boolean =>
   of.some((c) => c !== undefined && columns[c]?.meaning.utc === true) ||
-  preamble.some(({ text }) => /\b(UTC|GMT)\b(?! ?[+-])/.test(text.replaceAll(/\d[:.h]\d\d(:\d\d)?\s*(UTC|GMT)/g, ' ')));
+  preamble.some(({ text }) => /\b(UTC|GMT)\b(?! ?[+-])/.test(text.replaceAll(MOMENT, ' ')));
 
 /** Pulses for one kWh, where the words above the column or the titles name them: "1000 imp/kWh". */
 export function pulsesSaid({ preamble }: Sheet, { heading }: ColumnFacts): number | undefined {

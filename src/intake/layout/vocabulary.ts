@@ -231,6 +231,9 @@ export const WHOLE_HOME = whole(
   '(whole )?(house|home|household)|building|haus(halt)?|gesamt|maison|foyer|logement|casa|vivienda|abitazione|woning|huis|hus|bolig',
 );
 
+/** American homes have two legs, by such words; "Flat A" and "Flat B" are two homes. */
+export const OF_LEGS = whole('mains?|legs?|lines?|phases?|ph|l[12]');
+
 /** One appliance of a home. */
 export const APPLIANCE = whole(
   'evs?|cars?|chargers?|wall ?box|e.?auto|ladestation|ladepunkt|borne|voiture|coche|laadpaal|ladestander|elbil',

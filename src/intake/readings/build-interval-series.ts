@@ -40,7 +40,7 @@ export interface RawReadings {
   readonly newestFirst: boolean;
   readonly fixedColumns: boolean;
   /** As the words above the stamps name it. */
-  readonly steadyClock: 'utc' | 'standard' | undefined;
+  readonly steadyClock: 'utc' | 'standard' | 'offset' | undefined;
   /** Whether it is all of the weather, of which a day's mean hardly moves with an hour. */
   readonly isWeather?: boolean;
 }

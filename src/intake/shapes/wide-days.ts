@@ -10,7 +10,7 @@ import { slotOfHeading } from '../layout/headings.ts';
 import { estimatedRows, findQualityColumn } from '../layout/quality-marks.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
-import { steadyClockOf } from '../layout/titles.ts';
+import { offsetSaid, steadyClockOf } from '../layout/titles.ts';
 import { readValues, settleDecimals } from '../layout/value-cells.ts';
 import { buildIntervalSeries, placeClock, type RawReadings } from '../readings/build-interval-series.ts';
 import { takeDayApart } from '../readings/day-counter.ts';
@@ -101,10 +101,11 @@ export const wideDays: IntakeShape = {
     // Correcting what the headings name moves every reading by one column.
     const move = stamp === layout.stamp ? 0 : stamp === 'end' ? -layout.intervalMinutes : layout.intervalMinutes;
     if (move !== 0) for (let i = 0; i < days.count; i++) days.civil[i]! += move;
+    const said = offsetSaid(sheet, [column]);
     const raw: RawReadings = {
       sheet,
       ...days,
-      offsets: null,
+      offsets: said === undefined ? null : new Float64Array(days.count).fill(said),
       intervalMinutes: layout.intervalMinutes,
       // Columns stand in the order of the day, so the start of each is known whatever its heading names.
       stamp: 'start',

@@ -12,6 +12,8 @@ interface Found {
   readonly rows: readonly Row[];
   /** Plain values beside the list. */
   readonly titles: readonly (readonly [string, Value])[];
+  /** Whether each record is a day with its parts side by side. */
+  readonly isByDay?: boolean;
   /** Whether the values have no names of their own. */
   readonly isBare?: boolean;
 }
@@ -35,7 +37,7 @@ export function linesOfTree(tree: unknown): string | undefined {
   const found = findRows(tree);
   if (!found) return undefined;
   const names = [...new Set(found.rows.flatMap((row) => Object.keys(row)))];
-  if (names.length > MOST_NAMES) return undefined;
+  if (names.length > MOST_NAMES + (found.isByDay ? MOST_PARTS : 0)) return undefined;
   const write = (value: Value | undefined) => String(value ?? '').replaceAll(/[\t\r\n"]/g, ' ');
   const titles = found.titles.map(([name, value]) => `${write(name)}: ${write(value)}`);
   const rows = found.rows.map((row) => names.map((name) => write(row[name])).join('\t'));
@@ -63,6 +65,32 @@ function flatRow(value: unknown): Row | undefined {
   }
   return row;
 }
+
+/** The parts of a day of hours, and of the longest day of five minutes. */
+const [LEAST_PARTS, MOST_PARTS] = [23, 300];
+
+/** A record that holds one list of numbers, for the parts of its day: each under its number, beside what else it says. */
+function dayRow(value: unknown): Row | undefined {
+  const row: Record<string, Value> = {};
+  const lists: (readonly Value[])[] = [];
+  const add = (record: Record<string, unknown>) => {
+    for (const [name, one] of Object.entries(record)) {
+      if (isPlain(one)) row[name] = one;
+      else if (isObject(one)) add(one);
+      else if (isPartList(one)) lists.push(one);
+      else row[name] = JSON.stringify(one);
+    }
+  };
+  if (isObject(value)) add(value);
+  if (lists.length !== 1) return undefined;
+  return { ...row, ...Object.fromEntries(lists[0]!.map((one, i) => [`interval ${i + 1}`, one])) };
+}
+
+const isPartList = (value: unknown): value is readonly Value[] =>
+  Array.isArray(value) &&
+  value.length >= LEAST_PARTS &&
+  value.length <= MOST_PARTS &&
+  value.every((one) => one === null || typeof one === 'number');
 
 const isPair = (value: unknown): value is readonly Value[] =>
   Array.isArray(value) && value.length >= 2 && value.every(isPlain);
@@ -105,6 +133,8 @@ function rowsOfList(list: readonly unknown[], curve?: unknown): Found | undefine
   const rows = list.map(flatRow).filter((row) => row !== undefined);
   if (list.length > 1 && rows.length === list.length) return { rows, titles: [] };
   if (list.length === 1) return findRows(list[0], curve);
+  const days = list.map(dayRow).filter((row) => row !== undefined);
+  if (days.length > 0 && days.length === list.length) return { rows: days, titles: [], isByDay: true };
   // Several records that each hold one list: what they say of themselves goes with each of its rows.
   const several = list.map(findRows).filter((one) => one !== undefined);
   if (list.length === 0 || several.length < list.length) return undefined;

@@ -90,3 +90,62 @@ test('kilowatts are so by any of their names', () => {
   const preview = read(['time,Home mains (kWatts)', ...rows]);
   expect(preview.choices.unit).toBe('kW');
 });
+
+test('an offset from UTC above the dates holds for each of them', () => {
+  // From midnight of a clock that stands five hours behind.
+  const rows = rowsOf(600, 60, (stamp, i) => `${stamp},${(0.3 + (i % 24) / 50).toFixed(3)}`);
+  const file = new TextEncoder().encode(['"Date Time, GMT-05:00",Import (kWh)', ...rows].join('\n'));
+  const { preview } = readFile('log.csv', file, { stamp: 'start' }, { ...context, zone: 'America/New_York' });
+  expect(preview.series[0]).toMatchObject({ from: '2026-01-01', to: '2026-01-26', present: 600 });
+  expect(codes(preview)).not.toContain('clock-utc');
+});
+
+test('the number of a half-hour beside stamps that name its end moves nothing', () => {
+  const rows = rowsOf(480, 30, (_, i) => `${stampAfter(30 * (i + 1))},${(i % 48) + 1},0.${100 + ((i * 37) % 300)}`);
+  const preview = read(['time,HH,electricity kWh', ...rows]);
+  expect(preview.choices.stamp).toBe('end');
+  expect(preview.series[0]).toMatchObject({ from: '2026-01-01', to: '2026-01-11' });
+});
+
+test.each([
+  ['settlement period', (i: number) => `${(i % 48) + 1}`],
+  ['time', (i: number) => stampAfter(30 * i).slice(11)],
+])('midnight behind each date is none where the %s stands beside it', (heading, part) => {
+  const rows = rowsOf(480, 30, (stamp, i) => `${stamp.slice(0, 10)} 00:00:00,${part(i)},0.${100 + ((i * 37) % 300)}`);
+  const preview = read([`date,${heading},electricity kWh`, ...rows]);
+  expect(preview.series[0]).toMatchObject({ present: 480, from: '2026-01-01', to: '2026-01-11' });
+});
+
+test('when the most was made is no time of the row', () => {
+  const rows = rowsOf(60, 1440, (stamp, i) => `${stamp.slice(0, 10)},${8 + (i % 3)},1${i % 3}:${10 + (i % 50)}`);
+  const preview = read(['date,import (kWh),peak time', ...rows]);
+  expect(preview.series[0]).toMatchObject({ resolution: 'day', present: 60 });
+});
+
+test('both legs of a supply are added; of rooms beside what is sent out it is asked', () => {
+  const rows = rowsOf(480, 30, (stamp, i) => `${stamp},0.2${i % 10},0.3${i % 10},0.${i % 5}`);
+  const legs = read(['time,Mains A (kWh),Mains B (kWh),Solar (kWh)', ...rows]);
+  expect(legs.series[0]?.total).toBeCloseTo(480 * 0.59, 6);
+  const rooms = read(['time,Upstairs (kWh),Downstairs (kWh),Export (kWh)', ...rows]);
+  expect(rooms.remarks).toContainEqual(expect.objectContaining({ code: 'column-asked', weight: 'question' }));
+});
+
+test('days as records of the open market standard in JSON, each with its half-hours in a list', () => {
+  const reads = rowsOf(40, 1440, (stamp) => stamp.slice(0, 10)).flatMap((day) =>
+    ['E1', 'B1'].map((registerSuffix, n) => ({
+      ...{ servicePointId: 'point-1', registerSuffix, readStartDate: day, unitOfMeasure: 'KWH' },
+      intervalRead: { readIntervalLength: 30, intervalReads: Array.from({ length: 48 }, () => 0.25 * (n + 1)) },
+    })),
+  );
+  const preview = read([JSON.stringify({ data: { reads }, links: {}, meta: { totalRecords: 1 } })]);
+  expect(preview.series.map(({ role, total }) => [role, total])).toEqual([
+    ['import', 480],
+    ['export', 960],
+  ]);
+});
+
+test('a kind of row that says nothing is left out beside those that do', () => {
+  const rows = rowsOf(480, 30, (stamp, i) => `home import,${stamp},0.4${i % 7}\nzone,${stamp},20.1`);
+  const preview = read(['measurement,time,value (kW)', ...rows]);
+  expect(codes(preview)).not.toContain('no-numbers');
+});
