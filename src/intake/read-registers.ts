@@ -9,7 +9,7 @@ import { plainWords } from './layout/headings.ts';
 import type { RegisterSheets } from './layout/register-rows.ts';
 import type { Sheet } from './layout/sheet.ts';
 import { columnName } from './layout/value-cells.ts';
-import { POWER, RATE_REGISTER } from './layout/vocabulary.ts';
+import { OUT_OF_DOORS, POWER, RATE_REGISTER } from './layout/vocabulary.ts';
 import { decideDecimal } from './numbers/decide-decimal.ts';
 import { SHAPES } from './shapes/index.ts';
 import { listNames, type RemarkBook } from './terms/remark-book.ts';
@@ -83,8 +83,6 @@ export function readRegisters(
     ...(readings.every((r) => r.valueColumns) ? { valueColumns: readings.flatMap((r) => r.valueColumns ?? []) } : {}),
   };
 }
-
-const OUT_OF_DOORS = /out(door|side)|aussen|exter|buiten|esterna|udendors|utomhus|ulko|zewn|venk/;
 
 /**
  * Temperatures of the same days from several places, of which nobody knows which is the home's: all of them, or all but

@@ -31,6 +31,7 @@ import {
   IDENTIFIER,
   OF_LEGS,
   OF_UNITS,
+  OUT_OF_DOORS,
   OWN_USE,
   RATE_REGISTER,
   withoutBrackets,
@@ -67,7 +68,8 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
   const score = (c: ColumnFacts) =>
     (c.meaning.unit ? 4 : 0) +
     (c.meaning.role === 'value' ? 2 : 0) +
-    (c.meaning.carrier ? 1 : 0) -
+    (c.meaning.carrier ? 1 : 0) +
+    (saysOutdoors(c) ? 0.5 : 0) -
     (c.meaning.role === 'index' ? 3 : 0);
   return amounts.toSorted((a, b) => score(b) - score(a) || a.index - b.index);
 }
@@ -184,7 +186,9 @@ export function seriesColumns(
   );
   remarkPhases(sheet, chief, book);
   // Beside what is sent out or made, the one whose words say no more of it than those of others do.
-  const doubted = chief.length === 1 ? chief[0] : chief.find(isPlainUse);
+  const hasTurns = (c: ColumnFacts) =>
+    c.meaning.seriesRole === undefined && found.some((other) => isRival(other, c) && takesTurns(sheet, c, other));
+  const doubted = chief.length === 1 ? chief[0] : (chief.find(isPlainUse) ?? chief.find(hasTurns));
   const rivals = found.filter(
     (c) =>
       doubted !== undefined &&
@@ -421,8 +425,26 @@ function isRival(c: ColumnFacts, taken: ColumnFacts): boolean {
     c.meaning.carrier === taken.meaning.carrier &&
     c.meaning.role === taken.meaning.role &&
     (!isTotal(taken) || isTotal(c)) &&
+    (!saysOutdoors(taken) || saysOutdoors(c)) &&
     !mayBeMoney(c, taken)
   );
+}
+
+const saysOutdoors = (c: ColumnFacts): boolean => isOfWarmth(c) && OUT_OF_DOORS.test(plainWords(c.heading));
+
+const LOOKED_AT = 200;
+
+/** Whether no row has both and each has rows of its own: one record in two columns, as "billed" and "not yet billed". */
+function takesTurns({ table, firstRow }: Sheet, a: ColumnFacts, b: ColumnFacts): boolean {
+  const step = Math.max(1, Math.floor((table.rowCount - firstRow) / LOOKED_AT));
+  let [onlyA, onlyB] = [0, 0];
+  for (let row = firstRow; row < table.rowCount; row += step) {
+    const [hasA, hasB] = [a, b].map(({ index }) => !Number.isNaN(numberEitherWay(cellText(table, row, index))));
+    if (hasA && hasB) return false;
+    if (hasA) onlyA++;
+    if (hasB) onlyB++;
+  }
+  return onlyA > 0 && onlyB > 0;
 }
 
 /** Energy that is neither of the whole home nor of the grid by its words, and goes no way. */

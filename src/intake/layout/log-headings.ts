@@ -26,7 +26,12 @@ export function nameLogColumns(given: readonly ColumnFacts[]): ColumnFacts[] {
     isFuel(c.meaning.carrier) ||
     c.meaning.seriesRole === 'export' ||
     (c.meaning.seriesRole === 'generation' && MADE_HERE.test(words[i]!));
-  const electric = columns.filter((c, i) => isEnergy(c) && !isOther(c, i) && ELECTRIC.test(words[i]!));
+  // "Heat used" is heat.
+  const isHeatUsed = (c: ColumnFacts, i: number) =>
+    c.meaning.carrier === 'heat' && !/electr|\belec\b|input/.test(words[i]!);
+  const electric = columns.filter(
+    (c, i) => isEnergy(c) && !isOther(c, i) && !isHeatUsed(c, i) && ELECTRIC.test(words[i]!),
+  );
   const heat = columns.filter((c, i) => isEnergy(c) && !isOther(c, i) && HEAT.test(words[i]!) && !electric.includes(c));
   // What flows through a meter of heat is consumed as heat.
   const isElectric = electric.some((c) => /electr|\belec\b/.test(plainWords(c.heading)));

@@ -62,8 +62,9 @@ function namesRows({ table, dateColumn, firstRow, dateForm }: Sheet, dayFirst: b
   return good >= (end - firstRow - 1) * 0.5;
 }
 
-/** When the most was used or made, or the sun rose: no time of the row. */
-const OF_EXTREME = /\b(peak|max\w*|min(imum)?|highest|lowest|sunrise|sunset)\b/;
+/** When the most was used or made, or the sun rose, and how long something ran: no time of the row. */
+const OF_EXTREME =
+  /\b(peak|max\w*|min(imum)?|highest|lowest|sunrise|sunset|run(ning)? ?time|durations?|elapsed|laufzeit|dauer)\b/;
 
 const cache = new WeakMap<Sheet, SheetStep>();
 

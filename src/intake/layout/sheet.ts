@@ -183,17 +183,32 @@ function describeSheet(
   const found = setStillAside(
     table,
     rows,
-    headings.map((heading, index) => columnFacts(table, index, rows, heading)),
+    headings.map((heading, index) => {
+      const facts = columnFacts(table, index, rows, heading);
+      // What was fitted later has its numbers further down.
+      return facts.missing < facts.sampled ? facts : columnFacts(table, index, laterRows(table, index, rows), heading);
+    }),
   );
   // What lies between two dates is an amount.
   const facts = nameEnds(table, rows, found);
   const hasEnds = facts.some((c) => c.meaning.role === 'to' && isDateColumn(c));
-  const columns = pairLastReadings(
-    nameByPartner(nameLogColumns(hasEnds ? facts : facts.map((c) => nameMeter(c, facts.some(isOfReadings))))),
+  const columns = nameIndex(
+    pairLastReadings(
+      nameByPartner(nameLogColumns(hasEnds ? facts : facts.map((c) => nameMeter(c, facts.some(isOfReadings))))),
+    ),
   );
   const preamble = titleLines(table, Math.max(0, headingRow < 0 ? firstRow : headingRow));
   const best = dateForm === 'calendar' ? preferredDate(table, rows, columns, dateColumn) : dateColumn;
   return { fileName, table, columns, headingRow, firstRow, preamble, dateForm, dateColumn: best };
+}
+
+/** An "index" that goes up by more than one is a reading where nothing else is an amount. */
+function nameIndex(columns: readonly ColumnFacts[]): ColumnFacts[] {
+  const isOther = (c: ColumnFacts) => isNumberColumn(c) && ['value', 'reading'].includes(c.meaning.role);
+  const isIndex = (c: ColumnFacts) =>
+    isNumberColumn(c) && (c.rising || c.falling) && !c.counting && /^index$/i.test(c.heading.trim());
+  if (columns.some(isOther)) return [...columns];
+  return columns.map((c) => (isIndex(c) ? { ...c, meaning: { ...c.meaning, role: 'reading' } } : c));
 }
 
 /** Lines above the table; of a row of names over a row of values each pair is a title. */
@@ -338,6 +353,13 @@ function headingsOver(table: Table, headingRow: number, width: number): readonly
 function sampleRows(table: Table, firstRow: number): number[] {
   const rows: number[] = [];
   for (let row = firstRow; row < Math.min(table.rowCount, firstRow + SAMPLE_ROWS); row++) rows.push(row);
+  return rows;
+}
+
+/** As many rows from the first one on that has something in the column; those given where none has. */
+function laterRows(table: Table, column: number, rows: readonly number[]): readonly number[] {
+  for (let row = (rows.at(-1) ?? table.rowCount) + 1; row < table.rowCount; row++)
+    if (!isMissing(cellText(table, row, column))) return sampleRows(table, row);
   return rows;
 }
 

@@ -226,6 +226,9 @@ export const OUTDOOR = any(
   ),
 );
 
+/** Temperatures that say they are out of doors. */
+export const OUT_OF_DOORS = words('out(door|side)|aussen|exter|buiten|esterna|udendors|utomhus|ulko|zewn|venk');
+
 /** All that a home uses, rather than one of its parts. */
 export const WHOLE_HOME = whole(
   '(whole )?(house|home|household)|building|haus(halt)?|gesamt|maison|foyer|logement|casa|vivienda|abitazione|woning|huis|hus|bolig',

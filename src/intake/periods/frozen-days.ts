@@ -10,7 +10,7 @@ const ZERO_DAYS = 2;
 
 /** Not for counters: one that rises evenly does not stand still. */
 export function remarkFrozenDays({ carrier, role, days, total, present, filled }: Series, book: RemarkBook): void {
-  if (!days || isTemperature(carrier)) return;
+  if (!days || isTemperature(carrier) || carrier === 'water') return;
   const zeroMatters = carrier === 'electricity' && role === 'import';
   const likelyKWh = (total - (filled ?? []).reduce((sum, { kWh }) => sum + kWh, 0)) / present;
   const { values } = days;

@@ -32,6 +32,7 @@ const DAY_LENGTHS = [
   { slots: 24, most: 25, minutes: 60 },
   { slots: 48, most: 50, minutes: 30 },
   { slots: 96, most: 100, minutes: 15 },
+  { slots: 288, most: 300, minutes: 5 },
 ] as const;
 
 function findLayout(sheet: Sheet): WideLayout | undefined {
@@ -60,7 +61,7 @@ export const wideDays: IntakeShape = {
   detect(sheet) {
     if (sheet.dateColumn < 0) return { fit: 0, reason: 'no column of dates' };
     const layout = findLayout(sheet);
-    if (!layout) return { fit: 0, reason: 'no 24, 48 or 96 columns of readings' };
+    if (!layout) return { fit: 0, reason: 'no 24, 48, 96 or 288 columns of readings' };
     return {
       fit: 0.95,
       reason: tell('date-and-columns-of', { columns: layout.columns.length, minutes: layout.intervalMinutes }),

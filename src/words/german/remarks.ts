@@ -476,7 +476,7 @@ export const REMARKS: Catalogue = {
   'periods longer than a day': 'Zeitspannen länger als ein Tag',
   'a date and a number for each day': 'ein Datum und eine Zahl für jeden Tag',
   'dates that are not a day apart': 'Daten, die nicht einen Tag auseinanderliegen',
-  'no 24, 48 or 96 columns of readings': 'nicht 24, 48 oder 96 Spalten mit Messwerten',
+  'no 24, 48, 96 or 288 columns of readings': 'nicht 24, 48, 96 oder 288 Spalten mit Messwerten',
   'periods rather than single dates': 'Zeitspannen statt einzelner Daten',
   'rows too close in time': 'Zeilen zu dicht beieinander',
   'begins with the row types of an open market format':

@@ -149,3 +149,59 @@ test('a kind of row that says nothing is left out beside those that do', () => {
   const preview = read(['measurement,time,value (kW)', ...rows]);
   expect(codes(preview)).not.toContain('no-numbers');
 });
+
+test('a column whose numbers begin further down is read', () => {
+  const rows = rowsOf(900, 30, (stamp, i) => `${stamp},0.4${i % 7},${i < 480 ? '' : `0.1${i % 9}`}`);
+  const preview = read(['time,house (kWh),heat pump (kWh)', ...rows]);
+  expect(preview.series.map(({ role, present }) => [role, present])).toEqual([
+    ['import', 900],
+    ['heat-pump', 420],
+  ]);
+});
+
+test('of a use in two columns by turns it is asked', () => {
+  const rows = rowsOf(900, 30, (stamp, i) => `${stamp},${i < 480 ? `0.4${i % 7},` : `,0.4${i % 7}`},0.${i % 5}`);
+  const preview = read(['time,usage billed (kWh),usage not yet billed (kWh),generation (kWh)', ...rows]);
+  expect(preview.remarks).toContainEqual(expect.objectContaining({ code: 'column-asked', weight: 'question' }));
+});
+
+test.each(['kWh', 'GJ'])('heat used in %s is heat', (unit) => {
+  const used = (i: number) => 3 + ((i * 7) % 5);
+  const sumTo = (i: number): number => Array.from({ length: i + 1 }, (_, n) => used(n)).reduce((a, b) => a + b, 100);
+  const rows = rowsOf(90, 1440, (stamp, i) => `${stamp.slice(0, 10)},${sumTo(i)},${used(i)},1.2`);
+  const preview = read([`Date,Cumulative heat (${unit}),Heat used (${unit}),Volume (m³)`, ...rows]);
+  expect(preview.series[0]).toMatchObject({ carrier: 'heat', role: 'heat-output' });
+  expect(preview.series.map(({ carrier }) => carrier)).not.toContain('electricity');
+});
+
+test('an index that goes up is a reading where nothing else is an amount', () => {
+  const rows = rowsOf(12, 1440 * 30, (stamp, i) => `${stamp.slice(0, 10)},G4A1,${4200 + i * i * 3 + i * 7},ft3 x100`);
+  const preview = read(['Read Date,Serial,Index,Units', ...rows]);
+  expect(preview.choices.shape).toBe('counter');
+  expect(codes(preview)).not.toContain('no-readable-rows');
+});
+
+test('the temperature that is said to be out of doors goes before those of rooms', () => {
+  const rows = rowsOf(960, 30, (stamp, i) => `${stamp},20.${i % 9},${(3 + 4 * Math.sin(i / 48)).toFixed(1)}`);
+  const preview = read(['time,Bedroom temp (C),Outside temp (C)', ...rows]);
+  expect(preview.series.map(({ name }) => name)).toEqual(['Outside temp (C)']);
+});
+
+test('how long something ran is no time of the row', () => {
+  const rows = rowsOf(60, 1440, (stamp, i) => `${stamp.slice(0, 10)},1${i % 3}:${10 + (i % 50)},${8 + (i % 3)}`);
+  expect(read(['date,run time,import (kWh)', ...rows]).series[0]).toMatchObject({ resolution: 'day', present: 60 });
+});
+
+test('readings of a few seconds are refused for being so', () => {
+  const rows = Array.from({ length: 900 }, (_, i) => `${START / 1000 + 10 * i},${400 + (i % 50)}`);
+  const { remarks } = read(['seconds,power (W)', ...rows]);
+  expect(remarks.filter(({ weight }) => weight === 'refusal').map(({ code }) => code)).toEqual(['interval-uneven']);
+});
+
+test('days of 288 columns of five minutes', () => {
+  const row = Array.from({ length: 288 }, (_, i) => `0.0${(i % 8) + 1}`).join(',');
+  const rows = rowsOf(20, 1440, (stamp) => `${stamp.slice(0, 10)},${row}`);
+  const heads = Array.from({ length: 288 }, (_, i) => stampAfter(5 * i).slice(11)).join(',');
+  const preview = read([`Date,${heads}`, ...rows]);
+  expect(preview.series[0]).toMatchObject({ present: 20 * 288 });
+});
