@@ -3,7 +3,7 @@ import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, READ, UNREADABLE } from '../dates/stamp-reader.ts';
 import { countAsNumber, isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
-import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
+import { cellAt, cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { carryDates, carryDittos } from './carry-dates.ts';
 import { plainClocks } from './clock-fractions.ts';
 import { plainTemperatures } from './coded-temperatures.ts';
@@ -358,8 +358,12 @@ function sampleRows(table: Table, firstRow: number): number[] {
 
 /** As many rows from the first one on that has something in the column; those given where none has. */
 function laterRows(table: Table, column: number, rows: readonly number[]): readonly number[] {
-  for (let row = (rows.at(-1) ?? table.rowCount) + 1; row < table.rowCount; row++)
+  for (let row = (rows.at(-1) ?? table.rowCount) + 1; row < table.rowCount; row++) {
+    const cell = cellAt(table, row, column);
+    // Nearly all are empty, without a text to be looked at.
+    if (cell < 0 || table.cellFrom[cell] === table.cellTo[cell]) continue;
     if (!isMissing(cellText(table, row, column))) return sampleRows(table, row);
+  }
   return rows;
 }
 
