@@ -9,7 +9,7 @@ import type { ColumnFacts } from '../layout/column-facts.ts';
 import { commonUnit, indicesOf, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { estimatedRows, findQualityColumn } from '../layout/quality-marks.ts';
-import { type Dates, readDates, settleDayFirst } from '../layout/read-dates.ts';
+import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { statedCarrier, statedUnit } from '../layout/stated-energy.ts';
@@ -60,10 +60,8 @@ export const longInterval: IntakeShape = {
       book.add('no-readable-rows', 'refusal');
       return nothingRead(choices, dates.count);
     }
-    const withinMinutes = partOfMinute(sheet, column, dates);
-    if (withinMinutes !== undefined || !isIntervalLength(intervalMinutes)) {
-      const minutes = withinMinutes ?? intervalMinutes;
-      book.add('interval-uneven', 'refusal', { foundTold: tell('so-many-minutes', { minutes }) });
+    if (!isIntervalLength(intervalMinutes)) {
+      book.add('interval-uneven', 'refusal', { foundTold: tell('so-many-minutes', { minutes: intervalMinutes }) });
       return nothingRead(choices, dates.count);
     }
     context.onProgress?.(0.47);
@@ -98,17 +96,6 @@ export const longInterval: IntakeShape = {
     });
   },
 };
-
-const LOOKED_AT = 300;
-
-/** Step of readings that are less than a minute apart [min]; undefined where most have a minute of their own. */
-function partOfMinute(sheet: Sheet, column: number, { civilMinute, rows, count }: Dates): number | undefined {
-  const end = Math.min(count, LOOKED_AT);
-  const textOf = (i: number) => cellText(sheet.table, rows[i]!, column);
-  let shared = 0;
-  for (let i = 1; i < end; i++) if (civilMinute[i] === civilMinute[i - 1] && textOf(i) !== textOf(i - 1)) shared++;
-  return shared > end / 2 ? Math.round((100 * (end - shared)) / end) / 100 : undefined;
-}
 
 interface Settled {
   readonly column: number;

@@ -192,12 +192,6 @@ test('how long something ran is no time of the row', () => {
   expect(read(['date,run time,import (kWh)', ...rows]).series[0]).toMatchObject({ resolution: 'day', present: 60 });
 });
 
-test('readings of a few seconds are refused for being so', () => {
-  const rows = Array.from({ length: 900 }, (_, i) => `${START / 1000 + 10 * i},${400 + (i % 50)}`);
-  const { remarks } = read(['seconds,power (W)', ...rows]);
-  expect(remarks.filter(({ weight }) => weight === 'refusal').map(({ code }) => code)).toEqual(['interval-uneven']);
-});
-
 test('days of 288 columns of five minutes', () => {
   const row = Array.from({ length: 288 }, (_, i) => `0.0${(i % 8) + 1}`).join(',');
   const rows = rowsOf(20, 1440, (stamp) => `${stamp.slice(0, 10)},${row}`);
