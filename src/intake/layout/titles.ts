@@ -4,6 +4,7 @@
  */
 import { FUEL_IDS, FUELS } from '../../model/shapes/heating.ts';
 import type { EnergyUnit } from '../terms/choices.ts';
+import { cellText } from '../text/table.ts';
 import type { ColumnFacts } from './column-facts.ts';
 import { carrierOfWords, type Energy, offsetOfWords, plainWords, unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
@@ -131,9 +132,25 @@ export function offsetSaid({ columns, preamble }: Sheet, of: readonly (number | 
 }
 
 /** Whether the words above the dates, or a title that is no moment of its own, say that times are in UTC. */
-const saysUtc = ({ columns, preamble }: Sheet, of: readonly (number | undefined)[]): boolean =>
-  of.some((c) => c !== undefined && columns[c]?.meaning.utc === true) ||
-  preamble.some(({ text }) => /\b(UTC|GMT)\b(?! ?[+-])/.test(text.replaceAll(MOMENT, ' ')));
+const saysUtc = (sheet: Sheet, of: readonly (number | undefined)[]): boolean => {
+  const { columns, preamble } = sheet;
+  return (
+    of.some((c) => c !== undefined && columns[c]?.meaning.utc === true) ||
+    columns.some(
+      ({ index, words, sampled, heading }) => words === sampled && OF_ZONES.test(heading) && isUtc(sheet, index),
+    ) ||
+    preamble.some(({ text }) => /\b(UTC|GMT)\b(?! ?[+-])/.test(text.replaceAll(MOMENT, ' ')))
+  );
+};
+
+const OF_ZONES = /time[ _]?zone|^tz$|zeitzone|fuseau|tijdzone|tidszon|zona horaria|fuso/i;
+
+/** Whether each row names that clock. */
+function isUtc({ table, firstRow }: Sheet, column: number): boolean {
+  for (let row = firstRow; row < table.rowCount; row++)
+    if (!/^(utc|gmt|z)?$/i.test(cellText(table, row, column))) return false;
+  return true;
+}
 
 /** Pulses for one kWh, where the words above the column or the titles name them: "1000 imp/kWh". */
 export function pulsesSaid({ preamble }: Sheet, { heading }: ColumnFacts): number | undefined {

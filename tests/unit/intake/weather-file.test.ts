@@ -67,6 +67,15 @@ describe('stations that have been read for longer than meters', () => {
       ['outdoor-temperature', '2025-03-01', '2025-03-05', 96],
     ]);
   });
+  test('a column that names UTC in each row settles the clock', () => {
+    const rows = Array.from({ length: 96 }, (_, i) => {
+      const at = new Date(Date.UTC(2025, 2, 29) + i * 3_600_000).toISOString();
+      return `${at.slice(0, 10)},${at.slice(11, 16)},UTC,${i % 7}.5`;
+    });
+    const { preview, intervals } = read(`Date,Time,Time zone,Air temperature (degC)\n${rows.join('\n')}\n`);
+    expect(preview.remarks.map(({ code }) => code)).toEqual(['clock-utc']);
+    expect(intervals[0]!.days.map(({ date, values }) => [date, values.length])).toContainEqual(['2025-03-30', 23]);
+  });
   test('a lone old year among others is a slip', () => {
     const rows = ['2025-01-01,1', '1925-01-02,2', '2025-01-03,3', '2025-01-04,4', '2025-01-05,5', '2025-01-06,6'];
     const { preview } = read(`Date,Electricity kWh\n${rows.join('\n')}\n`);
