@@ -295,12 +295,19 @@ function findHeadingRow(table: Table, firstRow: number): number {
 /** How a date or a clock is written, as a row of units says above its dates. */
 const FORM_OF_DATES = /^[dmyjatsh][dmyjatsh.:/ -]{3,}$/i;
 
+/** What else stands in a row of units: clocks, and units of what is no energy. */
+const OTHER_UNIT = /^(utc|gmt|local|%|v|a|hz|h|s|min)$/i;
+
 /** Whether every cell of a row is a unit, a form of dates or empty. */
 function areUnits(cells: readonly string[]): boolean {
   const filled = cells.filter((cell) => cell !== '' && cell !== '-');
   const isUnit = (cell: string) => {
     const bare = cell.replace(/^[[(](.*)[\])]$/, '$1').trim();
-    return FORM_OF_DATES.test(bare) || (bare.length <= 8 && unitOfWords(plainWords(bare)) !== undefined);
+    return (
+      FORM_OF_DATES.test(bare) ||
+      OTHER_UNIT.test(bare) ||
+      (bare.length <= 8 && unitOfWords(plainWords(bare)) !== undefined)
+    );
   };
   return filled.length > 0 && filled.every(isUnit);
 }

@@ -257,7 +257,9 @@ export const HIGHEST = words(
 
 /** Another year, another home or a guess beside what was used: to compare with, never to add. */
 export const TO_COMPARE = any(
-  words('(last|previous|prior) (year|month|period)|year (ago|before)|forecast|predict|projected|expected|budget'),
+  words(
+    '(last|previous|prior) (year|month|week|period)|(previous|prior|same) day|year (ago|before)|forecast|predict|projected|expected|budget',
+  ),
   words(
     '(similar|average|typical|neighbou?r\\w*|other) (homes?|house\\w*)|benchmark|rolling|(weather|degree.?day) (corr|norm|adj)',
   ),

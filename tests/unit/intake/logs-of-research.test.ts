@@ -199,3 +199,16 @@ test('days of 288 columns of five minutes', () => {
   const preview = read([`Date,${heads}`, ...rows]);
   expect(preview.series[0]).toMatchObject({ present: 20 * 288 });
 });
+
+test('a row of units may name the clock of the times', () => {
+  const rows = rowsOf(96, 30, (stamp, i) => `${stamp},0.${3 + (i % 4)},0.${1 + (i % 2)}`);
+  const preview = read(['time,grid import,grid export', 'UTC,kWh,kWh', ...rows]);
+  expect(preview.series.map(({ role }) => role)).toEqual(['import', 'export']);
+  expect(codes(preview)).toContain('clock-utc');
+});
+
+test('what was used a week before stands there to compare with', () => {
+  const rows = rowsOf(60, 1440, (stamp, i) => `${stamp.slice(0, 10)},${8 + (i % 3)},${7 + (i % 4)}`);
+  const preview = read(['date,electricity import (kWh),same day last week (kWh)', ...rows]);
+  expect(preview.series.map(({ name }) => name)).toEqual(['electricity import (kWh)']);
+});
