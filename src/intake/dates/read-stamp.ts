@@ -174,7 +174,9 @@ function readCompact(text: string, from: number, at: number, to: number, out: St
   const year = Number(digits.slice(0, 4));
   const month = Number(digits.slice(4, 6));
   const day = Number(digits.slice(6, 8));
-  if (year < OLDEST_YEAR || year > LATEST_YEAR || month < 1 || month > 12) return UNREADABLE;
+  // Seconds since 1970 would do as days and hours of the eighteenth century.
+  const oldest = digits.length > 8 ? EARLIEST_YEAR : OLDEST_YEAR;
+  if (year < oldest || year > LATEST_YEAR || month < 1 || month > 12) return UNREADABLE;
   if (day < 1 || day > daysInMonth(year, month)) return UNREADABLE;
   out.civilMinute = civilDay(year, month, day) * 1440;
   out.kind = 'day';

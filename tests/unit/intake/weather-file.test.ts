@@ -67,6 +67,11 @@ describe('stations that have been read for longer than meters', () => {
       ['outdoor-temperature', '2025-03-01', '2025-03-05', 96],
     ]);
   });
+  test('seconds since 1970 are no days and hours of the eighteenth century', () => {
+    const rows = Array.from({ length: 1000 }, (_, i) => `${1_735_686_000 + i * 1800},0.${i % 7}`);
+    const { preview } = read(`Inicio,Electricidad (kWh)\n${rows.join('\n')}\n`, 'Europe/Madrid');
+    expect(preview.series.map(({ carrier, present }) => [carrier, present])).toEqual([['electricity', 1000]]);
+  });
   test('a column that names UTC in each row settles the clock', () => {
     const rows = Array.from({ length: 96 }, (_, i) => {
       const at = new Date(Date.UTC(2025, 2, 29) + i * 3_600_000).toISOString();
