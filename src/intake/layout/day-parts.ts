@@ -42,16 +42,23 @@ export function dayPartsOf(table: Table, firstRow: number, column: ColumnFacts):
   return length && seen.size >= LEAST_PARTS ? { first: seen.has(0) ? 0 : 1, minutes: length.minutes } : undefined;
 }
 
-/** A day of clock times begins with "00:00"; one of numbered hours ends with "24:00", and the long one with "25:00". */
+/**
+ * "01:00" to "24:00" where they count the hours of each day: then the long day ends with "25:00" and the short one with
+ * "23:00", where the clock would leave an hour out in the night.
+ */
 function hoursAsClocks(table: Table, firstRow: number, { heading, index }: ColumnFacts): DayParts | undefined {
   if (!HOUR_NUMBER.test(withoutBrackets(plainWords(heading)))) return undefined;
-  let most = 0;
+  let [most, last, endsEarly, leavesOut] = [0, 0, false, false];
   for (let row = firstRow; row < table.rowCount; row++) {
     const number = partAt(table, row, index);
     if (number < 1 || number > 25) return undefined;
+    const [low, high] = number < last ? [number, last] : [last, number];
+    if (low === 1 && high === 23) endsEarly = true;
+    if (low === 1 && high === 3) leavesOut = true;
     if (number > most) most = number;
+    last = number;
   }
-  return most >= 24 ? { first: 1, minutes: 60 } : undefined;
+  return most === 25 || (most === 24 && endsEarly && !leavesOut) ? { first: 1, minutes: 60 } : undefined;
 }
 
 /** Whether bare numbers count up by one and begin anew after as many as a day has parts, whatever stands above them. */

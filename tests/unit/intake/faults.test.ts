@@ -142,6 +142,16 @@ describe('time', () => {
       expect([series, open]).toEqual([[`electricity import 2025-03-28 ${rows.length / 2}`], []]);
     },
   );
+  test('hours 01:00 to 24:00 by the clock leave the hour of spring out', () => {
+    const rows: string[] = [];
+    for (let at = Date.UTC(2025, 2, 28); at < Date.UTC(2025, 3, 2); at += DAY) {
+      const date = day(new Date(at));
+      for (let hour = 1; hour <= 24; hour++)
+        if (date !== '2025-03-30' || hour !== 2) rows.push(`${date};${String(hour).padStart(2, '0')}:00;0,5`);
+    }
+    const { series, open } = read(['Date;Heure;Consommation électricité (kWh)', ...rows], {}, 'Europe/Paris');
+    expect([series, open]).toEqual([[`electricity import 2025-03-28 ${rows.length / 2}`], []]);
+  });
   test('monthly stamps with offsets are months, and those of another clock are asked about', () => {
     const rows = [
       '2024-12-31T23:00:00Z,300',
