@@ -288,6 +288,7 @@ function remarkNoFit(sheet: Sheet, reason: Wording, book: RemarkBook): void {
     book.add('degree-days', 'refusal');
   else if (sheet.dateColumn < 0 && lacksYear(sheet.table)) book.add('no-year', 'refusal');
   else if (sheet.firstRow >= sheet.table.rowCount) book.add('no-rows', 'refusal', { found: columns });
+  else if (sheet.columns.length < 2) book.add('no-table', 'refusal');
   else if (sheet.dateColumn < 0) book.add('no-dates', 'refusal', { found: columns });
   else book.add('no-shape-fits', 'refusal', { found: columns, expectedTold: reason });
 }

@@ -133,6 +133,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} fits no layout we know ({expected}). Its columns are {names}. Choose the layout and the columns yourself, or export the data another way.',
   ),
   'no-rows': phrase('{file} has headings ({names}) and no row below them. Export it again, for days with readings.'),
+  'no-table': phrase(
+    '{file} is no table: we find only one column in it. Export the readings as CSV or as a spreadsheet, with a date and an amount in each row.',
+  ),
   'no-dates': phrase(
     '{file} has no column of dates. Its columns are {names}. Each row needs a date, such as 2025-03-01 or 01/03/2025.',
   ),

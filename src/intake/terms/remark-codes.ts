@@ -8,6 +8,7 @@ export const REMARK_CODES = [
   'file-binary',
   'no-shape-fits',
   'no-rows',
+  'no-table',
   'no-dates',
   'no-year',
   'no-numbers',

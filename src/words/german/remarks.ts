@@ -50,6 +50,8 @@ export const REMARKS: Catalogue = {
     '{file} hat keinen Aufbau, den wir kennen ({expected}). Die Spalten sind {names}. Wählen Sie Aufbau und Spalten selbst, oder exportieren Sie die Daten anders.',
   '{file} has headings ({names}) and no row below them. Export it again, for days with readings.':
     '{file} hat Überschriften ({names}) und keine Zeile darunter. Exportieren Sie die Datei neu, für Tage mit Messwerten.',
+  '{file} is no table: we find only one column in it. Export the readings as CSV or as a spreadsheet, with a date and an amount in each row.':
+    '{file} ist keine Tabelle: Wir finden darin nur eine Spalte. Exportieren Sie die Messwerte als CSV oder als Tabelle, mit einem Datum und einer Menge in jeder Zeile.',
   '{file} has no column of dates. Its columns are {names}. Each row needs a date, such as 2025-03-01 or 01/03/2025.':
     '{file} hat keine Spalte mit Daten. Die Spalten sind {names}. Jede Zeile braucht ein Datum, etwa 2025-03-01 oder 01/03/2025.',
   '{column} of {file} stays as warm as a room from day to day. Confirm that it was measured outdoors on those days, or leave the file.':

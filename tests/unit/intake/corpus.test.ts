@@ -507,7 +507,7 @@ const REFUSED: readonly [file: string, code: string, sentence: RegExp][] = [
   ['refused-page.csv', 'file-foreign', /is a web page/],
   ['refused-binary.dat', 'file-binary', /is not text, nor/],
   ['refused-no-dates.csv', 'no-dates', /no column of dates\. Its columns are Name, Rooms, Area/],
-  ['refused-words.txt', 'no-dates', /no column of dates/],
+  ['refused-words.txt', 'no-table', /is no table/],
   ['refused-heading-only.csv', 'no-rows', /headings \(Start, kWh\) and no row below them/],
   ['refused-letter.csv', 'no-shape-fits', /Its columns are Date, Name/],
   ['refused-comma-inside.csv', 'comma-inside-numbers', /^Line 2 of refused-comma-inside\.csv/],
