@@ -71,6 +71,11 @@ test.each([
   ['Rate 1', 'some'],
   ['T02', 'some'],
   ['Weekday nights', 'some'],
+  ['electricity_night', 'cheap'],
+  ['Heures creuses (kWh)', 'cheap'],
+  ['Stromverbrauch Tag', 'dear'],
+  ['Højlast', 'all'],
+  ['Forbrug høj', 'dear'],
 ])('a register called “%s” counts %s hours', (name, hours) => expect(registerHours(name)).toBe(hours));
 
 describe('which series are parts of one meter', () => {
@@ -78,6 +83,32 @@ describe('which series are parts of one meter', () => {
   test('two registers of some hours, no temperatures, no one by itself', () => {
     expect(registersOfSomeHours([day, night, warm])).toEqual([day, night]);
     expect(registersOfSomeHours([day, warm, register('Total', [1, 2, 3])])).toEqual([]);
+  });
+  test.each([
+    ['Consommation HP (kWh)', 'Consommation HC (kWh)'],
+    ['HPJB', 'HCJB', 'HPJR', 'HCJR'],
+    ['F1', 'F2', 'F3'],
+    ['F1 (kWh)', 'F23 (kWh)'],
+    ['P1', 'P2', 'P3', 'P4', 'P5', 'P6'],
+    ['Punta', 'Llano', 'Valle'],
+    ['Verbruik dal', 'Verbruik normaal'],
+    ['Verbrauch Tag', 'Verbrauch Nacht'],
+    ['1.8.1', '1.8.2'],
+    ['Spids', 'Høj', 'Lav'],
+  ])('%j and those beside it are', (...names) => {
+    expect(registersOfSomeHours(names.map((name) => register(name, [1, 2, 3])))).toHaveLength(names.length);
+  });
+  test.each([
+    ['HP (kWh)', 'Night (kWh)'],
+    ['Consumo dal contatore A', 'Consumo dal contatore B'],
+    ['1.8.0', '1.8.1'],
+    ['Tag', 'Day'],
+  ])('“%s” and “%s” are not', (...names) => {
+    expect(registersOfSomeHours(names.map((name) => register(name, [1, 2, 3])))).toEqual([]);
+  });
+  test('a register that holds two of the others is none beside them', () => {
+    const names = ['F1', 'F2', 'F3', 'F23'].map((name) => register(name, [1, 2, 3]));
+    expect(registersOfSomeHours(names).map(({ name }) => name)).toEqual(['F1', 'F2', 'F3']);
   });
   test('one import, one carrier, one role, days and bills apart, in their order', () => {
     const others: Partial<Series>[] = [
