@@ -1,6 +1,6 @@
 /** What to read from now on: the first of each month, with what the written estimate has for the month before it. */
 
-import { usualOtherKWh } from '../model/bill-gap/bill-doubts.ts';
+import { usualOther } from '../model/bill-gap/bill-doubts.ts';
 import { heatPumpOf } from '../model/bill-gap/estimate-for-days.ts';
 import { monthlyWarnings } from '../model/bill-gap/expected-range.ts';
 import { daysBetween, firstOfNextMonth, monthOf } from '../model/calendar/civil.ts';
@@ -21,20 +21,27 @@ export interface ReadingDay {
 
 const READINGS = 13;
 
+type Checked = Pick<BillCheck, 'input' | 'doubts'>;
+
 /** Whether the home has no meter on the heat pump alone, so that what is read holds other things too. */
 export const isHomeMeter = ({ input }: Pick<BillCheck, 'input'>): boolean =>
   input.meter === 'whole-house' && input.heatPumpKWh === undefined;
 
-/** Other things on the meter that is read [kWh]: at the rate told for the bill, else as usual in homes like this. */
-function otherThings(check: Pick<BillCheck, 'input'>, { household }: WrittenEstimate, from: CivilDate, to: CivilDate) {
+/** Other things on the meter that is read [kWh]: at the rate told for the bill or known from before, else as usual in homes like this. */
+function otherThings(check: Checked, { household }: WrittenEstimate, from: CivilDate, to: CivilDate) {
   const { input } = check;
   if (!isHomeMeter(check)) return 0;
-  if (input.otherKWh === undefined) return usualOtherKWh(household, { from, to }, reference);
+  const usual = (days: { readonly from: CivilDate; readonly to: CivilDate }) =>
+    usualOther(household, days, reference, []).kWh;
+  if (input.otherKWh === undefined) {
+    const own = check.doubts?.find(({ fromRecord }) => fromRecord);
+    return usual({ from, to }) * (own ? own.readKWh / usual(input) : 1);
+  }
   return (input.otherKWh * daysBetween(from, to)) / daysBetween(input.from, input.to);
 }
 
 /** The months of the written estimate with the same level from which on to ring as the estimate itself prints. */
-export function readingDays(check: Pick<BillCheck, 'madeOn' | 'input'>, estimate: WrittenEstimate): ReadingDay[] {
+export function readingDays(check: Checked & Pick<BillCheck, 'madeOn'>, estimate: WrittenEstimate): ReadingDay[] {
   const pump = heatPumpOf(estimate);
   const warnings = monthlyWarnings(estimate.appraisal, pump, reference.spread);
   let on = firstOfNextMonth(civilDateOf(check.madeOn, estimate.household.zone));

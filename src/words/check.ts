@@ -122,6 +122,11 @@ export function doubtSentence(doubt: BillDoubt): string {
         return say('“{meter}” has no readings for the days of this bill, so nothing confirms its {bill}.', values);
       return partlyRead(values, daysRead, days, billKWh - readKWh);
     case 'other-unknown':
+      if (doubt.fromRecord)
+        return say(
+          'Nobody has said how much of this bill went into other things. By its records from before, this home took about {units} for them in as many days.',
+          { units: spokenKWh(readKWh) },
+        );
       return say(
         'Nobody has said how much of this bill went into other things. In a home like this it is usually about {usual}.',
         { usual: spokenKWh(readKWh) },
@@ -179,7 +184,8 @@ export const partsForDays = ({ parts, seasonPence }: Pick<BillCheck, 'parts' | '
   seasonPence === undefined ? parts : parts.filter(({ cause }) => cause !== 'days');
 
 /** Against the estimate for these days: "The bill is £212 above the estimate." */
-export function differenceFromEstimate(check: Estimated): string {
+export function differenceFromEstimate(check: Estimated & Partial<Pick<BillCheck, 'verdict'>>): string {
+  if (check.verdict === 'unknown') return say('The bill is for the whole home, the estimate for heating alone.');
   const difference = check.actualPence - estimatedForDaysPence(check);
   if (!Number.isFinite(difference)) return say('The bill and the estimate cannot be compared yet.');
   if (Math.abs(difference) < NOTHING_PENCE) return say('The bill is as estimated.');

@@ -251,6 +251,7 @@ export function letterSteps(
 ): LetterStep[] {
   const { next, direction } = guidedSearch(check);
   const has = (code: BillDoubt['code']) => (check.doubts ?? []).some((doubt) => doubt.code === code);
+  const other = check.doubts?.find(({ code }) => code === 'other-unknown');
   const findings = check.findings ?? [];
   const words = (isHome: boolean) =>
     next
@@ -270,8 +271,12 @@ export function letterSteps(
     ...(has('readings-cover-part') && direction !== null
       ? [say('Please ask your supplier for the meter’s readings of all the days of the bill, and send them to us.')]
       : []),
-    ...(has('other-unknown')
+    ...(other && !other.fromRecord
       ? [say('Please look on a bill from before the heat pump: how many kWh of electricity did the home use?')]
+      : []),
+    // What it used before is known; whether that still holds, only the household knows.
+    ...(other?.fromRecord && next.every(({ question }) => question !== 'other-loads')
+      ? [customerWords('other-loads')]
       : []),
   ];
   const heater = findings.some(({ code }) => code === 'heater-running')
@@ -327,11 +332,14 @@ export function scheduleSentence(): string {
   );
 }
 /** What the columns hold; `otherKWh` a month is what the meter of a home counts beside heating and hot water. */
-export function scheduleNote({ input }: Pick<BillCheck, 'input'>, otherKWh: number): string {
+export function scheduleNote({ input, doubts }: Pick<BillCheck, 'input' | 'doubts'>, otherKWh: number): string {
   if (otherKWh > 0)
     return say(
-      'These are the kWh of a normal year for the whole home. About {other} a month go into other things, {told, select, told {as you told us} other {as is usual}}. In a cold month it may be more.',
-      { other: spokenKWh(otherKWh), told: input.otherKWh === undefined ? 'usual' : 'told' },
+      'These are the kWh of a normal year for the whole home. About {other} a month go into other things, {told, select, told {as you told us} before {as in the records from before} other {as is usual}}. In a cold month it may be more.',
+      {
+        other: spokenKWh(otherKWh),
+        told: input.otherKWh !== undefined ? 'told' : doubts?.some(({ fromRecord }) => fromRecord) ? 'before' : 'usual',
+      },
     );
   return say('These are the kWh of a normal year. In a cold month it may be more. {often}', {
     often: warningSentence(),

@@ -122,7 +122,9 @@ export function doubtsOf(
     doubts.push({ code: 'machine-above-home', billKWh, readKWh: heatPumpKWh, pence: 0 });
   }
   if (isOtherUnknown(bill)) {
-    doubts.push({ code: 'other-unknown', billKWh, readKWh: usualOtherKWh(household, bill, reference), pence: 0 });
+    const before = writtenOn === undefined ? [] : seriesBefore(series, writtenOn);
+    const { kWh, isOwn } = usualOther(household, bill, reference, before);
+    doubts.push({ code: 'other-unknown', billKWh, readKWh: kWh, ...(isOwn ? { fromRecord: true } : {}), pence: 0 });
   }
   return doubts;
 }
@@ -137,18 +139,41 @@ const holdsOther = (
 export const isOtherUnknown = ({ meter, otherKWh, heatPumpKWh }: BillCheckInput): boolean =>
   meter === 'whole-house' && otherKWh === undefined && heatPumpKWh === undefined;
 
-/** Electricity for all but heating and hot water in these days [kWh]: as usual for its people and its floor, and its car. */
-export function usualOtherKWh(
+/**
+ * Electricity for all but heating and hot water in these days [kWh], its car included: by the home's own records of `before`
+ * (`isOwn`), where those are a year without heating in them, else as usual for its people and its floor.
+ */
+export function usualOther(
   household: Household,
   { from, to }: { readonly from: string; readonly to: string },
   reference: Pick<Reference, 'car'>,
-): number {
-  const { monthlyKWh } = restOfHome(household, []);
+  before: readonly Series[],
+): { readonly kWh: number; readonly isOwn: boolean } {
+  const { monthlyKWh, grade } = restOfHome(household, before);
   const carKWh = household.car ? settleCar(household.car, reference).kWhPerYear / 365 : 0;
   let kWh = 0;
   for (let day = from; day < to; day = addDays(day, 1)) {
     const month = monthOf(day) - 1;
     kWh += monthlyKWh[month]! / COMMON_MONTH_DAYS[month]! + carKWh;
   }
-  return kWh;
+  return { kWh, isOwn: grade !== 'assumed' };
+}
+
+/** What records say of the days before a date: those since may hold the heat pump. */
+export function seriesBefore(series: readonly Series[], date: CivilDate): Series[] {
+  return series.flatMap((one) => {
+    if (one.to <= date) return [one];
+    if (one.from >= date) return [];
+    const { days, periods } = one;
+    return [
+      {
+        ...one,
+        to: date,
+        ...(days
+          ? { days: { ...days, values: days.values.slice(0, Math.max(0, daysBetween(days.first, date))) } }
+          : {}),
+        ...(periods ? { periods: periods.filter(({ to }) => to <= date) } : {}),
+      },
+    ];
+  });
 }

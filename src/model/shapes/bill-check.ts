@@ -157,7 +157,7 @@ export type NotSeen = z.infer<typeof NotSeen>;
  * bill's units against the readings of the same meter; "units-hold-other": the units given are those of the whole meter
  * although other electricity was taken off them; "machine-above-home": the heat pump's meter shows more than the bill of
  * the whole home; "readings-cover-part": days of the bill are not read; "other-unknown": nobody has said what a bill of the
- * whole home holds beside heating, `readKWh` is what is usual.
+ * whole home holds beside heating, `readKWh` is what is usual, or what the home itself took before.
  */
 export const BillDoubt = z.object({
   code: z.enum([
@@ -176,6 +176,8 @@ export const BillDoubt = z.object({
   readKWh: z.number(),
   daysRead: z.int().optional(),
   days: z.int().optional(),
+  /** Of "other-unknown": `readKWh` is by the home's own records from before the estimate, and no usual figure. */
+  fromRecord: z.boolean().optional(),
   /** What the bill charges beyond the readings; 0 where that cannot be said. */
   pence: z.number(),
 });

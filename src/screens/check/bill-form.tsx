@@ -3,7 +3,7 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { Said } from '../../charts/said.tsx';
 import type { BillPrefill, OpenHousehold } from '../../desk/contract.ts';
-import { usualOtherKWh } from '../../model/bill-gap/bill-doubts.ts';
+import { seriesBefore, usualOther } from '../../model/bill-gap/bill-doubts.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import { sumRegisters } from '../../model/evidence/sum-registers.ts';
 import type { BillCheckInput } from '../../model/shapes/bill-check.ts';
@@ -50,8 +50,10 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
   const [asked, setAsked] = useState(false);
   const span = spanOf(draft);
   const weather = span ? findOwnWeather(series, span.from, span.to) : null;
-  const usualOther =
-    span && draft.meter === 'whole-house' ? usualOtherKWh(household, span, referenceOf(household)) : null;
+  const others =
+    span && draft.meter === 'whole-house'
+      ? usualOther(household, span, referenceOf(household), seriesBefore(series, inForce.madeOn.slice(0, 10)))
+      : null;
   const result = finishDraft(draft);
   const run = () => {
     setAsked(true);
@@ -64,12 +66,13 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
       <BillFields form={form} inForce={inForce} hasSpan={span !== null} hasWeather={weather !== null} />
       {filled ? <p className="quiet small">{filledSentence(filled)}</p> : null}
       <MetersShow form={form} series={series} />
-      {usualOther === null ? null : (
+      {others === null ? null : (
         <p className="small">
-          {say('A home like this takes about {units} for other things in these days.', {
-            units: spokenKWh(usualOther),
-          })}{' '}
-          <button type="button" onClick={() => form.set({ otherKWh: Math.round(usualOther) })}>
+          {say(
+            '{own, select, own {By its records from before, this home took} other {A home like this takes}} about {units} for other things in {own, select, own {as many} other {these}} days.',
+            { own: others.isOwn ? 'own' : 'usual', units: spokenKWh(others.kWh) },
+          )}{' '}
+          <button type="button" onClick={() => form.set({ otherKWh: Math.round(others.kWh) })}>
             {say('Use it')}
           </button>
         </p>

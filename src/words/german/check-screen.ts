@@ -50,8 +50,8 @@ export const CHECK_SCREEN: Catalogue = {
   'Use it': 'Übernehmen',
   '{meter} has days missing among these, perhaps because a meter was changed. Type the kWh from the bill.':
     'Bei {meter} fehlen einige dieser Tage, etwa nach einem Zählerwechsel. Geben Sie die kWh der Rechnung ein.',
-  'A home like this takes about {units} for other things in these days.':
-    'Ein Haus wie dieses braucht in diesen Tagen etwa {units} für anderes.',
+  '{own, select, own {By its records from before, this home took} other {A home like this takes}} about {units} for other things in {own, select, own {as many} other {these}} days.':
+    '{own, select, own {Nach seinen Daten von vorher brauchte dieses Haus in ebenso vielen} other {Ein Haus wie dieses braucht in diesen}} Tagen etwa {units} für anderes.',
   'The weather of these days comes from {name}.': 'Das Wetter dieser Tage kommt aus {name}.',
   'Checking …': 'Wird geprüft …',
   'Check the bill': 'Rechnung prüfen',

@@ -29,6 +29,8 @@ export const CHECK: Catalogue = {
     'Der eigene Zähler der Wärmepumpe zeigt {more} mehr als die Rechnung des ganzen Hauses.',
   '“{meter}” has readings for {daysRead} of the bill’s {days} days, {read} in all. {missing, plural, one {The other day} other {The other days}} would have to hold {rest}.':
     '„{meter}“ hat Messwerte für {daysRead} der {days} Tage der Rechnung, zusammen {read}. Auf {missing, plural, one {den übrigen Tag} other {die übrigen Tage}} müssten {rest} fallen.',
+  'Nobody has said how much of this bill went into other things. By its records from before, this home took about {units} for them in as many days.':
+    'Niemand hat gesagt, wie viel dieser Rechnung in anderes ging. Nach seinen Daten von vorher brauchte dieses Haus in ebenso vielen Tagen etwa {units} dafür.',
   'Nobody has said how much of this bill went into other things. In a home like this it is usually about {usual}.':
     'Niemand hat gesagt, wie viel dieser Rechnung in anderes ging. In einem Haus wie diesem sind es meist etwa {usual}.',
   'Before anybody looks for a cause: read the meter today, and ask the supplier to check the bill.':
@@ -59,6 +61,8 @@ export const CHECK: Catalogue = {
   'This bill cannot be judged yet.': 'Diese Rechnung lässt sich noch nicht beurteilen.',
   'The bill and the estimate cannot be compared yet.':
     'Rechnung und Kostenschätzung lassen sich noch nicht vergleichen.',
+  'The bill is for the whole home, the estimate for heating alone.':
+    'Die Rechnung gilt für das ganze Haus, die Kostenschätzung nur für das Heizen.',
   'The bill is as estimated.': 'Die Rechnung ist wie geschätzt.',
   'The bill is {amount} {way, select, above {above} other {below}} the estimate.':
     'Die Rechnung liegt {amount} {way, select, above {über} other {unter}} der Kostenschätzung.',

@@ -72,6 +72,23 @@ describe('what is said of a bill before any cause', () => {
   ])('%s', (_, input, series, codes) => {
     expect(doubtsOf(input, series, household, reference).map(({ code }) => code)).toEqual(codes);
   });
+  test('what the home took before the estimate, and nothing of the days since, which may hold the heat pump', () => {
+    const told = (system: 'gas-condensing' | 'direct-electric', values: (number | null)[]) => {
+      const days = { first: '2025-07-01', values };
+      const record = { ...meter('import', 0, 0), from: '2025-07-01', to: '2027-03-01', days };
+      const home = { ...household, present: { ...household.present, system } };
+      return doubtsOf(wholeHouse(1620), [record], home, reference, '2026-07-01').find(
+        ({ code }) => code === 'other-unknown',
+      )!;
+    };
+    const [before, since] = [new Array<number>(365).fill(5), new Array<number>(243).fill(20)];
+    const usual = told('direct-electric', [...before, ...since]);
+    expect(told('gas-condensing', [...before, ...since])).toMatchObject({ readKWh: 5 * 90, fromRecord: true });
+    expect(usual.fromRecord).toBeUndefined();
+    const gap = new Array<null>(165).fill(null);
+    const tooShort = [...before.slice(gap.length), ...gap, ...since];
+    expect(told('gas-condensing', tooShort).readKWh).toBe(usual.readKWh);
+  });
   test('that it ended before the estimate was written, where another heating may have run', () => {
     const codes = (writtenOn: string, system: 'gas-condensing' | 'heat-pump') =>
       doubtsOf(bill(), own, { ...household, present: { ...household.present, system } }, reference, writtenOn).map(

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { renderLetter, renderSheet } from '../../../src/leave-behind/letter.tsx';
 import { readingDays } from '../../../src/leave-behind/schedule.ts';
-import { usualOtherKWh } from '../../../src/model/bill-gap/bill-doubts.ts';
+import { usualOther } from '../../../src/model/bill-gap/bill-doubts.ts';
 import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
 import { monthlyWarnings } from '../../../src/model/bill-gap/expected-range.ts';
 import { daysBetween } from '../../../src/model/calendar/civil.ts';
@@ -94,6 +94,11 @@ describe('the letter', () => {
     const text = textOf(renderLetter({ ...input({}), check: unknown }, names));
     expect(text).toContain('Please look on a bill from before the heat pump');
     expect(text).not.toContain('outside');
+    const known = { ...unknown, doubts: [{ ...doubt, fromRecord: true }] };
+    const before = textOf(renderLetter({ ...input({}), check: known }, names));
+    expect(before).not.toContain('Please look on a bill from before the heat pump');
+    expect(before).toContain('By its records from before, this home took about 250 kWh');
+    expect(before.match(/Is there anything new that runs on electricity/g)).toHaveLength(1);
   });
   test.each(['What we know', 'What we do not know yet', 'What happens next'])('has the heading "%s"', (heading) =>
     expect(render({ boughtKWh: 465 })).toContain(`<h3>${heading}</h3>`),
@@ -194,7 +199,12 @@ describe('what to read from now on', () => {
     const { otherKWh: _, ...input } = home.input;
     const [, usual] = readingDays({ ...home, input }, estimate);
     const span = { from: '2027-03-01', to: '2027-04-01' };
-    expect(usual!.expected!.otherKWh).toBeCloseTo(usualOtherKWh(estimate.household, span, reference), 9);
+    expect(usual!.expected!.otherKWh).toBeCloseTo(usualOther(estimate.household, span, reference, []).kWh, 9);
+    // Half as much as usual by its own records: half in every month to come.
+    const billKWh = usualOther(estimate.household, input, reference, []).kWh;
+    const doubt = { code: 'other-unknown' as const, billKWh, readKWh: billKWh / 2, fromRecord: true, pence: 0 };
+    const [, own] = readingDays({ ...home, input, doubts: [doubt] }, estimate);
+    expect(own!.expected!.otherKWh).toBeCloseTo(usual!.expected!.otherKWh / 2, 9);
     const metered = { ...home, input: { ...home.input, heatPumpKWh: 300 } };
     expect(readingDays(metered, estimate)).toEqual(days);
     expect(textOf(render({ meter: 'whole-house', otherKWh: 62 }))).toContain('Meter of the home');
