@@ -62,7 +62,7 @@ export function unitsFor({ column, carrier }: Remark, { series }: Pick<IntakePre
 function taken(key: Key, { code, expected }: Remark, choices: IntakeChoices): unknown {
   if (key === 'net' || key === 'weatherMeasured' || key === 'dayFirst' || key === 'toInclusive')
     return choices[key] ?? true;
-  if (key === 'role') return choices.role ?? 'import';
+  if (key === 'role') return choices.role ?? (code === 'direction-of-name-asked' ? expected : 'import');
   if (key === 'ownUse') return choices.ownUse ?? 'within';
   if (key === 'beside') return BESIDE_ANSWERS[code]?.[0];
   const number = Number(expected);

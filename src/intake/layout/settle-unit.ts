@@ -31,7 +31,7 @@ import { type Energy, plainWords, timesOfWords } from './headings.ts';
 import { mayBePump } from './heat-logs.ts';
 import type { Sheet } from './sheet.ts';
 import { statedCarrier, statedUnit, unitsByRow, unitWords } from './stated-energy.ts';
-import { pulsesSaid, saysTenths } from './titles.ts';
+import { pulsesSaid, saysTenths, wayOfFileName } from './titles.ts';
 import { columnName } from './value-cells.ts';
 import { APPLIANCE, DRAWN, ELECTRIC, MADE, MADE_HERE, POWER, WAY } from './vocabulary.ts';
 import { withoutPeople } from './without-people.ts';
@@ -198,6 +198,9 @@ function settleRole(
   const role = choices.role ?? roleFor(carrier, isSent ? 'export' : way);
   if (choices.role === undefined && mayBeSentOut(sheet, column, role, said?.carrier))
     book.add('direction-asked', 'question', { column: name });
+  const byName =
+    choices.role === undefined && role === 'import' && !book.has('direction-asked') && wayByName(sheet, column);
+  if (byName) book.add('direction-of-name-asked', 'question', { column: name, expected: byName });
   // What counts in no sum may be of anything.
   const isAside = (ofFile.besideOf?.[name] ?? ofFile.beside) === 'aside';
   const ofCars = sheet.columns.filter((c) => c.meaning.unit === undefined && OF_CHARGING.test(plainWords(c.heading)));
@@ -214,8 +217,9 @@ function settleRole(
     book.add('part-pump-asked', 'question', { column: name });
   const isMetered = role === 'import' && (carrier === 'electricity' || carrier === 'gas');
   const unknown = isMetered ? unknownWords(withoutPeople(column.heading)) : [];
-  const isAsked =
-    book.has('carrier-guessed') || book.has('direction-asked') || book.has('part-asked') || book.has('part-pump-asked');
+  const isAsked = (
+    ['carrier-guessed', 'direction-asked', 'direction-of-name-asked', 'part-asked', 'part-pump-asked'] as const
+  ).some((code) => book.has(code));
   const isChosen = choices.role !== undefined || ofFile.columns?.value === column.index || ofFile.every;
   if (unknown.length > 0 && !isChosen && !isAsked && !isAside)
     book.add('word-asked', 'question', { column: name, found: listNames(unknown) });
@@ -299,6 +303,18 @@ function mayBeSentOut(sheet: Sheet, column: ColumnFacts, role: SeriesRole, said:
   const isTitled = sheet.preamble.some(({ text }) => mayTellOfExport(plainWords(text)));
   if (isTitled && !DRAWN.test(heading) && !USED.test(heading)) return true;
   return /\bexport/.test(file) && ELECTRIC.test(file) && !ELECTRIC.test(heading) && !DRAWN.test(heading);
+}
+
+/** What the name of a file such as "feed-in" or "heat pump" says of "Electricity (kWh)", where no heading says where it went. */
+function wayByName(sheet: Sheet, column: ColumnFacts): SeriesRole | undefined {
+  const heading = plainWords(column.heading);
+  const isTold = sheet.columns.some((c) => c.meaning.seriesRole !== undefined && c.meaning.seriesRole !== 'weather');
+  if (column.meaning.carrier !== 'electricity' || isTold || DRAWN.test(heading) || isWhole(column)) return undefined;
+  const way = wayOfFileName(sheet);
+  if (way === 'heat-pump') return way;
+  if (USED.test(heading)) return undefined;
+  const file = plainWords(sheet.fileName.replaceAll(/[-_.]/g, ' '));
+  return mayTellOfExport(file) && (ELECTRIC.test(file) || way !== undefined) ? 'export' : way;
 }
 
 /** Beside amounts they are those of a car. */

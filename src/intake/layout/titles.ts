@@ -2,6 +2,7 @@
  * What the lines above a table and the name of its file say of the data. They are free text: names, streets, contracts,
  * dates of printing. A word there counts only where the line speaks of the data; above a column every word does.
  */
+import type { SeriesRole } from '../../model/shapes/evidence.ts';
 import { FUEL_IDS, FUELS } from '../../model/shapes/heating.ts';
 import type { EnergyUnit } from '../terms/choices.ts';
 import { cellText } from '../text/table.ts';
@@ -68,6 +69,12 @@ export function carrierOfTitles(sheet: Sheet): Energy | undefined {
   );
   const said = speaking.flatMap((words) => oneCarrier(words) ?? []);
   return said.every(({ carrier }) => carrier === said[0]!.carrier) ? said[0] : undefined;
+}
+
+/** Where the energy went by the name of the file alone; undefined where it names no way or another energy. */
+export function wayOfFileName(sheet: Sheet): SeriesRole | undefined {
+  const said = oneCarrier(fileWords(sheet));
+  return said?.carrier === 'electricity' ? said.seriesRole : undefined;
 }
 
 /** A title names a register beside a word for one: its words for times of day may be of anything. */

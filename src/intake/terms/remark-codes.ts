@@ -67,6 +67,7 @@ export const REMARK_CODES = [
   'standing-taken',
   'several-series',
   'direction-asked',
+  'direction-of-name-asked',
   'made-asked',
   'made-by-day-asked',
   'net-asked',

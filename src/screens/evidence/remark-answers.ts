@@ -133,6 +133,8 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
       }));
     case 'direction-asked':
       return wayAnswers(['import', 'export'], choices);
+    case 'direction-of-name-asked':
+      return wayAnswers(['import', 'export', 'generation', 'heat-pump'], choices);
     case 'made-by-day-asked':
       return wayAnswers(['import', 'export', 'generation'], choices);
     case 'made-asked':
@@ -144,7 +146,7 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
       ];
     case 'part-pump-asked':
       return [
-        { label: say('The heat pump alone'), choice: { role: 'heat-pump' }, holds: false },
+        { label: WAYS['heat-pump'](), choice: { role: 'heat-pump' }, holds: false },
         { label: say('The whole home'), choice: { role: 'import' }, holds: false },
       ];
     case 'part-register-asked':
@@ -221,6 +223,7 @@ const WAYS = {
   import: () => say('Bought'),
   export: () => say('Sent out'),
   generation: () => say('All that is made at home'),
+  'heat-pump': () => say('The heat pump alone'),
 };
 
 const wayAnswers = (ways: readonly (keyof typeof WAYS)[], { role }: IntakeChoices): readonly Answer[] =>

@@ -78,6 +78,19 @@ describe('what the header says, holds', () => {
     });
     expect(read(rows, {}, 'Europe/London', 'electricity-export.csv').open).toEqual(['direction-asked']);
   });
+  test.each([
+    ['feed-in.csv', 'Electricity (kWh)', ['direction-of-name-asked']],
+    ['solar generation.csv', 'Electricity (kWh)', ['direction-of-name-asked']],
+    ['electricity export.csv', 'Electricity (kWh)', ['direction-of-name-asked']],
+    ['heat pump.csv', 'Electricity used (kWh)', ['direction-of-name-asked']],
+    ['heat pump.csv', 'Heat pump electricity (kWh)', []],
+    ['feed-in.csv', 'Grid import (kWh)', []],
+    ['electricity import.csv', 'Electricity (kWh)', []],
+    ['meter data export.csv', 'Electricity (kWh)', []],
+  ])('of %s, “%s” asks %j', (file, heading, open) => {
+    const rows = [`Date,${heading}`, ...rowsOf(20, 1440, (at) => `${day(at)},8`)];
+    expect(read(rows, {}, 'Europe/London', file).open).toEqual(open);
+  });
   test('a report generated on a day is of use', () => {
     const rows = rowsOf(96, 30, (at) => `${iso(at)};500`);
     expect(read(['Generado el 02/01/2026', 'Desde;Potencia (W)', ...rows]).series).toEqual([
