@@ -24,6 +24,8 @@ import { warningSentence } from './watch.ts';
 
 /** Parts below this are left to the sheet. */
 const LEAST_PENCE = 500;
+/** From this share of what is left on, what was seen may explain it. Common practice, no source. */
+const MUCH_OF_LEFT = 0.5;
 
 /** How many sentences of each kind there is room for: the household's page is one page; the installer's sheet has them all. */
 export interface SentenceRoom {
@@ -161,14 +163,19 @@ function leftSentences(leftPence: number, check: BillCheck): string[] {
       }),
     ];
   }
+  const seenPence = (check.findings ?? [])
+    .filter(({ part }) => part !== undefined && !SHOWN.includes(part))
+    .reduce((sum, { pence }) => sum + pence, 0);
   return [
-    say(
-      'After that the bill is about {amount} {way, select, more {more} other {less}} than expected. We do not know yet why.',
-      {
+    [
+      say('After that the bill is about {amount} {way, select, more {more} other {less}} than expected.', {
         amount: spokenPounds(Math.abs(leftPence)),
         way: leftPence > 0 ? 'more' : 'less',
-      },
-    ),
+      }),
+      seenPence / leftPence >= MUCH_OF_LEFT
+        ? say('What your meter shows may explain much of it.')
+        : say('We do not know yet why.'),
+    ].join(' '),
   ];
 }
 
@@ -183,6 +190,14 @@ function findingLines({ findings = [], ...check }: BillCheck): string[] {
 const findingLine = (finding: CheckFinding, { input }: Pick<BillCheck, 'input'>, isOneOfTwo: boolean): string =>
   [
     homeSentence(finding),
+    ...(finding.code === 'large-load' && finding.part !== undefined && Math.abs(finding.pence) >= LEAST_PENCE
+      ? [
+          say('In the days of this bill it took about {units}, for about {amount}.', {
+            units: spokenKWh(finding.kWh),
+            amount: spokenPounds(finding.pence),
+          }),
+        ]
+      : []),
     // The machine has a meter of its own, so that this is about all the others.
     ...(finding.meter === 'whole-house' && (isOneOfTwo || input.heatPumpKWh !== undefined)
       ? [say('This is the rest of the home, without the heat pump.')]

@@ -8,8 +8,12 @@ export const LETTER: Catalogue = {
     'Danke, dass Sie uns Ihre Rechnung gezeigt haben. Wir haben sie neben unsere Kostenschätzung vom {date} gelegt.',
   'A year’s cost is not spread evenly. These are {season, select, cold {cold} other {mild}} days: in a usual year they cost about {amount}, where an even share is {slice}.':
     'Die Kosten eines Jahres fallen nicht gleichmäßig an. Das sind {season, select, cold {kalte} other {milde}} Tage: In einem normalen Jahr kosten sie etwa {amount}, bei gleichen Teilen wären es {slice}.',
-  'After that the bill is about {amount} {way, select, more {more} other {less}} than expected. We do not know yet why.':
-    'Danach ist die Rechnung noch etwa {amount} {way, select, more {höher} other {niedriger}} als erwartet. Warum, wissen wir noch nicht.',
+  'After that the bill is about {amount} {way, select, more {more} other {less}} than expected.':
+    'Danach ist die Rechnung noch etwa {amount} {way, select, more {höher} other {niedriger}} als erwartet.',
+  'What your meter shows may explain much of it.': 'Was Ihr Zähler zeigt, erklärt vielleicht viel davon.',
+  'We do not know yet why.': 'Warum, wissen wir noch nicht.',
+  'In the days of this bill it took about {units}, for about {amount}.':
+    'In den Tagen dieser Rechnung nahm es etwa {units}, für etwa {amount}.',
   'First of all, from our visit on {date}. {danger} Please ring us today, so that we can come.':
     'Zuerst das, was wir am {date} bei Ihnen gesehen haben. {danger} Bitte rufen Sie uns noch heute an, damit wir kommen können.',
   'Together {parts} {way, select, added {added} other {took away}} about {amount}.':

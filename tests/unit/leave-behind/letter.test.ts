@@ -5,7 +5,7 @@ import { usualOther } from '../../../src/model/bill-gap/bill-doubts.ts';
 import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
 import { monthlyWarnings } from '../../../src/model/bill-gap/expected-range.ts';
 import { daysBetween } from '../../../src/model/calendar/civil.ts';
-import type { BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
+import type { BillCheckInput, CheckFinding } from '../../../src/model/shapes/bill-check.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { sayTold } from '../../../src/words/say-told.ts';
 import { sampleBill, sampleEstimate, spreads } from '../bill-gap/sample-estimate.ts';
@@ -122,6 +122,26 @@ describe('the letter', () => {
     const text = textOf(render({ boughtKWh: 465, heatKWh: 1500, waterHeatKWh: 150 }));
     expect(text).toMatch(/After that the bill is about £\d+ more than expected\. We do not know yet why\./);
     expect(text).not.toMatch(/heat added|Using more heat|hot water added/i);
+  });
+  test('a large load on the meter stands with what it cost, beside what is left; nobody says then that nothing is known', () => {
+    const seen = [
+      { code: 'power', value: 7, unit: 'kW' },
+      { code: 'days', value: 30, unit: 'd' },
+    ];
+    const load = (pence: number) => {
+      const base = check({ meter: 'whole-house', boughtKWh: 1465, otherKWh: 62 });
+      const { from, to } = base.input;
+      const finding = {
+        ...{ code: 'large-load', meter: 'whole-house', from, to, sure: 0.85, seen, kWh: 1000, pence, penceYear: 0 },
+        ...{ part: 'rest', ask: ['vehicle'], check: [], working: base.parts[0]!.working },
+      } as unknown as CheckFinding;
+      return textOf(renderLetter({ ...input({}), check: { ...base, findings: [finding] } }, names));
+    };
+    const text = load(24_000);
+    expect(text).toMatch(/than expected\. What your meter shows may explain much of it\./);
+    expect(text).toContain('In the days of this bill it took about 1,000 kWh, for about £240.');
+    expect(text).toContain('Is a car charged at home?');
+    expect(load(2_000)).toMatch(/than expected\. We do not know yet why\./);
   });
 });
 
