@@ -212,7 +212,7 @@ export function seasonSentence({
 }: Pick<BillCheck, 'estimatedPence' | 'seasonPence'>): string {
   if (seasonPence === undefined || !(Math.abs(seasonPence - estimatedPence) >= NOTHING_PENCE)) return '';
   return say(
-    'An even slice of the year would be {slice}. These are {season, select, cold {cold} other {mild}} days, so the estimate for them is {season, select, cold {more} other {less}}: {amount}.',
+    'An even slice of the year would be {slice}. In a usual year these days are {season, select, cold {colder} other {milder}} than the others, so the estimate for them is {season, select, cold {more} other {less}}: {amount}.',
     {
       slice: spokenPounds(estimatedPence),
       season: seasonPence > estimatedPence ? 'cold' : 'mild',

@@ -135,7 +135,7 @@ function seasonSentences({ estimatedPence, seasonPence }: BillCheck): string[] {
   if (seasonPence === undefined || !(Math.abs(seasonPence - estimatedPence) >= LEAST_PENCE)) return [];
   return [
     say(
-      'A year’s cost is not spread evenly. These are {season, select, cold {cold} other {mild}} days: in a usual year they cost about {amount}, where an even share is {slice}.',
+      'A year’s cost is not spread evenly. In a usual year these days are {season, select, cold {colder} other {milder}} than the others. They cost about {amount} then, where an even share is {slice}.',
       {
         slice: spokenPounds(estimatedPence),
         season: seasonPence > estimatedPence ? 'cold' : 'mild',
@@ -144,6 +144,11 @@ function seasonSentences({ estimatedPence, seasonPence }: BillCheck): string[] {
     ),
   ];
 }
+
+const byHowMuch = (pence: number) => ({
+  amount: spokenPounds(Math.abs(pence)),
+  way: pence > 0 ? 'more' : 'less',
+});
 
 function leftSentences(leftPence: number, check: BillCheck): string[] {
   const { verdict } = check;
@@ -158,9 +163,10 @@ function leftSentences(leftPence: number, check: BillCheck): string[] {
   }
   if (Math.abs(leftPence) <= LARGE_SHARE * check.expected.value) {
     return [
-      say('About {amount} is left. So much differs from one home to another, and from year to year.', {
-        amount: spokenPounds(Math.abs(leftPence)),
-      }),
+      say(
+        'After that the bill is about {amount} {way, select, more {more} other {less}} than expected. So much differs from one home to another, and from year to year.',
+        byHowMuch(leftPence),
+      ),
     ];
   }
   const seenPence = (check.findings ?? [])
@@ -168,10 +174,10 @@ function leftSentences(leftPence: number, check: BillCheck): string[] {
     .reduce((sum, { pence }) => sum + pence, 0);
   return [
     [
-      say('After that the bill is about {amount} {way, select, more {more} other {less}} than expected.', {
-        amount: spokenPounds(Math.abs(leftPence)),
-        way: leftPence > 0 ? 'more' : 'less',
-      }),
+      say(
+        'After that the bill is about {amount} {way, select, more {more} other {less}} than expected.',
+        byHowMuch(leftPence),
+      ),
       seenPence / leftPence >= MUCH_OF_LEFT
         ? say('What your meter shows may explain much of it.')
         : say('We do not know yet why.'),

@@ -1,6 +1,6 @@
 /** What the readings say for the days of a bill, in the fields that separate the causes of a difference. */
 
-import { toDayNumber } from '../calendar/civil.ts';
+import { compareDates, daysBetween, toDayNumber } from '../calendar/civil.ts';
 import { coldLine } from '../findings/cold-line.ts';
 import { isHeater, isWeekly } from '../findings/heater.ts';
 import { loadsOf } from '../findings/loads-of.ts';
@@ -10,6 +10,7 @@ import type { BillCheckInput } from '../shapes/bill-check.ts';
 import type { Series } from '../shapes/evidence.ts';
 import type { TariffVersion } from '../shapes/tariff.ts';
 import { onOwnMeter } from '../tariff/own-meter.ts';
+import { sumOf } from '../units/sums.ts';
 import { contradictingUnits, unitsOfMeter } from './bill-doubts.ts';
 
 export interface BillEvidence {
@@ -33,7 +34,7 @@ const DARKEST_DAY = toDayNumber('2020-01-23');
 
 /**
  * The bill with what the readings add to it [kWh]; what somebody typed stands.
- * Sub-meter and heat meter: sums of their days. Own use of panels: what was made less what was sent out. Heater: even steps on the machine's meter, the weekly one left out since
+ * Sub-meter and heat meter: sums of their days, or of what was read from the bill’s beginning to its end. Own use of panels: what was made less what was sent out. Heater: even steps on the machine's meter, the weekly one left out since
  * the estimate has it; where none was seen it stays unknown. Units that rose with the cold: all units less the line's
  * use on warm days. Units by price: by the clock. Where nobody has said what a bill of the whole home holds beside
  * heating, the machine's meter says it; where the readings of the bill's own meter contradict it, they stand beside it.
@@ -44,7 +45,7 @@ export function withEvidence(given: BillCheckInput, evidence: BillEvidence): Bil
   const totalOf = (role: Series['role'], carrier: Series['carrier']): number | undefined => {
     for (const one of series) {
       if (one.role !== role || one.carrier !== carrier) continue;
-      const kWh = sumOfDays(one, given);
+      const kWh = sumOfDays(one, given) ?? sumOfReadings(one, given);
       if (kWh === undefined) continue;
       used.push(one.id);
       return kWh;
@@ -114,6 +115,24 @@ function sumOfDays({ days }: Series, { from, to }: BillCheckInput): number | und
   return sum;
 }
 
+/** A reading may have been taken on the evening before the bill's first day, or on its morning. */
+const READ_DAYS_OFF = 1;
+
+/** Units of a meter read by hand at the bill's beginning and its end, for as many days as the bill has; undefined where it was not read then. */
+function sumOfReadings({ periods = [], beside }: Series, bill: BillCheckInput): number | undefined {
+  const within = periods
+    .filter(
+      ({ from, to }) => daysBetween(from, bill.from) <= READ_DAYS_OFF && daysBetween(bill.to, to) <= READ_DAYS_OFF,
+    )
+    .toSorted((a, b) => compareDates(a.from, b.from));
+  const [first, last] = [within[0], within.at(-1)];
+  if (!first || !last || beside === 'aside' || within.some(({ quality }) => quality === 'estimated')) return undefined;
+  const isWhole = within.every(({ from }, i) => i === 0 || from === within[i - 1]!.to);
+  const off = Math.max(daysBetween(bill.from, first.from), daysBetween(last.to, bill.to));
+  if (!isWhole || off > READ_DAYS_OFF) return undefined;
+  return (sumOf(within.map(({ kWh }) => kWh)) * daysBetween(bill.from, bill.to)) / daysBetween(first.from, last.to);
+}
+
 function outdoorOf(series: readonly Series[]): OutdoorDays | undefined {
   return series.find(({ carrier, days }) => carrier === 'outdoor-temperature' && days)?.days;
 }
@@ -154,7 +173,9 @@ function spaceOf(
   machineKWh: number | undefined,
   immersionKWh: number,
 ): number | undefined {
-  const ofMachine = machineKWh !== undefined;
+  const ofMachine =
+    machineKWh !== undefined &&
+    series.some((one) => one.role === 'heat-pump' && one.carrier === 'electricity' && one.days);
   const role = ofMachine ? 'heat-pump' : 'import';
   const meter = series.find((one) => one.role === role && one.carrier === 'electricity' && one.days);
   if (!meter?.days || (!ofMachine && (bill.meter === 'heat-pump' || bill.otherKWh === undefined))) return undefined;

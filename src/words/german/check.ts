@@ -66,8 +66,8 @@ export const CHECK: Catalogue = {
   'The bill is as estimated.': 'Die Rechnung ist wie geschätzt.',
   'The bill is {amount} {way, select, above {above} other {below}} the estimate.':
     'Die Rechnung liegt {amount} {way, select, above {über} other {unter}} der Kostenschätzung.',
-  'An even slice of the year would be {slice}. These are {season, select, cold {cold} other {mild}} days, so the estimate for them is {season, select, cold {more} other {less}}: {amount}.':
-    'Ein gleicher Teil des Jahres wären {slice}. Dies sind {season, select, cold {kalte} other {milde}} Tage, darum ist die Kostenschätzung dafür {season, select, cold {mehr} other {weniger}}: {amount}.',
+  'An even slice of the year would be {slice}. In a usual year these days are {season, select, cold {colder} other {milder}} than the others, so the estimate for them is {season, select, cold {more} other {less}}: {amount}.':
+    'Ein gleicher Teil des Jahres wären {slice}. In einem üblichen Jahr sind diese Tage {season, select, cold {kälter} other {milder}} als die anderen, darum ist die Kostenschätzung dafür {season, select, cold {mehr} other {weniger}}: {amount}.',
   'Days of winter': 'Wintertage',
   'Days of summer': 'Sommertage',
   'Higher electricity price': 'Höherer Strompreis',

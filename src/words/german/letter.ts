@@ -6,8 +6,8 @@ export const LETTER: Catalogue = {
   'Your electricity bill, {days}': 'Ihre Stromrechnung, {days}',
   'Thank you for telling us about your bill. We put it beside the written estimate of {date} that you have.':
     'Danke, dass Sie uns Ihre Rechnung gezeigt haben. Wir haben sie neben unsere Kostenschätzung vom {date} gelegt.',
-  'A year’s cost is not spread evenly. These are {season, select, cold {cold} other {mild}} days: in a usual year they cost about {amount}, where an even share is {slice}.':
-    'Die Kosten eines Jahres fallen nicht gleichmäßig an. Das sind {season, select, cold {kalte} other {milde}} Tage: In einem normalen Jahr kosten sie etwa {amount}, bei gleichen Teilen wären es {slice}.',
+  'A year’s cost is not spread evenly. In a usual year these days are {season, select, cold {colder} other {milder}} than the others. They cost about {amount} then, where an even share is {slice}.':
+    'Die Kosten eines Jahres fallen nicht gleichmäßig an. In einem normalen Jahr sind diese Tage {season, select, cold {kälter} other {milder}} als die anderen. Sie kosten dann etwa {amount}, bei gleichen Teilen wären es {slice}.',
   'After that the bill is about {amount} {way, select, more {more} other {less}} than expected.':
     'Danach ist die Rechnung noch etwa {amount} {way, select, more {höher} other {niedriger}} als erwartet.',
   'What your meter shows may explain much of it.': 'Was Ihr Zähler zeigt, erklärt vielleicht viel davon.',
@@ -18,8 +18,8 @@ export const LETTER: Catalogue = {
     'Zuerst das, was wir am {date} bei Ihnen gesehen haben. {danger} Bitte rufen Sie uns noch heute an, damit wir kommen können.',
   'Together {parts} {way, select, added {added} other {took away}} about {amount}.':
     'Zusammen {way, select, added {kamen} other {fielen}} durch {parts} etwa {amount} {way, select, added {hinzu} other {weg}}.',
-  'About {amount} is left. So much differs from one home to another, and from year to year.':
-    'Etwa {amount} bleiben übrig. So viel macht schon der Unterschied von Haus zu Haus und von Jahr zu Jahr aus.',
+  'After that the bill is about {amount} {way, select, more {more} other {less}} than expected. So much differs from one home to another, and from year to year.':
+    'Danach ist die Rechnung noch etwa {amount} {way, select, more {höher} other {niedriger}} als erwartet. So viel macht schon der Unterschied von Haus zu Haus und von Jahr zu Jahr aus.',
   'We have no readings of the meter for the days of this bill.':
     'Für die Tage dieser Rechnung haben wir keine Messwerte des Zählers.',
   'Our readings of the meter cover {daysRead} of the bill’s {days} days.':

@@ -52,6 +52,29 @@ describe('what readings add to a bill', () => {
   ])('%s', (_, value, expected, within) => {
     expect(Math.abs(value! - expected)).toBeLessThan(within);
   });
+  test.each<[string, number[], string, number | undefined]>([
+    ['on the days of the bill', [40, 75, 130, 240, 300], 'actual', 165 * 20],
+    ['the evening before and the evening of the last day', [40, 74, 130, 239], 'customer', 165 * 20],
+    ['the evening before, then on the first day after', [74, 130, 240], 'unknown', 165 * 20],
+    ['two days late', [77, 130, 240], 'actual', undefined],
+    ['not at the end', [75, 130, 230, 260], 'actual', undefined],
+    ['by an estimate', [75, 130, 240], 'estimated', undefined],
+  ])('a heat meter read by hand %s', (_, days, quality, expected) => {
+    const { days: none, ...rest } = series('heat-output', 'heat', []);
+    const periods = days.slice(1).map((to, i) => ({
+      ...{ from: addDays(FIRST, days[i]!), to: addDays(FIRST, to), kWh: (to - days[i]!) * 20 },
+      quality: quality as 'actual',
+    }));
+    const read = { ...rest, resolution: 'period' as const, periods };
+    const { heatKWh, seriesIds } = withEvidence(bill(), { series: [read], readings: [] });
+    if (expected === undefined) expect(heatKWh).toBeUndefined();
+    else expect(heatKWh).toBeCloseTo(expected, 6);
+    expect(seriesIds).toEqual(expected === undefined ? undefined : ['heat-output']);
+    // A stretch that nobody read, or a meter that counts in no sum.
+    const holed = { ...read, periods: periods.filter((_one, i) => i !== 1) };
+    for (const one of [holed, { ...read, beside: 'aside' as const }])
+      expect(withEvidence(bill(), { series: [one], readings: [] }).heatKWh).toBeUndefined();
+  });
   test('units that rose with the cold: all but 3 kWh of hot water and 1.44 of standby a day', () => {
     const rooms = inBill(daily) - 15 * 5.8 - 165 * 4.44;
     expect(full.spaceKWh).toBeUndefined(); // the days up to the bill's end have no warm ones yet
