@@ -13,7 +13,7 @@ const NOTHING_PENCE = 100;
 type Verdict = Pick<BillCheck, 'verdict' | 'expected' | 'actualPence'> & Partial<Pick<BillCheck, 'parts'>>;
 
 /** Whether the weather of the bill's days was known; where it was not, nothing may be said to be put right for it. */
-const knowsWeather = ({ parts }: Verdict): boolean =>
+export const knowsWeather = ({ parts }: Verdict): boolean =>
   parts === undefined || parts.some(({ cause }) => cause === 'weather');
 
 const isJudged = ({ expected, actualPence }: Verdict): boolean =>

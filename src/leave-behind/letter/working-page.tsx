@@ -7,7 +7,15 @@ import { daySeries } from '../../charts/typical-day/series.ts';
 import { guidedSearch } from '../../model/guided-search/guided-search.ts';
 import type { BillCheck, CheckFinding } from '../../model/shapes/bill-check.ts';
 import type { RecordAccount } from '../../model/shapes/evidence.ts';
-import { causeName, checkCaution, insideOf, insidePart, partsWithRow, priceSentence } from '../../words/check.ts';
+import {
+  causeName,
+  checkCaution,
+  insideOf,
+  insidePart,
+  knowsWeather,
+  partsWithRow,
+  priceSentence,
+} from '../../words/check.ts';
 import {
   askSentence,
   costOfFinding,
@@ -193,7 +201,11 @@ function PartsTable({ parts }: { readonly parts: LetterParts }) {
           <td />
         </tr>
         <tr>
-          <td>{say('Estimated for these days, this price and weather')}</td>
+          <td>
+            {knowsWeather(check)
+              ? say('Estimated for these days, this price and weather')
+              : say('Estimated for these days and this price')}
+          </td>
           <td className="number">{poundsAndPence(check.expected.value)}</td>
           <td>
             {say('{low} to {high}', {

@@ -3,6 +3,7 @@
 import { type Told, tell } from '../shapes/told.ts';
 import type { Grade } from '../shapes/working.ts';
 import { weakestGrade } from '../shapes/working.ts';
+import { isOtherUnknown } from './bill-doubts.ts';
 import { type Lever, workingLine as line } from './cost-state.ts';
 import type { Hidden, UnitsInput, UnitsLeft } from './units-input.ts';
 
@@ -163,7 +164,7 @@ function restLever({ bill, estimated, expectedSpaceKWh, weatherGrade }: UnitsInp
         tell('other-taken-off'),
         bill.otherKWh ?? 0,
         'kWh',
-        (bill.otherKWh ?? 0) > 0 ? 'estimated' : 'measured',
+        isOtherUnknown(bill) ? 'assumed' : (bill.otherKWh ?? 0) > 0 ? 'estimated' : 'measured',
         tell('the-bill'),
       ),
       line(tell('units-not-expected'), left.kWh - expectedKWh, 'kWh', 'estimated', tell('worked-out')),

@@ -139,7 +139,7 @@ export const GUIDED_SEARCH: Catalogue = {
   'It stood empty': 'Es stand leer',
   'the household': 'der Haushalt',
   'the installer': 'der Fachbetrieb',
-  'an electrician': 'einer Elektrofachkraft',
+  'an electrician': 'eine Elektrofachkraft',
   'Done by {who}; it takes {days} days.': 'Das macht {who}; es dauert {days} Tage.',
   'Done by {who}, in about {minutes} minutes.': 'Das macht {who}, in etwa {minutes} Minuten.',
   '{name}.': '{name}.',

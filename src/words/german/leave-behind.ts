@@ -149,6 +149,7 @@ export const LEAVE_BEHIND: Catalogue = {
   'Estimated, an even share of the year': 'Geschätzt, gleichmäßiger Anteil am Jahr',
   ', joined: {causes}': ', zusammen: {causes}',
   'The bill': 'Die Rechnung',
+  'Estimated for these days and this price': 'Geschätzt für diese Tage und diesen Preis',
   'Estimated for these days, this price and weather': 'Geschätzt für diese Tage, diesen Preis und dieses Wetter',
   'Check: {steps}': 'Prüfen: {steps}',
   'Local codes and the maker’s instructions come first.':

@@ -295,7 +295,7 @@ export const MODEL: Catalogue = {
   'the same kWh at the price paid − at the price before': 'dieselben kWh zum gezahlten Preis − zum früheren',
   'what it costs cannot be worked out from these readings':
     'was es kostet, lässt sich aus diesen Ablesungen nicht berechnen',
-  'kWh of the estimated year': 'kWh des geschätzten Jahres',
+  'Cost of the kWh of the estimated year': 'Kosten der kWh des geschätzten Jahres',
   'Days of the bill': 'Tage der Rechnung',
   'Equal share of the year for these days': 'Gleicher Anteil am Jahr für diese Tage',
   'The estimate for exactly these days': 'Die Kostenschätzung für genau diese Tage',

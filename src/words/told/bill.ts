@@ -35,7 +35,7 @@ export const BILL = sentences<ToldBill>()({
   'units-at-bill-price':
     '(kWh on the bill − kWh by the readings) × price on the bill, taken off before all other changes',
   // Inputs
-  'units-of-estimate': 'kWh of the estimated year',
+  'units-of-estimate': 'Cost of the kWh of the estimated year',
   'days-of-bill': 'Days of the bill',
   'equal-share': 'Equal share of the year for these days',
   'exactly-these-days': 'The estimate for exactly these days',

@@ -150,6 +150,14 @@ describe('the sheet', () => {
     expect(sheet({ boughtKWh: 465 })).toContain(`<h3>${heading}</h3>`);
     expect(render({ boughtKWh: 465 })).not.toContain(heading);
   });
+  test('says what it knows: weather only where there is some, and nothing measured that nobody said', () => {
+    const { otherKWh: _, ...bill } = sampleBill({ meter: 'whole-house', boughtKWh: 465 });
+    const unsaid = checkBill({ estimate, bill, reference: spreads, id: 'c', madeOn: check().madeOn });
+    const text = textOf(renderSheet({ ...input({}), check: unsaid }));
+    expect(text).toContain('Estimated for these days and this price £');
+    expect(text).toContain('Other electricity taken off 0 kWh (assumed)');
+    expect(text).toMatch(/Cost of the kWh of the estimated year £/);
+  });
   test('the newest visit to the plant since the bill began is in the working, as hints and with its cautions', () => {
     const visit = (date: string, brineOutC: number) => ({
       id: date,
