@@ -356,7 +356,7 @@ export function scheduleSentence(): string {
 export function scheduleNote({ input, doubts }: Pick<BillCheck, 'input' | 'doubts'>, otherKWh: number): string {
   if (otherKWh > 0)
     return say(
-      'These are the kWh of a normal year for the whole home. About {other} a month go into other things, {told, select, told {as you told us} before {as in the records from before} other {as is usual}}. In a cold month it may be more.',
+      'These are the kWh of a normal year for the whole home. About {other} a month go into other things, {told, select, told {as we took for this bill} before {as in the records from before} other {as is usual}}. In a cold month it may be more.',
       {
         other: spokenKWh(otherKWh),
         told: input.otherKWh !== undefined ? 'told' : doubts?.some(({ fromRecord }) => fromRecord) ? 'before' : 'usual',

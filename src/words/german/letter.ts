@@ -60,8 +60,8 @@ export const LETTER: Catalogue = {
   'With kind regards': 'Mit freundlichen Grüßen',
   'Read the meter on the first day of each month and write it here. Ring us if a month takes more than the last column says.':
     'Lesen Sie am Ersten jedes Monats den Zähler ab und schreiben Sie es hier auf. Rufen Sie uns an, wenn ein Monat mehr braucht, als in der letzten Spalte steht.',
-  'These are the kWh of a normal year for the whole home. About {other} a month go into other things, {told, select, told {as you told us} before {as in the records from before} other {as is usual}}. In a cold month it may be more.':
-    'Die Werte sind die eines normalen Jahres für das ganze Haus. Davon sind etwa {other} im Monat anderer Strom, {told, select, told {wie Sie uns gesagt haben} before {wie in den Daten von vorher} other {wie es üblich ist}}. In einem kalten Monat kann es mehr sein.',
+  'These are the kWh of a normal year for the whole home. About {other} a month go into other things, {told, select, told {as we took for this bill} before {as in the records from before} other {as is usual}}. In a cold month it may be more.':
+    'Die Werte sind die eines normalen Jahres für das ganze Haus. Davon sind etwa {other} im Monat anderer Strom, {told, select, told {wie für diese Rechnung angenommen} before {wie in den Daten von vorher} other {wie es üblich ist}}. In einem kalten Monat kann es mehr sein.',
   'These are the kWh of a normal year. In a cold month it may be more. {often}':
     'Die Werte sind die eines normalen Jahres. In einem kalten Monat kann es mehr sein. {often}',
   'Once a week: the outdoor temperature, and how hot the water to the radiators is at that hour.':
