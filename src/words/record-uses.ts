@@ -14,7 +14,7 @@ const USES: Readonly<Record<RecordUse, string>> = {
   'too-short': phrase('{name}: not used for the heat needed, since it covers too little time.'),
   'other-figure': phrase('{name}: not used for the heat needed, since another figure was chosen for it.'),
   weather: phrase('{name}: used for the weather of the days that it covers.'),
-  'weather-aside': phrase('{name}: not used, since it covers too few days of what was metered.'),
+  'weather-aside': phrase('{name}: not used for the heat needed, since it covers too few days of what was metered.'),
   machine: phrase('{name}: used to show how the machine is run, and in no sum of the comparison.'),
   joined: phrase('{name}: joined with another file of the same register.'),
   added: phrase('{name}: added as a further meter of its kind.'),

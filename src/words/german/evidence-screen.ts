@@ -401,8 +401,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
     '{name}: nicht für den Wärmebedarf genommen, denn sie umfasst zu wenig Zeit.',
   '{name}: not used for the heat needed, since another figure was chosen for it.':
     '{name}: nicht für den Wärmebedarf genommen, denn dafür wurde ein anderer Wert gewählt.',
-  '{name}: not used, since it covers too few days of what was metered.':
-    '{name}: nicht genommen, denn sie umfasst zu wenige Tage des gemessenen Verbrauchs.',
+  '{name}: not used for the heat needed, since it covers too few days of what was metered.':
+    '{name}: nicht für den Wärmebedarf genommen, denn sie umfasst zu wenige Tage des gemessenen Verbrauchs.',
   '{name}: not used, since it covers only part of the bill’s days.':
     '{name}: nicht genommen, denn sie umfasst nur einen Teil der Rechnungstage.',
   '{name}: not used, since this bill is for electricity.': '{name}: nicht genommen, denn diese Rechnung ist für Strom.',
