@@ -63,6 +63,8 @@ function taken(key: Key, { code, expected }: Remark, choices: IntakeChoices): un
   if (key === 'net' || key === 'weatherMeasured' || key === 'dayFirst' || key === 'toInclusive')
     return choices[key] ?? true;
   if (key === 'role') return choices.role ?? (code === 'direction-of-name-asked' ? expected : 'import');
+  // Amounts that only rise are a counter's far more often, and as amounts they come to many times the use.
+  if (code === 'register-rising-asked') return 'counter';
   if (key === 'ownUse') return choices.ownUse ?? 'within';
   if (key === 'beside') return BESIDE_ANSWERS[code]?.[0];
   const number = Number(expected);

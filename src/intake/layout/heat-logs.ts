@@ -80,7 +80,8 @@ export const mayBePump = (sheet: Sheet, { heading }: ColumnFacts): boolean =>
   !sheet.columns.some((c) => c.meaning.seriesRole === 'heat-pump') &&
   sheet.columns.some((c) => c.meaning.seriesRole === 'machine' || OF_PUMP.test(plainWords(c.heading)));
 
-const OF_WHOLE = /house|whole|grid|import|mains/;
+/** The main meter is the home's, the main pump is not. */
+const OF_WHOLE = /house|whole|grid|import|\bmains?(?! (heat|pump|circ|unit|compr))/;
 
 /** Electricity beside heat is what the heat was made with, unless it is said to be the whole house's. */
 export function isBesideHeat(sheet: Sheet, column: ColumnFacts): boolean {

@@ -91,6 +91,16 @@ describe('what the header says, holds', () => {
     const rows = [`Date,${heading}`, ...rowsOf(20, 1440, (at) => `${day(at)},8`)];
     expect(read(rows, {}, 'Europe/London', file).open).toEqual(open);
   });
+  test.each([
+    ['Main electricity', 'import'],
+    ['Mains electricity', 'import'],
+    ['Main pump electricity', 'heat-pump'],
+    ['Strom gesamt', 'heat-pump'],
+  ])('“%s” beside heat and the heat pump’s own is of role %s', (heading, role) => {
+    const rows = rowsOf(20, 1440, (at) => `${day(at)},18,10,31`);
+    const head = `Date,${heading} (kWh),Heat pump electricity (kWh),Heat output (kWh)`;
+    expect(read([head, ...rows]).series[0]).toMatch(new RegExp(`^electricity ${role} `));
+  });
   test('a report generated on a day is of use', () => {
     const rows = rowsOf(96, 30, (at) => `${iso(at)};500`);
     expect(read(['Generado el 02/01/2026', 'Desde;Potencia (W)', ...rows]).series).toEqual([
