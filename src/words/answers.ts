@@ -62,7 +62,8 @@ export function unitsFor({ column, carrier }: Remark, { series }: Pick<IntakePre
 function taken(key: Key, { code, expected }: Remark, choices: IntakeChoices): unknown {
   if (key === 'net' || key === 'weatherMeasured' || key === 'dayFirst' || key === 'toInclusive')
     return choices[key] ?? true;
-  if (key === 'role') return choices.role ?? (code === 'direction-of-name-asked' ? expected : 'import');
+  if (code === 'direction-of-name-asked') return expected;
+  if (key === 'role') return choices.role ?? 'import';
   // Amounts that only rise are a counter's far more often, and as amounts they come to many times the use.
   if (code === 'register-rising-asked') return 'counter';
   if (key === 'ownUse') return choices.ownUse ?? 'within';

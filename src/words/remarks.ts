@@ -267,7 +267,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} does not say clearly whether {column} was bought or sent out. We took it as bought. Confirm it, or choose what the home sends out.',
   ),
   'direction-of-name-asked': phrase(
-    'By its name {file} may be what was sent out, made at home or used by the heat pump. {column} does not say. Choose.',
+    '{column} of {file} does not say where it went. By its name it was sent out, made at home or used by the heat pump. Choose.',
   ),
   'net-asked': phrase(
     '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. They may be what was sent out into the grid, or faults. {said, select, yes {If they were sent out, this file cannot be used: over a day or more the two cannot be told apart. } other {}}Say which.',

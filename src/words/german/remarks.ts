@@ -584,8 +584,8 @@ export const REMARKS: Catalogue = {
     '{file} sagt nicht, ob {column} alles ist, was im Haus erzeugt wird, oder nur, was eingespeist wird. Wir haben es als eingespeist genommen. Bestätigen Sie das oder wählen Sie.',
   '{file} does not say clearly whether {column} was bought or sent out. We took it as bought. Confirm it, or choose what the home sends out.':
     '{file} sagt nicht klar, ob {column} gekauft oder eingespeist wurde. Wir haben es als gekauft genommen. Bestätigen Sie das oder wählen Sie, was das Haus einspeist.',
-  'By its name {file} may be what was sent out, made at home or used by the heat pump. {column} does not say. Choose.':
-    'Dem Namen nach kann {file} sein, was eingespeist, im Haus erzeugt oder von der Wärmepumpe verbraucht wurde. {column} sagt es nicht. Wählen Sie.',
+  '{column} of {file} does not say where it went. By its name it was sent out, made at home or used by the heat pump. Choose.':
+    '{column} von {file} sagt nicht, wohin der Strom ging. Dem Namen nach wurde er eingespeist, im Haus erzeugt oder von der Wärmepumpe verbraucht. Wählen Sie.',
   '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. They may be what was sent out into the grid, or faults. {said, select, yes {If they were sent out, this file cannot be used: over a day or more the two cannot be told apart. } other {}}Say which.':
     '{column} von {file} hat {count, plural, one {# Messwert} other {# Messwerte}} unter null. Das kann Einspeisung sein, oder es sind Fehler. {said, select, yes {Ist es Einspeisung, lässt sich die Datei nicht nehmen: Über einen Tag oder länger sind Bezug und Einspeisung nicht zu trennen. } other {}}Sagen Sie, was davon.',
   '{file} changes its clocks as in {expectedNames} and not as in {names}, which is taken for the clock of this home. Set the clock of the home, or choose the clock of the file.':

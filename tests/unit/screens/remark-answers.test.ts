@@ -72,10 +72,25 @@ describe('every question of the corpus can be answered', () => {
     const text = ['Date,Electricity (kWh),Gas (kWh)', ...days].join('\n');
     const preview = readText(text);
     const remark = preview.remarks.find(({ code }) => code === 'register-rising-asked')!;
-    expect(answerSentence(remark, preview)).toContain('possible: days, counter');
+    expect(answerSentence(remark, preview)).toContain('--choose shape=counter beside --read (possible: days, counter)');
     const counter = readText(text, { shape: 'counter' });
     expect(counter.series.map(({ name, total }) => [name, total])).toEqual([['Gas (kWh)', 9 * 51]]);
     expect(counter.remarks.find(({ code }) => code === 'columns-left-out')?.found).toBe('Electricity (kWh)');
+  });
+
+  test.each([
+    ['electricity export.csv', 'export'],
+    ['solar generation.csv', 'generation'],
+    ['heat pump.csv', 'heat-pump'],
+  ])('the key shown for %s is what its name says', (file, role) => {
+    const text = [
+      'Date,Electricity (kWh)',
+      ...Array.from({ length: 10 }, (_, i) => `2026-01-${i + 10},${8 + (i % 3)}`),
+    ];
+    const { preview } = readFile(file, new TextEncoder().encode(text.join('\n')), {}, context);
+    const remark = preview.remarks.find(({ weight }) => weight === 'question')!;
+    expect(remark.code).toBe('direction-of-name-asked');
+    expect(answerSentence(remark, preview)).toContain(`{ "role": "${role}" }`);
   });
 
   test('of a unit only those that the kind of energy has are offered', () => {
