@@ -17,7 +17,7 @@ const asOf = '2026-11-28';
 /** A figure may lie this far from the middle of its futures: 6 % of the width of its range, and £2 where that is less. */
 const share = 0.06;
 const leastPence = 200;
-/** Over decades what bends a home's futures to one side adds up: of 3,000 homes none came to more than 5 %, at the corners of what is drawn one to 6.3 %. */
+/** Over decades what bends a home's futures to one side adds up: of 3,000 homes none came to more than 5 %, at the corners of what is drawn one to 6.9 %. */
 const shareOverDecades = 0.08;
 
 const grade = fc.constantFrom('measured', 'estimated', 'assumed' as const);
