@@ -22,6 +22,7 @@ export function FolderPicker(props: {
   const [view, setView] = useState<FolderView | null>(null);
   const [typed, setTyped] = useState(props.start ?? '');
   const [failure, setFailure] = useState<string | null>(null);
+  const [isLooking, setLooking] = useState(true);
   const asked = useRef(0);
   const inField = useRef(typed);
   inField.current = typed;
@@ -30,16 +31,19 @@ export function FolderPicker(props: {
     asked.current += 1;
     const question = asked.current;
     const stood = inField.current;
+    setLooking(true);
     try {
       const seen = await call('data.folder', path === undefined || path === '' ? {} : { path });
       if (question !== asked.current) return;
       setView(seen);
       setTyped((now) => (now === stood ? seen.path : now));
       setFailure(null);
+      setLooking(false);
     } catch (reason) {
       if (question !== asked.current) return;
       if (otherwise) return otherwise();
       setFailure(describeFailure(reason));
+      setLooking(false);
     }
   }, []);
   useEffect(() => {
@@ -90,7 +94,13 @@ export function FolderPicker(props: {
           {props.onCopy ? <CopyList view={view} onCopy={props.onCopy} /> : null}
           {props.onFolder ? (
             <div className="actions">
-              <button type="button" className="main" onClick={() => props.onFolder?.(view.path)}>
+              {/* Only the folder that is shown is used, never the one before it or one that is being typed. */}
+              <button
+                type="button"
+                className="main"
+                disabled={isLooking || typed !== view.path}
+                onClick={() => props.onFolder?.(view.path)}
+              >
                 {say('Use this folder')}
               </button>
               <button type="button" onClick={props.onClose}>
