@@ -10,6 +10,7 @@ import type { InputCheck } from './household-input.ts';
 import { type HouseholdInput, toHousehold } from './household-input.ts';
 import { askOtherMeters } from './join/find-other-meter.ts';
 import { findOverlaps, withOverlaps } from './join/find-overlaps.ts';
+import { askLoneParts } from './join/lone-parts.ts';
 import { remarkRivals } from './join/remark-rivals.ts';
 import { seriesInMemory } from './join/stored-series.ts';
 import { refuseTakenLater } from './parse-household.ts';
@@ -91,7 +92,8 @@ export async function gatherInput(given: GatherInput): Promise<WholeHousehold> {
   const whole = { household, evidence, estimates: [], checks: [] };
   // The answer stands at a file of the household file, so that a bill is asked about by the name that it has there.
   const rivals = remarkRivals(seriesInMemory(whole), seen, () => true);
-  refuseQuestions([...rivals, ...askOtherMeters(seen)], { choices: {}, series: [], shape: null });
+  const parts = [...askLoneParts(seen).values()].flat();
+  refuseQuestions([...rivals, ...askOtherMeters(seen), ...parts], { choices: {}, series: [], shape: null });
   return whole;
 }
 

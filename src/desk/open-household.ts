@@ -7,6 +7,7 @@ import { listDamage } from './damage-notes.ts';
 import { findHousehold } from './find.ts';
 import { findOverlaps, withOverlaps } from './join/find-overlaps.ts';
 import { joinEvidence } from './join/join-evidence.ts';
+import { askLoneParts } from './join/lone-parts.ts';
 import { EVER, readFrom } from './join/stored-series.ts';
 import { readUpkeep } from './upkeep.ts';
 
@@ -33,11 +34,14 @@ export function openHousehold(store: Store, id: string): OpenHousehold {
   const tell = (one: Damage) => void damage.push(one);
   const evidence = store.listEvidence(id, tell);
   const read = readFrom(store, EVER, tell);
+  const parts = askLoneParts(evidence);
   const opened = {
     household,
     revision,
     archived,
-    evidence: evidence.map((one, i) => withOverlaps(one, findOverlaps(evidence.slice(0, i + 1), read))),
+    evidence: evidence.map((one, i) =>
+      withOverlaps(one, [...(parts.get(one) ?? []), ...findOverlaps(evidence.slice(0, i + 1), read)]),
+    ),
     series: joinEvidence(evidence, household.zone, read),
     estimates: store.listEstimates(id, tell).map(summariseEstimate),
     checks: store.listChecks(id, tell),

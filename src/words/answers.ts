@@ -110,6 +110,11 @@ export function answerSentence(remark: Remark, preview: Pick<IntakePreview, 'cho
       },
     );
   }
+  if (remark.code === 'records-part-asked')
+    return say(
+      'Name the file with the rest in the household file too. If this one is all: “choices”: {open} "role": "import" {close} in place of "beside".',
+      { open: '{', close: '}' },
+    );
   // One file by itself is never asked what it is beside others.
   if (key === 'beside')
     return say(

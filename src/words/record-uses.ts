@@ -18,6 +18,7 @@ const USES: Readonly<Record<RecordUse, string>> = {
   machine: phrase('{name}: used to show how the machine is run, and in no sum of the comparison.'),
   joined: phrase('{name}: joined with another file of the same register.'),
   added: phrase('{name}: added as a further meter of its kind.'),
+  'added-alone': phrase('{name}: not used until the file is here to which it is added.'),
   aside: phrase('{name}: not used, since it is set aside.'),
   instead: phrase('{name}: counts on its days instead of another record.'),
   covered: phrase('{name}: not used, since another record tells of the same days.'),

@@ -416,6 +416,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'added-part': phrase(
     '{names} is added to {expectedNames}. {count, plural, one {# day} other {# days}} that only one of them has {count, plural, one {is} other {are}} left out of the sum, {days}. Bring the other’s readings of those days, or write 0 for them in its file if it used nothing.',
   ),
+  'records-part-asked': phrase(
+    '{file}: {series} is to be added to what another file has, and no such file is here for its days. It is not used until then. Bring that file. If it is all that the home took, remove it, choose it again and say so.',
+  ),
   'records-weather-asked': phrase(
     '{file} and {names} both tell the weather of {count, plural, one {# day} other {# days}}, and differ by {expectedNames} °C on average. They may be of two places. Keep the one of this home, and the other aside.',
   ),

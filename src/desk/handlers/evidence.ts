@@ -20,6 +20,7 @@ import { type Group, groupSeries } from '../join/group-series.ts';
 import { joinEvidence } from '../join/join-evidence.ts';
 import { joinPeriods } from '../join/join-periods.ts';
 import { joinReadings } from '../join/join-readings.ts';
+import { askLoneParts } from '../join/lone-parts.ts';
 import { remarkRivals } from '../join/remark-rivals.ts';
 import { readFrom } from '../join/stored-series.ts';
 import { rebuildReadings, replaceRawFile } from '../mend-evidence.ts';
@@ -148,6 +149,10 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
   /** What a file on its way in repeats of the imports that are here. */
   const overlapsOf = ({ evidence, read }: ReturnType<typeof besideStored>): Remark[] => findOverlaps(evidence, read);
 
+  /** A part is kept before the file with the rest of it has come. */
+  const partsOf = ({ evidence }: ReturnType<typeof besideStored>): Remark[] =>
+    (askLoneParts(evidence).get(evidence.at(-1)!) ?? []).map((one) => ({ ...one, weight: 'note' }));
+
   /** What has to be asked of a file on its way in beside others of its kind, and the records joined with its own. */
   function joinedWith({ series, householdId }: Coming, { evidence, read }: ReturnType<typeof besideStored>) {
     const { household } = findHousehold(store, householdId);
@@ -178,7 +183,9 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       const beside = besideStored(coming, intervals);
       const joined = joinedWith(coming, beside);
       const own = preview.part ? { ...asEvidence(coming), part: preview.part } : asEvidence(coming);
-      const of = keptPartOf(own) ? [ofKept(fileName, preview.part?.sheet)] : [...overlapsOf(beside), ...joined.asked];
+      const of = keptPartOf(own)
+        ? [ofKept(fileName, preview.part?.sheet)]
+        : [...partsOf(beside), ...overlapsOf(beside), ...joined.asked];
       const remarks = preview.remarks.map((one) =>
         NAMES_RECORDS.has(one.code) ? remarkWithoutPeople(one, result.people) : one,
       );

@@ -10,6 +10,7 @@ import type { WholeHousehold } from '../household-file.ts';
 import type { ReadIntervals } from './day-layers.ts';
 import { type Group, groupSeries } from './group-series.ts';
 import { type JoinedDay, joinReadings } from './join-readings.ts';
+import { loneParts } from './lone-parts.ts';
 import { readFrom } from './stored-series.ts';
 
 /** Readings longer than an hour show no hours of the day. */
@@ -29,7 +30,9 @@ export interface LookedThrough extends MeterReadings {
  * whether one of them holds another.
  */
 export function lookThrough(evidence: readonly Evidence[], zone: string, read: ReadIntervals): LookedThrough[] {
-  const groups = groupSeries(evidence).filter((group) => isCounted(group.at(-1)!.series));
+  const all = groupSeries(evidence);
+  const alone = loneParts(all);
+  const groups = all.filter((group) => isCounted(group.at(-1)!.series) && !alone.includes(group));
   return (['heat-pump', 'import'] as const).flatMap((role) => {
     const fine = new Map<Series, Fine>();
     for (const group of groups) {

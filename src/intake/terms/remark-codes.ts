@@ -119,6 +119,7 @@ export const REMARK_CODES = [
   'overlap-different',
   'added-part',
   'records-asked',
+  'records-part-asked',
   'records-weather-asked',
   'records-number-asked',
   'records-station-asked',

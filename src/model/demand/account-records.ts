@@ -31,6 +31,8 @@ export function accountFiles(
 
   function purposeOf(series: Series): { use: RecordUse; days?: number } {
     const { id, carrier, role, beside } = series;
+    if (beside === 'added' && !joined.some((one) => one.carrier === carrier && one.role === role))
+      return { use: 'added-alone' };
     if (beside !== undefined) return { use: beside };
     if (role === 'export') return { use: 'sent-out' };
     if (role === 'generation') return { use: 'made-here' };

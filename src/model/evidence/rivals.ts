@@ -190,7 +190,7 @@ export function settleBeside(series: readonly Series[]): Series[] {
     const added = ofKind.filter(({ beside }) => beside === 'added');
     const bases = ofKind.filter(({ beside }) => beside !== 'added');
     if (added.length === 0) return bases;
-    if (bases.length === 0) return [added.reduce(addMeter)];
+    if (bases.length === 0) return isLone(added) ? [] : [added.reduce(addMeter)];
     // Whichever of them tells of a day, the further meters are in it; of registers that are added, with the first.
     const firsts = seriesByMeter(bases).map((ofMeter) => {
       const { added: registers, kept: others } = splitMeter(ofMeter);
@@ -199,6 +199,10 @@ export function settleBeside(series: readonly Series[]): Series[] {
     return bases.map((one) => (firsts.includes(one) ? added.reduce(addMeter, one) : one));
   });
 }
+
+/** What is to be added to what another file has is nothing of the home by itself until that file is there. */
+export const isLone = (added: readonly Series[]): boolean =>
+  new Set(added.map(({ evidenceId }) => evidenceId)).size === 1;
 
 /** What counts instead takes the place of others of its kind on its days. */
 function putRight(series: readonly Series[]): Series[] {

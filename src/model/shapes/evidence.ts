@@ -163,6 +163,7 @@ export const RecordUse = z.enum([
   'machine',
   'joined',
   'added',
+  'added-alone',
   'aside',
   'instead',
   'covered',

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { GradeMark } from '../../charts/grade-mark.tsx';
 import { accountFiles } from '../../model/demand/account-records.ts';
-import { type Evidence, isTemperature, type Series } from '../../model/shapes/evidence.ts';
+import { type Evidence, isTemperature, type Remark, type Series } from '../../model/shapes/evidence.ts';
 import { recordWorking } from '../../words/explained/record.ts';
 import { temperatureTotal } from '../../words/logged-flow.ts';
 import { grouped, longDate } from '../../words/numbers.ts';
@@ -86,6 +86,9 @@ function KeptOne(props: {
   const { one } = props;
   const { household, series, appraisal } = useHousehold();
   const fileName = sayTold(one.fileName);
+  const [asked, noted] = [true, false].map((isOpen) =>
+    one.remarks.filter(({ code }) => (code === 'records-part-asked') === isOpen),
+  ) as [Remark[], Remark[]];
   const date = longDate(one.importedOn.slice(0, 10));
   return (
     <li className="kept-one">
@@ -121,15 +124,20 @@ function KeptOne(props: {
               ))}
           </ul>
         </details>
-        {one.remarks.length === 0 ? null : (
+        {asked.map((remark) => (
+          <p key={JSON.stringify(remark)} className="refusal">
+            {remarkSentence(remark)}
+          </p>
+        ))}
+        {noted.length === 0 ? null : (
           <details className="small">
             <summary>
               {say('{count, plural, one {One thing was noted} other {# things were noted}}', {
-                count: one.remarks.length,
+                count: noted.length,
               })}
             </summary>
             <ul>
-              {one.remarks.map((remark) => (
+              {noted.map((remark) => (
                 <li key={JSON.stringify(remark)}>{remarkSentence(remark)}</li>
               ))}
             </ul>

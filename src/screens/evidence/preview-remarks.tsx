@@ -153,5 +153,6 @@ const ofWeight = (remarks: readonly Remark[], weight: Remark['weight']) =>
   remarks.filter((remark) => remark.weight === weight);
 const isContradiction = ({ code }: Remark) => code === 'paper-contradicted-asked';
 const isRemembered = (remark: Remark) => remark.code.startsWith('layout-remembered');
-const isFirst = ({ code }: Remark) => code === 'kept-already' || code === 'added-part';
+const FIRST: ReadonlySet<string> = new Set(['kept-already', 'added-part', 'records-part-asked']);
+const isFirst = ({ code }: Remark) => FIRST.has(code);
 const keyOf = (remark: Remark) => `${remark.code} ${remark.row ?? ''} ${remark.column ?? ''} ${remark.found ?? ''}`;

@@ -411,6 +411,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
   '{name}: joined with another file of the same register.':
     '{name}: mit einer anderen Datei desselben Zählwerks verbunden.',
   '{name}: added as a further meter of its kind.': '{name}: als weiterer Zähler seiner Art dazugezählt.',
+  '{name}: not used until the file is here to which it is added.':
+    '{name}: nicht verwendet, bis die Datei da ist, zu der sie dazukommt.',
   '{name}: not used, since it is set aside.': '{name}: nicht verwendet, denn sie ist beiseitegelegt.',
   '{name}: counts on its days instead of another record.':
     '{name}: zählt an ihren Tagen anstelle einer anderen Messreihe.',

@@ -84,6 +84,8 @@ export const HOST: Catalogue = {
     'Antworten Sie mit “choices”: {open} "ofColumns": {json} {close} bei dieser Datei in der Haushaltsdatei, oder mit --choose {option} neben --read{others, select, none {} other { (möglich: {others})}}.',
   'Answer with “choices”: {open} "{name}": {json} {close} at this file in the household file, or with --choose {option} beside --read{others, select, none {} other { (possible: {others})}}.':
     'Antworten Sie mit “choices”: {open} "{name}": {json} {close} bei dieser Datei in der Haushaltsdatei oder mit --choose {option} neben --read{others, select, none {} other { (möglich: {others})}}.',
+  'Name the file with the rest in the household file too. If this one is all: “choices”: {open} "role": "import" {close} in place of "beside".':
+    'Nennen Sie auch die Datei mit dem Rest in der Haushaltsdatei. Ist diese alles: „choices“: {open} "role": "import" {close} anstelle von "beside".',
   'Where another file has the other register: “choices”: {open} "beside": "added" {close} at both.':
     'Wo eine andere Datei das andere Zählwerk hat: “choices”: {open} "beside": "added" {close} bei beiden.',
   'Where it is not what the home used: “choices”: {open} "beside": "aside" {close}.':

@@ -602,6 +602,8 @@ export const REMARKS: Catalogue = {
     '{file} ist keine Messung wirklicher Tage und kann deshalb nicht neben Zählerwerten stehen. Nehmen Sie eine Datei mit gemessenem Wetter.',
   '{at} begins rows of several types ({words}), which we do not read. Ask for interval data, or for a table with one reading a row.':
     '{at} beginnt Zeilen mehrerer Arten ({words}), die wir nicht lesen. Bitten Sie um Intervalldaten oder um eine Tabelle mit einem Messwert je Zeile.',
+  '{file}: {series} is to be added to what another file has, and no such file is here for its days. It is not used until then. Bring that file. If it is all that the home took, remove it, choose it again and say so.':
+    '{file}: {series} kommt zu dem dazu, was eine andere Datei hat, und keine hier hat etwas für diese Tage. Bis dahin zählt das nicht. Bringen Sie diese Datei. Ist es der ganze Verbrauch des Hauses, entfernen Sie es, wählen Sie es noch einmal und sagen Sie es.',
   '{file}: {series} and {names} are of one kind. On {count, plural, one {# day} other {# days}} that both have they differ by {energy}. Two meters of this home are added. Where one repeats or holds the other, keep one aside. One that puts the other right counts instead. Choose.':
     '{file}: {series} und {names} sind von einer Art. An {count, plural, one {# Tag} other {# Tagen}}, die beide haben, unterscheiden sie sich um {energy}. Zwei Zähler dieses Hauses werden zusammengezählt. Wiederholt oder enthält einer den anderen, so bleibt einer beiseite. Wählen Sie.',
   '{file}: in each of {count, plural, one {# row} other {# rows}} {column} is larger than in the one before, as a counter is. We took each for an amount used. Confirm it, or choose the counter.':

@@ -139,7 +139,7 @@ test('what an earlier version kept with names leaves without them, and two meter
 /** Every way out of the desk and of the command line that a file has, by name. */
 async function waysOut({ fileName, bytes }: PeopleFile, isReckoned: boolean): Promise<Record<string, string>> {
   const paper = { looked: true, meant: true, leftOut: true, leftOver: true, complete: true, asPrinted: true };
-  const choices: IntakeChoices = { carrier: 'electricity', unit: 'kWh', beside: 'added', paper };
+  const choices: IntakeChoices = { carrier: 'electricity', unit: 'kWh', role: 'import', paper };
   const home = openHome();
   const householdId = await home.create();
   const { fileId } = await home.call<{ fileId: string }>('file.offer', { fileName, bytes });
