@@ -32,7 +32,7 @@ function otherThings(check: Checked, { household }: WrittenEstimate, from: Civil
   const { input } = check;
   if (!isHomeMeter(check)) return 0;
   const usual = (days: { readonly from: CivilDate; readonly to: CivilDate }) =>
-    usualOther(household, days, reference, []).kWh;
+    usualOther(household, days, reference, [], days.from).kWh;
   if (input.otherKWh === undefined) {
     const own = check.doubts?.find(({ fromRecord }) => fromRecord);
     return usual({ from, to }) * (own ? own.readKWh / usual(input) : 1);

@@ -7,6 +7,7 @@ import { choosePrices, type PricesInUse } from './comparison/prices-of.ts';
 import { askAboutPrices } from './comparison/questions.ts';
 import { estimateDemand } from './demand/estimate-demand.ts';
 import { ask } from './demand/questions.ts';
+import { EVER } from './evidence/beside-heat-pump.ts';
 import { commonYear } from './heat-of-household.ts';
 import { type FullReckoned, reckonFullMachine } from './heat-pump/full/spf-by-half-hour.ts';
 import { type MachineInput, type ReckonedMachine, reckonMachine } from './heat-pump/spf-from-factors.ts';
@@ -57,6 +58,8 @@ export function homeBeforePrices({ household, series, reference, asOf, whatIf }:
   const { demand } = estimated;
   const heat = { household, demand, reference, year, spaceShare: estimated.heatBySlot.spaceShare };
   const machine = reckonEitherWay({ ...heat, ...withWhatIf });
+  // What rises with the cold may be heating, and says nothing of the rest of the home until somebody has said what it is.
+  const inCold = estimated.questions.some(({ code }) => code === 'electricity-in-the-cold');
   const laidOver = { slots: year.slots, spaceShare: heat.spaceShare, demand };
   const toPrice = {
     household,
@@ -64,6 +67,7 @@ export function homeBeforePrices({ household, series, reference, asOf, whatIf }:
     ...(whatIf?.flowC === undefined ? {} : { presentMachine: reckonEitherWay(heat) }),
     reference,
     series,
+    ...(inCold ? { mayHeatFrom: EVER } : {}),
     ...withWhatIf,
     ...laidOver,
     laid: layHours(laidOver),

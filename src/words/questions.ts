@@ -117,7 +117,7 @@ const DEMAND: Readonly<Record<DemandQuestionCode, Sentence>> = {
   },
   'electricity-in-the-cold': ({ number }) =>
     say(
-      'The electricity rises with the cold, by about {use} a year. Do electric heaters warm some rooms? Their heat is not counted in. Solar panels of the home could look alike.',
+      'The electricity rises with the cold, by about {use} a year. Do electric heaters warm some rooms? Their heat is not counted in. Solar panels could look alike, or a heat pump that runs already.',
       { use: spokenKWh(number('inColdKWh')) },
     ),
   'house-changed': ({ number, text }) => {
@@ -354,7 +354,7 @@ const COST: Readonly<Record<Exclude<PriceQuestionCode | CostQuestionCode, `tarif
       );
     }
     return say(
-      '“{tariff}” charges for the highest half-hour of each month. This meter counts the old heating too, so what a new one adds cannot be known. It is not counted. Each kW more costs {amount} a year. Ask what power the home uses without heating.',
+      '“{tariff}” charges for the highest half-hour of each month. This meter counts heating too, so what the heat pump adds cannot be known. It is not counted. Each kW more costs {amount} a year. Ask what power the home uses without heating.',
       gaps,
     );
   },

@@ -11,6 +11,13 @@ const USES: Readonly<Record<RecordUse, string>> = {
   'heat-joined': phrase('{name}: used for the heat needed, {days} days with what was joined to it.'),
   'heat-register': phrase('{name}: used for the heat needed, added to the other registers of its meter.'),
   'rest-of-home': phrase('{name}: used for what the home uses beside heating.'),
+  'rest-in-part': phrase(
+    '{name}: used for what the home uses beside heating, for the days on which no heat pump is in it.',
+  ),
+  'holds-heat-pump': phrase(
+    '{name}: not used, since a heat pump may be in all of it. Other electricity cannot be told from it.',
+  ),
+  'rises-with-cold': phrase('{name}: not used for what the home uses beside heating, since it rises with the cold.'),
   'too-short': phrase('{name}: not used for the heat needed, since it covers too little time.'),
   'other-figure': phrase('{name}: not used for the heat needed, since another figure was chosen for it.'),
   weather: phrase('{name}: used for the weather of the days that it covers.'),

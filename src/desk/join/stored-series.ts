@@ -1,4 +1,5 @@
 /** The series of a stored household, joined over its imports. */
+import { daysBetween } from '../../model/calendar/civil.ts';
 import type { Evidence, Series } from '../../model/shapes/evidence.ts';
 import type { OnDamage } from '../../store/sealed.ts';
 import type { Store } from '../../store/store.ts';
@@ -27,9 +28,20 @@ export const importsInMemory = ({ evidence }: WholeHousehold, before?: string): 
     series: before === undefined ? one.series : one.series.filter(({ from }) => from < before),
   }));
 
-/** The series of such imports, joined. */
+/** The series of such imports, joined; of one that goes on past `before` only what was known on that day. */
 export function seriesInMemory(whole: WholeHousehold, before?: string): Series[] {
-  return joinEvidence(importsInMemory(whole, before), whole.household.zone, (seriesId) =>
+  const joined = joinEvidence(importsInMemory(whole, before), whole.household.zone, (seriesId) =>
     whole.evidence.flatMap(({ intervals }) => intervals).find((one) => one.seriesId === seriesId),
   );
+  return before === undefined ? joined : joined.map((one) => (one.to > before ? cutAt(one, before) : one));
+}
+
+function cutAt({ days, periods, ...one }: Series, before: string): Series {
+  const { dayShape: _, weekShape: __, dayPeaks: ___, dayStray: ____, ...rest } = one;
+  return {
+    ...rest,
+    to: before,
+    ...(days ? { days: { ...days, values: days.values.slice(0, daysBetween(days.first, before)) } } : {}),
+    ...(periods ? { periods: periods.filter(({ to }) => to <= before) } : {}),
+  };
 }

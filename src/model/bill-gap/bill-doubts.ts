@@ -3,6 +3,7 @@
 import { settleCar } from '../balance/settle-home.ts';
 import { addDays, COMMON_MONTH_DAYS, daysBetween, monthOf } from '../calendar/civil.ts';
 import { restOfHome } from '../comparison/rest-of-home.ts';
+import { EVER } from '../evidence/beside-heat-pump.ts';
 import type { BillCheckInput, BillDoubt } from '../shapes/bill-check.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { Series } from '../shapes/evidence.ts';
@@ -122,8 +123,7 @@ export function doubtsOf(
     doubts.push({ code: 'machine-above-home', billKWh, readKWh: heatPumpKWh, pence: 0 });
   }
   if (isOtherUnknown(bill)) {
-    const before = writtenOn === undefined ? [] : seriesBefore(series, writtenOn);
-    const { kWh, isOwn } = usualOther(household, bill, reference, before);
+    const { kWh, isOwn } = usualOther(household, bill, reference, series, writtenOn ?? EVER);
     doubts.push({ code: 'other-unknown', billKWh, readKWh: kWh, ...(isOwn ? { fromRecord: true } : {}), pence: 0 });
   }
   return doubts;
@@ -140,16 +140,18 @@ export const isOtherUnknown = ({ meter, otherKWh, heatPumpKWh }: BillCheckInput)
   meter === 'whole-house' && otherKWh === undefined && heatPumpKWh === undefined;
 
 /**
- * Electricity for all but heating and hot water in these days [kWh], its car included: by the home's own records of `before`
- * (`isOwn`), where those are a year without heating in them, else as usual for its people and its floor.
+ * Electricity for all but heating and hot water in these days [kWh], its car included: by the home's own records from before
+ * `mayHeatFrom`, or with the heat pump's own meter beside them (`isOwn`), where those are a year without heating in them,
+ * else as usual for its people and its floor.
  */
 export function usualOther(
   household: Household,
   { from, to }: { readonly from: string; readonly to: string },
   reference: Pick<Reference, 'car'>,
-  before: readonly Series[],
+  series: readonly Series[],
+  mayHeatFrom: CivilDate,
 ): { readonly kWh: number; readonly isOwn: boolean } {
-  const { monthlyKWh, grade } = restOfHome(household, before);
+  const { monthlyKWh, grade } = restOfHome(household, series, mayHeatFrom);
   const carKWh = household.car ? settleCar(household.car, reference).kWhPerYear / 365 : 0;
   let kWh = 0;
   for (let day = from; day < to; day = addDays(day, 1)) {
@@ -157,23 +159,4 @@ export function usualOther(
     kWh += monthlyKWh[month]! / COMMON_MONTH_DAYS[month]! + carKWh;
   }
   return { kWh, isOwn: grade !== 'assumed' };
-}
-
-/** What records say of the days before a date: those since may hold the heat pump. */
-export function seriesBefore(series: readonly Series[], date: CivilDate): Series[] {
-  return series.flatMap((one) => {
-    if (one.to <= date) return [one];
-    if (one.from >= date) return [];
-    const { days, periods } = one;
-    return [
-      {
-        ...one,
-        to: date,
-        ...(days
-          ? { days: { ...days, values: days.values.slice(0, Math.max(0, daysBetween(days.first, date))) } }
-          : {}),
-        ...(periods ? { periods: periods.filter(({ to }) => to <= date) } : {}),
-      },
-    ];
-  });
 }

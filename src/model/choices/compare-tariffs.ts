@@ -74,8 +74,8 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
   const own = household.tariffs.filter(({ fuel }) => fuel === 'electricity');
   // The published average stands beside, so one tariff of its own is enough.
   if (own.length === 0 && !household.roof && !household.battery && !household.car) return null;
-  const rest = restOfHome(household, series);
   const { heat, toPrice } = homeBeforePrices(input);
+  const rest = restOfHome(household, series, toPrice.mayHeatFrom);
   const { slots, region } = heat.year;
   const home: Home = {
     input,

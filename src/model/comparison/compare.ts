@@ -8,6 +8,7 @@ import { weightOf } from '../demand/combine.ts';
 import { WATER_FOLLOWS } from '../demand/demand-assumptions.ts';
 import type { ReckonedMachine } from '../heat-pump/spf-from-factors.ts';
 import type { Appraisal, Demand, Question, WhatIf } from '../shapes/appraisal.ts';
+import type { CivilDate } from '../shapes/dates.ts';
 import type { Series } from '../shapes/evidence.ts';
 import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
@@ -39,6 +40,8 @@ export interface PriceInput {
   readonly whatIf?: WhatIf;
   /** Records of the household, for what its home uses beside heating. */
   readonly series?: readonly Series[];
+  /** From this day on what is bought may hold heating that nobody named. */
+  readonly mayHeatFrom?: CivilDate;
   /** The same year as it was laid out for another tariff. */
   readonly laid?: LaidHours;
 }
@@ -72,7 +75,7 @@ export function priceSystems(input: PriceInput) {
   const hangsOnHome = [electricity, ...(storage ? [storage] : [])].some(
     ({ version }) => version.demand || version.bands.some(({ blocks }) => blocks),
   );
-  const home = hangsOnHome ? restOfHome(input.household, input.series ?? []) : null;
+  const home = hangsOnHome ? restOfHome(input.household, input.series ?? [], input.mayHeatFrom) : null;
   const homeKWh = home && restBySlot(home, input.slots, reference.homeHours);
   const priced = plans.map(createPricer({ ...input, home, homeKWh }, prices, input.laid));
   if (home) questions.push(...askAboutHome(electricity, home, priced[0]!.power));

@@ -5,7 +5,8 @@ import type { YearSlots } from '../calendar/zone.ts';
 import { otherElectricityKWh } from '../demand/known-base.ts';
 import { peopleOfFloorArea } from '../demand/occupancy.ts';
 import { findRecord } from '../demand/record.ts';
-import { sumRegisters } from '../evidence/sum-registers.ts';
+import { besideHeatPump, EVER } from '../evidence/beside-heat-pump.ts';
+import type { CivilDate } from '../shapes/dates.ts';
 import type { Series } from '../shapes/evidence.ts';
 import { carrierOf, isFuel } from '../shapes/heating.ts';
 import type { Household } from '../shapes/household.ts';
@@ -46,22 +47,28 @@ const ENOUGH_DAYS = 300;
 const ENOUGH_DAYS_OF_MONTH = 10;
 const ENOUGH_OF_A_WEEKDAY = 40;
 
-/** The household's electricity beside heating [kWh by month]: its own record where that holds no heating, else as usual for its people and floor area. */
-export function restOfHome(household: Household, series: readonly Series[]): RestOfHome {
-  const { present } = household;
-  const imports = series.filter(({ carrier, role }) => carrier === 'electricity' && role === 'import');
-  const heatElsewhere =
-    isFuel(carrierOf(present.system)) &&
-    present.hotWaterFrom !== 'immersion' &&
-    present.otherHeat !== 'electric heaters';
-  const peaks = heatElsewhere ? peaksOf(imports) : ({ known: false, why: 'heating-in-record' } as const);
-  return { ...((heatElsewhere && recorded(imports)) || usual(household)), peaks };
+/**
+ * The household's electricity beside heating [kWh by month]: its own record where that holds no heating, else as usual for its
+ * people and floor area. From `mayHeatFrom` on, and since the household took an estimate, what is bought may hold heating
+ * that has no meter of its own.
+ */
+export function restOfHome(household: Household, series: readonly Series[], mayHeatFrom?: CivilDate): RestOfHome {
+  const { system, hotWaterFrom, otherHeat } = household.present;
+  const heatElsewhere = hotWaterFrom !== 'immersion' && otherHeat !== 'electric heaters';
+  const isPump = system === 'heat-pump';
+  if (!heatElsewhere || !(isPump || isFuel(carrierOf(system))))
+    return { ...usual(household), peaks: { known: false, why: 'heating-in-record' } };
+  const { imports, isCut } = besideHeatPump(series, isPump ? EVER : earlier(mayHeatFrom, household.taken?.on));
+  const peaks = isCut ? ({ known: false, why: 'heating-in-record' } as const) : peaksOf(imports);
+  return { ...(recorded(imports) ?? usual(household)), peaks };
 }
 
+const earlier = (...days: readonly (CivilDate | undefined)[]): CivilDate | undefined =>
+  days.filter((day) => day !== undefined).sort()[0];
+
 function recorded(imports: readonly Series[]): Omit<RestOfHome, 'peaks'> | null {
-  const added = sumRegisters(imports);
-  const { dayShape, weekShape } = added.find((one) => one.dayShape) ?? {};
-  const { dayStray } = added.find((one) => one.dayStray) ?? {};
+  const { dayShape, weekShape } = imports.find((one) => one.dayShape) ?? {};
+  const { dayStray } = imports.find((one) => one.dayStray) ?? {};
   const hours = weekShape ?? (dayShape && [dayShape, dayShape]);
   const spans = findRecord('direct-electric', imports)?.spans ?? [];
   const end = Math.max(...spans.map(({ first, days }) => first + days));
@@ -120,7 +127,7 @@ function usual({ home }: Household): Omit<RestOfHome, 'peaks'> {
 
 /** A month without readings takes the highest of all months at each half-hour. */
 function peaksOf(imports: readonly Series[]): HomePeaks {
-  const found = sumRegisters(imports).find(({ dayPeaks }) => dayPeaks)?.dayPeaks;
+  const found = imports.find(({ dayPeaks }) => dayPeaks)?.dayPeaks;
   const isKnown = (halves: readonly number[]) => halves.some((kWh) => kWh > 0);
   const months = found?.filter(isKnown) ?? [];
   if (months.length === 0) return { known: false, why: 'no-half-hours' };

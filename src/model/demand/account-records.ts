@@ -1,6 +1,7 @@
 /** Accounts for every record of a household: what the comparison uses it for, or why it does not. */
 
 import { toDayNumber } from '../calendar/civil.ts';
+import { besideHeatPump } from '../evidence/beside-heat-pump.ts';
 import { seriesByMeter } from '../evidence/register-hours.ts';
 import { splitMeter } from '../evidence/sum-registers.ts';
 import type { Appraisal } from '../shapes/appraisal.ts';
@@ -15,13 +16,15 @@ import { findRecord } from './record.ts';
  * @param appraisal of this household, which says what came of the record and its weather
  */
 export function accountFiles(
-  { present }: Household,
+  { present, taken }: Household,
   imports: readonly Evidence[],
   joined: readonly Series[],
-  appraisal: Pick<Appraisal, 'demand' | 'climate'>,
+  appraisal: Pick<Appraisal, 'demand' | 'climate' | 'questions'>,
 ): FileAccount[] {
   const record = findRecord(present.system, joined);
   const unused = whyUnused(appraisal.demand);
+  const followsCold = appraisal.questions.some(({ code }) => code === 'electricity-in-the-cold');
+  const beside = besideHeatPump(joined, taken?.on);
   const registers = seriesByMeter(joined).flatMap((ofMeter) => splitMeter(ofMeter).added);
   return imports.map(({ fileName, columns, series }) => ({
     fileName,
@@ -49,7 +52,19 @@ export function accountFiles(
     if (isOfRecord && registers.some((one) => one.id === id)) return { use: unused ?? 'heat-register' };
     if (isOfRecord) return { use: 'covered' };
     const isRest = carrier === 'electricity' && role === 'import' && isFuel(carrierOf(present.system));
-    return { use: isRest ? 'rest-of-home' : 'other-way' };
+    return { use: isRest ? restUse(whole) : 'other-way' };
+  }
+
+  /** How far a record of bought electricity tells of other use than a heat pump's. */
+  function restUse({ id, evidenceId }: Series): RecordUse {
+    if (followsCold) return 'rises-with-cold';
+    if (!beside.isCut) return 'rest-of-home';
+    // Registers of one meter are told under the first of them.
+    const left = beside.imports.filter((one) => one.id === id || one.evidenceId === evidenceId);
+    const isKnown = left.some(
+      ({ days, periods = [] }) => periods.length > 0 || days?.values.some((kWh) => kWh !== null),
+    );
+    return isKnown ? 'rest-in-part' : 'holds-heat-pump';
   }
 
   /** Whether its days are those of the record, and there were enough of them to be taken. */

@@ -1,4 +1,5 @@
 /** Electricity beside a fuel that rises with the cold: heaters that nobody spoke of bring heat that the fuel's record lacks. */
+import { besideHeatPump } from '../evidence/beside-heat-pump.ts';
 import type { Question } from '../shapes/appraisal.ts';
 import type { Series } from '../shapes/evidence.ts';
 import { carrierOf, isFuel } from '../shapes/heating.ts';
@@ -35,8 +36,7 @@ export function askOfColdElectricity(
 ): readonly Question[] {
   const { system, otherHeat } = household.present;
   if (!isFuel(carrierOf(system)) || otherHeat === 'electric heaters' || hasRoof(household, series)) return [];
-  const bought = series.filter(({ carrier, role }) => carrier === 'electricity' && role === 'import');
-  const record = findRecord('direct-electric', bought);
+  const record = findRecord('direct-electric', besideHeatPump(series, household.taken?.on).imports);
   const weather = series.filter(({ carrier }) => carrier === 'outdoor-temperature');
   if (!record) return [];
   const { data } = putWeather(record, ownTemperatures(weather), year);

@@ -3,7 +3,7 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { Said } from '../../charts/said.tsx';
 import type { BillPrefill, OpenHousehold } from '../../desk/contract.ts';
-import { seriesBefore, usualOther } from '../../model/bill-gap/bill-doubts.ts';
+import { usualOther } from '../../model/bill-gap/bill-doubts.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import { sumRegisters } from '../../model/evidence/sum-registers.ts';
 import type { BillCheckInput } from '../../model/shapes/bill-check.ts';
@@ -52,7 +52,7 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
   const weather = span ? findOwnWeather(series, span.from, span.to) : null;
   const others =
     span && draft.meter === 'whole-house'
-      ? usualOther(household, span, referenceOf(household), seriesBefore(series, inForce.madeOn.slice(0, 10)))
+      ? usualOther(household, span, referenceOf(household), series, inForce.madeOn.slice(0, 10))
       : null;
   const result = finishDraft(draft);
   const run = () => {

@@ -394,6 +394,12 @@ export const EVIDENCE_SCREEN: Catalogue = {
     '{name}: für den Wärmebedarf genommen, zu den anderen Zählwerken dieses Zählers gezählt.',
   '{name}: used for what the home uses beside heating.':
     '{name}: genommen für das, was das Haus neben der Heizung verbraucht.',
+  '{name}: used for what the home uses beside heating, for the days on which no heat pump is in it.':
+    '{name}: genommen für das, was das Haus neben der Heizung verbraucht, an den Tagen ohne Wärmepumpe darin.',
+  '{name}: not used, since a heat pump may be in all of it. Other electricity cannot be told from it.':
+    '{name}: nicht genommen, denn überall kann eine Wärmepumpe darin sein. Der andere Strom ist davon nicht zu trennen.',
+  '{name}: not used for what the home uses beside heating, since it rises with the cold.':
+    '{name}: nicht genommen für das, was das Haus neben der Heizung verbraucht, denn es steigt mit der Kälte.',
   '{name}: used for the weather of the days that it covers.': '{name}: für das Wetter seiner Tage genommen.',
   '{name}: used for the heat needed, {days} days with what was joined to it.':
     '{name}: für den Wärmebedarf genommen, {days} Tage mit dem, was mit ihr verbunden wurde.',

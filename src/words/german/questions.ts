@@ -38,8 +38,8 @@ export const QUESTIONS: Catalogue = {
   'Likely reasons: {reasons}.': 'Wahrscheinliche Gründe: {reasons}.',
   'The heat cannot be taken from {way}, as was chosen. The other ways are used until it is there.':
     'Die gewählte Grundlage fehlt noch: {way}. Bis sie da ist, gelten die anderen Wege.',
-  'The electricity rises with the cold, by about {use} a year. Do electric heaters warm some rooms? Their heat is not counted in. Solar panels of the home could look alike.':
-    'Der Strom steigt mit der Kälte, im Jahr um etwa {use}. Wärmen elektrische Heizgeräte einige Räume? Ihre Wärme ist nicht mitgezählt. Eine Solaranlage des Hauses sähe ähnlich aus.',
+  'The electricity rises with the cold, by about {use} a year. Do electric heaters warm some rooms? Their heat is not counted in. Solar panels could look alike, or a heat pump that runs already.':
+    'Der Strom steigt mit der Kälte, im Jahr um etwa {use}. Wärmen elektrische Heizgeräte einige Räume? Ihre Wärme ist nicht mitgezählt. Eine Solaranlage sähe ähnlich aus, auch eine Wärmepumpe, die schon läuft.',
   'The {carrier} is that of further meters, and no main meter is here. Is it all that the home takes? If not, bring the main meter’s file.':
     'Energieart {carrier}: Hier sind nur weitere Zähler, der Hauptzähler fehlt. Ist es alles, was das Haus verbraucht? Wenn nicht, bringen Sie die Datei des Hauptzählers.',
   'Some heat comes from {kind}, and no meter sees it.':
@@ -133,8 +133,8 @@ export const QUESTIONS: Catalogue = {
     '„{tariff}“ berechnet die höchste halbe Stunde jedes Monats. Das Haus allein erreicht {home}, mit gleichmäßig laufender Wärmepumpe etwa {together}. Das sind {amount} mehr im Jahr, beim Grundpreis mitgezählt.',
   '“{tariff}” charges for the highest half-hour of each month. Nobody can know that without half-hourly readings, so it is not counted. Each kW more costs {amount} a year. Ask for the meter’s half-hourly record.':
     '„{tariff}“ berechnet die höchste halbe Stunde jedes Monats. Ohne halbstündliche Messwerte kennt sie niemand, darum ist sie nicht mitgezählt. Jedes kW mehr kostet {amount} im Jahr. Fragen Sie nach den halbstündlichen Messwerten des Zählers.',
-  '“{tariff}” charges for the highest half-hour of each month. This meter counts the old heating too, so what a new one adds cannot be known. It is not counted. Each kW more costs {amount} a year. Ask what power the home uses without heating.':
-    '„{tariff}“ berechnet die höchste halbe Stunde jedes Monats. Dieser Zähler zählt auch die alte Heizung; was eine neue hinzufügt, lässt sich nicht wissen. Es ist nicht mitgezählt. Jedes kW mehr kostet {amount} im Jahr. Fragen Sie, welche Leistung das Haus ohne Heizung braucht.',
+  '“{tariff}” charges for the highest half-hour of each month. This meter counts heating too, so what the heat pump adds cannot be known. It is not counted. Each kW more costs {amount} a year. Ask what power the home uses without heating.':
+    '„{tariff}“ berechnet die höchste halbe Stunde jedes Monats. Dieser Zähler zählt auch Heizung; was die Wärmepumpe hinzufügt, lässt sich nicht wissen. Es ist nicht mitgezählt. Jedes kW mehr kostet {amount} im Jahr. Fragen Sie, welche Leistung das Haus ohne Heizung braucht.',
   '“{tariff}” charges for {power} agreed, {amount} a year whatever heats the home, so it is not in the comparison. Ask whether the heat pump needs more.':
     '„{tariff}“ berechnet {power} vereinbarte Leistung, {amount} im Jahr, womit auch geheizt wird. Darum fehlt das im Vergleich. Fragen Sie, ob die Wärmepumpe mehr braucht.',
   'The tariff chosen for {fuel} is one for another fuel. The built-in price is used, so choose a tariff again.':

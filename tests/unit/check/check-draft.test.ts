@@ -145,14 +145,20 @@ describe('what of the evidence can be held against a written estimate', () => {
     const known = (value: number) => ({ value, grade: 'measured' as const, origin: 'invented' });
     const empty = emptyHousehold('h1', 'Invented home');
     const household = { ...empty, home: { ...empty.home, floorAreaM2: known(100), people: known(2) } };
-    const year = usualOther(household, { from: '2027-01-01', to: '2028-01-01' }, reference, []).kWh;
+    const year = usualOther(household, { from: '2027-01-01', to: '2028-01-01' }, reference, [], '2026-01-01').kWh;
     expect(year).toBeCloseTo(231 * 200 ** 0.4714, 3); // SAP 10.2 Appendix L, from memory
-    const winter = usualOther(household, { from: '2026-12-01', to: '2027-03-01' }, reference, []).kWh;
+    const winter = usualOther(household, { from: '2026-12-01', to: '2027-03-01' }, reference, [], '2026-01-01').kWh;
     expect(winter).toBeGreaterThan((1.1 * year * 90) / 365);
     expect(winter).toBeLessThan((1.16 * year * 90) / 365);
     // An electric car: 10,000 km at 18 kWh a 100 km, half of it charged at home.
     const car = { kmPerYear: known(10_000), kWhPer100Km: known(18), homeShare: known(0.5) };
-    const withCar = usualOther({ ...household, car }, { from: '2026-12-01', to: '2027-03-01' }, reference, []).kWh;
+    const withCar = usualOther(
+      { ...household, car },
+      { from: '2026-12-01', to: '2027-03-01' },
+      reference,
+      [],
+      '2026-01-01',
+    ).kWh;
     expect(withCar - winter).toBeCloseTo((900 * 90) / 365, 6);
   });
   test('meters read by the day can be summed', () => {

@@ -183,6 +183,7 @@ describe('record', () => {
         { present: { system: 'gas-condensing', otherHeat: 'electric heaters' } },
       ],
       ['electricity that heats', electric(1.5), { present: { system: 'storage' } }],
+      ['the heat pump that it took', electric(1.5), { taken: { estimateId: 'e', on: '2023-11-02' } }],
     ] as const)('%s are not', (_, series, parts) => {
       expect(asked([series], parts as Partial<Household>)).toEqual([]);
     });

@@ -26,6 +26,7 @@ const days = (id: string, first: string, values: (number | null)[], more: Partia
 const TAKEN = {
   demand: { estimates: [{ way: 'record' }], chosen: 'together', missing: [] },
   climate: { recordWeather: 'own' },
+  questions: [],
 } as never;
 const ten = (kWh: number) => new Array<number>(10).fill(kWh);
 
@@ -338,9 +339,11 @@ describe('once it is said what they are', () => {
       series: [own, weather],
     };
     const usesBy = (demand: unknown, recordWeather: string) =>
-      accountFiles(household, [file], [own, weather], { demand, climate: { recordWeather } } as never)[0]!.records.map(
-        ({ use }) => use,
-      );
+      accountFiles(household, [file], [own, weather], {
+        demand,
+        climate: { recordWeather },
+        questions: [],
+      } as never)[0]!.records.map(({ use }) => use);
     const made = [{ way: 'record' }];
     expect(usesBy({ estimates: made, chosen: 'together', missing: [] }, 'own')).toEqual(['heat', 'weather']);
     expect(usesBy({ estimates: made, chosen: 'heat-loss', missing: [] }, 'own')).toEqual(['other-figure', 'weather']);

@@ -227,9 +227,12 @@ describe('what to read from now on', () => {
     const { otherKWh: _, ...input } = home.input;
     const [, usual] = readingDays({ ...home, input }, estimate);
     const span = { from: '2027-03-01', to: '2027-04-01' };
-    expect(usual!.expected!.otherKWh).toBeCloseTo(usualOther(estimate.household, span, reference, []).kWh, 9);
+    expect(usual!.expected!.otherKWh).toBeCloseTo(
+      usualOther(estimate.household, span, reference, [], '2026-01-01').kWh,
+      9,
+    );
     // Half as much as usual by its own records: half in every month to come.
-    const billKWh = usualOther(estimate.household, input, reference, []).kWh;
+    const billKWh = usualOther(estimate.household, input, reference, [], '2026-01-01').kWh;
     const doubt = { code: 'other-unknown' as const, billKWh, readKWh: billKWh / 2, fromRecord: true, pence: 0 };
     const [, own] = readingDays({ ...home, input, doubts: [doubt] }, estimate);
     expect(own!.expected!.otherKWh).toBeCloseTo(usual!.expected!.otherKWh / 2, 9);
