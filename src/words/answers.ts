@@ -46,6 +46,7 @@ export const BESIDE_ANSWERS: Readonly<Record<string, readonly BesideChoice[]>> =
   'records-asked': ['added', 'aside', 'instead'],
   'records-weather-asked': ['aside', 'instead'],
   'records-station-asked': ['goes-on', 'aside'],
+  'records-register-asked': ['added', 'goes-on', 'aside'],
   'records-number-asked': ['goes-on', 'added', 'aside'],
   'records-counter-asked': ['goes-on', 'added', 'aside'],
   'records-level-asked': ['goes-on', 'added', 'aside'],

@@ -411,7 +411,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. There {expectedNames} counts. Remove it if the other is right.',
   ),
   'records-asked': phrase(
-    '{file}: {series} and {names} are of one kind. On {count, plural, one {# day} other {# days}} that both have they differ by {energy}. Two meters of this home are added. Where one repeats or holds the other, keep one aside. One that puts the other right counts instead. Choose.',
+    '{file}: {series} and {names} are of one kind. On {count, plural, one {# day} other {# days}} that both have they differ by {energy}. Two meters of this home are added, and so are two registers of one meter. Where one repeats or holds the other, keep one aside. One that puts the other right counts instead. Choose.',
   ),
   'added-part': phrase(
     '{names} is added to {expectedNames}. {count, plural, one {# day} other {# days}} that only one of them has {count, plural, one {is} other {are}} left out of the sum, {days}. Bring the other’s readings of those days, or write 0 for them in its file if it used nothing.',
@@ -424,6 +424,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'records-number-asked': phrase(
     '{file} names another meter or supply than {names} does ({expectedNames}). If the meter of this home was changed, it goes on. If not, it is a further meter or of another home. If {names} is the wrong one, remove that instead.',
+  ),
+  'records-register-asked': phrase(
+    '{file} counts another rate of a meter than {names} does ({expectedNames}). Two rates of one meter are added. If both names mean the same rate, it goes on. If {names} is the wrong one, remove that instead.',
   ),
   'records-station-asked': phrase(
     '{file} is of another weather station than {names} ({expectedNames}). If both are near this home, it goes on. If {names} is the wrong one, remove that instead.',

@@ -3,6 +3,7 @@
  * another meter or home, that is asked: nothing else would, since they tell of other days.
  */
 import { compareDates, toDayNumber } from '../../model/calendar/civil.ts';
+import { areOtherRegisters, registerHours } from '../../model/evidence/register-hours.ts';
 import { LEAST_DAYS, perDay } from '../../model/evidence/rivals.ts';
 import type { BillMeter } from '../../model/shapes/bill.ts';
 import { type Evidence, isTemperature, type Remark, type Series, standsBeside } from '../../model/shapes/evidence.ts';
@@ -81,10 +82,14 @@ function byMeter(stretches: readonly Stretch[]): Stretch[][] {
   );
   for (const one of inTime) {
     const known =
-      meters.find((meter) => meter.some((other) => compareNumbers(other, one) === 'same')) ??
+      meters.find((meter) =>
+        meter.some((other) => compareNumbers(other, one) === 'same' && !compareRates(other, one)),
+      ) ??
       meters.findLast((meter) => meter.some((other) => meet(other, one))) ??
       meters.findLast(
-        (meter) => !meter.some((other) => compareNumbers(other, one)) && !compareCourse(meter.at(-1)!, one),
+        (meter) =>
+          !meter.some((other) => compareRates(other, one) ?? compareNumbers(other, one)) &&
+          !compareCourse(meter.at(-1)!, one),
       );
     if (known) known.push(one);
     else meters.push([one]);
@@ -94,6 +99,8 @@ function byMeter(stretches: readonly Stretch[]): Stretch[][] {
 
 function differenceOf(a: Stretch, b: Stretch): Difference | undefined {
   const [before, after] = a.from <= b.from ? [a, b] : [b, a];
+  const byRate = compareRates(before, after);
+  if (byRate) return byRate;
   const byNumber = compareNumbers(before, after);
   return byNumber === 'same' ? undefined : (byNumber ?? compareCourse(before, after));
 }
@@ -103,6 +110,16 @@ function meet(a: Stretch, b: Stretch): boolean {
   if (a.to <= b.from || b.to <= a.from) return false;
   const days = new Set(a.series.flatMap((one) => [...perDay(one).keys()]));
   return b.series.flatMap((one) => [...perDay(one).keys()]).filter((day) => days.has(day)).length >= LEAST_DAYS;
+}
+
+/** Day and night registers of one meter are no years of it, whatever their numbers. */
+function compareRates(a: Stretch, b: Stretch): Difference | undefined {
+  if (isTemperature(a.series[0]!.carrier)) return undefined;
+  const [mine, theirs] = [a, b].map(({ series, import: { fileName } }) =>
+    series.map(({ name }) => (registerHours(name) === 'all' ? fileName.replaceAll(/[-_.]/g, ' ') : name)),
+  ) as [string[], string[]];
+  const areOther = mine.every((one) => theirs.every((other) => areOtherRegisters(one, other)));
+  return areOther ? { code: 'records-register-asked', expected: `${mine[0]} → ${theirs[0]}` } : undefined;
 }
 
 /** A supply point outlasts its meters, so its number goes before theirs. */

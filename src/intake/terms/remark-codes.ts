@@ -120,6 +120,7 @@ export const REMARK_CODES = [
   'added-part',
   'records-asked',
   'records-part-asked',
+  'records-register-asked',
   'records-weather-asked',
   'records-number-asked',
   'records-station-asked',

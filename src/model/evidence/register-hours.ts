@@ -54,6 +54,19 @@ const plain = (name: string): string =>
 export const registerHours = (name: string): RegisterHours =>
   NAMINGS.flat().find(([words]) => words.test(plain(name)))?.[1] ?? 'all';
 
+/** Whether two names are of two registers of one meter; a name of both is of neither. */
+export function areOtherRegisters(one: string, other: string): boolean {
+  if ([one, other].some((name) => name.includes(' + '))) return false;
+  return NAMINGS.some((naming) => {
+    const [mine, theirs] = [one, other].map((name) => {
+      const found = naming.find(([words]) => words.test(plain(name)));
+      return found && { hours: found[1], word: found[0].exec(plain(name))![0] };
+    });
+    if (!mine || !theirs) return false;
+    return mine.hours !== theirs.hours || (mine.hours === 'some' && mine.word !== theirs.word);
+  });
+}
+
 /**
  * The registers of some hours that make up one meter; fewer than two, or all of the same hours, are no parts of
  * anything. Of several ways to name them that which names most counts.

@@ -4,7 +4,7 @@ import { isTemperature, standsBeside } from '../shapes/carrier.ts';
 import type { EvidencePeriod, Series } from '../shapes/evidence.ts';
 import { sumOf } from '../units/sums.ts';
 import { cutPeriod } from './cut-periods.ts';
-import { seriesByMeter } from './register-hours.ts';
+import { areOtherRegisters, seriesByMeter } from './register-hours.ts';
 import { splitMeter, sumRegisters } from './sum-registers.ts';
 
 export interface Rivals {
@@ -51,7 +51,12 @@ export function findRivals(series: readonly Series[]): Rivals[] {
       const isUnsure = !isWeather && Math.abs(a - b) > SAME * most && areEquallySure(one, other);
       // An estimate at the end may be put right; another home's days are all other ones.
       const isOther = shared.length >= FEW_DAYS && one.days && other.days && dayByDay > FEW_APART * most;
-      const isApart = shared.length >= LEAST_DAYS ? isPart || apart > bound || isUnsure : isOther && !isWeather;
+      // What the day and what the night took may come to the same in a year, and is never the same.
+      const areTwo = one.evidenceId !== other.evidenceId && areOtherRegisters(one.name, other.name);
+      const isApart =
+        shared.length >= LEAST_DAYS
+          ? isPart || apart > bound || isUnsure || (areTwo && !isWeather)
+          : isOther && !isWeather;
       const byBill =
         isApart || isWeather || shared.length < LEAST_DAYS ? 0 : apartByBill(one, other) || apartByBill(other, one);
       return isApart || byBill > 0 ? [{ one, other, days: shared.length, more: a - b, apart: byBill || apart }] : [];

@@ -168,6 +168,7 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
       return [{ label: say('Measured on these days'), choice: { weatherMeasured: true }, holds: false }];
     case 'records-asked':
     case 'records-weather-asked':
+    case 'records-register-asked':
     case 'records-number-asked':
     case 'records-station-asked':
     case 'records-counter-asked':
@@ -213,7 +214,7 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
 }
 
 const BESIDE_WORDS: Readonly<Record<BesideChoice, string>> = {
-  added: phrase('Add it, a further meter'),
+  added: phrase('Add it to the other'),
   aside: phrase('Do not use it'),
   instead: phrase('Use it instead'),
   'goes-on': phrase('It goes on here'),

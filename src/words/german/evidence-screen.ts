@@ -385,7 +385,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'left out: it holds words': 'weggelassen: sie enthält Wörter',
   'left out: another column was used for the amount': 'weggelassen: für die Menge wurde eine andere Spalte genommen',
   'left out: we do not know what it means': 'weggelassen: wir wissen nicht, was sie bedeutet',
-  'Add it, a further meter': 'Dazuzählen, ein weiterer Zähler',
+  'Add it to the other': 'Zum anderen dazuzählen',
   'Do not use it': 'Nicht verwenden',
   'Use it instead': 'Stattdessen verwenden',
   'It goes on here': 'Es geht hier weiter',

@@ -60,3 +60,26 @@ test.each<[string, Evidence[], string | undefined]>([
   expect(askOtherMeters(evidence.toReversed(), SPRING)).toHaveLength(remarks.length);
   expect(askOtherMeters(evidence)).toHaveLength(remarks.length);
 });
+
+test.each<[string, string, string, string, string, string[]]>([
+  ['two registers by their headings', 'a.csv', 'Night kWh', 'b.csv', 'Day kWh', ['Night kWh → Day kWh']],
+  ['two registers by their files', 'night-1.csv', 'kWh', 'day-2.csv', 'kWh', ['night 1 csv → day 2 csv']],
+  ['one by its heading, one by its file', 'nachttarif.csv', 'NT (kWh)', 'ht.csv', 'kWh', ['NT (kWh) → ht csv']],
+  ['one register by two names', 'a.csv', 'Night kWh', 'b.csv', 'Off-peak kWh', []],
+  ['one register', 'a.csv', 'Day kWh 2024', 'b.csv', 'Day kWh 2025', []],
+  ['a register and a whole', 'a.csv', 'Night kWh', 'b.csv', 'Electricity kWh', []],
+])('half a year each of %s', (_, fileName, name, otherFile, otherName, expected) => {
+  const half = (file: string, heading: string, from: string, to: string) =>
+    ({
+      id: file,
+      fileName: file,
+      sha256: file,
+      shape: 'days',
+      series: [{ name: heading, carrier: 'electricity', role: 'import', from, to }],
+    }) as unknown as Evidence;
+  const both = [
+    half(fileName, name, '2025-01-01', '2025-07-01'),
+    half(otherFile, otherName, '2025-07-01', '2026-01-01'),
+  ];
+  expect(askOtherMeters(both, both[1]).map((one) => one.expected)).toEqual(expected);
+});

@@ -56,6 +56,14 @@ describe('two records of one kind', () => {
     expect(asked[0]).toMatch(/^Gas used\.pdf: column "Gas used" and gas\.pdf are of one kind\. On 8 days/);
     expect(asked[1]).toMatch(/^gas\.pdf: gas and Gas used\.pdf, Gas used are of one kind\./);
   });
+  test('of two registers of one meter are two, though they come to the same', () => {
+    const of = (name: string, evidenceId = name) => days(name, '2025-01-01', ten(10), { evidenceId });
+    expect(findRivals([of('Day units (kWh)'), of('Night units (kWh)')])).toHaveLength(1);
+    expect(findRivals([of('Tarif 1'), of('Tarif 2')])).toHaveLength(1);
+    expect(findRivals([of('Day units (kWh)'), of('Day usage', 'other')])).toEqual([]);
+    expect(findRivals([of('Off-peak (kWh)'), of('Night (kWh)')])).toEqual([]);
+    expect(findRivals([of('Day units (kWh)'), of('Electricity (kWh)')])).toEqual([]);
+  });
   test('of other carriers, roles, or what is sent out, are not held against each other', () => {
     const sun = { carrier: 'electricity', role: 'export' } as const;
     expect(findRivals([days('a', '2025-01-01', ten(40)), days('b', '2025-01-01', ten(9), { carrier: 'oil' })])).toEqual(
