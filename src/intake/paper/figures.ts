@@ -140,6 +140,15 @@ const UNITS =
 const NUMBER =
   /(?=[-−–+(£€$EG\d]| [-−–\d])(?<![\p{L}\d.,/])([-−–+] ?|\()?(£|€|\$|EUR |GBP )? ?([-−–])?(\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€$]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+|(?<=[\p{Ll}:] \d{1,3})(?:[ \u00a0\u202f]\d{3})+(?= ?kWh))?)(?![\d])/gu;
 
+/** Keeps what was found on the last rows that were asked about: a weak map carries all of them through the collector's quick rounds. */
+export function keptForLast<T>(find: (rows: readonly RowFacts[]) => T): (rows: readonly RowFacts[]) => T {
+  let last: readonly [rows: readonly RowFacts[], found: T] | undefined;
+  return (rows) => {
+    if (last?.[0] !== rows) last = [rows, find(rows)];
+    return last[1];
+  };
+}
+
 /** Reads the rows under one decimal sign. */
 export function readRows(rows: readonly Row[], decimal: Decimal): RowFacts[] {
   const plain = rows.map((row, number) => readRow(row, number, decimal));

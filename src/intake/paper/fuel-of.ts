@@ -1,7 +1,7 @@
 /** Of which fuel a number of a page is. */
 import { monthOfName } from '../dates/month-names.ts';
 import { isKnownWord } from '../layout/names.ts';
-import type { Figure, RowFacts } from './figures.ts';
+import { type Figure, keptForLast, type RowFacts } from './figures.ts';
 import { isName } from './people.ts';
 import { isMoney } from './relations.ts';
 import { ELECTRICITY, GAS, HEAT, PERIOD, VAT, WATER } from './vocabulary.ts';
@@ -83,13 +83,14 @@ function withoutSuppliers(rows: readonly RowFacts[]): ReadonlyMap<RowFacts, stri
       cells,
       names: cells.map((words) => inNames(words, isTitle, known)),
     }));
-  const pairs = find(new Set()).flatMap(({ cells, names }) =>
+  const first = find(new Set());
+  const pairs = first.flatMap(({ cells, names }) =>
     names.flatMap((own, i) =>
       own.flatMap((at) => (isOwn(cells[i]![at - 1] ?? '') ? pairOf(cells[i]![at - 1]!, cells[i]![at]!) : [])),
     ),
   );
   return new Map(
-    find(new Set(pairs)).map(({ facts, cells, names }) => [
+    (pairs.length === 0 ? first : find(new Set(pairs))).map(({ facts, cells, names }) => [
       facts,
       cells.map((words, i) => words.map((word, at) => (names[i]!.includes(at) ? '–' : word)).join(' ')).join('\t'),
     ]),
@@ -109,15 +110,7 @@ interface Fuels {
   /** Those that any row names. */
   readonly named: ReadonlySet<PaperFuel>;
 }
-const foundFuels = new WeakMap<readonly RowFacts[], Fuels>();
-
-export function fuelsOn(rows: readonly RowFacts[]): Fuels {
-  const known = foundFuels.get(rows);
-  if (known) return known;
-  const made = findFuels(rows);
-  foundFuels.set(rows, made);
-  return made;
-}
+export const fuelsOn: (rows: readonly RowFacts[]) => Fuels = keptForLast(findFuels);
 
 function findFuels(rows: readonly RowFacts[]): Fuels {
   const everywhere = new Set<PaperFuel>();

@@ -48,17 +48,15 @@ export function findLeftOver(
     values.flatMap(({ kind, state, boxes: own }) => (kind === 'due' && state === 'read' ? [] : own)),
   );
   const used = [...all.filter(({ box }) => boxes.has(box)), ...settling.kept.map(({ figure }) => figure)];
-  const known = new Set([...used.map(({ value }) => value), ...sumsOf(understood)]);
+  const sums = sumsOf(understood);
+  const known = new Set([...used.map(({ value }) => value), ...sums]);
   const aside = new Set(leftOut.flatMap(({ quantity, price, amount }) => [quantity, price, amount]));
   const free = all.filter((one) => !known.has(one.value) && !aside.has(one));
   const isSettled = ({ row }: Figure) => SETTLED.some((words) => words.test(rows[row]!.words));
   const isElsewhere = (one: Figure) => isCompared([{ amount: one }], rows);
   const isFreeMoney = (one: Figure) => isMoney(one) && one.kind !== 'price' && !isSettled(one);
   const money = free.filter(isFreeMoney);
-  const sure = new Set([
-    ...used.filter(({ box }) => isSettledOrRead.has(box)).map(({ value }) => value),
-    ...sumsOf(understood),
-  ]);
+  const sure = new Set([...used.filter(({ box }) => isSettledOrRead.has(box)).map(({ value }) => value), ...sums]);
   const isMissing = (fuel: PaperFuel) => !isLeftOut(fuel) && !fuels.has(fuel);
   const others = fuels.has(undefined) ? [] : [...fuelsOn(rows).named].filter(isMissing);
   const ofOtherFuel = rows.flatMap(({ figures, words, row, text }) => {

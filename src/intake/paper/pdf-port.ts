@@ -23,25 +23,30 @@ export class PdfPort {
   }
 }
 
-/** @returns undefined where it holds more than lists, objects without a class, bytes that are given away, and what is no object */
+const [tagOf, ORDINARY] = [Object.prototype.toString, '[object Object]'];
+/** @returns undefined where it holds more than lists, objects, bytes that are given away, and what is no object; dates, maps and errors of the language are more */
 function copyOf(value: object, given: readonly Transferable[]): unknown {
-  if (ArrayBuffer.isView(value)) return given.includes(value.buffer as ArrayBuffer) ? value : undefined;
   if (Array.isArray(value)) {
     const copy: unknown[] = value.slice();
     for (let i = 0; i < copy.length; i++) {
-      if (!isObject(copy[i])) continue;
-      copy[i] = copyOf(copy[i] as object, given);
-      if (copy[i] === undefined) return undefined;
+      const one = copy[i];
+      if (!isObject(one)) continue;
+      const inner = copyOf(one, given);
+      if (inner === undefined) return undefined;
+      copy[i] = inner;
     }
     return copy;
   }
-  const kind = Object.getPrototypeOf(value);
-  if (kind !== Object.prototype && kind !== null) return undefined;
+  if (ArrayBuffer.isView(value)) return given.includes(value.buffer as ArrayBuffer) ? value : undefined;
+  // Of a class of the reader's own only what it holds comes across, as with any copy of its kind.
+  if (Object.getPrototypeOf(value) !== Object.prototype && tagOf.call(value) !== ORDINARY) return undefined;
   const copy: Record<string, unknown> = { ...value };
   for (const name in copy) {
-    if (!isObject(copy[name])) continue;
-    copy[name] = copyOf(copy[name], given);
-    if (copy[name] === undefined) return undefined;
+    const one = copy[name];
+    if (!isObject(one)) continue;
+    const inner = copyOf(one, given);
+    if (inner === undefined) return undefined;
+    copy[name] = inner;
   }
   return copy;
 }

@@ -74,15 +74,15 @@ export function rowsWithout(names: ReadonlySet<string>, rows: readonly Row[]): r
 }
 
 function afterTitles(words: readonly Word[]): string[] {
-  return words.flatMap(({ text, y, height }, at) => {
-    if (text.length > LONGEST_TITLE || !BEGIN_TITLES.includes(text[0]!) || !TITLE.test(text)) return [];
+  const found: string[] = [];
+  for (const [at, { text, y, height }] of words.entries()) {
+    if (text.length > LONGEST_TITLE || !BEGIN_TITLES.includes(text[0]!) || !TITLE.test(text)) continue;
     const behind = words.slice(at + 1, at + 1 + MOST_NAMES).filter((one) => Math.abs(one.y - y) < height / 2);
     const end = behind.findIndex((one) => !/^\p{Lu}/u.test(one.text) && !AND.test(one.text));
-    return behind
-      .slice(0, end < 0 ? undefined : end)
-      .map((one) => bare(one.text))
-      .filter(isName);
-  });
+    const names = behind.slice(0, end < 0 ? undefined : end).map((one) => bare(one.text));
+    found.push(...names.filter(isName));
+  }
+  return found;
 }
 
 /** Names that an initial or a given name shows, and in the lines of an address whatever is no word of bills. */

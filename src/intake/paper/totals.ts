@@ -1,6 +1,6 @@
 /** From the charges to the total: discounts, VAT on the sum or inside it, what was carried over and what is due. */
 import { sumOf } from '../../model/units/sums.ts';
-import type { Figure, RowFacts } from './figures.ts';
+import { type Figure, keptForLast, type RowFacts } from './figures.ts';
 import { type Extra, extrasBetween, type PaperLine, signedPence } from './lines.ts';
 import type { Row } from './page.ts';
 import { isMoney, LEAST_BITS, type Proof, penceOf, printedAs, unsigned } from './relations.ts';
@@ -67,31 +67,28 @@ interface TaxWords {
   /** Rates in such rows, and those below a heading that names one. */
   readonly elsewhere: readonly Figure[];
   readonly inColumn: readonly Figure[];
+  /** What stands below a heading that names a tax and is no rate. */
+  readonly below: ReadonlySet<Figure>;
 }
-const foundTaxWords = new WeakMap<readonly RowFacts[], TaxWords>();
 /** The words of a page are the same for all charges whose totals are tried. */
-function taxWordsOn(rows: readonly RowFacts[]): TaxWords {
-  const known = foundTaxWords.get(rows);
-  if (known) return known;
+const taxWordsOn = keptForLast((rows): TaxWords => {
   const isOfTax = rows.map(({ words }) => VAT.test(words));
-  const made = {
+  return {
     isOfTax,
     elsewhere: rows.flatMap(({ figures }, at) => (isOfTax[at] ? figures.filter(isRate) : [])),
     inColumn: rows.flatMap(({ figures }) => figures.filter((one) => isRate(one) && VAT.test(one.heading))),
+    below: new Set(rows.flatMap(({ figures }) => figures.filter((one) => !isRate(one) && isTaxColumn(one.heading)))),
   };
-  foundTaxWords.set(rows, made);
-  return made;
-}
+});
 
 /** VAT rows: a share in per cent and a sum of money, in one row or in two that follow each other. */
 export function vatRows(rows: readonly RowFacts[], taken: ReadonlySet<Figure>): VatFound[] {
-  const { isOfTax, elsewhere, inColumn } = taxWordsOn(rows);
+  const { isOfTax, elsewhere, inColumn, below: inTaxColumn } = taxWordsOn(rows);
   return rows.flatMap(({ figures, words }, at) => {
     if (!isOfTax[at]) {
-      const ofRow = figures.filter(isRate);
+      const [tax, other] = inTaxColumn.size === 0 ? [] : figures.filter((one) => inTaxColumn.has(one));
       // In a table of rates the word stands above the column.
-      const rates = [ofRow, inColumn, elsewhere].find((some) => some.length > 0) ?? [];
-      const [tax, other] = rates.length === 0 ? [] : figures.filter((one) => isTaxColumn(one.heading) && !isRate(one));
+      const rates = tax ? ([figures.filter(isRate), inColumn, elsewhere].find((some) => some.length > 0) ?? []) : [];
       return tax && !other && !taken.has(tax) && isMoney(tax)
         ? rates.map((rate) => ({ rate, tax, included: false }))
         : [];
