@@ -13,6 +13,7 @@ import {
   LARGEST_EVIDENCE_BYTES,
 } from './intake.ts';
 import { accountColumns } from './layout/account-columns.ts';
+import { askLeftOut } from './layout/ask-left-out.ts';
 import { lacksYear } from './layout/date-parts.ts';
 import { evenUnits } from './layout/even-units.ts';
 import { remarkPreamble } from './layout/explain-strays.ts';
@@ -98,6 +99,8 @@ export function readFile(
     remarkNoFit(sheet, best?.reason ?? '', book);
     reading = nothingRead(choices, 0);
   }
+  if (reading.valueColumns && shape?.name !== 'days across')
+    askLeftOut(sheet, reading.series, [...reading.valueColumns, ...(reading.detailColumns ?? [])], choices, book);
   const sums = sumsAmong(reading.series, choices, book);
   const namesOfSums = reading.series.flatMap(({ id, name }) => (sums.has(id) ? [name] : []));
   if (sums.size > 0)

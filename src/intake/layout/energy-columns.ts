@@ -58,7 +58,9 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
   // "kWh a day" beside kWh is the same again; a number under "Day" is a register beside another register only.
   const amounts = numbers.filter(
     (c) =>
-      (!isADay(c) || !numbers.some((other) => !isADay(other) && other.meaning.unit === c.meaning.unit)) &&
+      (!isADay(c) ||
+        isOfWarmth(c) ||
+        !numbers.some((other) => !isADay(other) && other.meaning.unit === c.meaning.unit)) &&
       (c.meaning.role !== 'stamp' || numbers.some((other) => other !== c && namesRegister(other))) &&
       !isOneExtreme(c, numbers) &&
       !isSumOfDays(sheet, c, numbers) &&

@@ -183,7 +183,7 @@ export const GIVEN =
   /restitu|entregad|fornecid|erogat|\bcedut|afgegeven|geleverd|avgiv|avgitt|afgivet|geliefert|abgegeben|delivered|oddan|dodan|luovutet/;
 
 /** The machine, whose name has the word for heat in it. */
-const HEAT_PUMP =
+export const HEAT_PUMP =
   /heat ?pump|varmepump|pompa ciepla|tepelne cerpadlo|warmepumpe|pompe a chaleur|bomba de calor|pompa di calore|warmtepomp|varmepumpe/;
 
 export function carrierOfWords(words: string): Energy | undefined {

@@ -3,10 +3,11 @@ import type { RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees } from '../terms/units.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
 import { isTotal, namesOf } from './column-words.ts';
-import { plainWords } from './headings.ts';
+import { GIVEN, HEAT_PUMP, plainWords } from './headings.ts';
+import { USED } from './log-headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
-import { WHOLE_HOME } from './vocabulary.ts';
+import { COLD_MADE, MADE, MADE_HERE, WHOLE_HOME } from './vocabulary.ts';
 
 /**
  * Heat and the electricity it is made with, side by side as heat pumps and heat meters log them, in whichever units;
@@ -66,7 +67,7 @@ export function remarkLog(
   book.add('several-series', 'note', { count: log.length, found: names(log) });
   const pump = log.find((c) => isBesideHeat(sheet, c));
   const said = [sheet.fileName, ...sheet.preamble.map((p) => p.text), ...sheet.columns.map((c) => c.heading)].join(' ');
-  if (pump && !/heat ?pump|\bhp\b/i.test(plainWords(said.replaceAll(/[-_.]/g, ' '))))
+  if (pump && tellsOfPump(sheet, pump) && !/heat ?pump|\bhp\b/i.test(plainWords(said.replaceAll(/[-_.]/g, ' '))))
     book.add('heat-pump-taken', 'note', { column: columnName(sheet, pump.index) });
 }
 
@@ -76,20 +77,54 @@ const OF_PUMP =
 
 /** Whether electricity that says nothing of the whole house stands among what a heat pump logs, and nothing else is its own. */
 export const mayBePump = (sheet: Sheet, { heading }: ColumnFacts): boolean =>
-  ![OF_WHOLE, WHOLE_HOME].some((words) => words.test(plainWords(heading))) &&
+  !isOfWhole(plainWords(heading)) &&
   !sheet.columns.some((c) => c.meaning.seriesRole === 'heat-pump') &&
   sheet.columns.some((c) => c.meaning.seriesRole === 'machine' || OF_PUMP.test(plainWords(c.heading)));
 
 /** The main meter is the home's, the main pump is not. */
 const OF_WHOLE = /house|whole|grid|import|\bmains?(?! (heat|pump|circ|unit|compr))/;
+const isOfWhole = (words: string): boolean => OF_WHOLE.test(words) || WHOLE_HOME.test(words);
 
-/** Electricity beside heat is what the heat was made with, unless it is said to be the whole house's. */
+/** Electricity beside heat is what the heat was made with, unless it is the whole house's or the heat comes through a street. */
 export function isBesideHeat(sheet: Sheet, column: ColumnFacts): boolean {
   const words = plainWords(column.heading);
+  const heat = sheet.columns.filter((c) => c.meaning.carrier === 'heat' && isNumberColumn(c));
   return (
     column.meaning.carrier === 'electricity' &&
     column.meaning.seriesRole === undefined &&
-    !OF_WHOLE.test(words) &&
-    sheet.columns.some((c) => c.meaning.carrier === 'heat' && isNumberColumn(c))
+    // "Strom gesamt" is all that the machine took.
+    !isOfWhole(words.replaceAll(/gesamt/g, ' ')) &&
+    heat.length > 0 &&
+    !heat.some((c) => OF_A_NETWORK.test(plainWords(c.heading)))
+  );
+}
+
+/** Heat that is bought. */
+const OF_A_NETWORK =
+  /fernwarme|nahwarme|fjernvarme|fjarrvarme|kaukolam|stads(verwarming|warmte)|district|chauffage urbain|teleriscald/;
+
+const GOES_IN = /\bin(put)?\b|\bconso\b/;
+const COMES_OUT = /\bout(put)?\b/;
+/** Electric and thermal power of one machine. */
+const OF_BOTH_POWERS = /\bp ?(el|th)\b|heizstab|backup heater/;
+
+/**
+ * Whether anything but the heat itself says that electricity beside it made it: the name of the machine, what only a
+ * machine has, or words for what goes in and what comes out.
+ */
+export function tellsOfPump(sheet: Sheet, { heading }: ColumnFacts): boolean {
+  const headings = sheet.columns.map((c) => plainWords(c.heading));
+  const titles = [sheet.fileName, ...sheet.preamble.map(({ text }) => text)].join(' ; ').replaceAll(/[-_.]/g, ' ');
+  const isMade = (c: ColumnFacts) =>
+    c.meaning.carrier === 'heat' &&
+    [MADE, MADE_HERE, GIVEN, COMES_OUT].some((words) => words.test(plainWords(c.heading)));
+  const isUsed = [USED, GOES_IN].some((words) => words.test(plainWords(heading)));
+  return (
+    [...headings, plainWords(titles)].some(
+      (words) => HEAT_PUMP.test(words) || /\b(hp|wp|pac|ashp|gshp)\b/.test(words),
+    ) ||
+    headings.some((words) => OF_PUMP.test(words) || OF_BOTH_POWERS.test(words) || COLD_MADE.test(words)) ||
+    sheet.columns.some((c) => c.meaning.seriesRole === 'machine') ||
+    (isUsed && sheet.columns.some(isMade))
   );
 }

@@ -9,7 +9,7 @@ import { MADE, MADE_HERE, PARTNER_CODES, POWER, VOLUME, withoutBrackets } from '
 const ENERGY = new Set(['Wh', 'kWh', 'MWh', 'MJ', 'GJ', 'Gcal']);
 const HEAT = /\bheat(ing)?\b(?! ?pump)|thermal|\bout(put)?\b|produced|\byield\b|\bdelivered\b/;
 const ELECTRIC = /electric|\belec\b|\bin(put)?\b|consum|absorbed|\bused\b|drawn/;
-const USED =
+export const USED =
   /consum|\bused\b|absor|verbrauch|aufnahme|consomm|verbruik|opgenomen|forbru|anvand|tilfort|zuzyci|pobran|spotreb|prikon|kulutus|kulutettu|ottoenergia|zugefuhr/;
 /** Words that only such a log has. */
 const OF_A_LOG = /heat|thermal|\bs?cop\b|\bspf\b|\bflow\b|brine|compressor/;

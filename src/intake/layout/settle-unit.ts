@@ -28,7 +28,7 @@ import { type ColumnFacts, isWordColumn } from './column-facts.ts';
 import { isRegisterName, isWhole, namesItself, unknownWords } from './column-words.ts';
 import { askCalorific, gasOf, isOfAmerica, meanGasFactor } from './gas-factors.ts';
 import { type Energy, plainWords, timesOfWords } from './headings.ts';
-import { mayBePump } from './heat-logs.ts';
+import { isBesideHeat, mayBePump, tellsOfPump } from './heat-logs.ts';
 import type { Sheet } from './sheet.ts';
 import { statedCarrier, statedUnit, unitsByRow, unitWords } from './stated-energy.ts';
 import { pulsesSaid, saysTenths, wayOfFileName } from './titles.ts';
@@ -213,7 +213,9 @@ function settleRole(
     (APPLIANCE.test(named) || (ofCars.length > 0 && !isWhole(column)))
   )
     book.add('part-asked', 'question', { column: name });
-  if (carrier === 'electricity' && role === 'import' && choices.role === undefined && mayBePump(sheet, column))
+  const mayBeEither =
+    role === 'import' ? mayBePump(sheet, column) : isBesideHeat(sheet, column) && !tellsOfPump(sheet, column);
+  if (carrier === 'electricity' && choices.role === undefined && mayBeEither)
     book.add('part-pump-asked', 'question', { column: name });
   const isMetered = role === 'import' && (carrier === 'electricity' || carrier === 'gas');
   const unknown = isMetered ? unknownWords(withoutPeople(column.heading)) : [];

@@ -217,7 +217,12 @@ function counterColumns(sheet: Sheet, isChosen = false): ColumnFacts[] {
   // "Verbrauch" beside a reading of the same unit is what it rose by, though it may rise as well.
   const isRise = (c: ColumnFacts) =>
     AMOUNT.test(plainWords(c.heading)) &&
-    named.some((n) => n.meaning.unit === c.meaning.unit && c.largest <= n.largest - n.smallest);
+    named.some(
+      (n) =>
+        n.meaning.unit === c.meaning.unit &&
+        (c.meaning.seriesRole ?? n.meaning.seriesRole) === n.meaning.seriesRole &&
+        c.largest <= n.largest - n.smallest,
+    );
   const others = columns.filter((c) => named.includes(c) || !isRise(c));
   const rising = others.filter((c) =>
     isSure

@@ -312,9 +312,12 @@ function pulseAnswers({ expected }: Remark, choices: IntakeChoices): readonly An
 function columnAnswers({ choices, columns, uses = [] }: IntakePreview): readonly Answer[] {
   const value = choices.columns?.value;
   const name = value === undefined ? undefined : columns[value];
-  if (value === undefined || name === undefined) return [];
+  const own =
+    value === undefined || name === undefined
+      ? []
+      : [{ label: say('{value} is right', { value: columnNames(name) }), choice: { columns: { value } }, holds: true }];
   return [
-    { label: say('{value} is right', { value: columnNames(name) }), choice: { columns: { value } }, holds: true },
+    ...own,
     ...uses
       .filter(({ use }) => use === 'other-amount')
       .slice(0, MOST_OTHERS)

@@ -536,3 +536,63 @@ describe('lists of fuel', () => {
     expect(series).toEqual(['pellets import 2025-01-14 2025-11-03 28800.0']);
   });
 });
+
+describe('electricity beside heat', () => {
+  const years = (heading: string) =>
+    lines(
+      heading,
+      [2022, 2023, 2024].map((year, i) => `${year};${3800 + i * 20};${14 + i}`),
+    );
+  test.each(['Fjernvarme', 'Fernwärme', 'District heat'])('%s is bought, and the electricity is the home’s', (heat) => {
+    const { series, asked } = read(years(`Jahr;Strom kWh;${heat} MWh`));
+    expect(series).toEqual([
+      'electricity import 2022-01-01 2025-01-01 11460.0',
+      'heat heat-output 2022-01-01 2025-01-01 45000.0',
+    ]);
+    expect(asked).toEqual([]);
+  });
+  test.each([
+    ['nothing of a machine', 'Jahr;Strom kWh;Wärme MWh', ['part-pump-asked']],
+    ['its efficiency', 'Jahr;Strom kWh;Wärme MWh;COP', []],
+    ['what was made', 'Jahr;Stromverbrauch kWh;Erzeugte Wärme MWh', []],
+    ['the whole house', 'Jahr;Strom Haus kWh;Wärme MWh', []],
+  ])('%s', (_, heading, questions) => {
+    expect(read(years(heading)).asked).toEqual(questions);
+  });
+});
+
+describe('a column of an energy or a way of its own', () => {
+  const months = [0, 1, 2, 3, 4, 5];
+  test('what went back is a counter beside those of what was drawn', () => {
+    const { series } = read(
+      lines(
+        'Maand;Stand normaal (kWh);Stand dal (kWh);Teruglevering (kWh)',
+        months.map((i) => `1-${i + 1}-2025;${5000 + i * 300};${6000 + i * 280};${100 + i * 40}`),
+      ),
+      { zone: 'Europe/Amsterdam' },
+    );
+    expect(series).toContain('electricity export 2025-01-01 2025-06-01 200.0');
+  });
+  test('left out, it is asked about', () => {
+    const text = lines(
+      'Month,Electricity reading (kWh),Gas (kWh)',
+      months.map((i) => `2025-0${i + 1}-01,${5000 + i * 300},${900 - i * 100}`),
+    );
+    const { asked, series } = read(text, { zone: 'Europe/London', choices: { shape: 'counter' } });
+    expect(series).toHaveLength(1);
+    expect(asked).toEqual(['column-asked']);
+    expect(read(text, { zone: 'Europe/London', choices: { shape: 'counter', columns: { value: 1 } } }).asked).toEqual(
+      [],
+    );
+  });
+  test('of a mean, a highest and a lowest temperature of days the mean is taken', () => {
+    const { series } = read(
+      lines(
+        'date,temperature_max_daily,temperature_min_daily,temperature_avg_daily (°C)',
+        many(60, (i) => `${dayOf2025(i)},${12 + (i % 7)},${1 + (i % 3)},${5 + (i % 5)}`),
+      ),
+      { choices: { weatherMeasured: true } },
+    );
+    expect(series).toEqual(['outdoor-temperature weather 2025-01-01 2025-03-02 7.0']);
+  });
+});

@@ -1,0 +1,37 @@
+/** The last look at what was left out: no column that names an energy or a way of its own goes without a record or a question. */
+import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
+import type { IntakeChoices } from '../terms/choices.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
+import { isPower } from '../terms/units.ts';
+import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
+import { namesOf } from './column-words.ts';
+import type { Sheet } from './sheet.ts';
+import { columnName } from './value-cells.ts';
+
+/** @param read columns of which a record or a detail was made */
+export function askLeftOut(
+  sheet: Sheet,
+  series: readonly Series[],
+  read: readonly number[],
+  choices: IntakeChoices,
+  book: RemarkBook,
+): void {
+  const taken = sheet.columns.find(({ index }) => read.includes(index));
+  if (!taken || choices.columns?.value !== undefined || book.has('column-asked')) return;
+  const leftOut = sheet.columns.filter((c) => !read.includes(c.index) && isOfItsOwn(c, series));
+  const [column, found, count] = [columnName(sheet, taken.index), namesOf(sheet, leftOut), leftOut.length];
+  if (count === 0) return;
+  if (choices.every) book.add('columns-left-out', 'note', { found, expected: column });
+  else book.add('column-asked', 'question', { column, found, count });
+}
+
+/** Of an energy that no record is of, or sent out or made where none was. */
+function isOfItsOwn(c: ColumnFacts, series: readonly Series[]): boolean {
+  const { role, unit, carrier, seriesRole } = c.meaning;
+  if (carrier === undefined || isTemperature(carrier) || carrier === 'water') return false;
+  // Power beside energy is the moment of the same.
+  const isAmount = (role === 'value' || role === 'reading') && isNumberColumn(c) && !isPower(unit);
+  if (!isAmount || c.counting || c.smallest === c.largest) return false;
+  const isOut = seriesRole === 'export' || seriesRole === 'generation';
+  return !series.some((one) => one.carrier === carrier && (isOut ? one.role === seriesRole : true));
+}
