@@ -18,7 +18,8 @@ import { meterDays, type OutdoorDays } from '../model/findings/meter-days.ts';
 import { notRuledOut } from '../model/findings/not-ruled-out.ts';
 import { registersOf } from '../model/findings/two-registers.ts';
 import { typicalDay } from '../model/findings/typical-day.ts';
-import { withNext } from '../model/guided-search/guided-search.ts';
+import { searchDirection, withNext } from '../model/guided-search/guided-search.ts';
+import { isAgainstHeat } from '../model/guided-search/weigh-causes.ts';
 import type { BillCheck, BillCheckInput, CheckFinding, NotSeen } from '../model/shapes/bill-check.ts';
 import type { EvidencePeriod, RecordAccount, Series } from '../model/shapes/evidence.ts';
 import type { Household } from '../model/shapes/household.ts';
@@ -89,7 +90,7 @@ export function runCheck(run: CheckRun): BillCheck {
   });
   const months = followEstimate(estimate, series, reference);
   const findings = findingsOf({ ...run, meters: series }, check);
-  const notSeen = notSeenIn({ ...run, meters: series }, findings);
+  const notSeen = notSeenIn({ ...run, meters: series }, { ...check, findings });
   const doubts = doubtsOf(bill, series, run.household, reference, estimate.madeOn.slice(0, 10));
   return withNext({
     ...check,
@@ -139,13 +140,18 @@ type MetersRun = CheckRun & { readonly meters: readonly Series[] };
 const outdoorOf = (meters: readonly Series[]): OutdoorDays | undefined => meters.find(isOutdoor)?.days;
 
 /** Reasons why findings may be missing that are no fault of the house. */
-function notSeenIn({ household, bill, readings, meters }: MetersRun, findings: readonly CheckFinding[]): NotSeen[] {
+function notSeenIn(
+  { household, bill, readings, meters }: MetersRun,
+  check: BillCheck & { readonly findings: readonly CheckFinding[] },
+): NotSeen[] {
+  const { findings } = check;
+  const direction = searchDirection(check);
   const tariff = tariffOf(household);
   const stepped = readings.length > 0 && tariff && isPricedByAmount(versionOn(tariff, bill.from));
   const open = notRuledOut(readings, outdoorOf(meters), findings, {
     pencePerKWh: bill.pencePerKWh,
     ...(tariff ? { versions: tariff.versions, zone: household.zone } : {}),
-  });
+  }).filter((cause) => direction === null || !isAgainstHeat(cause, check, direction));
   return [
     ...(open.length > 0 ? [{ code: 'not-ruled-out' as const, names: open }] : []),
     ...(readings.length === 0 && findings.length > 0 ? [{ code: 'no-readings' as const, names: [] }] : []),

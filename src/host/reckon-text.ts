@@ -45,7 +45,7 @@ import {
   sureShort,
   whenSentence,
 } from '../words/findings.ts';
-import { notSeenSentence } from '../words/findings-worth.ts';
+import { notSeenWords } from '../words/findings-worth.ts';
 import { followedSentence, monthVerdict, nextBillSentence } from '../words/following.ts';
 import { gradeName } from '../words/grades.ts';
 import {
@@ -256,7 +256,9 @@ function sourceLines(appraisal: Appraisal): string[] {
 }
 
 function findingLines({ findings, notSeen = [] }: BillCheck): string[] {
-  const why = notSeen.map(notSeenSentence);
+  const why = notSeen
+    .map(notSeenWords)
+    .flatMap(({ sentence, shown, more }) => [sentence, ...[...shown, ...more].map((line) => `  ${line}`)]);
   if (findings === undefined) return [noReadingsSentence(), ...why];
   if (findings.length === 0) return [noFindingsSentence(), ...why];
   const lines = findings.flatMap((finding) => [

@@ -5,8 +5,8 @@ import { DETECTOR_RATES, HEATER_FOUND, TRUE_FINDINGS } from '../model/findings/m
 import type { NotSeen } from '../model/shapes/bill-check.ts';
 import { type FindingCode, OPEN_CAUSES, type OpenCause } from '../model/shapes/finding.ts';
 import { mayCause, noReadingsSentence } from './findings.ts';
-import { listed } from './numbers.ts';
-import { phrase, say } from './say.ts';
+import { capitalised, listed } from './numbers.ts';
+import { say } from './say.ts';
 
 const inHundred = (share: number): number => Math.round(share * 100);
 
@@ -48,37 +48,70 @@ export function heatersSeen(): string {
   );
 }
 
-/** What would tell the causes that readings leave open, the quickest first; last what only makes a bill lower. */
-const TELLS: readonly (readonly [string, readonly OpenCause[]])[] = [
-  [phrase('Run a load of known power for an hour, and see what the meter counts.'), ['meter-wrong']],
-  [phrase('Read the heater’s hours on the control.'), ['heater', 'backup-heater']],
-  [
-    phrase('See on the control at which hours it heats, and how cool the nights may get.'),
-    ['night-setback', 'dear-hours'],
-  ],
-  [
-    phrase('On a warm day feel the pipes to the radiators while the tank is not being heated.'),
-    ['summer-heating', 'water-often'],
-  ],
-  [phrase('Read the heat pump for a week on a meter of its own.'), ['base-load', 'other-use', 'large-load']],
-  [
-    phrase('Read for a week the heat that the heat pump has made, and the kWh that it took.'),
-    ['machine-works-less', 'more-heat', 'rooms-warmer', 'more-water'],
-  ],
-  [phrase('Ask whether the home was empty for some weeks.'), ['home-empty']],
-];
-
-function notRuledOutSentence(open: readonly OpenCause[]): string {
-  const tells = TELLS.filter(([, causes]) => causes.some((cause) => open.includes(cause))).map(([text]) => say(text));
+/**
+ * Causes that readings leave open with what would tell them, the likelier and dearer first; last what only makes a bill lower.
+ * Where a heat meter has said whether it is the heat or the machine, only one of the two is open, and another thing tells.
+ */
+function whatWouldTell(open: readonly OpenCause[]): readonly (readonly [string, readonly OpenCause[]])[] {
+  const ofHeat = ['more-heat', 'rooms-warmer', 'more-water'] as const;
+  const ofMachine = ['machine-works-less'] as const;
+  const isOpen = (causes: readonly OpenCause[]) => causes.some((cause) => open.includes(cause));
+  const apart = !(isOpen(ofHeat) && isOpen(ofMachine));
   return [
-    say('These readings cannot rule out: {causes}.', { causes: listed(open.map(mayCause)) }),
-    say('What would tell:'),
-    ...tells,
-  ].join(' ');
+    ...(apart
+      ? ([
+          [say('See how hot the water to the radiators is, against what was planned.'), ofMachine],
+          [say('Measure the warmth of the rooms for a week, and ask about hot water.'), ofHeat],
+        ] as const)
+      : ([
+          [
+            say('Read for a week the heat that the heat pump has made, and the kWh that it took.'),
+            [...ofMachine, ...ofHeat],
+          ],
+        ] as const)),
+    [say('Read the heater’s hours on the control.'), ['heater', 'backup-heater']],
+    [say('Read the heat pump for a week on a meter of its own.'), ['base-load', 'other-use', 'large-load']],
+    [
+      say('On a warm day feel the pipes to the radiators while the tank is not being heated.'),
+      ['summer-heating', 'water-often'],
+    ],
+    [
+      say('See on the control at which hours it heats, and how cool the nights may get.'),
+      ['dear-hours', 'night-setback'],
+    ],
+    [say('Run a load of known power for an hour, and see what the meter counts.'), ['meter-wrong']],
+    [say('Ask whether the home was empty for some weeks.'), ['home-empty']],
+  ];
 }
 
-/** Why something may be missing from what was found. */
-export function notSeenSentence({ code, names }: NotSeen): string {
+/** So many groups are read; the others are less likely, or worth less. */
+const GROUPS_SHOWN = 3;
+
+/** Why something may be missing, and the causes left open by what would tell them: those that are shown, and the rest. */
+export interface NotSeenWords {
+  readonly sentence: string;
+  readonly shown: readonly string[];
+  readonly more: readonly string[];
+}
+
+export function notSeenWords({ code, names }: NotSeen): NotSeenWords {
+  if (code !== 'not-ruled-out') return { sentence: notSeenSentence(code, names), shown: [], more: [] };
+  const open = OPEN_CAUSES.filter((cause) => names.includes(cause));
+  const lines = whatWouldTell(open).flatMap(([tell, causes]) => {
+    const named = causes.filter((cause) => open.includes(cause)).map(mayCause);
+    return named.length > 0 ? [`${capitalised(listed(named))}. ${tell}`] : [];
+  });
+  const sentence = say('These readings cannot rule out everything. Here is what they leave open, and what would tell.');
+  return { sentence, shown: lines.slice(0, GROUPS_SHOWN), more: lines.slice(GROUPS_SHOWN) };
+}
+
+/** Above what is not shown at once. */
+export const moreLeftOpen = (more: readonly string[]): string =>
+  say('{count, plural, one {# more, less likely or worth less} other {# more, less likely or worth less}}', {
+    count: more.length,
+  });
+
+function notSeenSentence(code: Exclude<NotSeen['code'], 'not-ruled-out'>, names: readonly string[]): string {
   const [first = '', ...others] = names;
   switch (code) {
     case 'prices-by-amount':
@@ -93,8 +126,6 @@ export function notSeenSentence({ code, names }: NotSeen): string {
         'Only “{first}” was looked through. There is {others} beside it, and nobody says whether the same units count in both.',
         { first, others: listed(others.map((text) => say('“{text}”', { text }))) },
       );
-    case 'not-ruled-out':
-      return notRuledOutSentence(names.flatMap((name) => OPEN_CAUSES.find((cause) => cause === name) ?? []));
     case 'no-readings':
       return noReadingsSentence();
   }

@@ -65,6 +65,19 @@ export function datesInShort({ from, to }: Pick<PriceBasis, 'from' | 'to'>): str
     : say('prices of {months}', { months: monthSpan(from, to) });
 }
 
+/** The same of all that is compared: each price with its own dates, where those differ. */
+export function allDatesInShort(prices: Prices, fuel: Fuel | null): string {
+  if (datesApart(prices, fuel) === '') return datesInShort(prices.electricity);
+  return say('prices: electricity {months}, {fuel} {fuelMonths}', {
+    months: whenInShort(prices.electricity),
+    fuel: carrierName(fuel!),
+    fuelMonths: whenInShort(priceOf(prices, fuel!)!.basis),
+  });
+}
+
+const whenInShort = ({ from, to }: Pick<PriceBasis, 'from' | 'to'>): string =>
+  to === undefined ? say('from {month}', { month: monthsInShort(from, from) }) : monthsInShort(from, to);
+
 /** How old prices are, when they are older than a quarter; else nothing. */
 export function ageSentence(basis: Pick<PriceBasis, 'staleDays'>, carrier: string): string {
   if (basis.staleDays === undefined) return '';

@@ -28,7 +28,7 @@ import {
   sureShort,
   whenSentence,
 } from '../../words/findings.ts';
-import { heatersSeen, notSeenSentence, sureMeaning, worthOf } from '../../words/findings-worth.ts';
+import { heatersSeen, notSeenWords, sureMeaning, worthOf } from '../../words/findings-worth.ts';
 import { gradeName } from '../../words/grades.ts';
 import {
   answerSentence,
@@ -99,8 +99,17 @@ export function WorkingPage({ parts }: { readonly parts: LetterParts }) {
       {check.findings?.map((finding, index) => (
         <FindingBlock key={`${finding.code}|${finding.from}`} finding={finding} pictured={index === 0} />
       ))}
-      {check.notSeen?.map((one) => (
-        <p key={notSeenSentence(one)}>{notSeenSentence(one)}</p>
+      {check.notSeen?.map(notSeenWords).map(({ sentence, shown, more }) => (
+        <Fragment key={sentence}>
+          <p>{sentence}</p>
+          {shown.length > 0 ? (
+            <ul>
+              {[...shown, ...more].map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
+          ) : null}
+        </Fragment>
       ))}
       {check.findings ? (
         <p className="sum quiet">

@@ -1,7 +1,7 @@
 /** How likely each cause is by what the check knows already, before anybody is asked. */
 
 import type { BillCause, BillCheck, CheckFinding } from '../shapes/bill-check.ts';
-import type { LikelyCause } from '../shapes/finding.ts';
+import type { LikelyCause, OpenCause } from '../shapes/finding.ts';
 import type { SearchCause } from '../shapes/guided-search.ts';
 import { sumOf } from '../units/sums.ts';
 
@@ -157,6 +157,8 @@ export function weighCauses(check: BillCheck, direction: Direction): Weights {
   // One without an amount of its own, such as panels, may be behind all of it.
   const seenShare = ({ pence }: CheckFinding): number =>
     wholePence > 0 && pence !== 0 ? Math.min(1, Math.abs(pence) / wholePence) : 1;
+  const against = againstHeat(check, direction);
+  const isMetered = isHeatKnown(check);
   const findings = (check.findings ?? []).filter(
     ({ pence, meter }) => sign * pence >= 0 && !(meter === 'whole-house' && isHeatingAlone(check)),
   );
@@ -164,8 +166,10 @@ export function weighCauses(check: BillCheck, direction: Direction): Weights {
     const inside = PARTS[cause];
     if (inside === undefined || wholePence === 0) return 1;
     const held = parts.filter(({ causes }) => causes.some((one) => inside.includes(one)));
-    // What a finding names is in whatever part the finding is in.
-    const seen = findings.filter(({ may }) => may?.some((one) => NAMED[one] === cause)).map(seenShare);
+    // What a finding names is in whatever part the finding is in, unless a heat meter has told the parts apart.
+    const seen = (isMetered && BY_HEAT_METER.includes(cause) ? [] : findings)
+      .filter(({ may }) => may && namedBy(may, against).includes(cause))
+      .map(seenShare);
     return Math.max(LEAST_SHARE, sumOf(held.map(({ pence }) => pence)) / wholePence, ...seen);
   };
   const weights = new Map<SearchCause, number>();
@@ -175,7 +179,7 @@ export function weighCauses(check: BillCheck, direction: Direction): Weights {
   for (const finding of findings) {
     const share = seenShare(finding);
     const odds = Math.min(MOST_ODDS, finding.sure / Math.max(1 - finding.sure, 1 / (MOST_ODDS + 1))) ** share;
-    for (const cause of causesOf(finding, direction)) {
+    for (const cause of causesOf(finding, direction, against)) {
       const before = weights.get(cause);
       if (before !== undefined) weights.set(cause, before * Math.max(1, odds) * oddsOfSize(cause, finding));
     }
@@ -197,12 +201,13 @@ export function asSureAsSeen(weights: Weights, check: BillCheck, direction: Dire
   const unsettled = check.parts.filter(({ cause }) => !SETTLED.includes(cause));
   const wholePence = sumOf(unsettled.map(({ pence }) => Math.max(0, sign * pence)));
   if (wholePence === 0) return weights;
+  const against = againstHeat(check, direction);
   return (check.findings ?? [])
     .filter(({ code, meter, pence }) => sign * pence > 0 && isInDifference(code, meter, check))
     .map((finding) => {
       const share = Math.min(1, Math.abs(finding.pence) / wholePence / MOST_OF_IT);
       return {
-        causes: causesOf(finding, direction),
+        causes: causesOf(finding, direction, against),
         chance: (share * Math.min(19, Math.round(20 * finding.sure))) / 20,
       };
     })
@@ -290,13 +295,69 @@ function oddsOfDoubts(cause: SearchCause, { input, doubts = [] }: BillCheck, dir
   return 1;
 }
 
+/** Of the difference in heat and units a part smaller than this is within what a heat meter and the estimate know. Common practice, no source. */
+const WITHIN_METERS = 0.1;
+const BY_HEAT_METER: readonly SearchCause[] = [
+  'heater',
+  'flow-too-hot',
+  'machine-works-less',
+  'machine-works-better',
+  'rooms-warmer',
+  'less-heat',
+  'more-water',
+  'less-water',
+];
+
+/**
+ * Causes that the heat metered over the bill's days speaks against: those of the machine where heat over units is as estimated,
+ * those of the rooms where the heat is. Without a heat meter nothing is told apart, and none is.
+ */
+function againstHeat(check: BillCheck, direction: Direction): readonly SearchCause[] {
+  if (!isHeatKnown(check)) return [];
+  const { parts } = check;
+  const sign = direction === 'more' ? 1 : -1;
+  const unsettled = parts.filter(({ cause }) => !SETTLED.includes(cause));
+  const penceOf = (inside: readonly BillCause[]) =>
+    sumOf(
+      unsettled
+        .filter(({ cause, joined = [] }) => [cause, ...joined].some((one) => inside.includes(one)))
+        .map(({ pence }) => Math.max(0, sign * pence)),
+    );
+  const whole = sumOf(unsettled.map(({ pence }) => Math.max(0, sign * pence)));
+  return BY_HEAT_METER.filter((cause) => penceOf(PARTS[cause] ?? []) < WITHIN_METERS * whole);
+}
+
+/** Whether a heat meter has told what was used from how well it was made. */
+const isHeatKnown = ({ input, parts }: BillCheck): boolean =>
+  input.heatKWh !== undefined && parts.some(({ cause }) => cause === 'heat-used');
+
+/** The causes that a finding names, less those that a heat meter speaks against; all of them where none is left. */
+function namedBy(may: readonly LikelyCause[], against: readonly SearchCause[]): readonly SearchCause[] {
+  const named = [...new Set(may.map((cause) => NAMED[cause]))];
+  const left = named.filter((cause) => !against.includes(cause));
+  return left.length > 0 ? left : named;
+}
+
 /** Less well and a curve too high are one thing to a meter. */
-function causesOf(finding: CheckFinding, direction: Direction): readonly SearchCause[] {
+function causesOf(
+  finding: CheckFinding,
+  direction: Direction,
+  against: readonly SearchCause[],
+): readonly SearchCause[] {
   if (finding.may) {
-    const named = new Set(finding.may.map((cause) => NAMED[cause]));
-    return [...named, ...(named.has('machine-works-less') ? (['flow-too-hot'] as const) : [])];
+    const named = namedBy(finding.may, against);
+    return [...named, ...(named.includes('machine-works-less') ? (['flow-too-hot'] as const) : [])];
   }
-  if (finding.code === 'behaviour-changed')
-    return CHANGED[direction][finding.seen.kind === 'with-the-cold' ? 'cold' : 'steady'];
+  if (finding.code === 'behaviour-changed') {
+    const causes = CHANGED[direction][finding.seen.kind === 'with-the-cold' ? 'cold' : 'steady'];
+    const left = causes.filter((cause) => !against.includes(cause));
+    return left.length > 0 ? left : causes;
+  }
   return FOUND[finding.code] ?? [];
+}
+
+/** Whether a cause that readings leave open is spoken against by the heat metered over the bill's days. */
+export function isAgainstHeat(cause: OpenCause, check: BillCheck, direction: Direction): boolean {
+  const named = (NAMED as Readonly<Partial<Record<OpenCause, SearchCause>>>)[cause];
+  return named !== undefined && againstHeat(check, direction).includes(named);
 }

@@ -5,7 +5,7 @@ import { DayPicture } from '../../charts/typical-day/picture.tsx';
 import { dayName, daySentence } from '../../charts/typical-day/sentence.ts';
 import { daySeries } from '../../charts/typical-day/series.ts';
 import { dayTable } from '../../charts/typical-day/table.ts';
-import type { BillCheck, CheckFinding } from '../../model/shapes/bill-check.ts';
+import type { BillCheck, CheckFinding, NotSeen } from '../../model/shapes/bill-check.ts';
 import {
   askSentence,
   costOfFinding,
@@ -18,7 +18,7 @@ import {
   sureShort,
   whenSentence,
 } from '../../words/findings.ts';
-import { heatersSeen, notSeenSentence, sureMeaning, worthOf } from '../../words/findings-worth.ts';
+import { heatersSeen, moreLeftOpen, notSeenWords, sureMeaning, worthOf } from '../../words/findings-worth.ts';
 import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
@@ -37,9 +37,7 @@ export function FindingsList({ findings, notSeen }: Pick<BillCheck, 'findings' |
         <p className="quiet">{findings ? noFindingsSentence() : noReadingsSentence()}</p>
       )}
       {notSeen?.map((one) => (
-        <p key={notSeenSentence(one)} className="quiet">
-          {notSeenSentence(one)}
-        </p>
+        <LeftOpen key={one.code} one={one} />
       ))}
       {findings ? (
         <details>
@@ -49,6 +47,30 @@ export function FindingsList({ findings, notSeen }: Pick<BillCheck, 'findings' |
         </details>
       ) : null}
     </section>
+  );
+}
+
+/** Why something may be missing, and what would tell the causes that are left open. */
+function LeftOpen({ one }: { readonly one: NotSeen }) {
+  const { sentence, shown, more } = notSeenWords(one);
+  const list = (lines: readonly string[]) => (
+    <ul className="quiet">
+      {lines.map((line) => (
+        <li key={line}>{line}</li>
+      ))}
+    </ul>
+  );
+  return (
+    <>
+      <p className="quiet">{sentence}</p>
+      {shown.length > 0 ? list(shown) : null}
+      {more.length > 0 ? (
+        <details>
+          <summary>{moreLeftOpen(more)}</summary>
+          {list(more)}
+        </details>
+      ) : null}
+    </>
   );
 }
 

@@ -233,7 +233,6 @@ export const CHECK: Catalogue = {
   'The day and the night figures of the meter may have been mixed up.':
     'Tag- und Nachtwerte des Zählers sind vielleicht vertauscht worden.',
   'about {count} in 20 sure': 'in etwa {count} von 20 Fällen richtig',
-  'What would tell:': 'Was es zeigen würde:',
   'Ask whether the home was empty for some weeks.': 'Fragen, ob das Haus einige Wochen leer stand.',
   'See on the control at which hours it heats, and how cool the nights may get.':
     'An der Regelung nachsehen, zu welchen Stunden geheizt wird und wie kühl es nachts werden darf.',
@@ -356,7 +355,14 @@ export const CHECK: Catalogue = {
     'An erdachten Häusern: ohne Grund genannt bei höchstens {wrong} von 100, gefunden bei mindestens {found} von 100.',
   'Electric heaters of {machine} kW are seen on the machine’s own meter and of {house} kW on the house’s. Smaller ones run at powers that the machine has too, so they are not named. Of 100 heaters in half-hours at least {found} were found, by the hour {hourly}, on the house’s meter alone {houseOnly}.':
     'Heizstäbe mit {machine} kW sind am eigenen Zähler der Wärmepumpe zu sehen, solche mit {house} kW am Zähler des Hauses. Kleinere laufen mit Leistungen, die auch die Wärmepumpe hat, und werden darum nicht genannt. Von 100 Heizstäben wurden aus halben Stunden mindestens {found} gefunden, aus Stunden {hourly}, am Hauszähler allein {houseOnly}.',
-  'These readings cannot rule out: {causes}.': 'Diese Messwerte schließen nicht aus: {causes}.',
+  'These readings cannot rule out everything. Here is what they leave open, and what would tell.':
+    'Diese Messwerte schließen nicht alles aus. Hier steht, was offen bleibt und was es zeigen würde.',
+  '{count, plural, one {# more, less likely or worth less} other {# more, less likely or worth less}}':
+    '{count, plural, one {# weiteres, weniger wahrscheinlich oder weniger teuer} other {# weitere, weniger wahrscheinlich oder weniger teuer}}',
+  'See how hot the water to the radiators is, against what was planned.':
+    'Sehen Sie nach, wie heiß das Wasser zu den Heizkörpern ist, verglichen mit dem Geplanten.',
+  'Measure the warmth of the rooms for a week, and ask about hot water.':
+    'Messen Sie eine Woche lang die Wärme der Räume, und fragen Sie nach dem Warmwasser.',
   'Use at expensive hours cannot be judged: under “{first}” the price per kWh depends on the amount too.':
     'Verbrauch zu teuren Stunden lässt sich nicht beurteilen: Im Tarif „{first}“ hängt der Preis je kWh auch von der Menge ab.',
   'Only “{first}” was looked through. There is {others} beside it, and nobody says whether the same units count in both.':

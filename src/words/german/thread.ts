@@ -42,6 +42,7 @@ export const THREAD: Catalogue = {
   'These are prices of {months}.': 'Das sind Preise für {months}.',
   'prices from {month} on': 'Preise ab {month}',
   'prices of {months}': 'Preise für {months}',
+  'prices: electricity {months}, {fuel} {fuelMonths}': 'Preise: Strom {months}, {fuel} {fuelMonths}',
   'The {fuel} prices ended {days, plural, one {# day} other {# days}} ago. Type today’s prices before you give an estimate.':
     'Die Preise für {fuel} sind vor {days, plural, one {# Tag} other {# Tagen}} abgelaufen. Geben Sie die heutigen ein, bevor Sie eine Kostenschätzung abgeben.',
   'The {fuel} price comes from {origin}.': 'Preis für {fuel}, Herkunft: {origin}.',

@@ -66,8 +66,8 @@ export const WALK: Catalogue = {
   'That is about the same.': 'Das ist etwa gleich viel.',
   'That is about {apart} a year {way, select, less {less} other {more}}.':
     'Das sind etwa {apart} im Jahr {way, select, less {weniger} other {mehr}}.',
-  'The electricity prices ended {days, plural, one {# day} other {# days}} ago. Say so.':
-    'Die Strompreise endeten vor {days, plural, one {# Tag} other {# Tagen}}. Sagen Sie das.',
+  'Prices for {fuel} ended {days, plural, one {# day} other {# days}} ago. Say so.':
+    'Preise für {fuel} endeten vor {days, plural, one {# Tag} other {# Tagen}}. Sagen Sie das.',
   'With {other} it would be about {amount}.': 'Zum Vergleich: {other}, etwa {amount}.',
   'With what you have now it would be about {amount}.': 'Mit dem, was Sie jetzt haben, wären es etwa {amount}.',
   'Today they cost about {amount}.': 'Heute kosten sie etwa {amount}.',

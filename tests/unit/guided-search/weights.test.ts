@@ -414,6 +414,48 @@ describe('what findings show of the amount', () => {
   });
 });
 
+describe('heat that a meter counted over the bill’s days', () => {
+  // 100 p are to be explained, all of it a change with the cold, which a meter of electricity alone lays on rooms and machine alike.
+  const finding = {
+    code: 'behaviour-changed',
+    meter: 'heat-pump',
+    sure: 0.9,
+    pence: 100,
+    seen: { kind: 'with-the-cold', share: 0.3 },
+    may: ['machine-works-less', 'rooms-warmer', 'backup-heater'],
+  };
+  const search = (heatPence: number, heatKWh?: number) => {
+    const metered = [
+      { cause: 'heat-used', joined: ['heat-used', 'hot-water'], pence: heatPence },
+      { cause: 'efficiency', joined: ['efficiency', 'backup'], pence: 100 - heatPence },
+    ];
+    const alone = [{ cause: 'rest', joined: ['heat-used', 'hot-water', 'efficiency', 'backup'], pence: 100 }];
+    const input = { meter: 'heat-pump', ...(heatKWh === undefined ? {} : { heatKWh }) };
+    const one = check({ input, parts: heatKWh === undefined ? alone : metered, findings: [finding] });
+    return guidedSearch({ ...one, verdict: 'above', expected: { value: 50 } } as unknown as BillCheck);
+  };
+  const twentiethsOf = (found: ReturnType<typeof search>, ...causes: readonly string[]) =>
+    found.causes.filter(({ cause }) => causes.includes(cause)).reduce((sum, { twentieths }) => sum + twentieths, 0);
+  const OF_MACHINE = ['heater', 'flow-too-hot', 'machine-works-less'];
+  test('without it both are open', () => {
+    const found = search(100);
+    expect(twentiethsOf(found, ...OF_MACHINE)).toBeGreaterThan(2);
+    expect(twentiethsOf(found, 'rooms-warmer')).toBeGreaterThan(0);
+  });
+  test('more of it, made as well as estimated: the rooms, and no heater is asked for', () => {
+    const found = search(100, 5000);
+    expect(found.causes[0]!.cause).toBe('rooms-warmer');
+    expect(twentiethsOf(found, ...OF_MACHINE)).toBe(0);
+    expect(found.next.map(({ question }) => question)).not.toContain('heater-hours');
+  });
+  test('as much of it as estimated: the machine, and nobody measures the rooms', () => {
+    const found = search(0, 3000);
+    expect(twentiethsOf(found, ...OF_MACHINE)).toBeGreaterThan(14);
+    expect(twentiethsOf(found, 'rooms-warmer')).toBe(0);
+    expect(found.next.map(({ question }) => question)).not.toContain('room-temperature');
+  });
+});
+
 test('one cause stands out from 16 in 20 on, and then nothing more is asked; something else never does', () => {
   const contradicted = { ...check({ doubts: ['bill-above-readings'] }), verdict: 'above', expected: { value: 5 } };
   const after = (...answers: readonly (readonly [question: string, outcome: string])[]) => {

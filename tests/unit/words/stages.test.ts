@@ -101,6 +101,10 @@ test('prices carry their date and their age', () => {
     'Electricity: prices from January 2026 on. Gas: prices of October to December 2026.',
   );
   expect(prices.datesApart(rise.prices, 'gas')).toBe('');
+  expect(prices.allDatesInShort({ ...rise.prices, electricity }, 'gas')).toBe(
+    'prices: electricity from Jan 2026, gas Oct–Dec 2026',
+  );
+  expect(prices.allDatesInShort(rise.prices, 'gas')).toBe('prices of October to December 2026');
   expect(prices.gradeSentence({ grade: 'assumed', kind: 'own', origin: 'a bill' }, 'electricity')).toBe(
     'The electricity price comes from a bill. A part of it is assumed, such as the hours of a night rate.',
   );

@@ -1,6 +1,7 @@
 import { findSideBySide } from '../../../model/comparison/beside.ts';
 import { offersOf } from '../../../model/offers.ts';
-import type { SystemResult } from '../../../model/shapes/appraisal.ts';
+import { priceOf, type SystemResult } from '../../../model/shapes/appraisal.ts';
+import { isFuel } from '../../../model/shapes/heating.ts';
 import {
   designSentence,
   gasStandingSentence,
@@ -12,11 +13,11 @@ import { leavingGasWorking } from '../../../words/explained/balance.ts';
 import { costByMonth } from '../../../words/explained/months.ts';
 import { rangedWorking } from '../../../words/explained/ranged.ts';
 import { exactPounds, spokenPounds } from '../../../words/numbers.ts';
-import { datesInShort } from '../../../words/prices.ts';
+import { allDatesInShort } from '../../../words/prices.ts';
 import { say } from '../../../words/say.ts';
 import { inWords, sayTold } from '../../../words/say-told.ts';
 import { dotsSentence, driversSentence, futuresSentence } from '../../../words/sure.ts';
-import { leftOutSentence, systemInSentence } from '../../../words/systems.ts';
+import { carrierName, leftOutSentence, systemInSentence } from '../../../words/systems.ts';
 import { costWorking } from '../../shared/name-working.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
@@ -26,6 +27,8 @@ const MOST_OFFERS = 3;
 export function costPage({ household, appraisal, changed }: WalkInput): WalkPage {
   const { pump, beside, versus, hasRecord } = findSideBySide(appraisal);
   const { electricity } = appraisal.prices;
+  const fuel = isFuel(beside?.carrier) ? beside.carrier : null;
+  const fuelBasis = fuel ? priceOf(appraisal.prices, fuel)?.basis : undefined;
   // What a slider does belongs to the offer in hand alone; of more offers there is the table beside the estimates.
   const offers = offersOf(household).length;
   const severalOffers = !changed && offers > 1 && offers <= MOST_OFFERS;
@@ -61,7 +64,7 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
       .join(' '),
     foot: say('{name} · {prices} · kWh is the unit on your bill', {
       name: household.name,
-      prices: datesInShort(electricity),
+      prices: allDatesInShort(appraisal.prices, fuel),
     }),
     picture: { kind: 'cost', beside: severalOffers ? 'offers' : (versus ?? null) },
     knobs: ['flow', 'room', 'water', 'electricity', 'winter'],
@@ -79,13 +82,19 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
       ...(side === 'more'
         ? [say('It costs more to run here. Say it plainly, and do not move on until they have heard it.')]
         : []),
-      ...(electricity.staleDays
-        ? [
-            say('The electricity prices ended {days, plural, one {# day} other {# days}} ago. Say so.', {
-              days: electricity.staleDays,
-            }),
-          ]
-        : []),
+      ...[
+        { carrier: 'electricity', basis: electricity },
+        ...(fuel ? [{ carrier: fuel, basis: fuelBasis }] : []),
+      ].flatMap(({ carrier, basis }) =>
+        basis?.staleDays
+          ? [
+              say('Prices for {fuel} ended {days, plural, one {# day} other {# days}} ago. Say so.', {
+                fuel: carrierName(carrier),
+                days: basis.staleDays,
+              }),
+            ]
+          : [],
+      ),
       ...[
         designSentence(pump),
         yearToYearSentence(pump),
