@@ -9,7 +9,7 @@ import type { Box } from './paper/figures.ts';
 import { isLeftOut } from './paper/fuel-of.ts';
 import { gatherSheets, MOST_PICTURES, type PaperFault, type Sheet } from './paper/gather-sheets.ts';
 import { findLeftOver, type LeftOver } from './paper/left-over.ts';
-import { sumQuantity } from './paper/lines.ts';
+import { type PaperLine, sumQuantity } from './paper/lines.ts';
 import { type Looks, lookAtSheets } from './paper/look-at-sheets.ts';
 import { moneyOf } from './paper/money.ts';
 import { rowsOf, textOfRow } from './paper/page.ts';
@@ -166,6 +166,10 @@ export function readPages(
   }
   if (doubt !== undefined) book.add('paper-several-asked', 'question', { found: doubt });
   if (bills.length > 1) book.add('paper-several', 'note', { count: bills.length });
+  if (bills.some(holdsTwoUnnamed)) {
+    book.add('paper-two-fuels', 'refusal');
+    return resultOf(fileName, choices, book);
+  }
   const isSeveral =
     bills.length > 1 ||
     bills.some(({ sections }) => sections.some((one, i) => sections.findIndex(({ fuel }) => fuel === one.fuel) < i));
@@ -199,7 +203,7 @@ export function readPages(
     .at(-1)!
     .sections.flatMap(({ made, fuel, section }) =>
       made && fuel && section.lines.every(({ kind, price }) => kind !== 'energy' || price)
-        ? (tariffOfBill(made.bill, made.vatRate) ?? [])
+        ? (tariffOfBill(made.bill, made.vatRate, bills.at(-1)!.rows) ?? [])
         : [],
     );
   const services = sections.flatMap(({ made }) => (made ? servicesOf(made.bill) : []));
@@ -245,6 +249,21 @@ const isUnclear = ({ picture, isClear }: Page): boolean => picture !== undefined
 const isByVolume = ({ rows }: Understanding): boolean =>
   rows.some(({ figures }) => figures.some(({ kind }) => kind === 'volume') && figures.some(isMoney)) &&
   !rows.some(({ figures }) => figures.some(({ kind }) => kind === 'energy'));
+
+/** Two charges for units and two standing charges for the same days, none with a name: mostly of two fuels whose headings are lost. */
+const holdsTwoUnnamed = ({ sections }: Understanding): boolean =>
+  sections.some(({ fuel, gas, lines, period }) => {
+    if (fuel !== undefined || gas.length > 0) return false;
+    const prices = (kind: PaperLine['kind']) =>
+      lines.filter(({ register, registerGuessed, ...one }) => one.kind === kind && (!register || registerGuessed));
+    const days = prices('standing').flatMap(({ quantity, pence }) =>
+      quantity?.kind === 'days' && (!period || quantity.value >= period.pair.days)
+        ? { count: quantity.value, pence }
+        : [],
+    );
+    const isTwice = days.some((one) => days.some((other) => other.count === one.count && other.pence !== one.pence));
+    return isTwice && new Set(prices('energy').map(({ pence }) => pence)).size > 1;
+  });
 
 /** What half a picture or an unclear one leaves open. */
 const OF_BAD_PICTURES: ReadonlySet<string> = new Set([

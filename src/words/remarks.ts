@@ -623,6 +623,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'paper-by-volume': phrase(
     '{file} charges for gas by volume and says nowhere how many kWh that is. Type the figures: there m³ can be chosen.',
   ),
+  'paper-two-fuels': phrase(
+    '{file} seems to charge for two fuels, and no heading says which is which. Choose a copy with its headings, or type the figures.',
+  ),
   'paper-other-bill': phrase(
     '{file} seems to be for something else: it says {names}. Only bills for electricity or gas are read here; a delivery of fuel can be typed in.',
   ),

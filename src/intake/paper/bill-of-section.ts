@@ -21,6 +21,7 @@ import {
   registerNamed,
   registersOf,
   signedPence,
+  signedUnits,
   sumPence,
   sumQuantity,
 } from './lines.ts';
@@ -130,10 +131,10 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
       (line): BillCharge => ({
         meter: meterName(line, fuel),
         ...daysOfLine(line, input),
-        ...(line.quantity
-          ? { kWh: exact((line.amount.negative ? -1 : 1) * line.quantity.value * kWhPerUnit(line)) }
-          : {}),
-        ...(line.pence === undefined ? {} : { pencePerKWh: exact(line.pence / kWhPerUnit(line)) }),
+        ...(line.quantity ? { kWh: exact(signedUnits(line) * kWhPerUnit(line)) } : {}),
+        ...(line.pence === undefined
+          ? {}
+          : { pencePerKWh: exact(((line.price?.negative ? -1 : 1) * line.pence) / kWhPerUnit(line)) }),
         pence: signedPence(line),
       }),
     ),

@@ -125,6 +125,7 @@ const DATES: readonly (readonly [RegExp, (match: RegExpMatchArray) => FoundDay |
 /** What has digits and is no number of the bill: clock times, telephone numbers, names of accounts and meters, banks. */
 const NO_NUMBERS: readonly RegExp[] = [
   /\b\d{1,2}:\d{2}(?::\d{2})?\b/g,
+  /(?<=\()[0-2]\d\.[0-5]\d ?[-–] ?[0-2]\d\.[0-5]\d(?=\))/g,
   /[A-Z]{2}\d{2}(?: ?[\dA-Z]{4}){3,}(?: ?[\dA-Z]{1,4})?/g,
   /(?<![\d.,])\+?0\d{2,5}[ /-]\d{2,}(?:[ -]\d{2,})*/g,
   /(?<![\d.,£€$])\d{8,}(?![\d.,])/g,
@@ -133,7 +134,7 @@ const NO_NUMBERS: readonly RegExp[] = [
   /(?<!\p{L})\p{L}+-?\d[\p{L}\d-]*/gu,
 ];
 /** What none of them can do without, found from its digit: most rows are looked through once. */
-const HAS_NO_NUMBER = /\d(?::\d|\d{7}|\d(?: \d{2,}){2})|0\d{2,5}[ /-]\d|(?<=[\p{L}_]-?)\d/u;
+const HAS_NO_NUMBER = /\d(?::\d|\.\d\d ?[-–] ?\d|\d{7}|\d(?: \d{2,}){2})|0\d{2,5}[ /-]\d|(?<=[\p{L}_]-?)\d/u;
 const UNITS =
   /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|c|¢|£|€|\$|euros?|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>[kM]Wh|GJ|therms?|ccf|smc|units?|einheit|days?|tag|jour|dag|giorno|día|months?|monat|mois|maand|mes[ei]?|years?|jahr|jaar|an|a\b)|(?<energy>[kM]Wh|GJ|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>[SN]?m³|[SN]?m3|[SN]mc|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<other>lit(?:re|er|ro)s?|kg|tonnes?|tonnen?|kVArh|kVAh|kVA|kW)|(?<days>(?:billing |calendar )?days?|tagen?|tage|nights?|jours?|dagen|giorni|días)|(?<months>months?|monat(?:en?)?|mois|maanden?|mes[ei]s?|mesi)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
 /** What it may begin with goes first, for all other letters fail there. */
@@ -423,6 +424,8 @@ const SUMS: readonly RegExp[] = [NET, VAT, TOTAL];
 /** Where the words of a table stand beside it, they name the unit: "Used (kWh)", "Days". */
 function kindOfRow(figure: Figure): Partial<Kind> {
   const label = figure.before.split('\t')[0]!.trim();
+  if (/\((?:p|pence|ct|cents?)\)$/i.test(label))
+    return { kind: 'price', hundredths: 1, ...(/(?:per|a|each) day|daily/i.test(label) ? { per: 'day' } : {}) };
   const unit =
     /^(?:(?:units|kwh|therms|ccf)(?: used)?|days)$/i.exec(label)?.[0] ?? /\(([^()]{1,12})\)$/.exec(label)?.[1];
   return unit === undefined ? {} : kindOfHeading(unit, figure);

@@ -65,7 +65,7 @@ const pairOf = (before: string, word: string): string => `${before} ${word.repla
 const isOwn = (word: string): boolean =>
   isName(word) && !isKnownWord(word) && !PERIOD.test(word) && !NO_NAME.test(word);
 const NO_NAME =
-  /^(?:the|your|our|ihre?|unsere?|votre|notre|uw|ons|vuestra|vostra|din)$|(?:rechnung|nota|liefer\p{L}*)$/iu;
+  /^(?:the|your|our|ihr(?:e[mnrs]?)?|unser(?:e[mnrs]?)?|votre|notre|uw|ons|vuestra|vostra|din)$|(?:rechnung|nota|liefer\p{L}*)$/iu;
 
 /** The rows that name electricity or gas, without the names of suppliers: who sells power may sell gas too. */
 function withoutSuppliers(rows: readonly RowFacts[]): ReadonlyMap<RowFacts, string> {

@@ -44,8 +44,11 @@ export interface PaperLine {
 /** What it is charged at, below nought where it is taken off [hundredths]. */
 export const signedPence = ({ amount }: PaperLine): number => (amount.negative ? -penceOf(amount) : penceOf(amount));
 
+/** Below nought where units are given back; those at a price below nought were used like any other. */
+export const signedUnits = ({ quantity, price, amount }: PaperLine): number =>
+  (amount.negative && !price?.negative ? -1 : 1) * (quantity?.value ?? 0);
 export const sumQuantity = (lines: readonly PaperLine[]): number =>
-  asPrinted(lines.reduce((sum, { quantity, amount }) => sum + (amount.negative ? -1 : 1) * (quantity?.value ?? 0), 0));
+  asPrinted(lines.reduce((sum, line) => sum + signedUnits(line), 0));
 /** A sum of printed numbers without what binary fractions leave behind, so that it equals the printed one. */
 export const asPrinted = (sum: number): number => Number(sum.toFixed(6));
 export const sumPence = (lines: readonly PaperLine[]): number => sumOf(lines.map(signedPence));
@@ -124,12 +127,21 @@ function areFromDates(lines: readonly PaperLine[], all: readonly PaperLine[], ro
   return new Set(starts).size === lines.length && all.some(({ kind }) => kind === 'standing');
 }
 
+/** At a price below nought, for units that other charges are for already: money off them. */
+function isTakenOffUnits({ kind, fuel, price, quantity }: PaperLine, all: readonly PaperLine[]): boolean {
+  if (kind !== 'energy' || !price?.negative || !quantity) return false;
+  const charged = all.filter((one) => one.kind === 'energy' && one.fuel === fuel && !one.price?.negative);
+  return charged.some((one) => one.quantity?.value === quantity.value) || sumQuantity(charged) === quantity.value;
+}
+
 /** Money off by the unit: no use, and no charge. */
 export const isSupport = ({ negative }: Figure, words: string): boolean => negative && SUPPORT.test(words);
 
 /** The charge that a negative line gives back, by its price. */
 const chargedBefore = (line: PaperLine, others: readonly PaperLine[]): PaperLine | undefined =>
-  others.find(({ amount, pence }) => !amount.negative && pence !== undefined && pence === line.pence);
+  line.price?.negative
+    ? undefined
+    : others.find(({ amount, pence }) => !amount.negative && pence !== undefined && pence === line.pence);
 
 /** The lines that products prove, each with its kind. */
 export function linesOf(
@@ -169,7 +181,10 @@ export function linesOf(
     };
   });
   const inOrder = proved.toSorted((a, b) => a.amount.row - b.amount.row || a.amount.box.x - b.amount.box.x);
-  return tellApart(inOrder, rows);
+  return tellApart(
+    inOrder.map((line) => (isTakenOffUnits(line, inOrder) ? { ...line, kind: 'levy', isGuessed: true } : line)),
+    rows,
+  );
 }
 
 /** A count without a unit, of which no word beside it or above says that it is of energy: a unit price may be for a litre. */

@@ -1,11 +1,11 @@
 /** Taxes at several rates under one total: a rate for the home and one for the workshop, or one for each half of a year. */
 import { sumOf } from '../../model/units/sums.ts';
-import type { RowFacts } from './figures.ts';
+import type { Figure, RowFacts } from './figures.ts';
 import { type ChargeGroup, grandTotal } from './groups.ts';
 import { type Extra, type PaperLine, signedPence } from './lines.ts';
 import { isMoney, type Proof, penceOf, printedAs } from './relations.ts';
 import { extrasAbout, subsetsOf, type Totals, type TotalsInput, type VatFound, vatRows } from './totals.ts';
-import { TOTAL, VAT } from './vocabulary.ts';
+import { NET, TOTAL, VAT } from './vocabulary.ts';
 
 interface TaxOnPart extends VatFound {
   readonly basePence: number;
@@ -110,10 +110,18 @@ function taxesOnAll(
         )
         .toSorted((a, b) => Number(b.isNamed) - Number(a.isNamed))[0]?.figure;
       if (!total) continue;
-      const parts = [...lines.map(({ amount }) => amount), ...before.map(({ figure }) => figure), one.tax, other.tax];
-      const sum = `${parts.map(({ text }) => text).join(' + ')} = ${total.text}`;
-      const proofs = [one.proof, other.proof, { figures: [...parts, total], sum, bits: Math.log2(totalPence) }];
-      return { netPence: all, taxes: [one, other], total, totalPence, before, after: [], proofs, confirmed: 3 };
+      const own = [...lines.map(({ amount }) => amount), ...before.map(({ figure }) => figure)];
+      const parts = [...own, one.tax, other.tax];
+      const sumOfParts = (some: readonly Figure[], result: Figure): Proof => {
+        const sum = `${some.map(({ text }) => text).join(' + ')} = ${result.text}`;
+        return { figures: [...some, result], sum, bits: Math.log2(penceOf(result)) };
+      };
+      const net = rows
+        .flatMap(({ figures, words }) => (NET.test(words) ? figures : []))
+        .find((figure) => isMoney(figure) && !figure.negative && !parts.includes(figure) && penceOf(figure) === all);
+      const proofs = [one.proof, other.proof, sumOfParts(parts, total), ...(net ? [sumOfParts(own, net)] : [])];
+      const found = { netPence: all, ...(net ? { net } : {}), taxes: [one, other], total, totalPence };
+      return { ...found, before, after: [], proofs, confirmed: 3 };
     }
   }
   return undefined;

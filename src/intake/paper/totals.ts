@@ -4,7 +4,19 @@ import { type Figure, keptForLast, type RowFacts } from './figures.ts';
 import { type Extra, extrasBetween, type PaperLine, signedPence } from './lines.ts';
 import type { Row } from './page.ts';
 import { isMoney, LEAST_BITS, type Proof, penceOf, printedAs, unsigned } from './relations.ts';
-import { ADDED, BALANCE, DUE, GIVEN_BACK, INCLUDES_VAT, NET, NEXT_PAYMENT, PAYMENT, TOTAL, VAT } from './vocabulary.ts';
+import {
+  ADDED,
+  BALANCE,
+  DUE,
+  GIVEN_BACK,
+  INCLUDES_VAT,
+  NET,
+  NEXT_PAYMENT,
+  PAYMENT,
+  STANDING,
+  TOTAL,
+  VAT,
+} from './vocabulary.ts';
 
 export interface VatFound {
   readonly included: boolean;
@@ -171,7 +183,8 @@ export function extrasAbout({ rows, lines, taken }: TotalsInput, vats: readonly 
     box && one && isMoney(one) && Math.abs(one.box.x + one.box.width - box.x - box.width) < ALIGNED;
   // What is laid on by name, or stands in the column of the charges.
   const isNamed = ({ row, words, figures }: RowFacts) =>
-    row.page === box?.page && (ADDED.test(words) || (figures.length === 1 && isInColumn(figures[0])));
+    row.page === box?.page &&
+    (ADDED.test(words) || STANDING.test(words) || (figures.length === 1 && isInColumn(figures[0])));
   const named = rows.slice(Math.max(0, first - ABOVE), first).findIndex(isNamed);
   const from = named < 0 ? first : Math.max(0, first - ABOVE) + named;
   return extrasBetween(rows, taken, from, Math.min(rows.length - 1, last + REACH), fuel)

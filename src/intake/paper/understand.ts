@@ -258,20 +258,25 @@ function sectionsOf(
       ...rows.flatMap(({ figures }) => figures.filter((one) => isMoney(one) && sums.has(penceOf(one)))),
     ]);
   };
-  const plain = fuels.map((fuel) => findTotals({ rows, lines: linesOfFuel(fuel), taken: takenFor(fuel) }));
+  const plain = fuels.map((fuel) => {
+    const input = { rows, lines: linesOfFuel(fuel), taken: takenFor(fuel) };
+    const one = findTotals(input);
+    // One of two taxes fits the charges with a price alone; the total is of all.
+    return one?.vat && !one.total ? (findSeveralTaxes(input) ?? one) : one;
+  });
   // A total may hold what is left out here: water, heat, or what no word names.
   const others = all.filter(
     ({ fuel, kind }) => kind === 'unknown' || kind === 'export' || (isLeftOut(fuel) && kind !== 'payment'),
   );
   const everything = [...fuels.flatMap(linesOfFuel), ...others];
   const over =
-    fuels.length + others.length > 1 && plain.some((one) => one?.vat === undefined)
+    fuels.length + others.length > 1 && plain.some((one) => (one?.vat ?? one?.taxes) === undefined)
       ? findTotals({ rows, lines: everything, taken })
       : undefined;
   const parts = fuels.map((fuel, i): readonly Part[] => {
     const lines = linesOfFuel(fuel);
     const whole = { lines, totals: plain[i], pairs };
-    return plain[i]?.vat || over?.vat ? [whole] : partsOf(rows, whole, taken);
+    return plain[i]?.vat || plain[i]?.taxes || over?.vat ? [whole] : partsOf(rows, whole, taken);
   });
   const single = parts.map(([first]) => first?.totals);
   const together = over?.vat || single.some((one) => one === undefined) ? over : undefined;

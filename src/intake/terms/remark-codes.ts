@@ -202,6 +202,7 @@ export const REMARK_CODES = [
   'paper-water-left-out',
   'paper-heat-only',
   'paper-by-volume',
+  'paper-two-fuels',
   'paper-other-bill',
   'paper-other-money',
   'paper-money-asked',

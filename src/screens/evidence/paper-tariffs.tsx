@@ -6,7 +6,7 @@ import { carrierName } from '../../words/systems.ts';
 import { useHousehold } from '../household-context.tsx';
 import { placeTariff } from '../prices/use-tariffs.ts';
 
-/** The prices of a bill, kept as the household's own tariff. A night rate's hours are not read, and that is said. */
+/** The prices of a bill, kept as the household's own tariff. Where the bill does not say a night rate's hours, that is said. */
 export function PaperTariffs(props: { readonly tariffs: readonly Tariff[] }) {
   const { household, change, tell } = useHousehold();
   const keep = (tariff: Tariff) => {

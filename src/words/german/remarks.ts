@@ -533,6 +533,8 @@ export const REMARKS: Catalogue = {
     '{file} ist eine Rechnung für Fernwärme. Gelesen werden hier nur Rechnungen für Strom oder Gas.',
   '{file} charges for gas by volume and says nowhere how many kWh that is. Type the figures: there m³ can be chosen.':
     '{file} rechnet Gas nach Volumen ab und sagt nirgends, wie viele kWh das sind. Tippen Sie die Zahlen ein: Dort lassen sich m³ wählen.',
+  '{file} seems to charge for two fuels, and no heading says which is which. Choose a copy with its headings, or type the figures.':
+    '{file} rechnet wohl zwei Energieträger ab, und keine Überschrift sagt, welche Zahlen zu welchem gehören. Nehmen Sie ein Exemplar mit Überschriften, oder tippen Sie die Zahlen ein.',
   '{file} seems to be for something else: it says {names}. Only bills for electricity or gas are read here; a delivery of fuel can be typed in.':
     '{file} ist wohl für etwas anderes, denn dort steht: {names}. Gelesen werden hier nur Rechnungen für Strom oder Gas; eine Lieferung von Brennstoff lässt sich eintippen.',
   'The amounts on {file} are in another currency: it says {names}. Bills are read in pounds, euros or dollars.':
