@@ -1,6 +1,6 @@
 /** A bill as the kept readings and the tariff give it, so that a check needs no typing where nothing is unknown. */
 
-import { withEvidence } from '../model/bill-gap/read-evidence.ts';
+import { withEvidence } from '../model/bill-gap/add-evidence.ts';
 import {
   addDays,
   firstOfMonth,

@@ -6,8 +6,8 @@ import { answerSentence } from '../words/answers.ts';
 import { remarkSentence } from '../words/remarks.ts';
 import { say } from '../words/say.ts';
 import { DeskError } from './desk-error.ts';
+import { remarkWithoutPeople } from './mask-people.ts';
 import { ManyRefusals } from './parse-household.ts';
-import { remarkWithoutPeople } from './without-people.ts';
 
 const whereOf = (remark: Remark): string =>
   [

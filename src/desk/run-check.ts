@@ -1,13 +1,13 @@
 /** Holds a written estimate against a later bill, with everything that the evidence says about its days. */
 
 import { accountCheck } from '../model/bill-gap/account-check.ts';
+import { withEvidence } from '../model/bill-gap/add-evidence.ts';
 import { doubtsOf, readBillMeter } from '../model/bill-gap/bill-doubts.ts';
 import { findBillFaults } from '../model/bill-gap/bill-faults.ts';
 import { checkBill } from '../model/bill-gap/check-bill.ts';
 import { findingsInBill, paidPence } from '../model/bill-gap/findings-in-bill.ts';
 import { followEstimate } from '../model/bill-gap/follow-months.ts';
 import type { ChangedTariff } from '../model/bill-gap/price-levers.ts';
-import { withEvidence } from '../model/bill-gap/read-evidence.ts';
 import { addDays, compareDates, toDayNumber } from '../model/calendar/civil.ts';
 import { priceChange } from '../model/choices/price-change.ts';
 import { sumRegisters } from '../model/evidence/sum-registers.ts';

@@ -7,10 +7,10 @@ import type { Household } from '../model/shapes/household.ts';
 import { reference } from '../reference/index.ts';
 import { say } from '../words/say.ts';
 import { hashOf } from './hash.ts';
+import { evidenceWithoutPeople } from './mask-people.ts';
 import type { OfferedFile } from './offered-files.ts';
 import type { ReadEvidence } from './ports.ts';
 import { refuseQuestions, refuseRemarks } from './refuse-remarks.ts';
-import { evidenceWithoutPeople } from './without-people.ts';
 
 export function intakeContext(zone: string, today: string, onProgress?: (share: number) => void): IntakeContext {
   const { kWhPerUnit, gasVolume } = reference;

@@ -3,6 +3,7 @@
 import { writesMonthFirst } from './dates/decide-day-first.ts';
 import type { IntakeChoices, IntakeContext, IntakeResult } from './intake.ts';
 import { numbersInText } from './layout/own-numbers.ts';
+import { ask, KEPT_APART } from './paper/ask-of-paper.ts';
 import { billOfSection, spanOf } from './paper/bill-of-section.ts';
 import { seriesOf, servicesOf } from './paper/bill-series.ts';
 import type { Box } from './paper/figures.ts';
@@ -17,7 +18,6 @@ import { MOST_PAGES } from './paper/pdf-words.ts';
 import { namesOn, rowsWithout } from './paper/people.ts';
 import { MOST_POINTS } from './paper/picture.ts';
 import { provingMore } from './paper/proving-more.ts';
-import { ask, KEPT_APART } from './paper/questions.ts';
 import { isMoney } from './paper/relations.ts';
 import { offerRepairs } from './paper/repair.ts';
 import { splitBills } from './paper/split-bills.ts';

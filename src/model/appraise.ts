@@ -3,10 +3,10 @@
 import { type BehindComparison, compare } from './comparison/compare.ts';
 import { layHours } from './comparison/lay-hours.ts';
 import type { SystemName } from './comparison/plan.ts';
+import { askAboutPrices } from './comparison/price-questions.ts';
 import { choosePrices, type PricesInUse } from './comparison/prices-of.ts';
-import { askAboutPrices } from './comparison/questions.ts';
 import { estimateDemand } from './demand/estimate-demand.ts';
-import { ask } from './demand/questions.ts';
+import { ask } from './demand/heat-questions.ts';
 import { EVER } from './evidence/beside-heat-pump.ts';
 import { commonYear } from './heat-of-household.ts';
 import { type FullReckoned, reckonFullMachine } from './heat-pump/full/spf-by-half-hour.ts';

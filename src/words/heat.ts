@@ -1,6 +1,6 @@
 /** How much heat the home needs, and how we know. */
 
-import { isUneven } from '../model/demand/questions.ts';
+import { isUneven } from '../model/demand/heat-questions.ts';
 import type { Appraisal, Demand, DemandWay } from '../model/shapes/appraisal.ts';
 import { grouped, listed, longDate, percent, spokenCount, spokenKWh } from './numbers.ts';
 import { phrase, say } from './say.ts';

@@ -1,7 +1,7 @@
 /** What the numbers cannot settle, as sentences with likely reasons. One catalogue; a test holds the model's codes against it. */
-import type { CostQuestionCode, PriceQuestionCode } from '../model/comparison/questions.ts';
+import type { CostQuestionCode, PriceQuestionCode } from '../model/comparison/price-questions.ts';
 import type { LikelyReason } from '../model/demand/combine.ts';
-import type { DemandQuestionCode } from '../model/demand/questions.ts';
+import type { DemandQuestionCode } from '../model/demand/heat-questions.ts';
 import type { FullQuestionCode } from '../model/heat-pump/full/full-questions.ts';
 import type { MachineQuestionCode } from '../model/heat-pump/machine-questions.ts';
 import type { Question } from '../model/shapes/appraisal.ts';

@@ -7,12 +7,12 @@ import { findEstimate, findHousehold } from '../find.ts';
 import { storedReadings } from '../join/meter-readings.ts';
 import { storedSeries } from '../join/stored-series.ts';
 import { letterNames } from '../letter-names.ts';
+import { printedWithoutPeople } from '../mask-people.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
 import { prefillBill } from '../prefill-bill.ts';
 import { printDocument } from '../print-document.ts';
 import { type KnownSince, runCheck } from '../run-check.ts';
 import { readSettings } from '../settings.ts';
-import { printedWithoutPeople } from '../without-people.ts';
 
 type CheckHandlers = Pick<Handlers, 'check.run' | 'check.answer' | 'check.prefill' | 'check.print' | 'check.drop'>;
 

@@ -13,10 +13,10 @@ import { fileNameOf, toFileOut } from '../file-out.ts';
 import { findEstimate, findHousehold } from '../find.ts';
 import { storedSeries } from '../join/stored-series.ts';
 import { makeEstimate } from '../make-estimate.ts';
+import { printedWithoutPeople } from '../mask-people.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
 import { printDocument } from '../print-document.ts';
 import { readSettings } from '../settings.ts';
-import { printedWithoutPeople } from '../without-people.ts';
 
 /** Clocks are put right by minutes all the time. */
 const CLOCK_SLACK_MS = 10 * 60_000;

@@ -23,6 +23,7 @@ import { joinReadings } from '../join/join-readings.ts';
 import { askLoneParts } from '../join/lone-parts.ts';
 import { remarkRivals } from '../join/remark-rivals.ts';
 import { readFrom } from '../join/stored-series.ts';
+import { remarkWithoutPeople } from '../mask-people.ts';
 import { rebuildReadings, replaceRawFile } from '../mend-evidence.ts';
 import type { OfferedFile } from '../offered-files.ts';
 import type { DeskContext, Handlers, Work } from '../ports.ts';
@@ -34,7 +35,6 @@ import { isSamePart } from '../same-part.ts';
 import { contextOf, intakeContext, namedByDays, takeRead } from '../take-in.ts';
 import { typeEvidence } from '../typed-evidence.ts';
 import { forgetDamage } from '../upkeep.ts';
-import { remarkWithoutPeople } from '../without-people.ts';
 
 type EvidenceHandlers = Pick<
   Handlers,

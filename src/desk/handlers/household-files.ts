@@ -5,11 +5,11 @@ import { listDamage } from '../damage-notes.ts';
 import { fileNameOf, toFileOut } from '../file-out.ts';
 import { findHousehold } from '../find.ts';
 import { gatherHousehold, writeHouseholdFile } from '../household-file.ts';
+import { householdWithoutPeople } from '../mask-people.ts';
 import { openHousehold } from '../open-household.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
 import { renewIds } from '../renew-ids.ts';
 import { storeHousehold } from '../store-household.ts';
-import { householdWithoutPeople } from '../without-people.ts';
 
 type HouseholdFileHandlers = Pick<Handlers, 'household.duplicate' | 'household.export' | 'household.import'>;
 

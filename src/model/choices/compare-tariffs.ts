@@ -27,8 +27,8 @@ import { inclVat, penceBySlot, rateBuckets, spanOfPence, standingPencePerDayIncl
 import { type SharedSpreads, simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
 import { sumOf } from '../units/sums.ts';
 import { cheapestHours, sharesOfSlots } from '../year/share-out.ts';
-import { type HeatAndMachine, type HoursOn, heatAndMachine, hoursOn, keepOne, savingOf } from './best-hours.ts';
 import { changeByEquipment, factsOfRoof, layEquipment, type OwnEquipment } from './roof-battery-car.ts';
+import { type HeatAndMachine, type HoursOn, heatAndMachine, hoursOn, keepOne, savingOf } from './save-by-hours.ts';
 
 /** A tariff that can be priced, with the household on it and the ways of heating at its prices, the heat pump first. */
 interface Priced {

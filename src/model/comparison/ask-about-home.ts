@@ -4,8 +4,8 @@ import type { Question } from '../shapes/appraisal.ts';
 import { inclVat } from '../tariff/slot-price.ts';
 import { sumOf } from '../units/sums.ts';
 import type { PowerCharge } from './power-charge.ts';
+import { askAboutPrices } from './price-questions.ts';
 import type { TariffInUse } from './prices-of.ts';
-import { askAboutPrices } from './questions.ts';
 import type { RestOfHome } from './rest-of-home.ts';
 
 /** Notes and questions about one tariff; `power` is that of the heat pump. */

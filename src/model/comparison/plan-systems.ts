@@ -21,8 +21,8 @@ import type { EfficiencyDefault, Reference } from '../shapes/reference.ts';
 import { type Told, tell } from '../shapes/told.ts';
 import { type WorkingInput, weakestGrade } from '../shapes/working.ts';
 import type { Plan, SystemName } from './plan.ts';
+import { askAboutCost } from './price-questions.ts';
 import type { PricesInUse } from './prices-of.ts';
-import { askAboutCost } from './questions.ts';
 import { choosable, whyLeftOut } from './why-left-out.ts';
 
 export interface PlanInput {

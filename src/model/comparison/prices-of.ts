@@ -11,7 +11,7 @@ import { deliveredPriceOn, quarterOn, tariffFromQuarter, twoRateTariff } from '.
 import { findTariffFaults, usualFuelPence } from '../tariff/check-tariff.ts';
 import { deliveredPriceBasis, OLD_AFTER_DAYS, priceBasis } from '../tariff/price-basis.ts';
 import { versionOn } from '../tariff/slot-price.ts';
-import { askAboutPrices, type PriceQuestionCode } from './questions.ts';
+import { askAboutPrices, type PriceQuestionCode } from './price-questions.ts';
 
 export interface TariffInUse {
   readonly tariff: PricedTariff;

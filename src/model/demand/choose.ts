@@ -8,8 +8,8 @@ import { type Combined, combine } from './combine.ts';
 import { TEN_PERCENT } from './demand-assumptions.ts';
 import { leanOf, WIDEST_SIGMA } from './figure.ts';
 import type { Gathered } from './gather-estimates.ts';
+import { ask } from './heat-questions.ts';
 import type { HotWaterDemand } from './hot-water.ts';
-import { ask } from './questions.ts';
 
 export type Choice = NonNullable<Household['heat']['use']>;
 

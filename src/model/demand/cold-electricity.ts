@@ -8,7 +8,7 @@ import { BASE_C } from '../shapes/usual-home.ts';
 import { sumOf } from '../units/sums.ts';
 import { degreeDaysFromMeans } from '../weather/degree-days.ts';
 import type { TypicalYear } from '../year/typical-year.ts';
-import { ask } from './questions.ts';
+import { ask } from './heat-questions.ts';
 import { findRecord } from './record.ts';
 import { ownTemperatures, putWeather } from './record-weather.ts';
 import { degreesPerDay } from './signature.ts';

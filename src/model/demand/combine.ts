@@ -3,7 +3,7 @@
 import type { DemandEstimate, Question } from '../shapes/appraisal.ts';
 import { type Grade, weakestGrade } from '../shapes/working.ts';
 import { sumOf } from '../units/sums.ts';
-import { ask } from './questions.ts';
+import { ask } from './heat-questions.ts';
 
 export interface Estimated {
   readonly value: number;

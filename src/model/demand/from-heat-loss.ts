@@ -10,7 +10,7 @@ import type { TypicalYear } from '../year/typical-year.ts';
 import { type BaseTemperature, findBaseTemperature } from './base-temperature.ts';
 import { HEAT_LOSS_ERROR } from './demand-assumptions.ts';
 import { together } from './figure.ts';
-import { ask } from './questions.ts';
+import { ask } from './heat-questions.ts';
 
 export interface HeatLossResult {
   readonly estimate?: DemandEstimate;

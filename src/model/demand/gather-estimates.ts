@@ -20,9 +20,9 @@ import { findContradictions } from './combine.ts';
 import { demandFromHeatLoss } from './from-heat-loss.ts';
 import { demandFromCertificate, demandFromFloorArea } from './from-papers.ts';
 import { demandFromRecord } from './from-record.ts';
+import { ask } from './heat-questions.ts';
 import type { HotWaterDemand } from './hot-water.ts';
 import { otherHeatKWh } from './other-heat.ts';
-import { ask } from './questions.ts';
 
 export interface Gathered {
   readonly estimates: readonly DemandEstimate[];

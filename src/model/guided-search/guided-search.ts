@@ -9,7 +9,7 @@ import {
   type SearchCause,
   type SearchQuestion,
 } from '../shapes/guided-search.ts';
-import { chancesOf, QUESTIONS } from './questions.ts';
+import { chancesOf, QUESTIONS } from './search-questions.ts';
 import { asSureAsSeen, type Direction, isHeatingAlone, type Weights, weighCauses } from './weigh-causes.ts';
 
 /** From this share of the expected cost on a difference inside the range is looked into. Common practice, no source. */

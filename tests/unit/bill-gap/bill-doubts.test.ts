@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { withEvidence } from '../../../src/model/bill-gap/add-evidence.ts';
 import { doubtsOf, isOtherUnknown, unitsOfMeter } from '../../../src/model/bill-gap/bill-doubts.ts';
 import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
-import { withEvidence } from '../../../src/model/bill-gap/read-evidence.ts';
 import type { BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';

@@ -1,8 +1,8 @@
 /** Roof, battery and car of one home laid over a year, and what its best hours show, by hand. */
 import { expect, test } from 'vitest';
 import { yearSlots } from '../../../src/model/calendar/zone.ts';
-import { heatAndMachine, hoursOn, savingOf } from '../../../src/model/choices/best-hours.ts';
 import { changeByEquipment, factsOfRoof, layEquipment } from '../../../src/model/choices/roof-battery-car.ts';
+import { heatAndMachine, hoursOn, savingOf } from '../../../src/model/choices/save-by-hours.ts';
 import { choosePrices } from '../../../src/model/comparison/prices-of.ts';
 import { heatOfHousehold } from '../../../src/model/heat-of-household.ts';
 import { findBestHours } from '../../../src/model/hours/best-hours.ts';

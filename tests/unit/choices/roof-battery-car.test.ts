@@ -2,9 +2,9 @@
 
 import { expect, test } from 'vitest';
 import { appraiseYears } from '../../../src/model/appraise.ts';
-import { heatAndMachine, hoursOn } from '../../../src/model/choices/best-hours.ts';
 import { compareTariffs } from '../../../src/model/choices/compare-tariffs.ts';
 import { layEquipment } from '../../../src/model/choices/roof-battery-car.ts';
+import { heatAndMachine, hoursOn } from '../../../src/model/choices/save-by-hours.ts';
 import { choosePrices } from '../../../src/model/comparison/prices-of.ts';
 import { heatOfHousehold } from '../../../src/model/heat-of-household.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';

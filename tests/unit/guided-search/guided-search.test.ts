@@ -9,7 +9,7 @@ import {
   isReadingDoubtful,
   withNext,
 } from '../../../src/model/guided-search/guided-search.ts';
-import { chancesOf, QUESTIONS } from '../../../src/model/guided-search/questions.ts';
+import { chancesOf, QUESTIONS } from '../../../src/model/guided-search/search-questions.ts';
 import { weighCauses } from '../../../src/model/guided-search/weigh-causes.ts';
 import type { BillCheck, BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
 import type { LikelyCause } from '../../../src/model/shapes/finding.ts';

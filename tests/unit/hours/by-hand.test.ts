@@ -1,7 +1,7 @@
 /** Heat laid over a few half-hours, and hot water over a year, where the cheapest way follows by hand. */
 import { describe, expect, test } from 'vitest';
 import { yearSlots } from '../../../src/model/calendar/zone.ts';
-import { heatAndMachine } from '../../../src/model/choices/best-hours.ts';
+import { heatAndMachine } from '../../../src/model/choices/save-by-hours.ts';
 import { heatOfHousehold } from '../../../src/model/heat-of-household.ts';
 import { findBestHours, type HoursInput } from '../../../src/model/hours/best-hours.ts';
 import { coldDay } from '../../../src/model/hours/cold-day.ts';

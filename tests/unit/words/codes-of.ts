@@ -13,9 +13,9 @@ export function codesOf(file: string, start: string): string[] {
 export const BILL_FAULT_CODES = codesOf('bill-gap/bill-faults.ts', 'readonly code:');
 export const BILL_CAUSE_CODES = codesOf('bill/suspicions.ts', 'type SuspicionCode');
 export const QUESTION_CODES = [
-  ...codesOf('demand/questions.ts', 'type DemandQuestionCode'),
+  ...codesOf('demand/heat-questions.ts', 'type DemandQuestionCode'),
   ...codesOf('heat-pump/machine-questions.ts', 'type MachineQuestionCode'),
   ...codesOf('heat-pump/full/full-questions.ts', 'type FullQuestionCode'),
-  ...codesOf('comparison/questions.ts', 'type PriceQuestionCode'),
-  ...codesOf('comparison/questions.ts', 'type CostQuestionCode'),
+  ...codesOf('comparison/price-questions.ts', 'type PriceQuestionCode'),
+  ...codesOf('comparison/price-questions.ts', 'type CostQuestionCode'),
 ];

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { withEvidence } from '../../../src/model/bill-gap/read-evidence.ts';
+import { withEvidence } from '../../../src/model/bill-gap/add-evidence.ts';
 import { addDays } from '../../../src/model/calendar/civil.ts';
 import type { MeterReadings } from '../../../src/model/findings/meter-days.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
