@@ -1,5 +1,5 @@
 /** Copies and the way back without a window, by the same services; the window must be closed. */
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { openCopy, restoreCopy, saveCopyInto } from '../desk/copies.ts';
 import { listDamage } from '../desk/damage-notes.ts';
@@ -16,7 +16,7 @@ import { catalogueOf } from '../words/catalogues.ts';
 import { speak } from '../words/say.ts';
 import { DATABASE_NAME, defaultDataFolder } from './data-folder.ts';
 import { describeOpening } from './opening-notice.ts';
-import { runCommand, type Terminal } from './terminal.ts';
+import { fromHere, runCommand, type Terminal } from './terminal.ts';
 
 const BACKUP_USAGE = `plainwarmth backup TASK [options]     (in the project's folder: npm run backup -- TASK)
   save FOLDER   write everything into one file there, and read it back
@@ -28,8 +28,6 @@ const BACKUP_USAGE = `plainwarmth backup TASK [options]     (in the project's fo
   --help        this text
 Plainwarmth itself must be closed; while it runs, its window does the same under Copies.
 Exit code 0: done. 2: refused, with the reasons, or damage was found. 1: our own failure.`;
-
-const fromHere = (path: string): string => resolve(process.env.INIT_CWD ?? '.', path);
 
 const refuse = (message: string) =>
   new DeskError({ code: 'bad-option', message, where: 'the command line', remedy: BACKUP_USAGE });

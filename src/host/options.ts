@@ -1,7 +1,7 @@
 /** Options of the loopback host on the command line. */
-import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { DeskError } from '../desk/desk-error.ts';
+import { fromHere } from './terminal.ts';
 
 export interface HostOptions {
   /** 0 takes any free port. */
@@ -26,9 +26,6 @@ The installed program also knows:
   plainwarmth reckon FILE …   reckon without a window; plainwarmth reckon --help says more
   plainwarmth backup TASK …   save, look into or restore a copy, or check what is kept
   plainwarmth quit            end the running Plainwarmth once its work is done`;
-
-/** npm starts scripts in the project's folder and says here where the person stood. */
-const fromHere = (path: string): string => resolve(process.env.INIT_CWD ?? '.', path);
 
 const refuse = (message: string, remedy: string) =>
   new DeskError({ code: 'bad-option', message, where: 'the command line', remedy });

@@ -1,11 +1,11 @@
 /** Options of the command line that reckons without a window. */
-import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { z } from 'zod';
 import { DeskError } from '../desk/desk-error.ts';
 import { IntakeChoices, otherThanPage } from '../intake/intake.ts';
 import { TimeZone } from '../model/shapes/dates.ts';
 import type { Language } from '../words/say.ts';
+import { fromHere } from './terminal.ts';
 
 export interface ReckonOptions {
   readonly task: 'compare' | 'read' | 'help';
@@ -52,9 +52,6 @@ export const RECKON_USAGE = `plainwarmth reckon FILE [options]   (in the project
   --choose K=V  with --read: an answer or a correction, such as unit=kWh or columns.value=2; may be given several times
   --help        this text
 Exit code 0: done. 2: the input was refused, or a question is open, with the reasons and the answers. 1: our own failure.`;
-
-/** npm starts scripts in the project's folder and says here where the person stood. */
-const fromHere = (path: string): string => resolve(process.env.INIT_CWD ?? '.', path);
 
 const LANGUAGE_NAMES: Readonly<Record<string, Language>> = { en: 'en-GB', de: 'de-DE' };
 

@@ -2,6 +2,8 @@
  * The figures of an estimate as comma-separated text: one line a figure, so that any sheet can sort and sum them.
  * Lines end as RFC 4180 asks; the byte-order mark lets spreadsheets read "°" and "²".
  */
+
+import { quoted } from '../charts/frame/chart-table.tsx';
 import { yearsSeries } from '../charts/years/series.ts';
 import type { Figure, SystemResult } from '../model/shapes/appraisal.ts';
 import type { Payback } from '../model/shapes/lifetime.ts';
@@ -42,7 +44,7 @@ function cell(value: string | number | undefined): string {
   if (typeof value === 'number') return numberText(value);
   // What a spreadsheet would take for a formula gets an apostrophe.
   const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+  return quoted(safe);
 }
 
 /** The model calls the money of the written estimate p, £ and GBP, whatever it is. */

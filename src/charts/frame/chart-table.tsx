@@ -58,8 +58,11 @@ const AMOUNT = /^-[£€$]?\d[\d.,]*(?:[\s\u00A0\u202F]?[\p{L}\p{No}%°€$£·\
 const cell = (text: string): string => {
   const plain = text.replaceAll('−', '-');
   const safe = /^[=+@\t\r]/.test(plain) || (plain.startsWith('-') && !AMOUNT.test(plain)) ? `'${plain}` : plain;
-  return /[",\n\r]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+  return quoted(safe);
 };
+
+/** A cell of comma-separated text, as RFC 4180 has it. */
+export const quoted = (text: string): string => (/[",\n\r]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
 
 /** The table as comma-separated text, with a byte-order mark so that spreadsheets read the pound sign. */
 export function tableCsv(table: ChartTable): string {

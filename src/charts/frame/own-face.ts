@@ -1,5 +1,7 @@
 /** Our own face as text, since a picture painted as dots sees no file beside itself. */
 
+import { readAsAddress } from './read-as-address.ts';
+
 const FACE = 'Source Sans 3 Variable';
 /** The part of the face that has the letters of English. */
 const LATIN = /U\+0+-0*FF\b/i;
@@ -16,15 +18,6 @@ function findAddress(): string | null {
     }
   }
   return null;
-}
-
-async function readAsAddress(file: Blob): Promise<string> {
-  return new Promise((resolve, reject) => {
-    const reader = new FileReader();
-    reader.onload = () => resolve(String(reader.result));
-    reader.onerror = () => reject(reader.error ?? new Error('The face cannot be read.'));
-    reader.readAsDataURL(file);
-  });
 }
 
 /** The rule to put into a picture, or nothing: it is then painted with a face of the machine. */

@@ -1,5 +1,5 @@
 /** Cost by month of the heat pump beside what it is held against. */
-import type { Appraisal, SystemResult } from '../../model/shapes/appraisal.ts';
+import { type Appraisal, penceOfMonth, type SystemResult } from '../../model/shapes/appraisal.ts';
 import { pairOf } from '../../words/cost.ts';
 import { monthNames } from '../../words/numbers.ts';
 import { systemName } from '../../words/systems.ts';
@@ -17,13 +17,10 @@ export interface MonthlySeries {
   readonly rows: readonly MonthlyRow[];
 }
 
-/** Units, standing charge and service of one month, pence. */
-export function monthPence(system: SystemResult | undefined, month: number): number | null {
-  if (!system) return null;
-  const { unitsPence, standingPence, servicePence } = system.monthly;
-  const pence = (unitsPence[month] ?? Number.NaN) + (standingPence[month] ?? 0) + (servicePence[month] ?? 0);
+const monthPence = (system: SystemResult | undefined, month: number): number | null => {
+  const pence = system ? penceOfMonth(system, month) : Number.NaN;
   return Number.isFinite(pence) ? pence : null;
-}
+};
 
 export function monthlySeries(appraisal: Pick<Appraisal, 'systems' | 'machine'>): MonthlySeries {
   const { pump, beside } = pairOf(appraisal);

@@ -1,10 +1,7 @@
-import type { IntakeChoices, IntakeContext, IntervalDays } from '../../intake/intake.ts';
+import type { IntakeChoices, IntakeContext } from '../../intake/intake.ts';
 import { stageOf } from '../../intake/terms/progress.ts';
-import { accountFiles } from '../../model/demand/account-records.ts';
-import { demandOfHousehold } from '../../model/heat-of-household.ts';
-import type { Evidence, Remark, Series } from '../../model/shapes/evidence.ts';
+import type { Evidence, Remark } from '../../model/shapes/evidence.ts';
 import { thin } from '../../model/thin/thin.ts';
-import { referenceOf } from '../../reference/index.ts';
 import type { Store } from '../../store/store.ts';
 import { StoreFault } from '../../store/store-fault.ts';
 import { remarkSentence } from '../../words/remarks.ts';
@@ -14,14 +11,11 @@ import { orDamage } from '../damage-notes.ts';
 import { DeskError } from '../desk-error.ts';
 import { findEvidence, findHousehold, findSeries } from '../find.ts';
 import { hashOf } from '../hash.ts';
-import { askOtherMeters } from '../join/find-other-meter.ts';
-import { findOverlaps, withOverlaps } from '../join/find-overlaps.ts';
+import { asEvidence, besideStored, joinedWith, overlapsOf, partsOf, recordsOf } from '../join/beside-stored.ts';
+import { withOverlaps } from '../join/find-overlaps.ts';
 import { type Group, groupSeries } from '../join/group-series.ts';
-import { joinEvidence } from '../join/join-evidence.ts';
 import { joinPeriods } from '../join/join-periods.ts';
 import { joinReadings } from '../join/join-readings.ts';
-import { askLoneParts } from '../join/lone-parts.ts';
-import { remarkRivals } from '../join/remark-rivals.ts';
 import { readFrom } from '../join/stored-series.ts';
 import { remarkWithoutPeople } from '../mask-people.ts';
 import { rebuildReadings, replaceRawFile } from '../mend-evidence.ts';
@@ -50,23 +44,6 @@ type EvidenceHandlers = Pick<
 
 /** Reading a file takes about this share of an import, storing it the rest. */
 const READING_SHARE = 0.65;
-
-interface Coming {
-  readonly householdId: string;
-  readonly fileName: string;
-  readonly sha256: string;
-  readonly shape: string | null;
-  readonly series: readonly Series[];
-}
-
-const asEvidence = ({ shape, series, ...coming }: Coming): Evidence => ({
-  ...coming,
-  id: '',
-  importedOn: '',
-  shape: shape ?? '',
-  series: [...series],
-  remarks: [],
-});
 
 /** Nothing is asked of a file that would count once anyway. */
 const ofKept = (file: string, sheet: string | undefined): Remark => ({
@@ -131,42 +108,13 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
   const readAnew = (file: OfferedFile, choices: IntakeChoices, context: IntakeContext, { signal }: Work) =>
     readRemembered(store, ports.readEvidence, file, choices, context, signal);
 
+  const householdOf = (id: string) => findHousehold(store, id).household;
+
   const contextFor = (householdId: string, work: Work) =>
-    contextOf(findHousehold(store, householdId).household, ports.today(), work.onProgress);
+    contextOf(householdOf(householdId), ports.today(), work.onProgress);
 
   const keptPartOf = (evidence: Evidence): Evidence | undefined =>
     store.listEvidence(evidence.householdId).find((one) => one.id !== evidence.id && isSamePart(one, evidence));
-
-  /** A file on its way in as the last of the imports that are here, and the readings of all. */
-  function besideStored(coming: Coming, intervals: readonly IntervalDays[]) {
-    const stored = readFrom(store);
-    return {
-      evidence: [...store.listEvidence(coming.householdId), asEvidence(coming)],
-      read: (seriesId: string) => intervals.find((one) => one.seriesId === seriesId) ?? stored(seriesId),
-    };
-  }
-
-  /** What a file on its way in repeats of the imports that are here. */
-  const overlapsOf = ({ evidence, read }: ReturnType<typeof besideStored>): Remark[] => findOverlaps(evidence, read);
-
-  /** A part is kept before the file with the rest of it has come. */
-  const partsOf = ({ evidence }: ReturnType<typeof besideStored>): Remark[] =>
-    (askLoneParts(evidence).get(evidence.at(-1)!) ?? []).map((one) => ({ ...one, weight: 'note' }));
-
-  /** What has to be asked of a file on its way in beside others of its kind, and the records joined with its own. */
-  function joinedWith({ series, householdId }: Coming, { evidence, read }: ReturnType<typeof besideStored>) {
-    const { household } = findHousehold(store, householdId);
-    const joined = joinEvidence(evidence, household.zone, read);
-    const rivals = remarkRivals(joined, evidence, ({ id }) => series.some((one) => one.id === id));
-    return { asked: [...rivals, ...askOtherMeters(evidence, evidence.at(-1))], joined, household };
-  }
-
-  /** What the records of the newest file would be used for, and what they are too short for. */
-  function recordsOf(evidence: readonly Evidence[], { joined: series, household }: ReturnType<typeof joinedWith>) {
-    const reference = referenceOf(household);
-    const heat = demandOfHousehold({ household, series, reference, asOf: ports.today() });
-    return accountFiles(household, evidence.slice(-1), series, heat)[0]!.records;
-  }
 
   return {
     'file.offer'({ fileName, bytes }) {
@@ -180,8 +128,9 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       const { preview, intervals } = result;
       const { fileName, shape, series } = preview;
       const coming = { householdId, fileName, sha256: hashOf(file.bytes), shape, series };
-      const beside = besideStored(coming, intervals);
-      const joined = joinedWith(coming, beside);
+      const beside = besideStored(store, coming, intervals);
+      const household = householdOf(householdId);
+      const joined = joinedWith(household, coming, beside);
       const own = preview.part ? { ...asEvidence(coming), part: preview.part } : asEvidence(coming);
       const of = keptPartOf(own)
         ? [ofKept(fileName, preview.part?.sheet)]
@@ -189,15 +138,19 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       const remarks = preview.remarks.map((one) =>
         NAMES_RECORDS.has(one.code) ? remarkWithoutPeople(one, result.people) : one,
       );
-      return { ...preview, records: recordsOf(beside.evidence, joined), remarks: [...remarks, ...of] };
+      return {
+        ...preview,
+        records: recordsOf(household, beside.evidence, joined, ports.today()),
+        remarks: [...remarks, ...of],
+      };
     },
     async 'evidence.accept'({ fileId, householdId, choices }, work) {
-      const { household } = findHousehold(store, householdId);
+      const household = householdOf(householdId);
       const context = contextOf(household, ports.today(), stageOf(work.onProgress, 0, READING_SHARE));
       const file = files.take(fileId);
       const { result, layout } = await readAnew(file, choices, context, work);
       // Others had their turn meanwhile: the household may be gone.
-      findHousehold(store, householdId);
+      householdOf(householdId);
       const own = { file, zone: household.zone, householdId, importedOn: ports.now(), newId: ports.newId };
       const { evidence, intervals, rawFile } = takeRead(result, own);
       const earlier = keptPartOf(evidence);
@@ -206,9 +159,13 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
         if (rawFile) store.mendRawFile(rawFile);
         return { evidence: null, duplicateOf: earlier.id };
       }
-      const beside = besideStored(evidence, intervals);
+      const beside = besideStored(store, evidence, intervals);
       const { preview } = result;
-      refuseQuestions([...preview.remarks, ...joinedWith(evidence, beside).asked], preview, result.people);
+      refuseQuestions(
+        [...preview.remarks, ...joinedWith(householdOf(householdId), evidence, beside).asked],
+        preview,
+        result.people,
+      );
       const overlaps = overlapsOf(beside);
       const kept = preview.paper ? namedByDays(evidence) : evidence;
       store.addEvidence(kept, rawFile, intervals, stageOf(work.onProgress, READING_SHARE, 1));
@@ -217,7 +174,7 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       return { evidence: withOverlaps(kept, overlaps), duplicateOf: null };
     },
     'evidence.type'(input) {
-      findHousehold(store, input.householdId);
+      householdOf(input.householdId);
       const evidence = typeEvidence(input, ports.now(), ports.newId);
       if (keptPartOf(evidence)) {
         throw new DeskError({
@@ -226,10 +183,21 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
           remedy: say('Change the name or a figure if they are meant to count twice.'),
         });
       }
-      const overlaps = overlapsOf(besideStored(evidence, []));
+      const overlaps = overlapsOf(besideStored(store, evidence, []));
       store.addEvidence(evidence, null, []);
       return withOverlaps(evidence, overlaps);
     },
+    ...keptHandlers({ ports, store, files }, keptPartOf),
+  };
+}
+
+/** What is done with imports that are kept. */
+function keptHandlers(
+  { ports, store, files }: DeskContext,
+  keptPartOf: (evidence: Evidence) => Evidence | undefined,
+): Pick<EvidenceHandlers, 'evidence.undo' | 'evidence.mend' | 'evidence.restore' | 'evidence.readings'> {
+  const homeOf = ({ householdId }: Evidence) => findHousehold(store, householdId).household;
+  return {
     'evidence.undo'({ evidenceId }) {
       // A damaged one too: taking it back is one way out.
       orDamage(
@@ -241,7 +209,7 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
     },
     async 'evidence.mend'({ evidenceId, fileId }) {
       const evidence = findEvidence(store, evidenceId);
-      const { zone } = findHousehold(store, evidence.householdId).household;
+      const { zone } = homeOf(evidence);
       if (fileId === undefined)
         await rebuildReadings(store, ports.readEvidence, evidence, intakeContext(zone, ports.today()));
       else replaceRawFile(store, files.take(fileId), evidence);
@@ -252,8 +220,9 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
     'evidence.restore'({ evidenceId }) {
       const evidence = findEvidence(store, evidenceId);
       if (keptPartOf(evidence)) throw new StoreFault({ code: 'already-there', path: evidenceId });
-      refuseOtherClock(evidence, findHousehold(store, evidence.householdId).household.zone);
-      refuseAsked(evidence, joinedWith(evidence, besideStored(evidence, [])).asked);
+      const home = homeOf(evidence);
+      refuseOtherClock(evidence, home.zone);
+      refuseAsked(evidence, joinedWith(home, evidence, besideStored(store, evidence, [])).asked);
       return store.restoreEvidence(evidenceId)!;
     },
     'evidence.readings': (asked) => readingsOf(store, asked),

@@ -1,12 +1,11 @@
 /** Dates with month names and labels of periods: "3 Apr 2025 00:30", "Apr-25", "Q1 2025", "Thursday, 3rd April 2025". */
-import { daysInMonth } from '../../model/calendar/civil.ts';
+import { daysInMonth, fullYear } from '../../model/calendar/civil.ts';
 import { monthOfName } from './month-names.ts';
 import { QUARTER_WORDS, quarterNumber } from './quarter-names.ts';
 import { readTail } from './read-clock.ts';
 import {
   civilDay,
   EARLIEST_YEAR,
-  fullYear,
   IMPOSSIBLE,
   LATEST_YEAR,
   OLDEST_YEAR,

@@ -31,8 +31,12 @@ export const OLDEST_YEAR = 1700;
 /** Years outside these are slips of the pen, not meter readings. */
 export const EARLIEST_YEAR = 1990;
 export const LATEST_YEAR = 2100;
-/** Two digits are of this century. */
-export const fullYear = (digits: string): number => (digits.length === 2 ? 2000 + Number(digits) : Number(digits));
+
+/** How numbers count the time since 1970, where all of them are of the years 2000 to 2050. */
+export function epochOf(smallest: number, largest: number): 'seconds' | 'milliseconds' | undefined {
+  const isOf = (perSecond: number) => smallest >= 946_684_800 * perSecond && largest < 2_556_144_000 * perSecond;
+  return isOf(1) ? 'seconds' : isOf(1000) ? 'milliseconds' : undefined;
+}
 
 /** Days since 1970-01-01 of a civil date; exact integer arithmetic on the 400-year cycle. */
 export function civilDay(year: number, month: number, day: number): number {

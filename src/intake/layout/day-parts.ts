@@ -133,7 +133,16 @@ export function addParts(
 }
 
 /** Whether each date of a sheet is written with a time that is midnight, as programs write a bare day. */
-export function holdsMidnights({ table, dateColumn, firstRow, dateForm, columns }: Sheet): boolean {
+export function holdsMidnights(sheet: Sheet): boolean {
+  const known = midnights.get(sheet);
+  if (known !== undefined) return known;
+  const found = findMidnights(sheet);
+  midnights.set(sheet, found);
+  return found;
+}
+const midnights = new WeakMap<Sheet, boolean>();
+
+function findMidnights({ table, dateColumn, firstRow, dateForm, columns }: Sheet): boolean {
   if (dateForm !== 'calendar' || columns[dateColumn]?.dateKind !== 'time') return false;
   const reader = createStampReader();
   for (let row = firstRow; row < Math.min(table.rowCount, firstRow + SAMPLE_ROWS); row++) {

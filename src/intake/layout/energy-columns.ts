@@ -1,4 +1,5 @@
 /** Which columns hold the energy, litres or degrees, and what each is of. */
+import { epochOf } from '../dates/stamp-reader.ts';
 import { choicesFor, type EnergyUnit, type IntakeChoices } from '../terms/choices.ts';
 import { listNames, type RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees, isPower, isVolumeOfGas } from '../terms/units.ts';
@@ -120,12 +121,12 @@ const isRowNumber = ({ meaning: { role, unit, carrier }, numbers }: ColumnFacts)
   role === 'unknown' && unit === undefined && carrier === undefined && numbers >= MANY_ROWS;
 const MANY_ROWS = 10;
 
-/** Seconds or milliseconds since 1970, of this century: the time again. */
+/** Seconds or milliseconds since 1970: the time again. */
 const isOfClock = ({ meaning, smallest, largest, rises, falls }: ColumnFacts): boolean =>
   meaning.unit === undefined &&
   meaning.role !== 'reading' &&
   (rises === 0 || falls === 0) &&
-  [1, 1000].some((scale) => smallest > 946_684_800 * scale && largest < 4_102_444_800 * scale);
+  epochOf(smallest, largest) !== undefined;
 
 const NO_AMOUNT = new Set(['rate', 'calorific', 'quality', 'beside', 'bill', 'time', 'from', 'to']);
 

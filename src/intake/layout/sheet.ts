@@ -1,6 +1,6 @@
 /** A table with its parts told apart: title lines, heading row, data rows, and what each column holds. */
 import { readStamp } from '../dates/read-stamp.ts';
-import { createStampReader, READ, UNREADABLE } from '../dates/stamp-reader.ts';
+import { createStampReader, epochOf, READ, UNREADABLE } from '../dates/stamp-reader.ts';
 import { countAsNumber, isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
 import { cellAt, cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
@@ -131,8 +131,8 @@ function findNumericDateColumn(table: Table, sample: number): { column: number; 
       values.every((v, i) => i === 0 || v >= values[i - 1]!) || values.every((v, i) => i === 0 || v <= values[i - 1]!);
     if (!moves || values.at(-1) === values[0]) continue;
     if (within(36_526, 55_153)) return { column, form: 'serial' };
-    if (within(946_684_800, 2_556_144_000)) return { column, form: 'seconds' };
-    if (within(946_684_800_000, 2_556_144_000_000)) return { column, form: 'milliseconds' };
+    const form = epochOf(Math.min(...values), Math.max(...values));
+    if (form) return { column, form };
   }
   return undefined;
 }

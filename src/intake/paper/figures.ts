@@ -1,9 +1,9 @@
 /** Numbers and dates of a page, each with its place, its unit and the words about it. */
 
-import { isCivilDay, toCivilDate, yearOf } from '../../model/calendar/civil.ts';
+import { fullYear, isCivilDay, toCivilDate, yearOf } from '../../model/calendar/civil.ts';
 import { MJ_PER_KWH } from '../../model/units/gas-volume.ts';
 import { monthOfName } from '../dates/month-names.ts';
-import { civilDay, EARLIEST_YEAR, fullYear, LATEST_YEAR } from '../dates/stamp-reader.ts';
+import { civilDay, EARLIEST_YEAR, LATEST_YEAR } from '../dates/stamp-reader.ts';
 import { readNumber } from '../numbers/read-number.ts';
 import type { Word } from '../terms/paper-reading.ts';
 import { KWH_PER_THERM } from '../terms/units.ts';

@@ -11,6 +11,7 @@ import {
   type ReadingKind,
 } from '../../model/shapes/bill.ts';
 import { tell } from '../../model/shapes/told.ts';
+import { knownNumbers } from '../../model/units/known-numbers.ts';
 import type { ShapeInput } from '../importer/shape.ts';
 import { type BillPart, registerWord } from '../layout/bill-headings.ts';
 import { type ColumnFacts, isMarkColumn, isNumberColumn, isWordColumn } from '../layout/column-facts.ts';
@@ -196,26 +197,26 @@ function billOfRow(
     const metered = read ? undefined : (known(volumes, i) ?? (asVolume ? value : undefined));
     return {
       name,
-      ...given({ opening: known(opening.values, i), closing: known(closing.values, i), metered }),
+      ...knownNumbers({ opening: known(opening.values, i), closing: known(closing.values, i), metered }),
       ...(opening.column ? { openingKind: kindAt(openingKind, opening.column) } : {}),
       closingKind: kindAt(closingKind, closing.column),
       ...(fromReadings || asVolume
         ? {}
-        : given({ kWh: value === undefined ? undefined : exact(value * energy.quantity.kWhPerUnit) })),
+        : knownNumbers({ kWh: value === undefined ? undefined : exact(value * energy.quantity.kWhPerUnit) })),
     };
   };
   const billMeters = meters.map(meterOf);
   const charges = meters.map(
     (meter, at): BillCharge => ({
       meter: meter.name,
-      ...given({
+      ...knownNumbers({
         kWh: billMeters[at]!.kWh,
         pencePerKWh: priceOf(meter.price.column, known(meter.price.values, i), 1.5),
         pence: penceOf(meter.charge.column, known(meter.charge.values, i)),
       }),
     }),
   );
-  const standingLine = given({
+  const standingLine = knownNumbers({
     days: within(known(days, i), 0, 1000),
     pencePerDay: within(priceOf(standingPrice.column, known(standingPrice.values, i), 3), 0, 1000),
     pence: penceOf(standingCharge.column, known(standingCharge.values, i)),
@@ -227,7 +228,7 @@ function billOfRow(
     from: toCivilDate(from),
     to: toCivilDate(to),
     meterUnit: meterUnitOf(fuel, own[0]!, volume, meters[0]!, billMeters[0]!),
-    ...given({
+    ...knownNumbers({
       correction: within(known(correction, i), 0.9, 1.1),
       calorificMJPerM3:
         within(known(calorifics, i), 30, 50) ?? (fuel === 'gas' ? input.choices.calorificMJPerM3 : undefined),
@@ -236,8 +237,11 @@ function billOfRow(
     charges,
     standing: Object.keys(standingLine).length > 0 ? [standingLine] : [],
     adjustments: adjustments.flatMap(({ kind, column, values }) => adjustmentOf(kind, column, known(values, i))),
-    vat: { included: false, ...given({ rate: share, pence: penceOf(vatCharge.column, known(vatCharge.values, i)) }) },
-    ...given({
+    vat: {
+      included: false,
+      ...knownNumbers({ rate: share, pence: penceOf(vatCharge.column, known(vatCharge.values, i)) }),
+    },
+    ...knownNumbers({
       netPence: penceOf(net.column, known(net.values, i)),
       totalPence: penceOf(total.column, known(total.values, i)),
     }),
@@ -295,8 +299,3 @@ const within = (value: number | undefined, low: number, high: number): number | 
   value !== undefined && value >= low && value <= high ? value : undefined;
 /** Without the last bits that a product of decimals leaves. */
 const exact = (value: number): number => Number(value.toFixed(6));
-
-function given<T extends Record<string, number | undefined>>(values: T): { [K in keyof T]?: number } {
-  const kept = Object.entries(values).filter((entry): entry is [string, number] => entry[1] !== undefined);
-  return Object.fromEntries(kept) as { [K in keyof T]?: number };
-}

@@ -145,13 +145,13 @@ const amountsBeside = (sheet: Sheet, counters: readonly ColumnFacts[]): readonly
   );
 
 /** "Outdoor temperature" may have no unit. */
-const isOfWarmth = ({ meaning: { unit, carrier } }: ColumnFacts): boolean =>
+const isTemperatureColumn = ({ meaning: { unit, carrier } }: ColumnFacts): boolean =>
   isOfDegrees(unit) || (unit === undefined && carrier !== undefined && isTemperature(carrier));
 
 /** By its own words, or by a unit that the titles give to all. */
 function isOfEnergy(sheet: Sheet, column: ColumnFacts): boolean {
   const unit = statedUnit(sheet, column);
-  return (unit !== undefined || column.meaning.carrier !== undefined) && !isOfWarmth(column) && !isPower(unit);
+  return (unit !== undefined || column.meaning.carrier !== undefined) && !isTemperatureColumn(column) && !isPower(unit);
 }
 
 /** In the order of time it goes up but for an exchange of the meter. */
@@ -207,7 +207,7 @@ function remarkSeveral(sheet: Sheet, columns: readonly ColumnFacts[], book: Shap
  */
 function counterColumns(sheet: Sheet, isChosen = false): ColumnFacts[] {
   const columns = quantityColumns(sheet, [sheet.dateColumn, stepOf(sheet).toColumn]).filter(
-    (c) => !isOfWarmth(c) && !isPower(c.meaning.unit) && (!c.counting || c.meaning.unit !== undefined),
+    (c) => !isTemperatureColumn(c) && !isPower(c.meaning.unit) && (!c.counting || c.meaning.unit !== undefined),
   );
   const named = columns.filter(
     (c) => c.meaning.role === 'reading' && Math.min(c.falls, c.rises) <= 1 + c.numbers * 0.02,

@@ -1,4 +1,5 @@
 import { monthlyWarnings } from '../../model/bill-gap/expected-range.ts';
+import { penceOfMonth } from '../../model/shapes/appraisal.ts';
 import { reference } from '../../reference/index.ts';
 import { exactPounds, grouped, monthNames, roundedUnits } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
@@ -6,7 +7,6 @@ import { systemName } from '../../words/systems.ts';
 import { callSentences, warningSentence, watchSentences, winterBillSentences } from '../../words/watch.ts';
 import { NumberHead } from '../number-head.tsx';
 import type { EstimateParts } from '../parts.ts';
-import { monthPence } from './months.tsx';
 
 /** The third page: what each month should bring, what to do, and whom to call when. */
 export function FirstWinterPart({ parts }: { readonly parts: EstimateParts }) {
@@ -69,7 +69,7 @@ function MonthTable({ parts }: { readonly parts: EstimateParts }) {
             <tr key={month}>
               <th scope="row">{month}</th>
               <td className="number">{grouped(roundedUnits(pump.monthly.boughtKWh[index]!))}</td>
-              <td className="number">{exactPounds(monthPence(pump, index))}</td>
+              <td className="number">{exactPounds(penceOfMonth(pump, index))}</td>
               <td className="number">{grouped(roundedUnits(warnings[index]!))}</td>
               <td />
             </tr>

@@ -1,5 +1,5 @@
 import { monthlyWarnings } from '../../model/bill-gap/expected-range.ts';
-import type { SystemResult } from '../../model/shapes/appraisal.ts';
+import { penceOfMonth, type SystemResult } from '../../model/shapes/appraisal.ts';
 import { reference } from '../../reference/index.ts';
 import { exactPounds, grouped, monthNames } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
@@ -7,9 +7,6 @@ import { systemName } from '../../words/systems.ts';
 import { warningSentence } from '../../words/watch.ts';
 import { NumberHead } from '../number-head.tsx';
 import type { EstimateParts } from '../parts.ts';
-
-export const monthPence = ({ monthly }: SystemResult, month: number) =>
-  monthly.unitsPence[month]! + monthly.standingPence[month]! + monthly.servicePence[month]!;
 
 /** What each month should bring, beside what each month of the other brings. */
 export function MonthsPart({ parts }: { readonly parts: EstimateParts }) {
@@ -41,7 +38,7 @@ export function MonthsPart({ parts }: { readonly parts: EstimateParts }) {
                     {grouped(system.monthly.boughtKWh[index]!)}
                   </td>,
                   <td key={`${system.id}-cost`} className="number">
-                    {exactPounds(monthPence(system, index))}
+                    {exactPounds(penceOfMonth(system, index))}
                   </td>,
                   ...(system === pump
                     ? [

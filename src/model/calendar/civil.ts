@@ -5,6 +5,8 @@ const MS_PER_DAY = 86_400_000;
 
 /** A part of a date or clock as it is written: "07". */
 export const twoDigits = (part: number): string => String(part).padStart(2, '0');
+/** Two digits are a year of this century: no bill here is older. */
+export const fullYear = (digits: string): number => (digits.length === 2 ? 2000 + Number(digits) : Number(digits));
 const TWO_DIGITS = Array.from({ length: 32 }, (_, number) => twoDigits(number));
 
 /** In the order of the ISO week, Monday first. */

@@ -402,6 +402,10 @@ export function basisOf(
   return basis && { price, basis };
 }
 
+/** Units, standing charge and service of one month [pence]; month 0 is January. */
+export const penceOfMonth = ({ monthly }: Pick<SystemResult, 'monthly'>, month: number): number =>
+  monthly.unitsPence[month]! + monthly.standingPence[month]! + monthly.servicePence[month]!;
+
 /** What the ways of heating compared are bought at, each price once. */
 export function pricesUsed({ prices, systems }: Pick<Appraisal, 'prices' | 'systems'>) {
   return new Map(

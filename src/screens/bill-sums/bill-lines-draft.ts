@@ -4,6 +4,7 @@ import type { CheckedBill } from '../../model/bill/check-bill-sums.ts';
 import { addDays, daysBetween } from '../../model/calendar/civil.ts';
 import type { Bill, BillAdjustment, BillMeter, MeterUnit } from '../../model/shapes/bill.ts';
 import type { EvidencePeriod } from '../../model/shapes/evidence.ts';
+import { knownNumbers } from '../../model/units/known-numbers.ts';
 import { counted, daySpan } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { readDate } from '../shared/date-text.ts';
@@ -86,7 +87,7 @@ export function readBill(draft: BillDraft): BillReading {
     from,
     to,
     meterUnit: draft.meterUnit,
-    ...given({ correction: draft.correction, calorificMJPerM3: draft.calorific }),
+    ...knownNumbers({ correction: draft.correction, calorificMJPerM3: draft.calorific }),
     meters: names.map((name) => meterOf(name, draft)),
     charges: draft.lines.map((line, i) => ({
       meter: line.name.trim(),
@@ -96,7 +97,7 @@ export function readBill(draft: BillDraft): BillReading {
         from,
         to,
       ),
-      ...given({ kWh: line.kWh, pencePerKWh: line.pencePerKWh, pence: pennies(line.pounds) }),
+      ...knownNumbers({ kWh: line.kWh, pencePerKWh: line.pencePerKWh, pence: pennies(line.pounds) }),
     })),
     standing: draft.standing
       .filter((line) => line.pencePerDay !== undefined || line.pounds !== undefined)
@@ -107,7 +108,7 @@ export function readBill(draft: BillDraft): BillReading {
           from,
           to,
         ),
-        ...given({ days: line.days, pencePerDay: line.pencePerDay, pence: pennies(line.pounds) }),
+        ...knownNumbers({ days: line.days, pencePerDay: line.pencePerDay, pence: pennies(line.pounds) }),
       })),
     adjustments: draft.adjustments.flatMap(({ kind, name, pounds, vat }) =>
       pounds === undefined ? [] : [{ kind, name: name.trim() || say(kind), pence: pennies(pounds)!, vat }],
@@ -115,9 +116,9 @@ export function readBill(draft: BillDraft): BillReading {
     vat: {
       included: draft.vatIncluded,
       rate: Number(draft.vatPercent) / 100,
-      ...given({ pence: pennies(draft.vatPounds) }),
+      ...knownNumbers({ pence: pennies(draft.vatPounds) }),
     },
-    ...given({ netPence: pennies(draft.netPounds), totalPence: pennies(draft.totalPounds) }),
+    ...knownNumbers({ netPence: pennies(draft.netPounds), totalPence: pennies(draft.totalPounds) }),
   };
   return { kind: 'whole', bill, days: daysBetween(from, to) };
 }
@@ -129,7 +130,7 @@ function meterOf(name: string, { lines }: BillDraft): BillMeter {
   const whole = printed.every((kWh) => kWh !== undefined);
   return {
     name,
-    ...given({
+    ...knownNumbers({
       opening: first.opening,
       closing: first.closing,
       metered: first.metered,
@@ -183,12 +184,6 @@ function findMissing(draft: BillDraft): string[] {
 const MOST_DAYS = 800;
 
 const pennies = (pounds: number | undefined) => (pounds === undefined ? undefined : Math.round(pounds * 100));
-
-/** Without what is not typed. */
-function given<T extends Record<string, number | undefined>>(values: T): { [K in keyof T]?: number } {
-  const kept = Object.entries(values).filter((entry): entry is [string, number] => entry[1] !== undefined);
-  return Object.fromEntries(kept) as { [K in keyof T]?: number };
-}
 
 /** The bill as typed evidence: the units that it should have charged, and the money that it asks. */
 export function periodOf(bill: Bill, checked: CheckedBill) {

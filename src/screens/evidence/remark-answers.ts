@@ -77,6 +77,11 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
 }
 
 function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
+  return answersOfForm(remark, preview) ?? answersOfRecord(remark, preview) ?? paperAnswersOf(remark, preview.choices);
+}
+
+/** How the file is written: dates, decimals, clock, units, columns, sheets. */
+function answersOfForm(remark: Remark, preview: IntakePreview): readonly Answer[] | undefined {
   const { choices } = preview;
   switch (remark.code) {
     case 'date-order-asked':
@@ -131,6 +136,35 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
         choice: { unit },
         holds: (choices.unit ?? remark.expected) === unit,
       }));
+    case 'degrees-doubtful':
+      return DEGREES.map((unit) => ({ label: unit, choice: { unit }, holds: choices.unit === unit }));
+    case 'pulses-asked':
+      return pulseAnswers(remark, choices);
+    case 'column-asked':
+      return columnAnswers(preview);
+    case 'calorific-assumed':
+      return calorificAnswers(remark, choices);
+    case 'register-still':
+      return stillAnswers(preview);
+    case 'register-rising-asked':
+      return [
+        { label: say('A running meter'), choice: { shape: 'counter' }, holds: false },
+        { label: say('Amounts used'), choice: { shape: preview.shape ?? undefined }, holds: true },
+      ];
+    case 'sheet-asked':
+    case 'sheet-tables-asked':
+    case 'sheet-homes-asked':
+    case 'sheet-packed-asked':
+      return sheetChoices(preview);
+    default:
+      return undefined;
+  }
+}
+
+/** What a record is: which way it went, whether it is all, and how it stands beside others. */
+function answersOfRecord(remark: Remark, preview: IntakePreview): readonly Answer[] | undefined {
+  const { choices } = preview;
+  switch (remark.code) {
     case 'direction-asked':
       return wayAnswers(['import', 'export'], choices);
     case 'direction-of-name-asked':
@@ -188,28 +222,8 @@ function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
         { label: say('Sent out'), choice: { net: true }, holds: false },
         { label: say('Faults'), choice: { net: false }, holds: false },
       ];
-    case 'degrees-doubtful':
-      return DEGREES.map((unit) => ({ label: unit, choice: { unit }, holds: choices.unit === unit }));
-    case 'pulses-asked':
-      return pulseAnswers(remark, choices);
-    case 'column-asked':
-      return columnAnswers(preview);
-    case 'calorific-assumed':
-      return calorificAnswers(remark, choices);
-    case 'register-still':
-      return stillAnswers(preview);
-    case 'register-rising-asked':
-      return [
-        { label: say('A running meter'), choice: { shape: 'counter' }, holds: false },
-        { label: say('Amounts used'), choice: { shape: preview.shape ?? undefined }, holds: true },
-      ];
-    case 'sheet-asked':
-    case 'sheet-tables-asked':
-    case 'sheet-homes-asked':
-    case 'sheet-packed-asked':
-      return sheetChoices(preview);
     default:
-      return paperAnswersOf(remark, choices);
+      return undefined;
   }
 }
 

@@ -1,17 +1,10 @@
 import { useState } from 'react';
+import { readAsAddress } from '../../charts/frame/read-as-address.ts';
 import { DeskError } from '../../desk/desk-error.ts';
 import { LARGEST_LOGO_BYTES, refuseLargeLogo } from '../../desk/limits.ts';
 import { say } from '../../words/say.ts';
 import { FileButton } from '../shared/file-button.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
-
-const readAsAddress = (file: File): Promise<string> =>
-  new Promise((resolve, reject) => {
-    const reader = new FileReader();
-    reader.onload = () => resolve(String(reader.result));
-    reader.onerror = () => reject(reader.error ?? new Error(say('The file cannot be read.')));
-    reader.readAsDataURL(file);
-  });
 
 /** A file that begins well may still be cut off: what cannot be painted here is not printed either. */
 async function refuseBroken(address: string): Promise<void> {
@@ -46,7 +39,9 @@ export function LogoField(props: {
   };
   const read = async (file: File) => {
     if (file.size > LARGEST_LOGO_BYTES) throw refuseLargeLogo(file.size);
-    return readAsAddress(file);
+    return readAsAddress(file).catch((reason) => {
+      throw reason ?? new Error(say('The file cannot be read.'));
+    });
   };
   return (
     <fieldset className="field logo-field">

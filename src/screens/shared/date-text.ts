@@ -1,6 +1,6 @@
 /** Days as people write them on paper. Day before month always, as in Britain and Germany; ISO dates are known too. */
 
-import { civilDate, isCivilDay } from '../../model/calendar/civil.ts';
+import { civilDate, fullYear, isCivilDay } from '../../model/calendar/civil.ts';
 import { monthNames, shortMonthNames } from '../../words/numbers.ts';
 import { language } from '../../words/say.ts';
 
@@ -26,9 +26,6 @@ function dayOf(text: string, year: number, month: number, day: number): DateRead
   if (!isCivilDay(year, month, day)) return { kind: 'no day', text };
   return { kind: 'day', date: civilDate(year, month, day) };
 }
-
-/** Two digits are a year of this century: no bill here is older. */
-const fullYear = (digits: string): number => (digits.length === 2 ? 2000 + Number(digits) : Number(digits));
 
 function monthNamed(name: string): number {
   const lower = name.toLowerCase();

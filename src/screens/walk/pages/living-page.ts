@@ -2,6 +2,7 @@ import { waterAtHome } from '../../../model/at-home.ts';
 import { monthlyWarnings } from '../../../model/bill-gap/expected-range.ts';
 import { findSideBySide } from '../../../model/comparison/beside.ts';
 import { designFlow } from '../../../model/heat-pump/flow.ts';
+import { penceOfMonth } from '../../../model/shapes/appraisal.ts';
 import { reference } from '../../../reference/index.ts';
 import { tankSentence } from '../../../words/at-home.ts';
 import { paymentSentence } from '../../../words/cost.ts';
@@ -24,7 +25,7 @@ export function livingPage({ household, appraisal, settings }: WalkInput): WalkP
     month: monthNames()[month]!,
     units: monthly.boughtKWh[month]!,
     callAbove: warnings[month]!,
-    pence: monthly.unitsPence[month]! + monthly.standingPence[month]! + monthly.servicePence[month]!,
+    pence: penceOfMonth(pump, month),
   }));
   const water = waterAtHome(household);
   const emitters = household.machine.emitters === 'floor' ? 'floor' : 'radiators';
