@@ -1,7 +1,7 @@
 /** How well the split finds the causes again, over made households of which each cause is known, by what was metered. */
 
-import { checkBill } from '../../src/model/bill-gap/check-bill.ts';
 import { withEvidence } from '../../src/model/bill-gap/add-evidence.ts';
+import { checkBill } from '../../src/model/bill-gap/check-bill.ts';
 import { toCivilDate } from '../../src/model/calendar/civil.ts';
 import type { MeterReadings } from '../../src/model/findings/meter-days.ts';
 import type { BillCheck, BillCheckInput } from '../../src/model/shapes/bill-check.ts';
