@@ -481,7 +481,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'register-alone': phrase('{file} has too few readings of the counter. Two are needed to know what was used.'),
   'places-several': phrase(
-    '{file} has temperatures of several places or kinds ({names}). Keep the rows of one of them, then add the file again.',
+    '{file} has temperatures of several places or kinds ({names}). Keep the rows or columns of one of them, then add the file again.',
   ),
   'readings-times': phrase(
     '{file} says that readings are multiplied by {found}. Multiply them in the file and take that factor out, or give the use instead.',

@@ -12,7 +12,7 @@ const STEMS = [
   'sep|syys|set|wrz|med|zari',
   'oct|okt|loka|ott|out|paz|hyd|rijen|rijna',
   'nov|marras|lis|tach',
-  'dec|dez|joulu|dic|gru|rha|prosin',
+  'dec|desem|dez|joulu|dic|gru|rha|prosin',
 ];
 /** One search for all twelve: most words are no month. */
 const MONTHS = new RegExp(`^(?:${STEMS.map((stem) => `(${stem})`).join('|')})`);

@@ -2,7 +2,7 @@
 import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
-import { isPower } from '../terms/units.ts';
+import { isOfDegrees, isPower } from '../terms/units.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
 import { namesOf } from './column-words.ts';
 import type { Sheet } from './sheet.ts';
@@ -28,10 +28,12 @@ export function askLeftOut(
 /** Of an energy that no record is of, or sent out or made where none was. */
 function isOfItsOwn(c: ColumnFacts, series: readonly Series[]): boolean {
   const { role, unit, carrier, seriesRole } = c.meaning;
-  if (carrier === undefined || isTemperature(carrier) || carrier === 'water') return false;
   // Power beside energy is the moment of the same.
   const isAmount = (role === 'value' || role === 'reading') && isNumberColumn(c) && !isPower(unit);
-  if (!isAmount || c.counting || c.smallest === c.largest) return false;
+  if (!isAmount || c.counting || c.smallest === c.largest || carrier === 'water') return false;
+  if (carrier === undefined)
+    return unit !== undefined && !isOfDegrees(unit) && series.every((one) => isTemperature(one.carrier));
+  if (isTemperature(carrier)) return false;
   const isOut = seriesRole === 'export' || seriesRole === 'generation';
   return !series.some((one) => one.carrier === carrier && (isOut ? one.role === seriesRole : true));
 }

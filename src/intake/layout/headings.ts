@@ -176,8 +176,12 @@ function isOfWater(words: string): boolean {
 
 const HOT_WATER = /warmwasser|hot water|eau chaude|agua caliente|acqua calda|warm water|brugsvand/;
 
+/** "Without solar" makes nothing. */
+const NOT_THERE =
+  /(?<![a-z])(no|non|not|without|excl\w*|w\/o|ohne|sans|sin|senza|sem|zonder|uden|utan|uten|bez|ilman) ?(pv|solar\w*|photovolt\w*|fotovolt\w*|solcell\w*|zonne\w*|panels?|generation|export|feed.?in)(?![a-z])/g;
+
 /** What is made for it, or given to it, is heat. */
-const OF_HEATING =
+export const OF_HEATING =
   /\bheating\b(?! oil)|\bdhw\b|\bhot water\b|heizung|heizbetrieb|heizen\b|warmwasser|chauffage|eau chaude|\becs\b|calefaccion|agua caliente|\bacs\b|riscaldamento|acqua calda|verwarming|tapwater|rumsvarme|rumopvarmning|brugsvand|varmvatten|uppvarmning|oppvarming|tappevann|ogrzewan|\bcwu\b|vytapeni|lammitys|kayttovesi|aquecimento/;
 export const GIVEN =
   /restitu|entregad|fornecid|erogat|\bcedut|afgegeven|geleverd|avgiv|avgitt|afgivet|geliefert|abgegeben|delivered|oddan|dodan|luovutet/;
@@ -202,7 +206,8 @@ export function carrierOfWords(words: string): Energy | undefined {
 }
 
 /** Which way it goes; what is drawn goes before what is made, since "from the grid" may stand beside "solar". */
-function electricityOfWords(words: string): Energy | undefined {
+function electricityOfWords(said: string): Energy | undefined {
+  const words = said.replace(NOT_THERE, ' ');
   if (GIVEN.test(words) && OF_HEATING.test(words) && !ELECTRIC.test(words))
     return { carrier: 'heat', seriesRole: 'heat-output' };
   if (SENT_OUT.test(words)) return { carrier: 'electricity', seriesRole: 'export' };

@@ -3,7 +3,7 @@ import type { RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees } from '../terms/units.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
 import { isTotal, namesOf } from './column-words.ts';
-import { GIVEN, HEAT_PUMP, plainWords } from './headings.ts';
+import { GIVEN, HEAT_PUMP, OF_HEATING, plainWords } from './headings.ts';
 import { USED } from './log-headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
@@ -19,8 +19,7 @@ export function logColumns(found: readonly ColumnFacts[]): ColumnFacts[] | undef
     const own = energies.filter(pick);
     const inKWh = own.filter((c) => c.meaning.unit === 'kWh');
     const pool = inKWh.length > 0 ? inKWh : own;
-    const totals = pool.filter(isTotal);
-    return totals.length > 0 ? totals.slice(0, 1) : pool;
+    return [...totalsOf(pool)];
   };
   const heat = of((c) => c.meaning.carrier === 'heat');
   const electricity = of((c) => c.meaning.carrier === 'electricity');
@@ -41,8 +40,13 @@ export function heatAlone(found: readonly ColumnFacts[], hasMachine: boolean): C
     return undefined;
   const inKWh = heat.filter((c) => c.meaning.unit === 'kWh');
   const pool = inKWh.length > 0 ? inKWh : heat;
-  const total = pool.find((c) => isTotal(c));
-  return [...(total ? [total] : pool), ...water, ...outdoor];
+  return [...totalsOf(pool), ...water, ...outdoor];
+}
+
+/** The totals where there are any; those of heating and of hot water alone are parts, and each circuit may have its own. */
+function totalsOf(pool: readonly ColumnFacts[]): readonly ColumnFacts[] {
+  const wholes = pool.filter((c) => isTotal(c) && !OF_HEATING.test(plainWords(c.heading)));
+  return wholes.length > 0 ? wholes : pool;
 }
 
 /** Flow, return and source of the machine: the first column of each. */

@@ -33,7 +33,7 @@ import type { Sheet } from './sheet.ts';
 import { statedCarrier, statedUnit, unitsByRow, unitWords } from './stated-energy.ts';
 import { pulsesSaid, saysTenths, wayOfFileName } from './titles.ts';
 import { columnName } from './value-cells.ts';
-import { APPLIANCE, DRAWN, ELECTRIC, MADE, MADE_HERE, POWER, WAY } from './vocabulary.ts';
+import { APPLIANCE, DRAWN, ELECTRIC, MADE, MADE_HERE, POWER, WAY, WHOLE_HOME } from './vocabulary.ts';
 import { withoutPeople } from './without-people.ts';
 
 export interface Quantity {
@@ -199,7 +199,9 @@ function settleRole(
   if (choices.role === undefined && mayBeSentOut(sheet, column, role, said?.carrier))
     book.add('direction-asked', 'question', { column: name });
   const byName =
-    choices.role === undefined && role === 'import' && !book.has('direction-asked') && wayByName(sheet, column);
+    choices.role === undefined &&
+    !book.has('direction-asked') &&
+    (role === 'import' ? wayByName(sheet, column) : role === 'generation' && saysUsed(column) && role);
   if (byName) book.add('direction-of-name-asked', 'question', { column: name, expected: byName });
   // What counts in no sum may be of anything.
   const isAside = (ofFile.besideOf?.[name] ?? ofFile.beside) === 'aside';
@@ -322,6 +324,12 @@ function wayByName(sheet: Sheet, column: ColumnFacts): SeriesRole | undefined {
 /** Beside amounts they are those of a car. */
 const OF_CHARGING =
   /\b(charge ?points?|charging ?(points?|sessions?|stations?)|(car |ev )?chargers?|sessions?|vehicles?|wall ?box)\b/;
+
+/** "Solar consumption" was made, or used, or is all that a home with panels takes. */
+function saysUsed({ heading }: ColumnFacts): boolean {
+  const words = plainWords(heading);
+  return (USED.test(words) || WHOLE_HOME.test(words)) && !/generat|erzeug|generac/.test(words) && !MADE.test(words);
+}
 
 const USED = /usage|\buse|consum|import|verbrauch|purchase/;
 /** With such words it is what was done with the file. */

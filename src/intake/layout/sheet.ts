@@ -421,13 +421,19 @@ function nameEnds(table: Table, rows: readonly number[], columns: readonly Colum
  * Among several date columns the one named as start comes first, then one named as date, then the leftmost. Where rows
  * share their day and a moment stands beside it, the moment tells them apart.
  */
+const OF_ISSUE =
+  /\b(bill|invoice|issued?|created?|printed|paid|payment|due|posted|statement|upload\w*|export(ed)?|download\w*|rechnungs ?datum|facture|factura|fattura|factuur\w*|faktura\w*)\b(?! ?period)/;
+
 function preferredDate(
   table: Table,
   rows: readonly number[],
   columns: readonly ColumnFacts[],
   dateColumn: number,
 ): number {
-  const dates = columns.filter(isDateColumn);
+  const all = columns.filter(isDateColumn);
+  // When a bill or a file was made says least of when something was used.
+  const own = all.filter((c) => c.meaning.role !== 'to' && !OF_ISSUE.test(plainWords(c.heading)));
+  const dates = own.length > 0 ? own : all;
   const named = dates.find((c) => c.meaning.role === 'from') ?? dates.find((c) => c.meaning.role === 'stamp');
   const other = dates.find((c) => c.meaning.role !== 'to');
   const best = named ?? other;

@@ -211,12 +211,17 @@ function byLengths(
 /** A bill is written after what it is for. */
 const OF_BILL = /\b(bill|invoice|statement)\b|rechnungs?datum|facture|factura|fattura|factuur|faktura/;
 
+/** A reading closes what was used before it. */
+const OF_A_READING =
+  /\bread(ing)? date\b|\bdate (of )?(meter )?read|ables(e|ung)|releve|lectura|lettura|odczyt|odect|aflaesning|avlasning|avlesning|leitura/;
+
 /** What the words above the dates say of them. */
 function sideOfHeading({ columns, dateColumn }: Sheet): 'start' | 'end' | undefined {
   const column = columns[dateColumn];
   const role = column?.meaning.role;
   if (role === 'from' || role === 'to') return role === 'from' ? 'start' : 'end';
-  return OF_BILL.test(plainWords(column?.heading ?? '')) ? 'end' : undefined;
+  const words = plainWords(column?.heading ?? '');
+  return OF_BILL.test(words) || OF_A_READING.test(words) ? 'end' : undefined;
 }
 
 /** Dates that all fall on the first, or all on the last day of successive months, name calendar months. */

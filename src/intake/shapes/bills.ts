@@ -63,7 +63,7 @@ export const bills: IntakeShape = {
     countByLocalDays(dates, choices, context.zone, book);
     explainStrays(sheet, dates, book);
     const toColumn = choices.columns?.to ?? stepOf(sheet).toColumn;
-    const extremes = choices.columns?.value === undefined ? findExtremes(sheet) : undefined;
+    const extremes = choices.columns?.value === undefined ? findExtremes(sheet, book) : undefined;
     const columns = dates.count === 0 ? [] : extremes ? [extremes.maximum] : energyColumns(input, [column, toColumn]);
     if (columns.length === 0) {
       book.add(dates.count === 0 ? 'no-readable-rows' : 'no-numbers', 'refusal', { column: columnName(sheet, column) });

@@ -13,7 +13,6 @@ import { estimatedRows, findQualityColumn } from '../layout/quality-marks.ts';
 import { countByLocalDays, type Dates, readDates, settleDayFirst } from '../layout/read-dates.ts';
 import { remarkRising } from '../layout/rising.ts';
 import { convertAll, type Quantity, settleUnit } from '../layout/settle-unit.ts';
-import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { columnName, readAmounts, readValues, settleDecimals } from '../layout/value-cells.ts';
 import { dayPicture, daySeries } from '../periods/day-series.ts';
@@ -51,7 +50,7 @@ export const daily: IntakeShape = {
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
     const dates = readDates(sheet, column, undefined, dayFirst, context.zone, context.onProgress);
     explainStrays(sheet, dates, book);
-    const extremes = choices.columns?.value === undefined && !hasEnergy(sheet) ? findExtremes(sheet) : undefined;
+    const extremes = choices.columns?.value === undefined ? findExtremes(sheet, book) : undefined;
     const columns = extremes
       ? [extremes.maximum]
       : seriesColumns(sheet, choices, [column, stepOf(sheet).toColumn], book);
@@ -140,12 +139,6 @@ export const daily: IntakeShape = {
     };
   },
 };
-
-/** Beside what was used the weather is passed over. */
-const hasEnergy = (sheet: Sheet): boolean =>
-  quantityColumns(sheet, [sheet.dateColumn]).some(
-    ({ meaning: { unit, role } }) => unit !== undefined && role === 'value' && !isOfDegrees(unit),
-  );
 
 function screen(
   { sheet, book }: ShapeInput,

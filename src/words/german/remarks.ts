@@ -296,8 +296,8 @@ export const REMARKS: Catalogue = {
     '{at}: Der Zähler wurde am {from} getauscht ({words}), und der letzte Stand des alten liegt vor. Kein Verbrauch geht verloren.{alike}',
   '{file}: {record} says the same as {names} day by day, so it was left out and nothing counts twice.':
     '{file}: {record} sagt Tag für Tag dasselbe wie {names}. Es bleibt weg, damit nichts doppelt zählt.',
-  '{file} has temperatures of several places or kinds ({names}). Keep the rows of one of them, then add the file again.':
-    '{file} hat Temperaturen mehrerer Orte oder Arten ({names}). Behalten Sie die Zeilen von einer davon und fügen Sie die Datei dann noch einmal hinzu.',
+  '{file} has temperatures of several places or kinds ({names}). Keep the rows or columns of one of them, then add the file again.':
+    '{file} hat Temperaturen mehrerer Orte oder Arten ({names}). Behalten Sie die Zeilen oder Spalten von einer davon und fügen Sie die Datei dann noch einmal hinzu.',
   '{file} says that readings are multiplied by {found}. Multiply them in the file and take that factor out, or give the use instead.':
     'Nach {file} sind die Stände mit {found} malzunehmen. Nehmen Sie sie in der Datei mal und den Faktor heraus, oder geben Sie den Verbrauch an.',
   '{file} has too few readings of the counter. Two are needed to know what was used.':

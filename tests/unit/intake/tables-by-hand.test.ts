@@ -596,3 +596,59 @@ describe('a column of an energy or a way of its own', () => {
     expect(series).toEqual(['outdoor-temperature weather 2025-01-01 2025-03-02 7.0']);
   });
 });
+
+describe('of two that fit none is taken by its place', () => {
+  const ofDays = (heading: string, ...adds: number[]) =>
+    lines(
+      `date,${heading}`,
+      many(60, (i) => [dayOf2025(i), ...adds.map((add) => 5 + (i % 5) + add)].join(',')),
+    );
+  const measured = { choices: { weatherMeasured: true } };
+  test('the lowest at the ground is not that of the air', () => {
+    const { series } = read(ofDays('tmax,grass min,tmin', 4, -9, -4), measured);
+    expect(series).toEqual(['outdoor-temperature weather 2025-01-01 2025-03-02 7.0']);
+  });
+  test('two stations side by side are refused', () => {
+    const { refused } = read(ofDays('Hill max °C,Hill min °C,Valley max °C,Valley min °C', 2, -6, 9, -16));
+    expect(refused).toEqual(['places-several']);
+  });
+  test('a column between highest and lowest is the mean, whatever it is called', () => {
+    const { series } = read(ofDays('hőm max °C,középhőm °C,hőm min °C', 4, 0, -5), measured);
+    expect(series).toEqual(['outdoor-temperature weather 2025-01-01 2025-03-02 7.0']);
+  });
+  test('of heating and of hot water each has its total', () => {
+    const { series } = read(
+      ofDays('Heating heat total (kWh),Hot water heat total (kWh),Electricity total (kWh),COP', 20, 3, 5, 0),
+    );
+    expect(series.map((one) => one.split(' ')[1])).toEqual(['heat-output', 'heat-output', 'heat-pump']);
+  });
+  test('beside what was used the temperatures of a month are passed over', () => {
+    const { series } = read(
+      lines(
+        'Month,Electricity (kWh),Max,Min',
+        many(6, (i) => `2025-0${i + 1},${400 - 30 * i},${8 + i},${i}`),
+      ),
+    );
+    expect(series).toEqual(['electricity import 2025-01-01 2025-07-01 1950.0']);
+  });
+  test('a reading closes what was used before it, and the day of the bill is not its day', () => {
+    const { series, noted } = read(
+      lines(
+        'Bill date,Read date,Electricity (kWh)',
+        many(6, (i) => `2025-0${i + 1}-12,2025-0${i + 1}-01,${400 - 30 * i}`),
+      ),
+    );
+    expect(series).toEqual(['electricity import 2025-01-01 2025-06-01 1550.0']);
+    expect(noted).toContain('period-by-end-date');
+  });
+  test.each([
+    ['Solar consumption (kWh)', ['direction-of-name-asked']],
+    ['House use of PV home (kWh)', ['direction-of-name-asked']],
+    ['Electricity without solar (kWh)', ['word-asked']],
+    ['no_pv_house_consumption_kwh', ['carrier-guessed']],
+    ['Solar generation (kWh)', []],
+  ])('%s', (heading, questions) => {
+    const days = many(40, (i) => `${dayOf2025(i)},${9 + (i % 4)}`);
+    expect(read(lines(`date,${heading}`, days)).asked).toEqual(questions);
+  });
+});
