@@ -2,6 +2,7 @@
 import type { Call, OpenHousehold } from '../../desk/contract.ts';
 import { DeskError } from '../../desk/desk-error.ts';
 import type { Household } from '../../model/shapes/household.ts';
+import { joinChanges } from './join-changes.ts';
 import { createKeeper, type KeepStatus } from './keeper.ts';
 
 const KEEP_DELAY_MS = 400;
@@ -64,10 +65,14 @@ export function forgetUnkept(id: string): void {
   left.delete(id);
 }
 
+const isStale = (reason: unknown): boolean => reason instanceof DeskError && reason.code === 'stale';
+
 export function editHousehold(first: OpenHousehold, call: Call): HouseholdBeingEdited {
   const { id } = first.household;
   let state: OpenState = { open: first, status: { kind: 'kept' } };
   let revision = first.revision;
+  /** As it was kept last, as far as this window knows. */
+  let base = first.household;
   /** Changes made since "take theirs" was pressed. */
   let since: Patch[] | null = null;
   const listeners = new Set<() => void>();
@@ -77,17 +82,42 @@ export function editHousehold(first: OpenHousehold, call: Call): HouseholdBeingE
   };
   const keeper = createKeeper<Household>({
     async save(household) {
-      revision = (await call('household.save', { household, revision })).revision;
+      try {
+        revision = (await call('household.save', { household, revision })).revision;
+        base = household;
+      } catch (reason) {
+        if (!isStale(reason) || !(await saveJoined(household))) throw reason;
+      }
     },
     join: (_earlier, later) => later,
-    isConflict: (reason) => reason instanceof DeskError && reason.code === 'stale',
+    isConflict: isStale,
     onStatus: (status) => show({ status }),
     delayMs: KEEP_DELAY_MS,
   });
   const take = (theirs: OpenHousehold, household: Household) => {
     revision = theirs.revision;
+    base = theirs.household;
     show({ open: { ...theirs, household } });
   };
+  /** After another window kept its own: both together, where they touch different things; else nothing is kept. */
+  async function saveJoined(household: Household): Promise<boolean> {
+    const theirs = await call('household.open', { id });
+    const joined = joinChanges(base, household, theirs.household);
+    if (joined === null) return false;
+    try {
+      const kept = await call('household.save', { household: joined, revision: theirs.revision });
+      // What was changed here meanwhile goes on from both; where it touches theirs, the next save asks.
+      const shown = joinChanges(household, state.open.household, joined);
+      if (shown === null) return true;
+      take({ ...theirs, household: joined, revision: kept.revision }, shown);
+      if (keeper.waiting() !== null) keeper.change(shown);
+      return true;
+    } catch (reason) {
+      // Kept by the other window again since it was read.
+      if (isStale(reason)) return saveJoined(household);
+      throw reason;
+    }
+  }
 
   const edited: HouseholdBeingEdited = {
     read: () => state,

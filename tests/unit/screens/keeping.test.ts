@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { type Call, type OpenHousehold, Settings } from '../../../src/desk/contract.ts';
 import { DeskError } from '../../../src/desk/desk-error.ts';
-import { emptyHousehold } from '../../../src/model/shapes/household.ts';
+import { emptyHousehold, type Household } from '../../../src/model/shapes/household.ts';
 import { keepSettings } from '../../../src/screens/settings/kept-settings.ts';
 import { isAllKept, keepAll } from '../../../src/screens/state/keeper.ts';
 import {
@@ -226,12 +226,9 @@ describe('a household', () => {
   test('a change made elsewhere is a conflict until one of the two is chosen; what was changed since stays', async () => {
     const { desk, open, call } = deskOf([]);
     const edited = editHousehold(open(), call);
-    const elsewhere = () => {
-      desk.household = { ...desk.household, name: 'Elsewhere' };
+    const choose = async (name: string, way: () => Promise<void>) => {
+      desk.household = { ...desk.household, name };
       desk.revision += 1;
-    };
-    const choose = async (way: () => Promise<void>) => {
-      elsewhere();
       edited.change((household) => ({ ...household, name: 'Mine' }));
       await vi.advanceTimersByTimeAsync(1000);
       expect(edited.read().status.kind).toBe('conflict');
@@ -243,7 +240,76 @@ describe('a household', () => {
       expect(desk.household).toEqual(edited.read().open.household);
       return desk.household;
     };
-    expect(await choose(edited.takeTheirs)).toMatchObject({ name: 'Elsewhere', jobNumber: 'J1' });
-    expect(await choose(edited.keepMine)).toMatchObject({ name: 'Mine', jobNumber: 'J1' });
+    expect(await choose('Elsewhere', edited.takeTheirs)).toMatchObject({ name: 'Elsewhere', jobNumber: 'J1' });
+    expect(await choose('Elsewhere again', edited.keepMine)).toMatchObject({ name: 'Mine', jobNumber: 'J1' });
+  });
+
+  /** Each window changes things of its own, in any order and on a slow desk that never refuses. */
+  test('two windows that change different things keep all of both', () =>
+    fc.assert(
+      fc.asyncProperty(
+        fc.array(
+          fc.record({
+            window: fc.constantFrom(0, 1),
+            field: fc.constantFrom(0, 1, 2),
+            number: fc.integer({ min: 1, max: 9 }),
+            ms: fc.integer({ min: 0, max: 900 }),
+          }),
+          { maxLength: 12 },
+        ),
+        answers,
+        async (steps, answers) => {
+          const { desk, open, call } = deskOf(answers.map((one) => ({ ...one, refused: false })));
+          const windows = [editHousehold(open(), call), editHousehold(open(), call)];
+          const text = (number: number) => String(number);
+          const typed = (value: number) => ({ value, grade: 'measured' as const, origin: 'typed' });
+          const changes = [
+            [
+              (n: number, home: Household) => ({ ...home, notes: text(n) }),
+              (n: number, home: Household) => ({ ...home, home: { ...home.home, people: typed(n) } }),
+              (n: number, home: Household) => ({ ...home, machine: { ...home.machine, flowC: typed(40 + n) } }),
+            ],
+            [
+              (n: number, home: Household) => ({ ...home, jobNumber: text(n) }),
+              (n: number, home: Household) => ({ ...home, home: { ...home.home, floorAreaM2: typed(n) } }),
+              (n: number, home: Household) => ({ ...home, heat: n % 2 === 0 ? {} : { roomC: typed(15 + n) } }),
+            ],
+          ] as const;
+          let wanted = desk.household;
+          for (const { window, field, number, ms } of steps) {
+            const change = (home: Household): Household => changes[window]![field]!(number, home);
+            wanted = change(wanted);
+            windows[window]!.change(change);
+            await vi.advanceTimersByTimeAsync(ms);
+          }
+          await vi.advanceTimersByTimeAsync(60_000);
+          expect(windows.map((one) => one.read().status.kind)).toEqual(['kept', 'kept']);
+          expect(desk.household).toEqual(wanted);
+        },
+      ),
+      { numRuns: 200 },
+    ));
+
+  test.each<[string, (home: Household) => Household]>([
+    ['an offer and its machine', (home) => ({ ...home, offer: { id: 'o', name: 'Other' } })],
+    ['a tariff and what is paid by it', (home) => ({ ...home, tariffs: [], prices: { electricityTariffId: 't' } })],
+    ['one field', (home) => ({ ...home, home: { ...home.home, postcode: 'AB1' } })],
+  ])('%s changed in both is asked about, and nothing is lost before that', async (name, theirs) => {
+    const { desk, open, call } = deskOf([]);
+    const edited = editHousehold(open(), call);
+    desk.household = theirs(desk.household);
+    desk.revision += 1;
+    const elsewhere = desk.household;
+    edited.change((home) =>
+      name === 'one field'
+        ? { ...home, home: { ...home.home, postcode: 'CD2' } }
+        : name === 'an offer and its machine'
+          ? { ...home, machine: { ...home.machine, source: 'air' } }
+          : { ...home, prices: { gasTariffId: 'g' } },
+    );
+    await vi.advanceTimersByTimeAsync(2000);
+    expect(edited.read().status.kind).toBe('conflict');
+    expect(desk.household).toEqual(elsewhere);
+    await Promise.all([edited.takeTheirs(), vi.advanceTimersByTimeAsync(2000)]);
   });
 });
