@@ -14,6 +14,7 @@ import {
 } from './intake.ts';
 import { accountColumns } from './layout/account-columns.ts';
 import { askLeftOut } from './layout/ask-left-out.ts';
+import { askTitles } from './layout/ask-titles.ts';
 import { lacksYear } from './layout/date-parts.ts';
 import { evenUnits } from './layout/even-units.ts';
 import { remarkPreamble } from './layout/explain-strays.ts';
@@ -110,6 +111,7 @@ export function readFile(
       intervals: reading.intervals.filter(({ seriesId }) => !sums.has(seriesId)),
     };
   askLoneRegisters(sheet, reading.series, choices, book);
+  askTitles(sheet, reading.series, choices, book);
   const said = [
     fileName,
     ...sheet.preamble.map(({ text }) => text),

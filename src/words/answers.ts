@@ -10,7 +10,7 @@ type Key = keyof IntakeChoices;
 /** By the beginning of the remark's code; what a code of another name is answered with is a choice of columns. */
 const KEYS: readonly (readonly [code: RegExp, key: Key])[] = [
   [/^(unit-|degrees-|espi-type)/, 'unit'],
-  [/^carrier-/, 'carrier'],
+  [/^(carrier-|title-energy-)/, 'carrier'],
   [/^calorific-/, 'calorificMJPerM3'],
   [/^pulses-/, 'pulsesPerKWh'],
   [/^decimal-/, 'decimal'],
@@ -20,7 +20,7 @@ const KEYS: readonly (readonly [code: RegExp, key: Key])[] = [
   [/^to-inclusive/, 'toInclusive'],
   [/^register-/, 'shape'],
   [/^sheet-/, 'sheet'],
-  [/^(direction-|made-|part-|word-)/, 'role'],
+  [/^(direction-|title-way-|made-|part-|word-)/, 'role'],
   [/^net-/, 'net'],
   [/^own-use-/, 'ownUse'],
   [/^records-/, 'beside'],
@@ -63,7 +63,7 @@ export function unitsFor({ column, carrier }: Remark, { series }: Pick<IntakePre
 function taken(key: Key, { code, expected }: Remark, choices: IntakeChoices): unknown {
   if (key === 'net' || key === 'weatherMeasured' || key === 'dayFirst' || key === 'toInclusive')
     return choices[key] ?? true;
-  if (code === 'direction-of-name-asked') return expected;
+  if (code === 'direction-of-name-asked' || code === 'title-way-asked') return expected;
   if (key === 'role') return choices.role ?? 'import';
   // Amounts that only rise are a counter's far more often, and as amounts they come to many times the use.
   if (code === 'register-rising-asked') return 'counter';
@@ -73,7 +73,7 @@ function taken(key: Key, { code, expected }: Remark, choices: IntakeChoices): un
   return choices[key] ?? (expected !== undefined && Number.isFinite(number) ? number : expected);
 }
 
-const OF_ONE_COLUMN = /^(unit-(?!s)|degrees-|carrier-|pulses-|direction-|made-|part-|word-|net-|own-use-)/;
+const OF_ONE_COLUMN = /^(unit-(?!s)|degrees-|carrier-|pulses-|direction-|title-|made-|part-|word-|net-|own-use-)/;
 const OF_SEVERAL = /^(readings|days|counter|bills)/;
 
 /** Whether a question is about one record of several, so that its answer must not touch the others. */

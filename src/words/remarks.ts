@@ -269,6 +269,12 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'direction-of-name-asked': phrase(
     '{column} of {file} does not say where it went. By its name it was sent out, made at home or used by the heat pump. Choose.',
   ),
+  'title-energy-asked': phrase(
+    '{column} of {file} names one energy, and its name or title ({names}) names another. We took the one of the heading. Confirm it, or choose.',
+  ),
+  'title-way-asked': phrase(
+    '{column} of {file} says where the energy went, and its name or title ({names}) says otherwise. We took the heading. Confirm it, or choose.',
+  ),
   'net-asked': phrase(
     '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. They may be what was sent out into the grid, or faults. {said, select, yes {If they were sent out, this file cannot be used: over a day or more the two cannot be told apart. } other {}}Say which.',
   ),

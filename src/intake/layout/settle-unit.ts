@@ -33,7 +33,7 @@ import type { Sheet } from './sheet.ts';
 import { statedCarrier, statedUnit, unitsByRow, unitWords } from './stated-energy.ts';
 import { pulsesSaid, saysTenths, wayOfFileName } from './titles.ts';
 import { columnName } from './value-cells.ts';
-import { APPLIANCE, DRAWN, ELECTRIC, MADE, MADE_HERE, POWER, WAY, WHOLE_HOME } from './vocabulary.ts';
+import { APPLIANCE, DRAWN, ELECTRIC, MADE, MADE_HERE, POWER, USED, WAY, WHOLE_HOME } from './vocabulary.ts';
 import { withoutPeople } from './without-people.ts';
 
 export interface Quantity {
@@ -331,7 +331,6 @@ function saysUsed({ heading }: ColumnFacts): boolean {
   return (USED.test(words) || WHOLE_HOME.test(words)) && !/generat|erzeug|generac/.test(words) && !MADE.test(words);
 }
 
-const USED = /usage|\buse|consum|import|verbrauch|purchase/;
 /** With such words it is what was done with the file. */
 const ERRAND =
   /\b(data|csv|file|report|full) exports?\b|\bexport(s|ed)? ?(of|on|at|by|from|to|date|time|file|data|report|tool)\b|20\d\d/;

@@ -59,17 +59,31 @@ function oneCarrier(words: string): Energy | undefined {
 export function carrierOfTitles(sheet: Sheet): Energy | undefined {
   const ofFile = oneCarrier(fileWords(sheet));
   if (ofFile) return ofFile;
-  const speaking = linesOfData(sheet).filter(
-    (words) =>
-      [RECORD, AMOUNT, SENT_OUT, MADE, MADE_HERE, POWER].some((one) => one.test(words)) ||
-      words.replaceAll(BESIDE_THE_ENERGY, ' ').trim().split(/ +/).length <= 2 ||
-      /^(fuel|energy( type)?|commodity|utility|service|energieart|sparte|medium|energie|energia|energi|suministro|fornitura)\b/.test(
-        words,
-      ),
-  );
-  const said = speaking.flatMap((words) => oneCarrier(words) ?? []);
+  const said = linesOfData(sheet)
+    .filter(isSpeaking)
+    .flatMap((words) => oneCarrier(words) ?? []);
   return said.every(({ carrier }) => carrier === said[0]!.carrier) ? said[0] : undefined;
 }
+
+/** Whether a line speaks of the data. */
+const isSpeaking = (words: string): boolean =>
+  [RECORD, AMOUNT, SENT_OUT, MADE, MADE_HERE, POWER].some((one) => one.test(words)) ||
+  words.replaceAll(BESIDE_THE_ENERGY, ' ').trim().split(/ +/).length <= 2 ||
+  /^(fuel|energy( type)?|commodity|utility|service|energieart|sparte|medium|energie|energia|energi|suministro|fornitura)\b/.test(
+    words,
+  );
+
+/** A title has few words; a longer line tells of many things. */
+const WORDS_OF_TITLE = 5;
+
+/** What the name of the file and each title of the data say by themselves that it is of, with their words. */
+export const energiesOfTitles = (sheet: Sheet): readonly (Energy & { readonly words: string })[] =>
+  [fileWords(sheet), ...linesOfData(sheet).filter((words) => isSpeaking(words) && !/\bsent to\b/.test(words))]
+    .filter((words, i) => i === 0 || words.split(/ +/).length <= WORDS_OF_TITLE)
+    .flatMap((words) => {
+      const energy = oneCarrier(words);
+      return energy ? [{ ...energy, words }] : [];
+    });
 
 /** Where the energy went by the name of the file alone; undefined where it names no way or another energy. */
 export function wayOfFileName(sheet: Sheet): SeriesRole | undefined {

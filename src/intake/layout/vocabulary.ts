@@ -139,6 +139,9 @@ export const DRAWN = any(
     '(?<![a-z])p ?\\+(?= ?($|[\\[(]))',
   ),
 );
+/** Used in the home, in words of its own; "import" is what was done with a file as well. */
+export const USED =
+  /usage|\buse|consum|import(?!e)|verbrauch|purchase|verbruik|forbrug|forbruk|consommation|zuzyci|spotreb|kulutus/;
 /** Codes of the two ways, drawn and sent out, that mean so beside each other only. */
 export const PARTNER_CODES: readonly (readonly [drawn: string, sentOut: string])[] = [
   ['delivered', 'received'],

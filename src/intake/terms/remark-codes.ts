@@ -68,6 +68,8 @@ export const REMARK_CODES = [
   'several-series',
   'direction-asked',
   'direction-of-name-asked',
+  'title-energy-asked',
+  'title-way-asked',
   'made-asked',
   'made-by-day-asked',
   'net-asked',

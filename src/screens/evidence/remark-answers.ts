@@ -126,6 +126,15 @@ function answersOfForm(remark: Remark, preview: IntakePreview): readonly Answer[
         choice: { carrier },
         holds: (choices.carrier ?? remark.expected) === carrier,
       }));
+    case 'title-energy-asked':
+      return [
+        ...PRICED_CARRIERS.map((carrier) => ({
+          label: say(CARRIER_WORDS[carrier]),
+          choice: { carrier },
+          holds: remark.expected === carrier,
+        })),
+        { label: WAYS['heat-pump'](), choice: { carrier: 'electricity', role: 'heat-pump' }, holds: false },
+      ];
     case 'unit-guessed':
     case 'unit-doubtful':
     case 'unit-price-asked':
@@ -168,6 +177,7 @@ function answersOfRecord(remark: Remark, preview: IntakePreview): readonly Answe
     case 'direction-asked':
       return wayAnswers(['import', 'export'], choices);
     case 'direction-of-name-asked':
+    case 'title-way-asked':
       return wayAnswers(['import', 'export', 'generation', 'heat-pump'], choices);
     case 'made-by-day-asked':
       return wayAnswers(['import', 'export', 'generation'], choices);

@@ -588,6 +588,10 @@ export const REMARKS: Catalogue = {
     '{file} sagt nicht, ob {column} alles ist, was im Haus erzeugt wird, oder nur, was eingespeist wird. Wir haben es als eingespeist genommen. Bestätigen Sie das oder wählen Sie.',
   '{file} does not say clearly whether {column} was bought or sent out. We took it as bought. Confirm it, or choose what the home sends out.':
     '{file} sagt nicht klar, ob {column} gekauft oder eingespeist wurde. Wir haben es als gekauft genommen. Bestätigen Sie das oder wählen Sie, was das Haus einspeist.',
+  '{column} of {file} names one energy, and its name or title ({names}) names another. We took the one of the heading. Confirm it, or choose.':
+    '{column} von {file} nennt eine Energie, der Name oder Titel ({names}) eine andere. Wir nahmen die der Überschrift. Bestätigen Sie das, oder wählen Sie.',
+  '{column} of {file} says where the energy went, and its name or title ({names}) says otherwise. We took the heading. Confirm it, or choose.':
+    '{column} von {file} sagt, wohin die Energie ging, der Name oder Titel ({names}) sagt es anders. Wir nahmen die Überschrift. Bestätigen Sie das, oder wählen Sie.',
   '{column} of {file} does not say where it went. By its name it was sent out, made at home or used by the heat pump. Choose.':
     '{column} von {file} sagt nicht, wohin der Strom ging. Dem Namen nach wurde er eingespeist, im Haus erzeugt oder von der Wärmepumpe verbraucht. Wählen Sie.',
   '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. They may be what was sent out into the grid, or faults. {said, select, yes {If they were sent out, this file cannot be used: over a day or more the two cannot be told apart. } other {}}Say which.':

@@ -84,7 +84,19 @@ describe('what the header says, holds', () => {
     ['electricity export.csv', 'Electricity (kWh)', ['direction-of-name-asked']],
     ['heat pump.csv', 'Electricity used (kWh)', ['direction-of-name-asked']],
     ['heat pump.csv', 'Heat pump electricity (kWh)', []],
-    ['feed-in.csv', 'Grid import (kWh)', []],
+    ['feed-in.csv', 'Grid import (kWh)', ['title-way-asked']],
+    ['Einspeisung.csv', 'Electricity used (kWh)', ['title-way-asked']],
+    ['overskudsproduktion el.csv', 'Elforbrug (kWh)', ['title-way-asked']],
+    ['teruglevering.csv', 'Stroomverbruik (kWh)', ['title-way-asked']],
+    ['excedentes.csv', 'Consumo electricidad (kWh)', ['title-way-asked']],
+    ['netzbezug.csv', 'Einspeisung (kWh)', ['title-way-asked']],
+    ['heat pump.csv', 'Gas (kWh)', ['title-energy-asked']],
+    ['consommation gaz.csv', 'Electricité (kWh)', ['title-energy-asked']],
+    ['consumo gas naturale.csv', 'Energia elettrica (kWh)', ['title-energy-asked']],
+    ['heating.csv', 'Gas (kWh)', []],
+    ['gas and electricity.csv', 'Gas (kWh)', []],
+    ['Solar House.csv', 'Electricity used (kWh)', []],
+    ['solar 3.csv', 'Solar export (kWh)', []],
     ['electricity import.csv', 'Electricity (kWh)', []],
     ['meter data export.csv', 'Electricity (kWh)', []],
   ])('of %s, “%s” asks %j', (file, heading, open) => {
@@ -100,6 +112,15 @@ describe('what the header says, holds', () => {
     const rows = rowsOf(20, 1440, (at) => `${day(at)},18,10,31`);
     const head = `Date,${heading} (kWh),Heat pump electricity (kWh),Heat output (kWh)`;
     expect(read([head, ...rows]).series[0]).toMatch(new RegExp(`^electricity ${role} `));
+  });
+  test('a title that names another energy is asked about, until it is said or another column has it', () => {
+    const rows = rowsOf(20, 1440, (at) => `${day(at)},8`);
+    const titled = ['Gas used by day', 'Date,Electricity (kWh)', ...rows];
+    expect(read(titled).open).toEqual(['title-energy-asked']);
+    for (const said of [{ carrier: 'gas' }, { carrier: 'electricity' }, { role: 'heat-pump' }] as const)
+      expect(read(titled, said).open).toEqual([]);
+    const both = ['Gas used by day', 'Date,Electricity (kWh),Gas (kWh)', ...rows.map((row) => `${row},9`)];
+    expect(read(both).open).toEqual([]);
   });
   test('a report generated on a day is of use', () => {
     const rows = rowsOf(96, 30, (at) => `${iso(at)};500`);
