@@ -84,7 +84,11 @@ function isOfItsYear(words: string): boolean {
 
 /** The only year that lines about the data name: no day of printing, no year of a boiler. */
 export const yearOfTitles = (titles: readonly string[]): string | undefined =>
-  onlyYear(titles.filter((title) => isOfItsYear(plainWords(title))).map((title) => title.replaceAll('_', ' ')));
+  onlyYear(
+    titles
+      .filter((title) => /(19|20)\d\d/.test(title) && isOfItsYear(plainWords(title)))
+      .map((title) => title.replaceAll('_', ' ')),
+  );
 
 /** Months or quarters by name below "Month 2025", or below a title that names their year; the year goes to each. */
 export function joinYearAbove(table: Table): Table | undefined {

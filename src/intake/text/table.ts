@@ -49,6 +49,8 @@ const SPACE = 32;
 const HARD_SPACE = 160;
 /** A cell over more lines than this is a stray quote, not a cell. */
 const MAX_LINES_IN_CELL = 20;
+/** More blank cells at the end of a row than this are the width of a spreadsheet, not columns of the file. */
+const MOST_BLANK = 100;
 /** Offsets of more cells than this would not fit in the memory we allow an import. */
 export const MAX_CELLS = 12_000_000;
 
@@ -80,7 +82,7 @@ export function splitTable(
     if (rows % ROWS_A_STEP === 0) onProgress?.(at / end);
     const rowFirst = cells;
     const rowLine = line;
-    let anything = false;
+    let filled = cells;
     for (;;) {
       if (cells >= cellFrom.length) {
         if (cells >= MAX_CELLS) return undefined;
@@ -108,8 +110,8 @@ export function splitTable(
       }
       cellFrom[cells] = from;
       cellTo[cells] = to;
-      if (to > from) anything = true;
       cells++;
+      if (to > from) filled = cells;
       if (at < end && codes[at] === between) {
         at++;
         continue;
@@ -122,7 +124,8 @@ export function splitTable(
       at++;
       line++;
     }
-    if (anything) {
+    if (cells - filled > MOST_BLANK) cells = filled;
+    if (filled > rowFirst) {
       rowStart[rows] = rowFirst;
       lineOfRow[rows] = rowLine;
       rows++;
@@ -211,7 +214,7 @@ export function cellAt(table: Table, row: number, column: number): number {
 }
 
 /** No date, figure or note is longer; a file of quotation marks alone is one cell of millions. */
-const LONGEST_CELL = 10_000;
+const LONGEST_CELL = 1000;
 
 /** The cell as text, without quotes and outer spaces; empty where the row is too short. */
 export function cellText(table: Table, row: number, column: number): string {

@@ -12,6 +12,13 @@ import { rowTexts, splitTable } from '../../../src/intake/text/table.ts';
 import { kWhPerUnit } from '../../../src/reference/fuels.ts';
 import { cpuMs } from '../cpu-ms.ts';
 
+const CONTEXT = {
+  zone: 'Europe/London',
+  today: '2026-11-25',
+  kWhPerUnit,
+  gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
+};
+
 const rowsOf = (text: string, separator = ',') => {
   const table = splitTable(text, separator, 0)!;
   return Array.from({ length: table.rowCount }, (_, row) => rowTexts(table, row));
@@ -85,7 +92,7 @@ describe('JSON too deep to be read', () => {
 describe('rows and cells', () => {
   test('of a file of quotation marks alone, one cell of millions, no more is looked at than any cell has', () => {
     const [row] = rowsOf('"'.repeat(15 * 1024 * 1024));
-    expect(row!.map((cell) => cell.length)).toEqual([5000]);
+    expect(row!.map((cell) => cell.length)).toEqual([500]);
   });
 
   test.each<[string, string, string[][]]>([
@@ -130,6 +137,23 @@ describe('rows and cells', () => {
   ])('%s', (_, text, rows) => {
     expect(rowsOf(text)).toEqual(rows);
   });
+  test('of the width of a spreadsheet that rows are filled up to, no cell is kept', () => {
+    const width = ';'.repeat(16_382);
+    expect(rowsOf(`date;kWh${width}\n2025-01-01;5${width}\n2025-01-02;${width}\n`, ';')).toEqual([
+      ['date', 'kWh'],
+      ['2025-01-01', '5'],
+      ['2025-01-02'],
+    ]);
+    expect(rowsOf('a;b;;;\n', ';')).toEqual([['a', 'b', '', '', '']]);
+  });
+
+  test('a file that is a million separators takes time in proportion: three seconds of the processor at most', () => {
+    const bytes = new TextEncoder().encode(`date;kWh${';'.repeat(1_000_000)}\n2025-01-01;5\n2025-02-01;6\n`);
+    const begun = cpuMs();
+    readFile('wide.csv', bytes, {}, CONTEXT);
+    expect(cpuMs() - begun).toBeLessThan(3000);
+  });
+
   test('lines are counted through quoted line ends', () => {
     const table = splitTable('a\n"b\nc",d\n\ne', ',', 0)!;
     expect(Array.from(table.lineOfRow)).toEqual([1, 2, 5]);
@@ -152,17 +176,7 @@ describe('rows and cells', () => {
     );
     const bytes = new TextEncoder().encode(`"Start","Electricity kWh"\n${rows.join('\n')}`);
     const begun = cpuMs();
-    const { preview } = readFile(
-      'quoted.csv',
-      bytes,
-      {},
-      {
-        zone: 'Europe/London',
-        today: '2026-11-25',
-        kWhPerUnit,
-        gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
-      },
-    );
+    const { preview } = readFile('quoted.csv', bytes, {}, CONTEXT);
     expect(cpuMs() - begun).toBeLessThan(3000);
     expect(preview.series[0]?.present).toBe(100_000);
   });
