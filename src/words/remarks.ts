@@ -438,7 +438,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} is of another weather station than {names} ({expectedNames}). If both are near this home, it goes on. If {names} is the wrong one, remove that instead.',
   ),
   'records-counter-asked': phrase(
-    '{file} does not go on where {names} left the meter ({expectedNames}). If the meter of this home was changed, it goes on. If not, it is a further meter or of another home. If {names} is the wrong one, remove that instead.',
+    'The meter readings of {file} do not fit those of {names} ({expectedNames}). If the meter of this home was changed, it goes on. If not, it is a further meter or of another home. If {names} is the wrong one, remove that instead.',
   ),
   'records-level-asked': phrase(
     'Where {file} and {names} meet, the use of a day changes too much ({expectedNames} kWh). Check the units first. If this home did change so much, it goes on. If not, it is a further meter or of another home.',

@@ -4,7 +4,7 @@
  */
 import { compareDates, toDayNumber } from '../../model/calendar/civil.ts';
 import { areOtherRegisters, registerHours } from '../../model/evidence/register-hours.ts';
-import { LEAST_DAYS, perDay } from '../../model/evidence/rivals.ts';
+import { findRivals, LEAST_DAYS, perDay } from '../../model/evidence/rivals.ts';
 import type { BillMeter } from '../../model/shapes/bill.ts';
 import { type Evidence, isTemperature, type Remark, type Series, standsBeside } from '../../model/shapes/evidence.ts';
 import { registerName } from './register-name.ts';
@@ -85,10 +85,10 @@ function byMeter(stretches: readonly Stretch[]): Stretch[][] {
       meters.find((meter) =>
         meter.some((other) => compareNumbers(other, one) === 'same' && !compareRates(other, one)),
       ) ??
-      meters.findLast((meter) => meter.some((other) => meet(other, one))) ??
+      meters.findLast((meter) => meter.some((other) => meet(other, one) && !compareMet(other, one))) ??
       meters.findLast(
         (meter) =>
-          !meter.some((other) => compareRates(other, one) ?? compareNumbers(other, one)) &&
+          !meter.some((other) => compareRates(other, one) ?? compareNumbers(other, one) ?? compareMet(other, one)) &&
           !compareCourse(meter.at(-1)!, one),
       );
     if (known) known.push(one);
@@ -102,7 +102,7 @@ function differenceOf(a: Stretch, b: Stretch): Difference | undefined {
   const byRate = compareRates(before, after);
   if (byRate) return byRate;
   const byNumber = compareNumbers(before, after);
-  return byNumber === 'same' ? undefined : (byNumber ?? compareCourse(before, after));
+  return byNumber === 'same' ? undefined : (byNumber ?? compareMet(before, after) ?? compareCourse(before, after));
 }
 
 /** On days that both tell of they agree, or it is asked what they are beside each other. */
@@ -121,6 +121,64 @@ function compareRates(a: Stretch, b: Stretch): Difference | undefined {
   const areOther = mine.every((one) => theirs.every((other) => areOtherRegisters(one, other)));
   return areOther ? { code: 'records-register-asked', expected: `${mine[0]} → ${theirs[0]}` } : undefined;
 }
+
+/**
+ * Of two that tell of the same days: alike in what they make of them, they may be of two homes that are alike. Where
+ * they are not, it is asked what they are beside each other.
+ */
+function compareMet(a: Stretch, b: Stretch): Difference | undefined {
+  if (!meet(a, b) || isTemperature(a.series[0]!.carrier)) return undefined;
+  const byNumber = compareNumbers(a, b);
+  if (byNumber === 'same') return undefined;
+  const why = byNumber ?? compareReadings(a, b);
+  return why && findRivals([...a.series, ...b.series]).length === 0 ? why : undefined;
+}
+
+interface ReadingOn {
+  readonly key: string;
+  readonly on: string;
+  readonly reading: number;
+}
+
+/** One counter stands at one number on a day: most readings of one have to lie between those of the other. */
+function compareReadings(a: Stretch, b: Stretch): Difference | undefined {
+  const ours = Map.groupBy(readingsOf(a), ({ key }) => key);
+  for (const [key, theirs] of Map.groupBy(readingsOf(b), (one) => one.key)) {
+    const own = (ours.get(key) ?? []).toSorted((x, y) => compareDates(x.on, y.on));
+    // A meter that was changed on the way tells nothing of another.
+    if (own.some(({ reading }, i) => i > 0 && reading < own[i - 1]!.reading)) continue;
+    const pairs = theirs.flatMap((one) => {
+      const before = own.findLast(({ on }) => on <= one.on);
+      const after = own.find(({ on }) => on >= one.on);
+      return before && after ? [{ one, before, after }] : [];
+    });
+    const apart = pairs.filter(({ one: { reading }, before, after }) => {
+      const slack = APART * (after.reading - before.reading) + 1;
+      return reading < before.reading - slack || reading > after.reading + slack;
+    });
+    const [first] = apart;
+    if (first && pairs.length >= LEAST_READINGS && 2 * apart.length > pairs.length)
+      return { code: 'records-counter-asked', expected: `${first.before.reading} → ${first.one.reading}` };
+  }
+  return undefined;
+}
+
+/** Fewer readings may be slips. A judgement. */
+const LEAST_READINGS = 2;
+
+/** What a counter showed on which day, without estimates. */
+const readingsOf = ({ series }: Stretch): ReadingOn[] =>
+  series.flatMap(({ bills = [] }) =>
+    bills.flatMap(({ bill: { fuel, from, to, meterUnit, meters } }) =>
+      meters.flatMap(({ name, opening, openingKind, closing, closingKind }) => {
+        const key = `${fuel} ${name} ${meterUnit}`;
+        return [
+          ...(opening === undefined || openingKind === 'estimated' ? [] : [{ key, on: from, reading: opening }]),
+          ...(closing === undefined || closingKind === 'estimated' ? [] : [{ key, on: to, reading: closing }]),
+        ];
+      }),
+    ),
+  );
 
 /** A supply point outlasts its meters, so its number goes before theirs. */
 function compareNumbers(a: Stretch, b: Stretch): 'same' | Difference | undefined {

@@ -83,3 +83,64 @@ test.each<[string, string, string, string, string, string[]]>([
   ];
   expect(askOtherMeters(both, both[1]).map((one) => one.expected)).toEqual(expected);
 });
+
+/** Three months of a meter from a day on, in bills of a month, each day alike. */
+const months = (
+  fileName: string,
+  from: [month: number, day: number],
+  opening: number,
+  series: Partial<Series> = {},
+) => {
+  const on = (i: number) => new Date(Date.UTC(2025, from[0] - 1 + i, from[1])).toISOString().slice(0, 10);
+  const readOn = (date: string) => opening + Math.round((Date.parse(date) - Date.UTC(2025, 0, 1)) / 8_640_000);
+  const cuts = [0, 1, 2].map((i) => ({ from: on(i), to: on(i + 1) }));
+  const read = cuts.map((cut) => ({ ...cut, opening: readOn(cut.from), closing: readOn(cut.to) }));
+  return {
+    fileName,
+    sha256: fileName,
+    series: [
+      {
+        id: fileName,
+        evidenceId: fileName,
+        carrier: 'gas',
+        role: 'import',
+        name: 'gas',
+        resolution: 'period',
+        from: on(0),
+        to: on(3),
+        present: 3,
+        estimatedCount: 0,
+        periods: read.map(({ from, to, opening, closing }) => ({
+          from,
+          to,
+          kWh: closing - opening,
+          quality: 'actual',
+        })),
+        bills: read.map(({ from, to, opening, closing }) => ({
+          row: 1,
+          bill: { fuel: 'gas', from, to, meterUnit: 'kWh', meters: [{ name: 'all hours', opening, closing }] },
+        })),
+        ...series,
+      },
+    ],
+  } as unknown as Evidence;
+};
+const numbered = (end: string): Partial<Series> => ({ numbers: [{ of: 'meter', end }] });
+
+test.each<[string, Evidence, Evidence, string[]]>([
+  ['of one meter', months('a', [1, 1], 2000), months('b', [2, 16], 2000), []],
+  ['of a meter that stands elsewhere', months('a', [1, 1], 2000), months('b', [2, 16], 51_000), ['2310 → 51460']],
+  [
+    'of another number',
+    months('a', [1, 1], 2000, numbered('1112')),
+    months('b', [2, 16], 2000, numbered('8887')),
+    ['…1112 → …8887'],
+  ],
+  ['of one number', months('a', [1, 1], 2000, numbered('1112')), months('b', [2, 16], 51_000, numbered('1112')), []],
+])('bills that overlap and are alike, %s', (_, one, other, expected) => {
+  for (const both of [
+    [one, other],
+    [other, one],
+  ])
+    expect(askOtherMeters(both).map((remark) => remark.expected)).toEqual(expected);
+});
