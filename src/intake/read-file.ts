@@ -102,7 +102,7 @@ export function readFile(
   }
   if (reading.valueColumns && shape?.name !== 'days across')
     askLeftOut(sheet, reading.series, [...reading.valueColumns, ...(reading.detailColumns ?? [])], choices, book);
-  const sums = sumsAmong(reading.series, choices, book);
+  const sums = sumsAmong(reading.series, choices, !registers, book);
   const namesOfSums = reading.series.flatMap(({ id, name }) => (sums.has(id) ? [name] : []));
   if (sums.size > 0)
     reading = {

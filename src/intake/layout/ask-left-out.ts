@@ -4,9 +4,10 @@ import type { IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees, isPower } from '../terms/units.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
-import { namesOf } from './column-words.ts';
+import { namesOf, unknownWords } from './column-words.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
+import { withoutPeople } from './without-people.ts';
 
 /** @param read columns of which a record or a detail was made */
 export function askLeftOut(
@@ -18,7 +19,8 @@ export function askLeftOut(
 ): void {
   const taken = sheet.columns.find(({ index }) => read.includes(index));
   if (!taken || choices.columns?.value !== undefined || book.has('column-asked')) return;
-  const leftOut = sheet.columns.filter((c) => !read.includes(c.index) && isOfItsOwn(c, series));
+  const isOne = read.length === 1;
+  const leftOut = sheet.columns.filter((c) => !read.includes(c.index) && isOfItsOwn(c, series, isOne));
   const [column, found, count] = [columnName(sheet, taken.index), namesOf(sheet, leftOut), leftOut.length];
   if (count === 0) return;
   if (choices.every) book.add('columns-left-out', 'note', { found, expected: column });
@@ -26,13 +28,17 @@ export function askLeftOut(
 }
 
 /** Of an energy that no record is of, or sent out or made where none was. */
-function isOfItsOwn(c: ColumnFacts, series: readonly Series[]): boolean {
+function isOfItsOwn(c: ColumnFacts, series: readonly Series[], isOneTaken: boolean): boolean {
   const { role, unit, carrier, seriesRole } = c.meaning;
   // Power beside energy is the moment of the same.
   const isAmount = (role === 'value' || role === 'reading') && isNumberColumn(c) && !isPower(unit);
   if (!isAmount || c.counting || c.smallest === c.largest || carrier === 'water') return false;
-  if (carrier === undefined)
-    return unit !== undefined && !isOfDegrees(unit) && series.every((one) => isTemperature(one.carrier));
+  if (carrier === undefined) {
+    if (unit === undefined || isOfDegrees(unit)) return false;
+    // Energy under a word that nobody here knows may be what is meant, or have gone the other way.
+    const isUnknown = isOneTaken && unknownWords(withoutPeople(c.heading)).length > 0;
+    return isUnknown || series.every((one) => isTemperature(one.carrier));
+  }
   if (isTemperature(carrier)) return false;
   const isOut = seriesRole === 'export' || seriesRole === 'generation';
   return !series.some((one) => one.carrier === carrier && (isOut ? one.role === seriesRole : true));

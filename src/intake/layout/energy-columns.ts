@@ -21,7 +21,7 @@ import {
 } from './column-words.ts';
 import { countsOther, isOfVolume } from './counter-beside.ts';
 import { plainWords, unitOfWords } from './headings.ts';
-import { heatAlone, logColumns, machineColumns, remarkLog } from './heat-logs.ts';
+import { heatAlone, logColumns, machineColumns, onlyWeather, remarkLog } from './heat-logs.ts';
 import type { Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
 import { columnName } from './value-cells.ts';
@@ -347,7 +347,7 @@ function ofEachKind(found: readonly ColumnFacts[]): ColumnFacts[] {
   const energies = inEnergy ? amounts.filter((c) => !isPower(c.meaning.unit) || namesWay(c)) : amounts;
   if (energies.length === 0) return firstOf(found);
   const inKWh = energies.some((c) => c.meaning.unit === 'kWh');
-  const temperatures = inKWh ? [] : found.filter((c) => !amounts.includes(c)).slice(0, 1);
+  const temperatures = inKWh ? [] : onlyWeather(found.filter((c) => !amounts.includes(c)));
   const kinds = Map.groupBy(
     energies,
     (c) => `${c.meaning.carrier ?? ''} ${c.meaning.seriesRole ?? ''} ${registerOf(c)}`,

@@ -7,7 +7,7 @@ import { GIVEN, HEAT_PUMP, OF_HEATING, plainWords } from './headings.ts';
 import { USED } from './log-headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
-import { COLD_MADE, MADE, MADE_HERE, WHOLE_HOME } from './vocabulary.ts';
+import { COLD_MADE, MADE, MADE_HERE, OUT_OF_DOORS, WHOLE_HOME } from './vocabulary.ts';
 
 /**
  * Heat and the electricity it is made with, side by side as heat pumps and heat meters log them, in whichever units;
@@ -24,14 +24,14 @@ export function logColumns(found: readonly ColumnFacts[]): ColumnFacts[] | undef
   const heat = of((c) => c.meaning.carrier === 'heat');
   const electricity = of((c) => c.meaning.carrier === 'electricity');
   if (heat.length === 0 || electricity.length === 0) return undefined;
-  const outdoor = found.filter((c) => c.meaning.carrier === 'outdoor-temperature').slice(0, 1);
+  const outdoor = onlyWeather(found);
   return [...electricity, ...heat, ...outdoor].toSorted((a, b) => a.index - b.index);
 }
 
 /** Heat without electricity and with temperatures, as heat meters log it; the volume of the water is no gas. */
 export function heatAlone(found: readonly ColumnFacts[], hasMachine: boolean): ColumnFacts[] | undefined {
   const heat = found.filter((c) => c.meaning.carrier === 'heat');
-  const outdoor = found.filter((c) => c.meaning.carrier === 'outdoor-temperature').slice(0, 1);
+  const outdoor = onlyWeather(found);
   const water = found.filter((c) => c.meaning.carrier === 'water').slice(0, 1);
   const others = found.filter(
     (c) => !isOfDegrees(c.meaning.unit) && !['heat', 'water'].includes(c.meaning.carrier ?? ''),
@@ -47,6 +47,13 @@ export function heatAlone(found: readonly ColumnFacts[], hasMachine: boolean): C
 function totalsOf(pool: readonly ColumnFacts[]): readonly ColumnFacts[] {
   const wholes = pool.filter((c) => isTotal(c) && !OF_HEATING.test(plainWords(c.heading)));
   return wholes.length > 0 ? wholes : pool;
+}
+
+/** Of several temperatures that may be the weather's none is taken by its place. */
+export function onlyWeather(found: readonly ColumnFacts[]): readonly ColumnFacts[] {
+  const all = found.filter((c) => c.meaning.carrier === 'outdoor-temperature' || isOfDegrees(c.meaning.unit));
+  const outside = all.filter((c) => OUT_OF_DOORS.test(plainWords(c.heading)));
+  return all.length === 1 ? all : outside.length === 1 ? outside : [];
 }
 
 /** Flow, return and source of the machine: the first column of each. */

@@ -44,24 +44,36 @@ function isRepeatOf(one: Series, other: Series): boolean {
   return mine.every((amount, i) => (amount === null ? theirs[i] === null : isSame(amount, theirs[i] ?? Number.NaN)));
 }
 
-/** What a roof makes, before and behind the inverter, differs by its losses; what is reckoned of it by rounding. Judgements. */
+/**
+ * What a roof makes, before and behind the inverter, differs by its losses, and what was estimated by a little; what is
+ * reckoned of another, as gas by its lower heat value, by rounding. Judgements.
+ */
 const LOSSES = 0.1;
 const RECKONED = 0.01;
+
+const MADE_HERE = new Set<Series['role']>(['generation', 'export']);
 
 const apartOf = (a: readonly (number | null)[], b: readonly (number | null)[], times: number): number =>
   a.reduce<number>((sum, kWh, i) => sum + Math.abs((kWh ?? 0) - times * (b[i] ?? 0)), 0);
 
-/** Two records of what a home makes or sends out that hardly differ, or keep one ratio day by day, may be one. */
-function askTwice(kind: readonly Series[], { every, columns }: IntakeChoices, book: RemarkBook): void {
+/** Two records of one kind that hardly differ, or keep one ratio day by day, may be one; two rates of a meter are two. */
+function askTwice(
+  kind: readonly Series[],
+  { every, columns }: IntakeChoices,
+  areColumns: boolean,
+  book: RemarkBook,
+): void {
   if (every || columns?.value !== undefined) return;
   for (const [i, one] of kind.entries()) {
-    if ((one.role !== 'generation' && one.role !== 'export') || isRegisterName(one.name)) continue;
+    const mayBeOne = MADE_HERE.has(one.role) || (areColumns && one.role === 'import');
+    if (!mayBeOne || isRegisterName(one.name)) continue;
     const mine = partsOf(one);
     if (one.total <= 0 || mine.length < TELLING_AMOUNTS) continue;
     const near = kind.slice(i + 1).filter((other) => {
       const theirs = partsOf(other);
       return (
         other.total > 0 &&
+        !isRegisterName(other.name) &&
         (apartOf(mine, theirs, 1) <= LOSSES * one.total ||
           apartOf(mine, theirs, one.total / other.total) <= RECKONED * one.total)
       );
@@ -73,8 +85,16 @@ function askTwice(kind: readonly Series[], { every, columns }: IntakeChoices, bo
   }
 }
 
-/** The ids of such records, with a remark for each. */
-export function sumsAmong(series: readonly Series[], choices: IntakeChoices, book: RemarkBook): ReadonlySet<string> {
+/**
+ * The ids of such records, with a remark for each.
+ * @param areColumns whether each is a column by itself, rather than rows that bear its name
+ */
+export function sumsAmong(
+  series: readonly Series[],
+  choices: IntakeChoices,
+  areColumns: boolean,
+  book: RemarkBook,
+): ReadonlySet<string> {
   const sums = new Set<string>();
   const kinds = Map.groupBy(series, (one) => `${one.carrier} ${one.role} ${one.resolution} ${one.from} ${one.to}`);
   for (const all of kinds.values()) {
@@ -85,7 +105,7 @@ export function sumsAmong(series: readonly Series[], choices: IntakeChoices, boo
       book.add('repeat-left-out', 'note', { column: one.name, found: first.name });
     }
     const kind = all.filter((one) => !repeats.includes(one));
-    askTwice(kind, choices, book);
+    askTwice(kind, choices, areColumns, book);
     const whole = kind.find(
       (one) =>
         one.total > 0 &&

@@ -652,3 +652,37 @@ describe('of two that fit none is taken by its place', () => {
     expect(read(lines(`date,${heading}`, days)).asked).toEqual(questions);
   });
 });
+
+describe('columns that may be one, or have gone the other way', () => {
+  const ofDays = (heading: string, ...of: ((use: number) => number)[]) =>
+    lines(
+      `date,${heading}`,
+      many(60, (i) => [dayOf2025(i), ...of.map((one) => one(20 + ((i * 7) % 9)).toFixed(2))].join(',')),
+    );
+  const same = (use: number) => use;
+  test.each<[string, string, (use: number) => number, string[]]>([
+    ['an estimate', 'Billed electricity kWh,Estimated electricity kWh', (use) => use * 0.96 + 0.4, ['column-asked']],
+    ['gas by its lower heat value', 'Gas kWh (gross),Gas kWh (net)', (use) => use * 0.9, ['column-asked']],
+    ['two rates', 'Electricity day kWh,Electricity night kWh', (use) => use * 0.9, []],
+    [
+      'a way by a word that nobody knows',
+      'Energía comprada kWh,Energía zzvendida kWh',
+      (use) => 40 - use,
+      ['column-asked'],
+    ],
+  ])('%s', (_, heading, other, questions) => {
+    expect(read(ofDays(heading, same, other)).asked).toEqual(questions);
+  });
+  test('of several temperatures beside a use none is the weather by its place', () => {
+    const heading = 'Electricity Wh,Loft °C,Garden °C';
+    const text = ofDays(
+      heading,
+      (use) => use * 500,
+      (use) => use / 3,
+      (use) => use / 5,
+    );
+    expect(read(text).series).toHaveLength(1);
+    expect(read(text).noted).toEqual(['columns-left-out']);
+    expect(read(text.replace('Garden', 'Outdoor')).series).toHaveLength(2);
+  });
+});
