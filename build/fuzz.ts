@@ -49,7 +49,7 @@ export function findNonsense(name: string, bytes: Uint8Array): { fault?: string;
     for (const day of one.days)
       if (day.values.some((v) => v === Number.POSITIVE_INFINITY || v === Number.NEGATIVE_INFINITY))
         faults.push(`an infinite reading on ${day.date}`);
-  const tariff = readTariff(name, bytes);
+  const tariff = readTariff(name, bytes, { zone: 'Europe/London', money: '£' });
   if (tariff.tariff && !Tariff.safeParse(tariff.tariff).success) faults.push('a tariff that is none');
   if (!tariff.tariff && !tariff.remarks.some((r) => r.weight === 'refusal')) faults.push('no tariff and no refusal');
   return faults.length > 0 ? { fault: faults[0]!, refused } : { refused };

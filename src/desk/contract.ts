@@ -266,8 +266,11 @@ export const contract = {
     z.object({ seriesId: Id, from: CivilDate, to: CivilDate }),
     z.array(z.object({ at: z.string(), value: z.number().nullable() })),
   ),
-  /** Reads a tariff file (JSON or CSV) and answers the tariff with what had to be guessed; nothing is stored. */
-  'tariff.read': request(z.object({ fileId: Id }), z.object({ tariff: Tariff, remarks: z.array(Remark) })),
+  /** Reads a tariff file (JSON or CSV) for a home, and answers the tariff with what had to be guessed; nothing is stored. */
+  'tariff.read': request(
+    z.object({ fileId: Id, householdId: Id }),
+    z.object({ tariff: Tariff, remarks: z.array(Remark) }),
+  ),
   /** Tariffs kept for use in other households. */
   'tariff.shelf': request(Nothing, z.array(Tariff)),
   'tariff.keep': request(z.object({ tariff: Tariff }), Nothing),

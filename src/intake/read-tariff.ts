@@ -7,7 +7,8 @@ import { tell } from '../model/shapes/told.ts';
 import { LARGEST_EVIDENCE_BYTES } from './intake.ts';
 import { closest, tellExpected } from './schema-issue.ts';
 import { lineOfPath } from './tariff/line-of-path.ts';
-import { readPriceSeries, seriesColumns } from './tariff/price-series-csv.ts';
+import type { TariffContext } from './tariff/price-column.ts';
+import { readPriceSeries, timeColumn } from './tariff/price-series-csv.ts';
 import { readTariffCsv } from './tariff/tariff-csv.ts';
 import { openRemarkBook, type RemarkBook } from './terms/remark-book.ts';
 import { decodeText } from './text/decode.ts';
@@ -19,13 +20,14 @@ export interface TariffReading {
   readonly remarks: Remark[];
 }
 
-export function readTariff(fileName: string, bytes: Uint8Array): TariffReading {
+/** @param context clock and money of the home that the tariff is for */
+export function readTariff(fileName: string, bytes: Uint8Array, context: TariffContext): TariffReading {
   const book = openRemarkBook(fileName);
-  const tariff = readText(fileName, bytes, book);
+  const tariff = readText(fileName, bytes, context, book);
   return { tariff: book.refused() ? null : tariff, remarks: book.list() };
 }
 
-function readText(fileName: string, bytes: Uint8Array, book: RemarkBook): Tariff | null {
+function readText(fileName: string, bytes: Uint8Array, context: TariffContext, book: RemarkBook): Tariff | null {
   if (bytes.length > LARGEST_EVIDENCE_BYTES / 4) {
     book.add('file-too-large', 'refusal', {
       found: `${Math.round(bytes.length / 1_048_576)} MB`,
@@ -45,8 +47,10 @@ function readText(fileName: string, bytes: Uint8Array, book: RemarkBook): Tariff
   }
   const text = decoded.text.replace(/^\uFEFF/, '');
   if (/^\s*[[{]/.test(text)) return readJson(fileName, text, book);
-  const columns = seriesColumns(text);
-  return columns ? readPriceSeries(fileName, text, columns, book) : readTariffCsv(fileName, text, book);
+  const time = timeColumn(text);
+  return time === undefined
+    ? readTariffCsv(fileName, text, context, book)
+    : readPriceSeries(fileName, text, time, context, book);
 }
 
 function readJson(fileName: string, text: string, book: RemarkBook): Tariff | null {

@@ -744,6 +744,18 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'tariff-vat-guessed': phrase(
     '{file} does not say whether its prices include VAT. We took them as including 5 % VAT. Confirm it.',
   ),
+  'tariff-unit-guessed': phrase(
+    '{at}: {column} does not name the unit of its prices. We took them as pence or cents per kWh. Confirm it.',
+  ),
+  'tariff-sent-out': phrase(
+    '{at}: {column} is paid for electricity sent out. Type it beside the roof, and choose a file of prices paid.',
+  ),
+  'tariff-prices-beside': phrase(
+    '{at}: several columns hold prices: {names}. Keep one of them, and open the file again.',
+  ),
+  'tariff-other-money': phrase(
+    '{at}: {column} is in another currency than this home’s. Convert its prices, and open the file again.',
+  ),
 };
 
 const isKnown = (code: string): code is RemarkCode => Object.hasOwn(SENTENCES, code);

@@ -1,5 +1,6 @@
 /** Amounts in another money than the home's are no costs of it: they are left out, and named. */
 import type { IntakeContext } from '../terms/choices.ts';
+import { moneysIn } from '../terms/money-words.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { cellText } from '../text/table.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn } from './column-facts.ts';
@@ -7,19 +8,12 @@ import { namesOf } from './column-words.ts';
 import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 
-/** Signs and words of a money, as they stand in a heading or beside an amount. */
-const MONEY: readonly (readonly [RegExp, string])[] = [
-  [/£|(?<![a-z])(gbp|pence|pounds?)(?![a-z])/, '£'],
-  [/€|(?<![a-z])(eur|euros?)(?![a-z])/, '€'],
-  [/\$|(?<![a-z])(usd|chf|sfr|fr\.|dkk|sek|nok|kr|pln|zl|czk|kc)(?![a-z])/, 'other'],
-];
-
 export function leaveOutOtherMoney(sheet: Sheet, { money }: IntakeContext, book: RemarkBook): Sheet {
   if (money === undefined) return sheet;
   const isOther = (column: ColumnFacts): boolean => {
     if (!isNumberColumn(column) || !isMoneyColumn(column)) return false;
     const said = `${plainWords(column.heading)} ${cellText(sheet.table, sheet.firstRow, column.index).toLowerCase()}`;
-    const found = MONEY.filter(([words]) => words.test(said)).map(([, one]) => one);
+    const found = moneysIn(said);
     return found.length > 0 && !found.includes(money);
   };
   const others = sheet.columns.filter(isOther);

@@ -8,58 +8,70 @@ import { localDay, minutesInDay, startOfDay } from '../../model/calendar/zone.ts
 import { Tariff } from '../../model/shapes/tariff.ts';
 import { tell, type Wording } from '../../model/shapes/told.ts';
 import { sumOf } from '../../model/units/sums.ts';
+import { weighDayFirst, writesMonthFirst } from '../dates/decide-day-first.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, READ } from '../dates/stamp-reader.ts';
 import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { findSeparator } from '../text/separator.ts';
-import { rowTexts, splitTable } from '../text/table.ts';
+import { cellText, rowTexts, splitTable, type Table } from '../text/table.ts';
+import { findPriceColumn, type TariffContext } from './price-column.ts';
 
-const TIME = /^(time|date|start|from|valid.?from|period|half.?hour|interval|timestamp)/i;
-const PRICE = /p(ence)? ?\/ ?kwh|pence|price|rate|value.?(inc|exc)/i;
-const END = /\b(to|end|until)\b|valid.?to/i;
+const TIME = /^(time|date|start|from|valid.?from|period|half.?hour|interval|timestamp|datum|uhrzeit|zeit)/i;
+const END = /\b(to|end|ends|ending|until|bis|ende)\b|valid.?to/i;
 const MS_PER_MINUTE = 60_000;
 const HALF_HOUR = 30;
 
-interface Columns {
-  readonly time: number;
-  readonly price: number;
-  readonly included: boolean | undefined;
-  /** The heading names pounds and no pence. */
-  readonly inPounds: boolean;
-}
-
-/** The columns of a header that names a time and a price and no band or hours; undefined where it is no such file. */
-export function seriesColumns(text: string): Columns | undefined {
+/** The column of times below a header that names a time and no band or hours; undefined where it is no such file. */
+export function timeColumn(text: string): number | undefined {
   const { separator, start } = findSeparator(text);
   const table = splitTable(text.slice(0, 4000), separator, start);
   if (!table || table.rowCount < 2) return undefined;
   const heads = rowTexts(table, 0).map((cell) => cell.replaceAll('_', ' ').trim());
   if (heads.some((head) => /^(band|name|days?|months?)$/i.test(head))) return undefined;
-  const time = heads.findIndex((head) => TIME.test(head) && !END.test(head));
-  const prices = heads.flatMap((head, i) => (i !== time && PRICE.test(head) && !END.test(head) ? [i] : []));
-  const price = prices.find((i) => /inc/i.test(heads[i]!)) ?? prices[0];
-  if (time < 0 || price === undefined) return undefined;
+  const times = heads.flatMap((head, i) => (TIME.test(head) || END.test(head) ? [i] : []));
+  const time = times.find((i) => !END.test(heads[i]!)) ?? times[0];
+  if (time === undefined) return undefined;
   const reader = createStampReader();
   const cell = rowTexts(table, 1)[time] ?? '';
-  if (readStamp(cell, 0, cell.length, true, reader) !== READ || reader.kind !== 'time') return undefined;
-  const head = heads[price]!;
-  const inPounds = /£|\bgbp\b|\bpounds?\b/i.test(head) && !/pence|\bp ?\//i.test(head);
-  const included = /exc|without/i.test(head) ? false : /inc|with vat/i.test(head) ? true : undefined;
-  return { time, price, included, inPounds };
+  const isTime = [true, false].some(
+    (dayFirst) => readStamp(cell, 0, cell.length, dayFirst, reader) === READ && reader.kind === 'time',
+  );
+  return isTime ? time : undefined;
+}
+
+/** Whether the day comes first in the times; asked where no date tells. */
+function dayFirstIn(table: Table, time: number, zone: string, book: RemarkBook): boolean {
+  const { dayFirst, monthFirst, either, rowOfEither } = weighDayFirst(table, time, 1);
+  if (dayFirst + monthFirst > 0 || either === 0) return dayFirst >= monthFirst;
+  const column = cellText(table, 0, time);
+  const expected = writesMonthFirst(zone) ? 'month first' : 'day first';
+  const found = cellText(table, rowOfEither, time);
+  book.add('date-order-asked', 'question', { row: table.lineOfRow[rowOfEither]!, column, found, expected });
+  return expected === 'day first';
 }
 
 /** The series as a tariff of one price, its mean, with no standing charge; the rest is typed in the editor. */
 export function readPriceSeries(
   fileName: string,
   text: string,
-  columns: Columns,
+  time: number,
+  context: TariffContext,
   book: RemarkBook,
-  zone = 'Europe/London',
 ): Tariff | null {
+  const { zone } = context;
   const { separator, start } = findSeparator(text);
   const table = splitTable(text, separator, start);
   if (!table) return null;
+  const price = findPriceColumn(rowTexts(table, 0), table.lineOfRow[0]!, context, book);
+  const heading = cellText(table, 0, time);
+  if (END.test(heading.replaceAll('_', ' '))) {
+    const expectedTold = 'the time that each price begins at';
+    book.add('tariff-row', 'refusal', { row: table.lineOfRow[0]!, column: heading, found: heading, expectedTold });
+  }
+  if (!price) book.add('tariff-columns', 'refusal', { expected: 'pence per kWh' });
+  if (!price || price === 'refused' || book.refused()) return null;
+  const dayFirst = dayFirstIn(table, time, zone, book);
   const decimal = separator === ';' && /\d,\d/.test(text) ? ',' : '.';
   const prices = new Map<number, (number | null)[]>();
   const reader = createStampReader();
@@ -67,8 +79,8 @@ export function readPriceSeries(
   let lastHalf = -1;
   for (let row = 1; row < table.rowCount; row++) {
     const cells = rowTexts(table, row);
-    const stamp = cells[columns.time] ?? '';
-    const written = cells[columns.price] ?? '';
+    const stamp = cells[time] ?? '';
+    const written = cells[price.column] ?? '';
     const wrong = (column: string, found: string, expectedTold: Wording) =>
       book.tally('tariff-row', 'refusal', {
         row: table.lineOfRow[row]!,
@@ -76,12 +88,12 @@ export function readPriceSeries(
         found: found.slice(0, 60),
         expectedTold,
       });
-    if (readStamp(stamp, 0, stamp.length, true, reader) !== READ || reader.kind !== 'time') {
+    if (readStamp(stamp, 0, stamp.length, dayFirst, reader) !== READ || reader.kind !== 'time') {
       wrong('time', stamp, 'a date with its time');
       continue;
     }
     const amount = readAwkwardNumber(written, decimal);
-    const pence = columns.inPounds ? Math.round(amount * 1_000_000) / 10_000 : amount;
+    const pence = price.pence === 1 ? amount : Math.round(amount * price.pence * 10_000) / 10_000;
     if (!isMissing(written) && Number.isNaN(pence)) {
       wrong('pence per kWh', written, tell('a-number'));
       continue;
@@ -111,13 +123,13 @@ export function readPriceSeries(
   }
   if (book.refused() || prices.size === 0) return null;
   if (isHourly(prices)) for (const day of prices.values()) for (let i = 1; i < day.length; i += 2) day[i] = day[i - 1]!;
-  if (columns.included === undefined) book.add('tariff-vat-guessed', 'question');
+  if (price.included === undefined) book.add('tariff-vat-guessed', 'question');
   book.add('tariff-wrong', 'question', {
     column: 'standing',
     found: '',
     expected: 'the standing charge in pence a day (0 was taken)',
   });
-  return build(fileName, prices, zone, columns.included ?? true, book);
+  return build(fileName, prices, zone, price.included ?? true, book);
 }
 
 /** Prices at every full hour and at no half hour hold for the whole hour. */

@@ -7,12 +7,15 @@
 import { compareDates, toCivilDate } from '../../model/calendar/civil.ts';
 import { Tariff, type TariffBand, type TariffVersion, type TariffWindow } from '../../model/shapes/tariff.ts';
 import { tell, type Wording } from '../../model/shapes/told.ts';
+import { writesMonthFirst } from '../dates/decide-day-first.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, READ } from '../dates/stamp-reader.ts';
 import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
+import { moneysIn } from '../terms/money-words.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { findSeparator } from '../text/separator.ts';
 import { rowTexts, splitTable } from '../text/table.ts';
+import { findPriceColumn, type PriceColumn, type TariffContext } from './price-column.ts';
 import { readDays, readMonths, readTime } from './windows.ts';
 
 interface Draft {
@@ -28,11 +31,10 @@ const COLUMN_WORDS = {
   to: /^(to|end|until)$/,
   days: /^days?$/,
   months: /^months?$/,
-  price: /pence|p ?\/ ?kwh|price|unit rate/,
 } as const;
-type Columns = Partial<Record<keyof typeof COLUMN_WORDS, number>>;
+type Columns = Partial<Record<keyof typeof COLUMN_WORDS, number>> & { readonly price: PriceColumn };
 
-export function readTariffCsv(fileName: string, text: string, book: RemarkBook): Tariff | null {
+export function readTariffCsv(fileName: string, text: string, context: TariffContext, book: RemarkBook): Tariff | null {
   const { separator, start } = findSeparator(text);
   const table = splitTable(text, separator, start);
   if (!table) return null;
@@ -65,25 +67,32 @@ export function readTariffCsv(fileName: string, text: string, book: RemarkBook):
       fuel = /gas/i.test(value) ? 'gas' : /elec/i.test(value) ? 'electricity' : undefined;
       if (!fuel) wrong('fuel', 'electricity or gas');
     } else if (/^valid from$/.test(word)) {
-      const date = readDate(value);
+      const date = readDate(value, !writesMonthFirst(context.zone), (expected) =>
+        book.add('date-order-asked', 'question', { row: line, column: cells[0]!, found: value, expected }),
+      );
       if (!date) wrong('valid from', 'a date such as 2026-10-01');
       const last = drafts.at(-1);
       if (last && last.from === undefined) last.from = date;
       else drafts.push({ from: date, standing: last?.standing, vat: last?.vat, bands: [] });
     } else if (/^standing( charge)?/.test(word)) {
-      const pence = readAwkwardNumber(value.replace(/ ?(p|pence)?( a day| per day|\/day)?$/i, ''), decimal);
-      if (Number.isNaN(pence)) wrong('standing', 'pence a day');
-      else current().standing = value.startsWith('£') ? Math.round(pence * 10_000) / 100 : pence;
+      const pence = pencePerDay(cells[0]!, value, decimal);
+      if (Number.isNaN(pence)) wrong('standing', 'pence a day', `${cells[0]} ${value}`);
+      else current().standing = pence;
     } else if (word === 'vat') {
       const vat = readVat(value, decimal);
       if (vat) current().vat = vat;
       else wrong('vat', '"5 % included" or "5 % not included"');
-    } else if (cells.some((cell) => COLUMN_WORDS.price.test(cell.toLowerCase())) && !hasNumber(cells, decimal))
-      columns = columnsOf(cells);
-    else if (columns) {
-      const fault = readBand(cells, columns, decimal, current());
-      if (fault) wrong(fault.column, fault.expected, fault.found);
-    } else book.tally('row-skipped', 'note', { row: line, found: cells.join(' ').slice(0, 60) });
+    } else {
+      const price =
+        cells.length > 1 && !hasNumber(cells, decimal) ? findPriceColumn(cells, line, context, book) : undefined;
+      // Without it none of the rows below can be read.
+      if (price === 'refused') return null;
+      if (price) columns = columnsOf(cells, price);
+      else if (columns) {
+        const fault = readBand(cells, columns, decimal, current());
+        if (fault) wrong(fault.column, fault.expected, fault.found);
+      } else book.tally('row-skipped', 'note', { row: line, found: cells.join(' ').slice(0, 60) });
+    }
   }
   if (!columns) book.add('tariff-columns', 'refusal', { expected: 'pence per kWh' });
   if (book.refused()) return null;
@@ -105,30 +114,49 @@ export function readTariffCsv(fileName: string, text: string, book: RemarkBook):
 const hasNumber = (cells: readonly string[], decimal: '.' | ','): boolean =>
   cells.slice(1).some((cell) => !Number.isNaN(readAwkwardNumber(cell, decimal)));
 
-function readDate(text: string): string | undefined {
+/** @param ask hears which order was taken where both are dates and differ */
+function readDate(text: string, isDayFirst: boolean, ask: (taken: 'day first' | 'month first') => void) {
   const reader = createStampReader();
-  if (readStamp(text, 0, text.length, true, reader) !== READ) return undefined;
-  return toCivilDate(Math.floor(reader.civilMinute / 1440));
+  const [taken, other] = [isDayFirst, !isDayFirst].map((dayFirst) =>
+    readStamp(text, 0, text.length, dayFirst, reader) === READ
+      ? toCivilDate(Math.floor(reader.civilMinute / 1440))
+      : undefined,
+  );
+  const isDotted = /^\d{1,2}\.\d{1,2}\./.test(text);
+  if (taken !== undefined && other !== undefined && taken !== other && !isDotted)
+    ask(isDayFirst ? 'day first' : 'month first');
+  return taken ?? other;
+}
+
+/** A daily charge in pence; NaN where it is no number, or one of a month or a year. */
+function pencePerDay(word: string, value: string, decimal: '.' | ','): number {
+  const said = `${word.toLowerCase().replaceAll('_', ' ')} ${value.toLowerCase()}`;
+  const number = value.replace(/ ?(p|pence|ct|cents?|£|€|pounds?|euros?|gbp|eur)?( a day| per day| ?\/ ?day)?$/i, '');
+  if (/month|year|annum|annual|quarter|week|kwh/.test(said)) return Number.NaN;
+  const amount = readAwkwardNumber(number, decimal);
+  const isMain =
+    moneysIn(said.replaceAll('pence', 'p')).length > 0 && !/(?<![a-z])(p|pence|ct|cents?)(?![a-z])/.test(said);
+  return isMain ? Math.round(amount * 10_000) / 100 : amount;
 }
 
 function readVat(text: string, decimal: '.' | ','): TariffVersion['vat'] | undefined {
   const words = text.toLowerCase();
-  const percent = /([\d.,]+)\s*%/.exec(words)?.[1];
-  const rate = percent === undefined ? 0.05 : readAwkwardNumber(percent, decimal) / 100;
-  if (Number.isNaN(rate)) return undefined;
+  const number = readAwkwardNumber(/[\d.,]+/.exec(words)?.[0] ?? '', decimal);
+  if (Number.isNaN(number) || number >= 100) return undefined;
+  const rate = words.includes('%') || number >= 1 ? number / 100 : number;
   if (/not incl|excl|without|\bex\b/.test(words)) return { rate, included: false };
   if (/incl/.test(words)) return { rate, included: true };
   return undefined;
 }
 
-function columnsOf(cells: readonly string[]): Columns {
-  const columns: Columns = {};
+function columnsOf(cells: readonly string[], price: PriceColumn): Columns {
+  const columns: Omit<Columns, 'price'> = {};
   cells.forEach((cell, index) => {
     const words = cell.trim().toLowerCase();
     for (const [column, pattern] of Object.entries(COLUMN_WORDS) as [keyof typeof COLUMN_WORDS, RegExp][])
-      if (columns[column] === undefined && pattern.test(words)) columns[column] = index;
+      if (index !== price.column && columns[column] === undefined && pattern.test(words)) columns[column] = index;
   });
-  return columns;
+  return { ...columns, price };
 }
 
 interface RowFault {
@@ -138,17 +166,20 @@ interface RowFault {
 }
 
 function readBand(cells: readonly string[], columns: Columns, decimal: '.' | ',', draft: Draft): RowFault | undefined {
-  const cell = (column: keyof Columns): string => (columns[column] === undefined ? '' : (cells[columns[column]] ?? ''));
+  const cell = (column: keyof typeof COLUMN_WORDS): string =>
+    columns[column] === undefined ? '' : (cells[columns[column]] ?? '');
   const name = cell('band') || `band ${draft.bands.length + 1}`;
-  const pencePerKWh = readAwkwardNumber(cell('price'), decimal);
-  if (isMissing(cell('price')) || Number.isNaN(pencePerKWh))
-    return { column: 'pence per kWh', expected: tell('a-number'), found: cell('price') };
+  const price = cells[columns.price.column] ?? '';
+  const amount = readAwkwardNumber(price, decimal);
+  const pencePerKWh = columns.price.pence === 1 ? amount : Math.round(amount * columns.price.pence * 10_000) / 10_000;
+  if (isMissing(price) || Number.isNaN(amount))
+    return { column: 'pence per kWh', expected: tell('a-number'), found: price };
   const known = draft.bands.find((band) => band.name === name);
   if (known && known.pencePerKWh !== pencePerKWh)
     return {
       column: 'pence per kWh',
       expected: tell('as-in-other-row', { pence: known.pencePerKWh, band: name }),
-      found: cell('price'),
+      found: price,
     };
   const band = known ?? { name, pencePerKWh, windows: [], rest: false };
   if (!known) draft.bands.push(band);

@@ -251,5 +251,9 @@ export const REMARK_CODES = [
   'tariff-row',
   'tariff-fuel-guessed',
   'tariff-vat-guessed',
+  'tariff-unit-guessed',
+  'tariff-sent-out',
+  'tariff-prices-beside',
+  'tariff-other-money',
 ] as const;
 export type RemarkCode = (typeof REMARK_CODES)[number];

@@ -55,7 +55,7 @@ export function TariffSection(props: {
     setFailure(null);
     try {
       const { fileId } = await offerFile(file);
-      const { tariff: read, remarks } = await call('tariff.read', { fileId });
+      const { tariff: read, remarks } = await call('tariff.read', { fileId, householdId: household.id });
       // A file that names no fuel is of the fuel it was brought in under.
       const isGuessed = remarks.some(({ code }) => code === 'tariff-fuel-guessed');
       const tariff = isGuessed ? { ...read, fuel } : read;

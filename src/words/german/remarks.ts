@@ -372,6 +372,14 @@ export const REMARKS: Catalogue = {
     '{file} hat keine Spalte „{expectedNames}“. Eine Tarifdatei hat die Spalten band, from, to, days, months und pence per kWh.',
   '{at}: {column} is {found}; {expected} is expected. Correct the row.':
     '{at}: {column} lautet {found}; erwartet wird {expected}. Berichtigen Sie die Zeile.',
+  '{at}: {column} does not name the unit of its prices. We took them as pence or cents per kWh. Confirm it.':
+    '{at}: {column} nennt keine Einheit der Preise. Wir nehmen Pence oder Cent je kWh an. Bestätigen Sie das.',
+  '{at}: {column} is paid for electricity sent out. Type it beside the roof, and choose a file of prices paid.':
+    '{at}: {column} wird für eingespeisten Strom gezahlt. Tragen Sie das beim Dach ein, und wählen Sie eine Datei mit Bezugspreisen.',
+  '{at}: several columns hold prices: {names}. Keep one of them, and open the file again.':
+    '{at}: Mehrere Spalten enthalten Preise: {names}. Behalten Sie eine davon, und öffnen Sie die Datei erneut.',
+  '{at}: {column} is in another currency than this home’s. Convert its prices, and open the file again.':
+    '{at}: {column} ist in einer anderen Währung als der dieses Haushalts. Rechnen Sie die Preise um, und öffnen Sie die Datei erneut.',
   '{file} does not say which fuel it prices. We took {expected}. Confirm it.':
     '{file} sagt nicht, für welchen Energieträger die Preise gelten. Wir nehmen {expected} an. Bestätigen Sie das.',
   '{file} does not say whether its prices include VAT. We took them as including 5 % VAT. Confirm it.':

@@ -357,7 +357,8 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
       });
       const offer = { fileName: 'tariff.json', bytes: bytesOf(JSON.stringify(tariff('00:30'))) };
       const { fileId } = await call('file.offer', offer);
-      const { tariff: read, remarks } = await call('tariff.read', { fileId });
+      const { household } = await call('household.create', { name: 'Larch Rise' });
+      const { tariff: read, remarks } = await call('tariff.read', { fileId, householdId: household.id });
       expect(remarks).toEqual([]);
       expect(read).toMatchObject({ name: 'Day and night', versions: tariff('00:30').versions });
       await call('tariff.keep', { tariff: read });

@@ -6,8 +6,11 @@ import { lineOfPath } from '../../../src/intake/tariff/line-of-path.ts';
 import { remarkSentence } from '../../../src/words/remarks.ts';
 import { fullTariff } from '../tariff/tariffs.ts';
 
+const BRITISH = { zone: 'Europe/London', money: '£' } as const;
+const GERMAN = { zone: 'Europe/Berlin', money: '€' } as const;
+
 const read = (name: string) =>
-  readTariff(name, new Uint8Array(readFileSync(new URL(`../../corpus/${name}`, import.meta.url))));
+  readTariff(name, new Uint8Array(readFileSync(new URL(`../../corpus/${name}`, import.meta.url))), BRITISH);
 
 describe('tariff files', () => {
   test('our CSV with two versions', () => {
@@ -98,12 +101,98 @@ describe('tariff files', () => {
   });
 });
 
+describe('what a tariff file counts its prices in', () => {
+  const bands = (
+    heads: string,
+    {
+      cells = '0.095|0.285',
+      standing = 'standing,57.2',
+      vat = '5 % included',
+      from = '2026-10-01',
+      home = BRITISH as Parameters<typeof readTariff>[2],
+    } = {},
+  ) => {
+    const [night, day] = cells.split('|');
+    const lines = ['fuel,electricity', `valid from,${from}`, standing, `vat,${vat}`, `band,from,to,${heads}`];
+    const text = [...lines, `night,00:30,05:30,${night}`, `day,rest,,${day}`].join('\n');
+    const { tariff, remarks } = readTariff('prices.csv', new TextEncoder().encode(text), home);
+    const [version] = tariff?.versions ?? [];
+    return {
+      prices: version?.bands.map(({ pencePerKWh }) => pencePerKWh),
+      version,
+      codes: remarks.map(({ code, weight }) => `${weight}: ${code}`),
+    };
+  };
+
+  test.each<[string, string, number[]]>([
+    ['pence per kWh', '9.5|28.5', [9.5, 28.5]],
+    ['unit rate (£/kWh)', '0.095|0.285', [9.5, 28.5]],
+    ['price GBP per MWh', '95|285', [9.5, 28.5]],
+    ['p/kWh inc VAT', '9.5|28.5', [9.5, 28.5]],
+  ])('of a British home: %s', (heads, cells, prices) => {
+    expect(bands(heads, { cells })).toMatchObject({ prices, codes: [] });
+  });
+  test.each<[string, string, number[]]>([
+    ['ct/kWh', '22.5|31', [22.5, 31]],
+    ['Preis (EUR/kWh)', '0.225|0.31', [22.5, 31]],
+    ['EUR/MWh', '225|310', [22.5, 31]],
+    ['pence per kWh', '22.5|31', [22.5, 31]],
+  ])('of a German home: %s', (heads, cells, prices) => {
+    expect(bands(heads, { cells, home: GERMAN })).toMatchObject({ prices, codes: [] });
+  });
+  test.each<[string, string]>([
+    ['price', 'question: tariff-unit-guessed'],
+    ['price (EUR/kWh)', 'refusal: tariff-other-money'],
+    ['ct/kWh', 'refusal: tariff-other-money'],
+    ['øre/kWh', 'refusal: tariff-other-money'],
+    ['export p/kWh', 'refusal: tariff-sent-out'],
+    ['weekday p/kWh,weekend p/kWh', 'refusal: tariff-prices-beside'],
+  ])('%s is not taken silently', (heads, code) => {
+    expect(bands(heads, { cells: '9.5,12|28.5,30' }).codes).toEqual([code]);
+  });
+  test('of what is sold and bought, and of prices with and without VAT, the one that is paid is taken', () => {
+    const cells = '4,9.5|4,28.5';
+    expect(bands('export p/kWh,import p/kWh', { cells })).toMatchObject({ prices: [9.5, 28.5], codes: [] });
+    expect(bands('p/kWh exc VAT,p/kWh inc VAT', { cells })).toMatchObject({ prices: [9.5, 28.5], codes: [] });
+  });
+  test.each<[string, number | undefined]>([
+    ['standing,57.2', 57.2],
+    ['standing charge (£/day),0.572', 57.2],
+    ['standing,£0.572 a day', 57.2],
+    ['standing_charge_p_per_day,57.2', 57.2],
+    ['standing charge per month,17.40', undefined],
+    ['standing,£208 a year', undefined],
+  ])('%s', (standing, pence) => {
+    const { version, codes } = bands('pence per kWh', { standing });
+    expect(version?.standingPencePerDay).toBe(pence);
+    expect(codes).toEqual(pence === undefined ? ['refusal: tariff-row'] : []);
+  });
+  test.each<[string, number | undefined]>([
+    ['20 included', 0.2],
+    ['0.05 included', 0.05],
+    ['17.5 % not included', 0.175],
+    ['included', undefined],
+  ])('VAT %s', (vat, rate) => {
+    expect(bands('pence per kWh', { vat }).version?.vat.rate).toBe(rate);
+  });
+  test.each<[string, Parameters<typeof readTariff>[2], string, string[]]>([
+    ['03/04/2026', BRITISH, '2026-04-03', ['question: date-order-asked']],
+    ['03/04/2026', { zone: 'America/Chicago' }, '2026-03-04', ['question: date-order-asked']],
+    ['13/04/2026', BRITISH, '2026-04-13', []],
+    ['04/13/2026', BRITISH, '2026-04-13', []],
+    ['03.04.2026', GERMAN, '2026-04-03', []],
+    ['04/04/2026', BRITISH, '2026-04-04', []],
+  ])('from %s', (from, home, day, codes) => {
+    expect(bands('pence per kWh', { from, home })).toMatchObject({ version: { from: day }, codes });
+  });
+});
+
 describe('what is wrong in a JSON tariff', () => {
   test('a field that may be of two kinds names both', () => {
     const [first, ...others] = fullTariff.versions;
     const bands = first!.bands.map((band) => ({ ...band, times: 5 }));
     const text = JSON.stringify({ ...fullTariff, versions: [{ ...first, bands }, ...others] });
-    const { tariff, remarks } = readTariff('times.json', new TextEncoder().encode(text));
+    const { tariff, remarks } = readTariff('times.json', new TextEncoder().encode(text), BRITISH);
     expect(tariff).toBeNull();
     expect(remarkSentence(remarks[0]!)).toMatch(/versions\.0\.bands\.0\.times is "?5"?; it must be “rest” or a list\./);
   });

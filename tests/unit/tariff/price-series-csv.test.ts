@@ -6,7 +6,7 @@ import { findTariffFaults } from '../../../src/model/tariff/check-tariff.ts';
 import { priceSeries } from './tariffs.ts';
 
 const ZONE = 'Europe/London';
-const read = (text: string) => readTariff('prices.csv', new TextEncoder().encode(text));
+const read = (text: string, zone = ZONE) => readTariff('prices.csv', new TextEncoder().encode(text), { zone });
 const seriesOf = (text: string) => read(text).tariff?.versions[0]?.series;
 
 /** The same prices as a file: instants in UTC, or readings of the local clock. */
@@ -41,6 +41,45 @@ describe('a price for each half-hour in a file', () => {
     const vatOf = (head: string) => read(written('2026-06-10', 2, 'utc', head)).tariff!.versions[0]!.vat;
     expect(vatOf('time,price inc VAT')).toEqual({ rate: 0.05, included: true });
     expect(vatOf('time,pence per kWh excl VAT')).toEqual({ rate: 0.05, included: false });
+  });
+
+  test('local times are those of the home', () => {
+    const text = 'time,p/kWh\n2026-06-10 00:00,1\n2026-06-10 00:30,2\n2026-06-09T22:00Z,1\n';
+    expect(read(text, 'Europe/Berlin').tariff?.versions[0]?.series).toMatchObject({
+      zone: 'Europe/Berlin',
+      days: [{ date: '2026-06-10', pencePerKWh: [1, 2, ...new Array(46).fill(null)] }],
+    });
+  });
+
+  test('dates with the month first are read so where one of them shows it, and asked about where none does', () => {
+    const rows = (day: string) => `time,p/kWh\n${day} 00:00,1\n${day} 00:30,2\n`;
+    const found = (day: string, zone?: string) => {
+      const { tariff, remarks } = read(rows(day), zone);
+      const asked = remarks.map(({ code }) => code).filter((code) => code === 'date-order-asked').length;
+      return [tariff?.versions[0]?.from, asked];
+    };
+    expect(found('06/13/2026')).toEqual(['2026-06-13', 0]);
+    expect(found('13/06/2026')).toEqual(['2026-06-13', 0]);
+    expect(found('06/07/2026')).toEqual(['2026-07-06', 1]);
+    expect(found('06/07/2026', 'America/New_York')).toEqual(['2026-06-07', 1]);
+  });
+
+  test('times that end each half-hour are refused, those of the beginning taken where both stand', () => {
+    const text = (head: string) =>
+      `${head}\n2026-06-10 00:00,2026-06-10 00:30,1\n2026-06-10 00:30,2026-06-10 01:00,2\n`;
+    expect(read(text('valid_from,valid_to,p/kWh')).tariff?.versions[0]?.series?.days[0]?.pencePerKWh[0]).toBe(1);
+    expect(read(text('valid to,valid from,p/kWh')).tariff?.versions[0]?.series?.days[0]?.pencePerKWh[1]).toBe(1);
+    expect(read('period ending,p/kWh\n2026-06-10 00:30,1\n2026-06-10 01:00,2\n')).toMatchObject({
+      tariff: null,
+      remarks: [{ code: 'tariff-row', row: 1, found: 'period ending' }],
+    });
+  });
+
+  test('prices paid for what is sent out are left beside those of what is bought, and refused alone', () => {
+    const text = (head: string) => `time,${head}\n2026-06-10 00:00,5,20\n2026-06-10 00:30,5,21\n`;
+    const { tariff } = read(text('export p/kWh,import p/kWh'));
+    expect(tariff?.versions[0]?.series?.days[0]?.pencePerKWh.slice(0, 2)).toEqual([20, 21]);
+    expect(read(text('export p/kWh,note')).remarks).toMatchObject([{ code: 'tariff-sent-out' }]);
   });
 
   test('a missing price is left open and then refused with its hour', () => {
