@@ -409,9 +409,15 @@ export function extrasBetween(
     const [figure] = own;
     const name = own === free ? words : figure!.before.split('\t').at(-1)!;
     const off = figure!.negative || TAKEN_OFF.test(words);
-    return [{ figure: figure!, pence: off ? -penceOf(figure!) : penceOf(figure!), name: nameOf(name) }];
+    return [
+      { figure: figure!, pence: off ? -penceOf(figure!) : penceOf(figure!), name: nameOf(name).replace(COUNTED, '') },
+    ];
   });
 }
+
+/** What was counted, behind a name whose number is taken out: "Grundpreis 365 Tage", "Abonnement (6 mois)"; not "of a month". */
+const COUNTED =
+  /(?<=\p{L})(?<! (?:an?|per|each|every|pro|je|par|of|in|for|the)) \(? ?(?:days?|tagen?|tage|dagen|jours?|giorni|días|months?|monate?n?|mois|maanden|mes[ei]s?|mesi|kWh) ?\)?$/iu;
 
 /** The words of a row without anything that could name a person or an account. */
 export const nameOf = (words: string): string =>

@@ -179,9 +179,14 @@ const isBesideAnother = ({ amount, pence }: PaperLine, own: readonly PaperLine[]
       one.pence !== pence,
   );
 
-/** A charge for energy or days whose other numbers were lost looks like any sum; only words that say so make it an extra. */
+/**
+ * A charge for energy or days whose other numbers were lost looks like any sum; only words that say so make it an extra.
+ * A standing charge for days without a price is one all the same: "Grundpreis, 365 Tage".
+ */
 function isNamedExtra({ words, figures }: RowFacts): boolean {
-  const isCharge = figures.some(({ kind }) => kind === 'energy' || kind === 'price' || kind === 'days');
+  const isCharge = figures.some(
+    ({ kind }) => kind === 'energy' || kind === 'price' || (kind === 'days' && !STANDING.test(words)),
+  );
   return EXTRA.some((one) => one.test(words)) && (!isCharge || SUPPORT.test(words)) && !VAT.test(words);
 }
 const EXTRA: readonly RegExp[] = [TAKEN_OFF, SUPPORT, ADDED, SERVICE, LEVY, STANDING];

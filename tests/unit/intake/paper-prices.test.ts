@@ -145,3 +145,19 @@ test('two fuels without their headings are never taken for one', async () => {
   const named = await read(['Your electricity bill 2 July 2026 to 31 July 2026', ...charges]);
   expect(named.open).not.toContain('paper-two-fuels');
 });
+
+test('a standing charge that only counts its days is one, by its own name', async () => {
+  const { open, paper } = await read(
+    [
+      'Stromrechnung, Abrechnungszeitraum 01.01.2026 - 31.01.2026 (31 Tage)',
+      'Arbeitspreis\t100 kWh\t30,00 ct/kWh\t30,00 €',
+      'Grundpreis\t31 Tage\t\t12,40 €',
+      'Nettobetrag\t\t\t42,40 €',
+      '19 % USt\t\t\t8,06 €',
+      'Bruttobetrag\t\t\t50,46 €',
+    ],
+    'Europe/Berlin',
+  );
+  expect(open).toEqual([]);
+  expect(paper!.values.find(({ kind }) => kind === 'extra')).toMatchObject({ name: 'Grundpreis', meaning: 'said' });
+});

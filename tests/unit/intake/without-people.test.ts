@@ -99,6 +99,8 @@ test.each([
   '20250101T0030Z',
   'usage 2024_2025.csv',
   'Flat 1 (kWh)',
+  'VD HEIZEN TAG',
+  'VD ABTAUEN TAG',
 ])('%s stays as it is', (text) => expect(withoutPeople(text)).toBe(text));
 
 test('a reading that a remark repeats stays, a number as long as a meter’s goes', () => {
