@@ -47,7 +47,7 @@ function dayFirstIn(table: Table, time: number, zone: string, book: RemarkBook):
   const column = cellText(table, 0, time);
   const expected = writesMonthFirst(zone) ? 'month first' : 'day first';
   const found = cellText(table, rowOfEither, time);
-  book.add('date-order-asked', 'question', { row: table.lineOfRow[rowOfEither]!, column, found, expected });
+  book.add('tariff-date-asked', 'question', { row: table.lineOfRow[rowOfEither]!, column, found, expected });
   return expected === 'day first';
 }
 

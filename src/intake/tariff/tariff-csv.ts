@@ -68,7 +68,7 @@ export function readTariffCsv(fileName: string, text: string, context: TariffCon
       if (!fuel) wrong('fuel', 'electricity or gas');
     } else if (/^valid from$/.test(word)) {
       const date = readDate(value, !writesMonthFirst(context.zone), (expected) =>
-        book.add('date-order-asked', 'question', { row: line, column: cells[0]!, found: value, expected }),
+        book.add('tariff-date-asked', 'question', { row: line, column: cells[0]!, found: value, expected }),
       );
       if (!date) wrong('valid from', 'a date such as 2026-10-01');
       const last = drafts.at(-1);
@@ -91,7 +91,7 @@ export function readTariffCsv(fileName: string, text: string, context: TariffCon
       else if (columns) {
         const fault = readBand(cells, columns, decimal, current());
         if (fault) wrong(fault.column, fault.expected, fault.found);
-      } else book.tally('row-skipped', 'note', { row: line, found: cells.join(' ').slice(0, 60) });
+      } else book.tally('tariff-line-left-out', 'note', { row: line, found: cells.join(' ').slice(0, 60) });
     }
   }
   if (!columns) book.add('tariff-columns', 'refusal', { expected: 'pence per kWh' });

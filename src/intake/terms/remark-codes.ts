@@ -252,6 +252,8 @@ export const REMARK_CODES = [
   'tariff-fuel-guessed',
   'tariff-vat-guessed',
   'tariff-unit-guessed',
+  'tariff-date-asked',
+  'tariff-line-left-out',
   'tariff-sent-out',
   'tariff-prices-beside',
   'tariff-other-money',

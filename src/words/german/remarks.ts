@@ -374,6 +374,10 @@ export const REMARKS: Catalogue = {
     '{at}: {column} lautet {found}; erwartet wird {expected}. Berichtigen Sie die Zeile.',
   '{at}: {column} does not name the unit of its prices. We took them as pence or cents per kWh. Confirm it.':
     '{at}: {column} nennt keine Einheit der Preise. Wir nehmen Pence oder Cent je kWh an. Bestätigen Sie das.',
+  '{at}: {found} may be {expectedCode, select, day {day first or month first} other {month first or day first}}. We took it as {expected}. Correct it if that is wrong.':
+    '{at}: {found} kann {expectedCode, select, day {Tag zuerst oder Monat zuerst} other {Monat zuerst oder Tag zuerst}} sein. Angenommen ist {expected}. Berichtigen Sie es, wenn das falsch ist.',
+  '{at}: {found} is no line of a tariff file. It was left out; type it if it matters.':
+    '{at}: {found} ist keine Zeile einer Tarifdatei. Sie ist weggelassen; tragen Sie sie ein, wenn es darauf ankommt.',
   '{at}: {column} is paid for electricity sent out. Type it beside the roof, and choose a file of prices paid.':
     '{at}: {column} wird für eingespeisten Strom gezahlt. Tragen Sie das beim Dach ein, und wählen Sie eine Datei mit Bezugspreisen.',
   '{at}: several columns hold prices: {names}. Keep one of them, and open the file again.':

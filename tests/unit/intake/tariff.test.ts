@@ -176,8 +176,8 @@ describe('what a tariff file counts its prices in', () => {
     expect(bands('pence per kWh', { vat }).version?.vat.rate).toBe(rate);
   });
   test.each<[string, Parameters<typeof readTariff>[2], string, string[]]>([
-    ['03/04/2026', BRITISH, '2026-04-03', ['question: date-order-asked']],
-    ['03/04/2026', { zone: 'America/Chicago' }, '2026-03-04', ['question: date-order-asked']],
+    ['03/04/2026', BRITISH, '2026-04-03', ['question: tariff-date-asked']],
+    ['03/04/2026', { zone: 'America/Chicago' }, '2026-03-04', ['question: tariff-date-asked']],
     ['13/04/2026', BRITISH, '2026-04-13', []],
     ['04/13/2026', BRITISH, '2026-04-13', []],
     ['03.04.2026', GERMAN, '2026-04-03', []],

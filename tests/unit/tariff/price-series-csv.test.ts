@@ -55,7 +55,7 @@ describe('a price for each half-hour in a file', () => {
     const rows = (day: string) => `time,p/kWh\n${day} 00:00,1\n${day} 00:30,2\n`;
     const found = (day: string, zone?: string) => {
       const { tariff, remarks } = read(rows(day), zone);
-      const asked = remarks.map(({ code }) => code).filter((code) => code === 'date-order-asked').length;
+      const asked = remarks.map(({ code }) => code).filter((code) => code === 'tariff-date-asked').length;
       return [tariff?.versions[0]?.from, asked];
     };
     expect(found('06/13/2026')).toEqual(['2026-06-13', 0]);
