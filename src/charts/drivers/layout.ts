@@ -24,7 +24,7 @@ export interface DriverLayout {
   readonly right: number;
   readonly top: number;
   readonly bottom: number;
-  readonly name: string;
+  readonly name: { readonly text: string; readonly x: number; readonly font: number };
   readonly line: string;
   readonly marks: readonly DriverMark[];
   readonly moneyTicks: readonly { readonly y: number; readonly label: string }[];
@@ -79,7 +79,7 @@ export function layOutDriver(
     right,
     top,
     bottom,
-    name: driverAxisName(driver.name),
+    name: placeName(driverAxisName(driver.name), (left + right) / 2, { width, faint }),
     line: `M${marks.map((mark) => `${mark.x.toFixed(1)} ${mark.y.toFixed(1)}`).join('L')}`,
     marks,
     moneyTicks: money.map(({ value, label }) => ({ y: y(value), label })),
@@ -106,6 +106,14 @@ function labelled(marks: readonly DriverMark[], faint: number): DriverMark[] {
     if (kept.every((other) => Math.abs(other.x - mark.x) >= half(other) + half(mark))) kept.push(mark);
   }
   return marks.map((mark) => (kept.includes(mark) ? mark : { ...mark, label: '', factor: '' }));
+}
+
+/** In the middle of its axis as far as the picture has room on both sides, and smaller where it is wider than the picture. */
+function placeName(text: string, middle: number, { width, faint }: { readonly width: number; readonly faint: number }) {
+  const wide = textWidth(text, faint);
+  const font = faint * Math.min(1, (width - 4) / wide);
+  const half = Math.min(wide, width - 4) / 2 + 2;
+  return { text, x: Math.max(half, Math.min(middle, width - half)), font };
 }
 
 /** Beside the dot, on the side where the line lies lower, so that no step is covered. */

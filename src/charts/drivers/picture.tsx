@@ -15,7 +15,7 @@ export function DriverPicture(props: Standing & { readonly driver: Driver; reado
 }
 
 function Painted({ layout }: { readonly layout: DriverLayout }) {
-  const { width, height, left, right, top, bottom, font, faint, nowLabel } = layout;
+  const { width, height, left, right, top, bottom, font, faint, name, nowLabel } = layout;
   return (
     <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
       <text className="faint" x={0} y={faint} fontSize={faint}>
@@ -59,8 +59,8 @@ function Painted({ layout }: { readonly layout: DriverLayout }) {
       <text className="faint" x={left - 8} y={bottom + faint * 2.6} fontSize={faint} textAnchor="end">
         {say('seasonal factor')}
       </text>
-      <text className="faint" x={(left + right) / 2} y={bottom + faint * 3.9} fontSize={faint} textAnchor="middle">
-        {layout.name}
+      <text className="faint" x={name.x} y={bottom + faint * 3.9} fontSize={name.font} textAnchor="middle">
+        {name.text}
       </text>
       {nowLabel ? (
         <text

@@ -13,6 +13,10 @@ export function textWidth(text: string, fontSize: number, bold = false): number 
   return width * fontSize * (bold ? 1.06 : 1.02);
 }
 
+/** The widest of the words between which these texts can break. */
+export const widestWord = (texts: readonly string[], fontSize: number, bold = false): number =>
+  Math.max(0, ...texts.flatMap((text) => text.split(/[^\S\u00a0]+/)).map((word) => textWidth(word, fontSize, bold)));
+
 /** Breaks a text into at most `most` lines no wider than `width`; what is left over is cut with an ellipsis. */
 export function wrapText(text: string, fontSize: number, width: number, most = 2): string[] {
   const lines: string[] = [];

@@ -2,7 +2,7 @@
 import { poundsRange, spokenPounds } from '../../words/numbers.ts';
 import { axisFor, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
-import { textWidth, wrapText } from '../frame/text.ts';
+import { textWidth, widestWord, wrapText } from '../frame/text.ts';
 import type { SpreadRow } from './series.ts';
 
 export interface SpreadMark {
@@ -50,6 +50,11 @@ const STACKED_LINES = 2.7;
 const SMALLEST_FONT = 13;
 const ROW_HEIGHT = { desk: 62, table: 76, paper: 50 } as const;
 
+/** Room for bars, px. */
+const LEAST_BARS = 48;
+/** How far a bold word may be wider than reckoned, px. */
+const ROUGH = 6;
+
 export function layOutSpread(
   rows: readonly SpreadRow[],
   size: PictureSize,
@@ -78,21 +83,26 @@ export function layOutSpread(
     textWidth(row.name, font, row.ours),
     priceWidth * textWidth(row.price ?? '', note),
   ]);
-  const nameWidth = Math.min(Math.max(...named, font * 4), width * 0.36);
-  const left = nameWidth + GAP + 4;
   const middles = rows.map((row) => (row.cost ? textWidth(spokenPounds(row.cost.middle), font, true) : 0));
   const ranges = rows.map((row) => (row.cost ? textWidth(poundsRange(row.cost.low, row.cost.high), font) : 0));
   const labels = rows.map((_, index) =>
     stacked ? Math.max(middles[index]!, ranges[index]!) : middles[index]! + 8 + ranges[index]!,
   );
   const right = Math.max(...labels, font * 6) + GAP + 6;
+  // A long word of a name in a narrow window takes some of the room of the bars, and none of their figures.
+  const words = Math.max(0, ...rows.map((row) => widestWord([row.name], font, row.ours)));
+  const nameWidth = Math.max(
+    Math.min(Math.max(...named, font * 4), width * 0.36),
+    Math.min(words + ROUGH, width * 0.45, width - right - LEAST_BARS - GAP - 4),
+  );
+  const left = nameWidth + GAP + 4;
 
   const costs = rows.flatMap((row) =>
     row.cost ? [row.cost.low, row.cost.middle, row.cost.high, row.designed ?? row.cost.middle] : [],
   );
   // As many axis figures as can stand side by side, five at most.
   const widestTick = textWidth(spokenPounds(Math.max(100, ...costs.map(Math.abs))), faint) + faint * 1.4;
-  const plotWidth = Math.max(60, width - left - right);
+  const plotWidth = Math.max(LEAST_BARS, width - left - right);
   const axis = axisFor(costs, Math.max(1, Math.min(5, Math.floor(plotWidth / widestTick) - 1)), 100);
   const x = placeOn(axis, left, left + plotWidth);
   const zeroX = x(0);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, test } from 'vitest';
+import { textWidth } from '../../../src/charts/frame/text.ts';
 import { layOutSpread } from '../../../src/charts/spread/layout.ts';
 import { SpreadPicture } from '../../../src/charts/spread/picture.tsx';
 import { spreadSentence } from '../../../src/charts/spread/sentence.ts';
@@ -52,6 +53,13 @@ describe('layout', () => {
       .map(([middle, down, up]) => ({ low: middle - down, middle, high: middle + up })),
     { nil: null },
   );
+  test('a long word of a name stands whole left of the bars, in a narrow picture too', () => {
+    const one = row('floor', { low: 1, middle: 2, high: 3 }, { name: 'Fußbodenheizung, Vorlauf 35 °C', ours: true });
+    const { marks, ticks, zeroX, font } = layOutSpread([one], 'desk', { width: 350 });
+    expect(marks[0]!.nameLines[0]).toBe('Fußbodenheizung,');
+    // The names end so far before the axis.
+    expect(Math.min(ticks[0]!.x, zeroX) - 14).toBeGreaterThan(textWidth('Fußbodenheizung,', font, true) + 3);
+  });
   test('every mark stays inside the picture, in its row, whatever the costs, names and widths', () => {
     fc.assert(
       fc.property(

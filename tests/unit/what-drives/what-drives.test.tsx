@@ -5,6 +5,7 @@ import { DriverPicture } from '../../../src/charts/drivers/picture.tsx';
 import { driversSentence } from '../../../src/charts/drivers/sentence.ts';
 import { emitterRows, highestPence } from '../../../src/charts/drivers/series.ts';
 import { driverTable, emitterTable } from '../../../src/charts/drivers/table.ts';
+import { textWidth } from '../../../src/charts/frame/text.ts';
 import { type AppraisedYears, appraise, appraiseYears } from '../../../src/model/appraise.ts';
 import type { Appraisal, Figure, WhatIf } from '../../../src/model/shapes/appraisal.ts';
 import { type Told, tell } from '../../../src/model/shapes/told.ts';
@@ -492,9 +493,12 @@ describe('pictures and tables', () => {
     expect(first!.moneyTicks).toEqual(second!.moneyTicks);
     expect(first!.moneyTicks[0]!.label).toBe('£0');
   });
-  test.each([320, 440, 900, 1600])('labels do not touch and marks stay inside, %d px wide', (width) => {
+  test.each([220, 320, 440, 900, 1600])('labels do not touch and marks and names stay inside, %d px wide', (width) => {
     for (const driver of [...quick.drivers, ...full.drivers]) {
-      const { marks, left, right, top, bottom } = layOutDriver(driver, 'desk', { width });
+      const layout = layOutDriver(driver, 'desk', { width });
+      const { marks, left, right, top, bottom, name } = layout;
+      const half = textWidth(name.text, name.font) / 2;
+      expect([name.x - half >= 0, name.x + half <= layout.width]).toEqual([true, true]);
       const shown = marks.filter(({ label }) => label !== '');
       expect(shown.some(({ now }) => now)).toBe(true);
       for (const [i, mark] of marks.entries()) {
