@@ -5,8 +5,10 @@ import type { RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees, isPower } from '../terms/units.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
 import { namesOf, unknownWords } from './column-words.ts';
+import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
+import { WHOLE_HOME } from './vocabulary.ts';
 import { withoutPeople } from './without-people.ts';
 
 /** @param read columns of which a record or a detail was made */
@@ -37,7 +39,8 @@ function isOfItsOwn(c: ColumnFacts, series: readonly Series[], isOneTaken: boole
     if (unit === undefined || isOfDegrees(unit)) return false;
     // Energy under a word that nobody here knows may be what is meant, or have gone the other way.
     const isUnknown = isOneTaken && unknownWords(withoutPeople(c.heading)).length > 0;
-    return isUnknown || series.every((one) => isTemperature(one.carrier));
+    const isHome = WHOLE_HOME.test(plainWords(c.heading)) && !series.some((one) => one.role === 'import');
+    return isUnknown || isHome || series.every((one) => isTemperature(one.carrier));
   }
   if (isTemperature(carrier)) return false;
   const isOut = seriesRole === 'export' || seriesRole === 'generation';

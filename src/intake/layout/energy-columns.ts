@@ -199,6 +199,7 @@ export function seriesColumns(
       (isRival(c, doubted) ||
         (chief.length === 1 &&
           (isOtherUse(sheet, c, doubted) || isOfUnknownWords(c, doubted) || mayMakeHeat(c, doubted)))) &&
+      !isSameWarmth(sheet, c, doubted) &&
       // Of two columns alike it is no matter which is meant.
       !(c.largest > 0 && c.meaning.unit === doubted.meaning.unit && isCopy(sheet, doubted, c)),
   );
@@ -424,7 +425,7 @@ const withoutUnits = (heading: string): string =>
 /** A column that could be meant as well as the one that was taken: the same unit, and no more said. */
 function isRival(c: ColumnFacts, taken: ColumnFacts): boolean {
   return (
-    c.meaning.unit === taken.meaning.unit &&
+    (c.meaning.unit === taken.meaning.unit || (isOfDegrees(c.meaning.unit) && isOfDegrees(taken.meaning.unit))) &&
     c.meaning.carrier === taken.meaning.carrier &&
     c.meaning.role === taken.meaning.role &&
     (!isTotal(taken) || isTotal(c)) &&
@@ -432,6 +433,26 @@ function isRival(c: ColumnFacts, taken: ColumnFacts): boolean {
     !mayBeMoney(c, taken)
   );
 }
+
+const CELSIUS: Readonly<Record<string, (degrees: number) => number>> = {
+  '°F': (degrees) => (degrees - 32) / 1.8,
+  K: (degrees) => degrees - 273.15,
+};
+
+/** One temperature in two kinds of degrees. */
+function isSameWarmth({ table, firstRow }: Sheet, a: ColumnFacts, b: ColumnFacts): boolean {
+  if (a.meaning.unit === b.meaning.unit) return false;
+  for (let row = firstRow; row < Math.min(table.rowCount, firstRow + LOOKED_AT); row++) {
+    const [one, other] = [a, b].map(({ index, meaning: { unit } }) => {
+      const written = numberEitherWay(cellText(table, row, index));
+      return (CELSIUS[unit ?? '']?.(written) ?? written) as number;
+    });
+    if (Math.abs(one! - other!) > ROUNDED_C) return false;
+  }
+  return true;
+}
+/** Whole degrees of either kind. */
+const ROUNDED_C = 0.8;
 
 const saysOutdoors = (c: ColumnFacts): boolean => isOfWarmth(c) && OUT_OF_DOORS.test(plainWords(c.heading));
 

@@ -245,7 +245,7 @@ const isOfDegrees = (words: string): boolean => {
 const INDOORS =
   /\b(flow|return|supply|leaving|entering|lwt|ewt|source|brine|ground|borehole|tank|cylinder|dhw|hot water|water|room|indoor|inside|set ?point|target|refrigerant|raum|innen|soll\w*|speicher|sole|interieure?|interior|interna|binnen|indendors|inomhus|inne|depart|retour|retorno|ritorno|mandata|aanvoer|impulsion|retur|frem)\b|vorlauf|rucklauf|warmwasser|fremlob|returlob|returtemp|innentemp|raumtemp|binnentemp|rumtemp|rumstemp|framledning|wewnetrzn|vnitrni|\b[vr]l\b|wasser|vatten|(?<![a-z])(agua|acqua|eau|vand|vann|woda|wody|voda|vody)/;
 const BESIDE =
-  /[([] ?(cm|inch(es)?|ppm|dbm?|k?g ?co2\w*) ?[)\]]|\/ ?k ?wp?\b|\bs?cop\b|\bspf\b|\b(l|m³|m3|litres?) ?\/ ?(min|h|s|hr|sec)\b|\bhz\b|\bbar\b|\brpm\b|m[³3] ?[*x×·] ?°?[ck]\b|%/;
+  /(?<!\bw) ?(\/|per) ?(m²|m2|sqm|qm|sq\.? ?(m|f)\w*|square)(?![a-z\d])|[([] ?(cm|inch(es)?|ppm|dbm?|k?g ?co2\w*) ?[)\]]|\/ ?k ?wp?\b|\bs?cop\b|\bspf\b|\b(l|m³|m3|litres?) ?\/ ?(min|h|s|hr|sec)\b|\bhz\b|\bbar\b|\brpm\b|m[³3] ?[*x×·] ?°?[ck]\b|%/;
 
 /** By how much the water cools in a home. */
 const COOLED =

@@ -686,3 +686,33 @@ describe('columns that may be one, or have gone the other way', () => {
     expect(read(text.replace('Garden', 'Outdoor')).series).toHaveLength(2);
   });
 });
+
+describe('the last look', () => {
+  const ofDays = (heading: string, row: (i: number) => string) =>
+    lines(
+      heading,
+      many(60, (i) => `${dayOf2025(i)},${row(i)}`),
+    );
+  test('two places in two kinds of degrees are asked about, one place in both is not', () => {
+    const asked = (fahrenheit: (celsius: number) => number) =>
+      read(
+        ofDays('date,Airport (°F),Garden (°C)', (i) => `${fahrenheit(4 + (i % 7)).toFixed(1)},${4 + (i % 7)}`),
+        { choices: { weatherMeasured: true } },
+      ).asked;
+    expect(asked((celsius) => celsius * 1.8 + 40)).toContain('column-asked');
+    expect(asked((celsius) => celsius * 1.8 + 32)).not.toContain('column-asked');
+  });
+  test('what a square metre took is no second use', () => {
+    const { series } = read(ofDays('Datum,Wärme kWh,Wärme kWh/m²', (i) => `${30 + (i % 9)},${0.2 + (i % 9) / 100}`));
+    expect(series).toHaveLength(1);
+  });
+  test('all that the home took is asked about where only its heat pump was read', () => {
+    const { asked } = read(
+      ofDays(
+        'Date,Heat pump electricity kWh,Heat kWh,House kWh',
+        (i) => `${6 + (i % 5)},${20 + (i % 8)},${15 + (i % 6)}`,
+      ),
+    );
+    expect(asked).toContain('column-asked');
+  });
+});
