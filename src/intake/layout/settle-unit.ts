@@ -108,7 +108,7 @@ export function settleUnit(
   const pulsesPerKWh = choices.pulsesPerKWh ?? (settled === 'pulse' ? pulsesSaid(sheet, column) : undefined);
   const usual = kWhPerUnit(settled, settledCarrier, context, { ...choices, pulsesPerKWh });
   // Tenths of a degree are written without a sign.
-  const tenths = inTenths && isOfDegrees(settled) ? 0.1 : 1;
+  const tenths = inTenths && isOfDegrees(settled) && settled !== 'tenth of °C' ? 0.1 : 1;
   const heading = plainWords(column.heading);
   const times =
     choices.unit === undefined || choices.unit === statedUnit(sheet, column)
@@ -355,8 +355,12 @@ function guessUnit(carrier: Carrier, column: ColumnFacts, perDay: number, perRea
 }
 
 /** A mean over 25 °C is no record of a home that is heated; in kelvin every weather is over 200. A judgement. */
-const guessDegrees = (mean: number, { largest }: ColumnFacts): EnergyUnit =>
-  mean > COLDEST_MEAN_K ? 'K' : mean > WARM_MEAN_C || largest > HOTTEST_C ? '°F' : '°C';
+function guessDegrees(mean: number, { smallest, largest }: ColumnFacts): EnergyUnit {
+  const isWhole = Number.isInteger(smallest) && Number.isInteger(largest);
+  const isTooFar = largest > HOTTEST_F || smallest < COLDEST_F;
+  if (isWhole && isTooFar && mean <= MOST_MEAN_TENTHS && largest - smallest > LEAST_SPAN_K) return 'tenth of °C';
+  return mean > COLDEST_MEAN_K ? 'K' : mean > WARM_MEAN_C || largest > HOTTEST_C ? '°F' : '°C';
+}
 
 const usualUnit = (carrier: Carrier): EnergyUnit =>
   isTemperature(carrier) ? '°C' : carrier === 'water' ? 'm³' : 'kWh';
@@ -366,6 +370,10 @@ const HOTTEST_MEAN_C = 42;
 const HOTTEST_C = 56;
 const WARM_MEAN_C = 25;
 const COLDEST_MEAN_K = 200;
+/** No weather in °F is outside these, none in kelvin has such a span, and no heated home such a mean. Judgements. */
+const [COLDEST_F, HOTTEST_F] = [-80, 140];
+const LEAST_SPAN_K = 100;
+const MOST_MEAN_TENTHS = 250;
 /** A mean below the first and never above the second was hardly written in °F. A judgement. */
 const COLDEST_MEAN_F = 28;
 const COLD_MOST_F = 46;

@@ -184,7 +184,7 @@ export function pulsesSaid({ preamble }: Sheet, { heading }: ColumnFacts): numbe
 const PULSES = /(?<![\d.,])(\d{2,6}|\d{1,3}[ .,']\d{3}) ?(?:imp\w*|pulse?s?n?) ?(?:per|pro|par|por|a|\/) ?k ?wh/;
 
 const TENTHS =
-  /0[.,]1 ?(°|º|&#176;|grad|deg)|[x×*] ?10(?!\d)|(?<!\d)10 ?[x×*]|zehntel ?grad|tenths? of (a )?(°|deg)|dixiemes? de deg|tienden? van|decimi di grado|decimas? de grado/;
+  /(0[.,]1|(?<!\d)1 ?\/ ?10) ?(°|º|&#176;|grad|deg)|\b10ths? of (a )?(°|deg|c\b)|\btenths? (of )?(a )?c\b|[x×*] ?10(?!\d)|(?<!\d)10 ?[x×*]|zehntel ?grad|tenths? of (a )?(°|deg)|dixiemes? de deg|tienden? van|decimi di grado|decimas? de grado/;
 
 /** Whole numbers that count tenths of a degree: by the line of the titles that explains the column, else by any words. */
 export function saysTenths({ preamble }: Sheet, { heading, smallest, largest }: ColumnFacts): boolean {

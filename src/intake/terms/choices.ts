@@ -27,6 +27,7 @@ export const ENERGY_UNITS = [
   'pulse',
   ...SALE_UNIT_IDS,
   '°C',
+  'tenth of °C',
   '°F',
   'K',
 ] as const;

@@ -49,6 +49,8 @@ export function kWhPerUnit(
     case '°C':
     case 'K':
       return 1;
+    case 'tenth of °C':
+      return 0.1;
     case '°F':
       return 1 / 1.8;
     case 'MWh':
@@ -122,7 +124,8 @@ export function isUnitOf(carrier: Carrier, unit: EnergyUnit): boolean {
   return !isVolumeOfGas(unit) || carrier === 'gas';
 }
 
-export const isOfDegrees = (unit: EnergyUnit | undefined): boolean => unit === '°C' || unit === '°F' || unit === 'K';
+export const isOfDegrees = (unit: EnergyUnit | undefined): boolean =>
+  unit === '°C' || unit === 'tenth of °C' || unit === '°F' || unit === 'K';
 export const isPower = (unit: EnergyUnit | undefined): boolean => unit === 'W' || unit === 'kW' || unit === 'BTU/h';
 
 export const isGallon = (unit: EnergyUnit | undefined): boolean => unit === 'US gallon' || unit === 'imperial gallon';

@@ -3,6 +3,7 @@
 import {
   type BesideChoice,
   type ChoicesOfColumn,
+  ENERGY_UNITS,
   type EnergyUnit,
   type IntakeChoices,
   type IntakePreview,
@@ -38,7 +39,7 @@ const UNITS: readonly EnergyUnit[] = [
   ...SALE_UNIT_IDS,
 ];
 
-const DEGREES: readonly EnergyUnit[] = ['°C', '°F', 'K'];
+const DEGREES = ENERGY_UNITS.filter((unit) => isUnitOf('outdoor-temperature', unit));
 /** Units that may be meant where one was taken: those that the kind of energy has, and gas where its kind is asked too. */
 function unitsLike(remark: Remark, preview: IntakePreview): readonly EnergyUnit[] {
   const { code, expected, carrier } = remark;
@@ -146,7 +147,7 @@ function answersOfForm(remark: Remark, preview: IntakePreview): readonly Answer[
         holds: (choices.unit ?? remark.expected) === unit,
       }));
     case 'degrees-doubtful':
-      return DEGREES.map((unit) => ({ label: unit, choice: { unit }, holds: choices.unit === unit }));
+      return DEGREES.map((unit) => ({ label: sayTold(unit), choice: { unit }, holds: choices.unit === unit }));
     case 'pulses-asked':
       return pulseAnswers(remark, choices);
     case 'column-asked':

@@ -447,6 +447,7 @@ export const REMARKS: Catalogue = {
   'bill {file}': 'Rechnung {file}',
   therm: 'Therm',
   'hundred ft³': 'hundert ft³',
+  'tenth of °C': 'Zehntel °C',
   'US gallon': 'US-Gallone',
   'imperial gallon': 'britische Gallone',
   '£ a day': '£ am Tag',

@@ -113,6 +113,21 @@ describe('what the header says, holds', () => {
     const head = `Date,${heading} (kWh),Heat pump electricity (kWh),Heat output (kWh)`;
     expect(read([head, ...rows]).series[0]).toMatch(new RegExp(`^electricity ${role} `));
   });
+  test.each([
+    ['Temperatur (1/10 °C)', []],
+    ['Air temp (10ths of C)', []],
+    ['Temperature (0.1 °C)', []],
+    ['Outdoor temperature', ['unit-guessed']],
+  ])('of whole numbers under “%s” tenths of a degree are read, or offered', (heading, open) => {
+    const degrees = (i: number) => Math.round(120 - 110 * Math.cos(i / 14) + (((i * 7) % 11) - 5) * 6);
+    const rows = rowsOf(90, 1440, (at, i) => `${day(at)},${degrees(i)}`);
+    const mean = Array.from({ length: 90 }, (_, i) => degrees(i)).reduce((sum, of) => sum + of) / 900;
+    const tenths = [`Date,${heading}`, ...rows];
+    expect(read(tenths).open).toEqual(open);
+    const series = [`outdoor-temperature weather 2025-01-14 ${Number(mean.toFixed(2))}`];
+    expect(read(tenths).series).toEqual(series);
+    expect(read(tenths, { unit: 'tenth of °C' })).toMatchObject({ series, open: [] });
+  });
   test('a title that names another energy is asked about, until it is said or another column has it', () => {
     const rows = rowsOf(20, 1440, (at) => `${day(at)},8`);
     const titled = ['Gas used by day', 'Date,Electricity (kWh)', ...rows];
