@@ -19,6 +19,7 @@ const Layout = IntakeChoices.omit({
   beside: true,
   besideOf: true,
   weatherMeasured: true,
+  leaveUnread: true,
   anew: true,
 });
 

@@ -17,7 +17,7 @@ import { askLeftOut } from './layout/ask-left-out.ts';
 import { askTitles } from './layout/ask-titles.ts';
 import { lacksYear } from './layout/date-parts.ts';
 import { evenUnits } from './layout/even-units.ts';
-import { remarkPreamble } from './layout/explain-strays.ts';
+import { askUnread, remarkPreamble } from './layout/explain-strays.ts';
 import { isOtherFuel, plainWords } from './layout/headings.ts';
 import { leaveOutOtherMoney } from './layout/other-money.ts';
 import { numbersOfSheet } from './layout/own-numbers.ts';
@@ -102,6 +102,8 @@ export function readFile(
   }
   if (reading.valueColumns && shape?.name !== 'days across')
     askLeftOut(sheet, reading.series, [...reading.valueColumns, ...(reading.detailColumns ?? [])], choices, book);
+  // A reading of a counter that is missing takes nothing from the sum.
+  if (shape?.name !== 'counter') askUnread(sheet, reading, choices, book);
   const sums = sumsAmong(reading.series, choices, !registers, book);
   const namesOfSums = reading.series.flatMap(({ id, name }) => (sums.has(id) ? [name] : []));
   if (sums.size > 0)

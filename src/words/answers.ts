@@ -25,6 +25,7 @@ const KEYS: readonly (readonly [code: RegExp, key: Key])[] = [
   [/^own-use-/, 'ownUse'],
   [/^records-/, 'beside'],
   [/^weather-/, 'weatherMeasured'],
+  [/^unread-/, 'leaveUnread'],
 ];
 
 const OTHER_VALUES: Readonly<Partial<Record<Key, readonly string[]>>> = {
@@ -35,6 +36,7 @@ const OTHER_VALUES: Readonly<Partial<Record<Key, readonly string[]>>> = {
   net: ['true', 'false'],
   ownUse: ['within', 'apart'],
   weatherMeasured: ['true', 'false'],
+  leaveUnread: ['true'],
   role: ['import', 'export', 'generation', 'heat-pump'],
   decimal: ['.', ','],
   shape: ['bills', 'counter'],
@@ -61,8 +63,7 @@ export function unitsFor({ column, carrier }: Remark, { series }: Pick<IntakePre
 
 /** What is taken until it is answered: as settled, else as the remark says. */
 function taken(key: Key, { code, expected }: Remark, choices: IntakeChoices): unknown {
-  if (key === 'net' || key === 'weatherMeasured' || key === 'dayFirst' || key === 'toInclusive')
-    return choices[key] ?? true;
+  if (/^(net|weatherMeasured|leaveUnread|dayFirst|toInclusive)$/.test(key)) return choices[key] ?? true;
   if (code === 'direction-of-name-asked' || code === 'title-way-asked') return expected;
   if (key === 'role') return choices.role ?? 'import';
   // Amounts that only rise are a counter's far more often, and as amounts they come to many times the use.

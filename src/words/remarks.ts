@@ -207,6 +207,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'number-unreadable': phrase(
     '{at}: the reading is {number}; {expected} is expected. It counts as missing. Correct the file or leave the row out.{alike}',
   ),
+  'unread-asked': phrase(
+    '{at} could not be read ({found}), nor could others: {count} of {expectedNames} rows in all. Correct them in the file, or confirm that they may be left out.',
+  ),
   'decimal-asked': phrase(
     '{at}: {found} in {column} may have a decimal sign or a thousands sign. We took "{expectedNames}" for the decimal sign. Choose the other if the total looks wrong.',
   ),

@@ -1,18 +1,47 @@
 /** Says of each row without a date what it is: totals, headings again, a last row cut off, or a row we cannot read. */
 
 import { countAsNumber } from '../numbers/read-number.ts';
+import type { IntakeChoices } from '../terms/choices.ts';
 import { ROWS_A_STEP } from '../terms/progress.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { cellCount, cellText, rowTexts } from '../text/table.ts';
 import type { Dates } from './read-dates.ts';
 import type { Sheet } from './sheet.ts';
+import { columnName } from './value-cells.ts';
 import { TOTALS } from './vocabulary.ts';
 
-export function explainStrays(sheet: Sheet, dates: Dates, book: RemarkBook, onStep?: () => void): void {
+/** More unread rows than this share are asked about rather than noted. A judgement. */
+const MOST_UNREAD = 0.04;
+
+/** Asks where more than a few rows gave no amount in the worst of the columns taken; where all are one record, in all cells. */
+export function askUnread(
+  sheet: Sheet,
+  { dataRows, valueColumns }: { readonly dataRows: number; readonly valueColumns?: readonly number[] },
+  choices: IntakeChoices,
+  book: RemarkBook,
+): void {
+  const first = book.list().find(({ code }) => code === 'number-unreadable');
+  if (!first || choices.leaveUnread) return;
+  const columns = valueColumns ?? sheet.columns.map(({ index }) => index);
+  const unread = columns.map((index) => book.counted('number-unreadable', columnName(sheet, index)));
+  const count = valueColumns ? Math.max(...unread) : unread.reduce((sum, one) => sum + one, 0);
+  const all = valueColumns ? dataRows : dataRows * columns.length;
+  const { row, found } = first;
+  if (count > all * MOST_UNREAD) book.add('unread-asked', 'question', { row, found, count, expected: String(all) });
+}
+
+export function explainStrays(
+  sheet: Sheet,
+  dates: Dates,
+  choices: IntakeChoices,
+  book: RemarkBook,
+  onStep?: () => void,
+): void {
   const { table } = sheet;
-  const columnName = sheet.columns[sheet.dateColumn]?.heading || `column ${sheet.dateColumn + 1}`;
+  const column = columnName(sheet, sheet.dateColumn);
   const heading = sheet.headingRow >= 0 ? rowTexts(table, sheet.headingRow).join('\u0000') : undefined;
   let undated = 0;
+  let firstUndated: { row: number; found: string } | undefined;
   let afterEarly = sheet.firstRow;
   for (const [i, stray] of dates.strays.entries()) {
     if (i % ROWS_A_STEP === 0) onStep?.();
@@ -30,7 +59,8 @@ export function explainStrays(sheet: Sheet, dates: Dates, book: RemarkBook, onSt
       afterEarly++;
     } else if (stray.impossible) {
       undated++;
-      book.tally('date-impossible', 'note', { row: line, column: columnName, found });
+      firstUndated ??= { row: line, found };
+      book.tally('date-impossible', 'note', { row: line, column, found });
     } else if (heading !== undefined && cells.join('\u0000') === heading)
       book.tally('heading-repeated', 'note', { row: line });
     else if (stray.isSum || cells.some((cell) => TOTALS.test(cell)))
@@ -38,14 +68,20 @@ export function explainStrays(sheet: Sheet, dates: Dates, book: RemarkBook, onSt
     else if (isLast && table.openEnd && cellCount(table, row) < sheet.columns.length)
       book.add('row-cut-off', 'note', { row: line, found: text });
     else {
-      if (cells.some((cell) => countAsNumber(cell) >= 0)) undated++;
+      if (cells.some((cell) => countAsNumber(cell) >= 0)) {
+        undated++;
+        firstUndated ??= { row: line, found: text };
+      }
       if (found === '' || cells.length < 2) book.tally('row-skipped', 'note', { row: line, found: text });
-      else book.tally('date-unreadable', 'note', { row: line, column: columnName, found });
+      else book.tally('date-unreadable', 'note', { row: line, column, found });
     }
   }
   const early = afterEarly - sheet.firstRow;
   if (early > 0) book.add('rows-early', 'note', { row: table.lineOfRow[sheet.firstRow]!, count: early });
+  const all = dates.count + undated;
   if (undated * 2 > dates.count && dates.count > 0) book.add('rows-undated', 'refusal', { count: undated });
+  else if (undated > all * MOST_UNREAD && !choices.leaveUnread)
+    book.add('unread-asked', 'question', { ...firstUndated, count: undated, expected: String(all) });
 }
 
 export function remarkPreamble(sheet: Sheet, book: RemarkBook): void {

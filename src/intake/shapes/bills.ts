@@ -61,7 +61,7 @@ export const bills: IntakeShape = {
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
     const dates = readDates(sheet, column, undefined, dayFirst, context.zone, context.onProgress);
     countByLocalDays(dates, choices, context.zone, book);
-    explainStrays(sheet, dates, book);
+    explainStrays(sheet, dates, choices, book);
     const toColumn = choices.columns?.to ?? stepOf(sheet).toColumn;
     const extremes = choices.columns?.value === undefined ? findExtremes(sheet, book) : undefined;
     const columns = dates.count === 0 ? [] : extremes ? [extremes.maximum] : energyColumns(input, [column, toColumn]);

@@ -49,7 +49,7 @@ export const daily: IntakeShape = {
     const column = choices.columns?.stamp ?? choices.columns?.from ?? sheet.dateColumn;
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
     const dates = readDates(sheet, column, undefined, dayFirst, context.zone, context.onProgress);
-    explainStrays(sheet, dates, book);
+    explainStrays(sheet, dates, choices, book);
     const extremes = choices.columns?.value === undefined ? findExtremes(sheet, book) : undefined;
     const columns = extremes
       ? [extremes.maximum]

@@ -55,7 +55,7 @@ export const deliveries: IntakeShape = {
     const column = choices.columns?.stamp ?? choices.columns?.from ?? sheet.dateColumn;
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
     const dates = readDates(sheet, column, undefined, dayFirst, context.zone, context.onProgress);
-    explainStrays(sheet, dates, book);
+    explainStrays(sheet, dates, choices, book);
     const [facts, ...others] = dates.count === 0 ? [] : seriesColumns(sheet, choices, [column], book);
     if (!facts) {
       book.add(dates.count === 0 ? 'no-readable-rows' : 'no-numbers', 'refusal', { column: columnName(sheet, column) });

@@ -54,7 +54,7 @@ export const longInterval: IntakeShape = {
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
     const timeColumn = choices.columns?.time ?? step.timeColumn;
     const dates = readDates(sheet, column, timeColumn, dayFirst, context.zone, stageOf(context.onProgress, 0, 0.45));
-    explainStrays(sheet, dates, book, () => context.onProgress?.(0.45));
+    explainStrays(sheet, dates, choices, book, () => context.onProgress?.(0.45));
     const intervalMinutes = commonestStep(dates.civilMinute, dates.count);
     if (dates.count === 0 || intervalMinutes === undefined) {
       book.add('no-readable-rows', 'refusal');

@@ -56,7 +56,7 @@ export const register: IntakeShape = {
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
     const timeColumn = choices.columns?.time ?? stepOf(sheet).timeColumn;
     const dates = readDates(sheet, column, timeColumn, dayFirst, context.zone, context.onProgress);
-    explainStrays(sheet, dates, book);
+    explainStrays(sheet, dates, choices, book);
     const { every = false } = choices;
     const chosen = every ? undefined : choices.columns?.value;
     const several = chosen === undefined ? counterColumns(sheet, choices.shape === register.name) : [];

@@ -73,7 +73,7 @@ export const wideDays: IntakeShape = {
     const column = choices.columns?.stamp ?? sheet.dateColumn;
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
     const dates = readDates(sheet, column, undefined, dayFirst, context.zone, stageOf(context.onProgress, 0, 0.2));
-    explainStrays(sheet, dates, book, () => context.onProgress?.(0.2));
+    explainStrays(sheet, dates, choices, book, () => context.onProgress?.(0.2));
     if (!layout || dates.count === 0) {
       book.add('no-readable-rows', 'refusal');
       return nothingRead(choices, dates.count);

@@ -11,6 +11,8 @@ export interface RemarkBook {
   add(code: RemarkCode, weight: Weight, details?: Details): void;
   /** One remark of many alike: named while there are few, counted after that. */
   tally(code: RemarkCode, weight: Weight, details: Details): void;
+  /** How often a tally was made of a column. */
+  counted(code: RemarkCode, column: string): number;
   /** @param column only where it is said of this one */
   has(code: RemarkCode, column?: string): boolean;
   refused(): boolean;
@@ -42,6 +44,7 @@ export function listNames(names: readonly string[]): string {
 export function openRemarkBook(file: string): RemarkBook {
   const remarks: Remark[] = [];
   const tallies = new Map<string, { count: number; first: Remark | undefined; effectKWh: number }>();
+  const ofColumns = new Map<string, number>();
   const write = (code: RemarkCode, weight: Weight, details: Details = {}): Remark => {
     const remark: Remark = { code, weight, file, ...details };
     // A number beyond all bounds has no effect that could be told.
@@ -52,6 +55,8 @@ export function openRemarkBook(file: string): RemarkBook {
   return {
     add: (code, weight, details) => void write(code, weight, details),
     tally(code, weight, details) {
+      const key = `${code}\u0000${details.column}`;
+      ofColumns.set(key, (ofColumns.get(key) ?? 0) + 1);
       const known = tallies.get(code);
       if (!known) {
         tallies.set(code, { count: 1, first: undefined, effectKWh: 0 });
@@ -70,6 +75,7 @@ export function openRemarkBook(file: string): RemarkBook {
           known.first.effectKWh = known.effectKWh;
       } else known.first = write(code, weight, { ...details, count: details.count ?? 1 });
     },
+    counted: (code, column) => ofColumns.get(`${code}\u0000${column}`) ?? 0,
     has: (code, column) => remarks.some((r) => r.code === code && (column === undefined || r.column === column)),
     refused: () => remarks.some((r) => r.weight === 'refusal'),
     list: () => onceEach(remarks).toSorted((a, b) => RANK[a.weight] - RANK[b.weight]),

@@ -41,6 +41,7 @@ export const REMARK_CODES = [
   'after-today',
   // Numbers
   'number-unreadable',
+  'unread-asked',
   'sign-unknown',
   'decimal-asked',
   'decimal-mixed',

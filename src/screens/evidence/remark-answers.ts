@@ -97,6 +97,8 @@ function answersOfForm(remark: Remark, preview: IntakePreview): readonly Answer[
         { label: say('A point is the decimal'), choice: { decimal: '.' }, holds: choices.decimal === '.' },
         { label: say('A comma is the decimal'), choice: { decimal: ',' }, holds: choices.decimal === ',' },
       ];
+    case 'unread-asked':
+      return [{ label: say('They may be left out'), choice: { leaveUnread: true }, holds: false }];
     case 'zone-asked':
     case 'clock-asked':
     case 'clock-assumed':

@@ -43,6 +43,8 @@ export const REMARKS: Catalogue = {
     '{file} hat {words}; wir lesen {expected}. Exportieren Sie jedes Jahr für sich, halbe Stunden statt Minuten oder nur einen Zähler.',
   '{file} has more cells than we can hold. Export a shorter span, or fewer columns.':
     '{file} hat mehr Zellen, als wir fassen. Exportieren Sie eine kürzere Zeit oder weniger Spalten.',
+  '{at} could not be read ({found}), nor could others: {count} of {expectedNames} rows in all. Correct them in the file, or confirm that they may be left out.':
+    '{at} war nicht zu lesen ({found}), und andere auch nicht: insgesamt {count} von {expectedNames} Zeilen. Berichtigen Sie die Datei, oder bestätigen Sie, dass sie wegbleiben dürfen.',
   '{file} is not a text file. Save the data as CSV.': '{file} ist keine Textdatei. Speichern Sie die Daten als CSV.',
   '{file} is not text, nor a picture or PDF that is read here. Save readings as CSV, and a bill as PDF, JPEG or PNG.':
     '{file} ist kein Text, auch kein Bild oder PDF, das hier gelesen wird. Speichern Sie Messwerte als CSV, eine Rechnung als PDF, JPEG oder PNG.',

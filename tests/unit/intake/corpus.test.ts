@@ -91,7 +91,7 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
     'long-impossible-date.csv',
     'readings',
     "electricity 30' 2025-02-27..2025-03-01 51.2 96/96 2d",
-    'date-impossible@98 date-impossible@99 date-impossible@100 date-impossible@101 date-impossible@102 date-impossible@103',
+    'unread-asked@98? date-impossible@98 date-impossible@99 date-impossible@100 date-impossible@101 date-impossible@102 date-impossible@103',
   ],
   // Long: numbers
   ['long-decimal-comma.csv', 'readings', THREE_DAYS, 'decimal-comma'],

@@ -427,6 +427,21 @@ test('what is written as about so much is an estimate, and so is what bears a st
   expect(read(['Date,Electricity kWh', ...words]).noted).toContain('number-unreadable');
 });
 
+test.each([
+  [['300-320', '200+100', 'about'], 4, true],
+  [['300-320', '#VALUE!'], 30, false],
+  [['n/a', '-', ''], 4, false],
+])('of %j in every %d. row it is asked whether they may be left out: %s', (words, every, isAsked) => {
+  const rows = DAYS.map(
+    (day, i) => `${day},${i % every === 3 ? words[i % words.length] : OF_DAYS[i % OF_DAYS.length]}`,
+  );
+  expect(read(['Date,Electricity kWh', ...rows]).asked.includes('unread-asked')).toBe(isAsked);
+});
+test('of many rows without a date that can be read it is asked whether they may be left out', () => {
+  const rows = DAYS.map((day, i) => `${i % 8 === 4 ? 'soon' : day},${OF_DAYS[i % OF_DAYS.length]}`);
+  expect(read(['Date,Electricity kWh', ...rows]).asked).toEqual(['unread-asked']);
+});
+
 test('thousands may stand apart by a thin space', () => {
   const rows = [1204, 1311, 1250].map((kWh, i) => `${i + 1}/2025;${String(kWh).replace(/^1/, '1\u2009')}`);
   expect(read(['Month;Electricity kWh', ...rows]).series).toEqual(['electricity import 3765.0']);
