@@ -4,7 +4,8 @@
  */
 import { type KeyboardEvent, type ReactNode, useId, useRef, useState } from 'react';
 import { say } from '../words/say.ts';
-import { type ChartTable, ChartTableView, tableCsv } from './frame/chart-table.tsx';
+import { type ChartTable, ChartTableView } from './frame/chart-table.tsx';
+import { tableCsv } from './frame/csv.ts';
 import { PictureTools } from './frame/picture-tools.tsx';
 import { fileNameOf, saveInBrowser } from './frame/save.ts';
 

@@ -3,7 +3,7 @@
  * Lines end as RFC 4180 asks; the byte-order mark lets spreadsheets read "°" and "²".
  */
 
-import { quoted } from '../charts/frame/chart-table.tsx';
+import { quoted } from '../charts/frame/csv.ts';
 import { yearsSeries } from '../charts/years/series.ts';
 import type { Figure, SystemResult } from '../model/shapes/appraisal.ts';
 import type { Payback } from '../model/shapes/lifetime.ts';

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, test } from 'vitest';
 import { ChartFigure } from '../../../src/charts/figure.tsx';
-import { tableCsv } from '../../../src/charts/frame/chart-table.tsx';
+import { tableCsv } from '../../../src/charts/frame/csv.ts';
 import { fileNameOf } from '../../../src/charts/frame/save.ts';
 import { axisFor, niceStep, placeOn } from '../../../src/charts/frame/scale.ts';
 import { textWidth, wrapText } from '../../../src/charts/frame/text.ts';
