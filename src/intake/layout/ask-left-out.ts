@@ -2,13 +2,13 @@
 import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
-import { isOfDegrees, isPower } from '../terms/units.ts';
+import { isOfDegrees, isPower, isVolumeOfGas } from '../terms/units.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
 import { namesOf, unknownWords } from './column-words.ts';
-import { plainWords } from './headings.ts';
+import { carrierOfWords, plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
-import { WHOLE_HOME } from './vocabulary.ts';
+import { WHOLE_HOME, withoutBrackets } from './vocabulary.ts';
 import { withoutPeople } from './without-people.ts';
 
 /** @param read columns of which a record or a detail was made */
@@ -43,6 +43,10 @@ function isOfItsOwn(c: ColumnFacts, series: readonly Series[], isOneTaken: boole
     return isUnknown || isHome || series.every((one) => isTemperature(one.carrier));
   }
   if (isTemperature(carrier)) return false;
+  // The volume beside heat is of the water that carried it, unless its words name gas.
+  const isOfHeat = series.length > 0 && series.every((one) => one.carrier === 'heat');
+  const words = withoutBrackets(plainWords(c.heading)).replaceAll(/\b(m|ft) ?[3³]/g, ' ');
+  if (isOfHeat && isVolumeOfGas(unit) && carrierOfWords(words) === undefined) return false;
   const isOut = seriesRole === 'export' || seriesRole === 'generation';
   return !series.some((one) => one.carrier === carrier && (isOut ? one.role === seriesRole : true));
 }

@@ -1,7 +1,7 @@
 /** Columns that say the same of a use in two ways: a counter beside what it rose by, gas by volume beside its energy. */
 
 import { sumOf } from '../../model/units/sums.ts';
-import { isOfDegrees } from '../terms/units.ts';
+import { isOfDegrees, ratioOf } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn, numberEitherWay } from './column-facts.ts';
 import type { Sheet } from './sheet.ts';
@@ -103,6 +103,8 @@ export function isOfVolume(sheet: Sheet, energy: ColumnFacts, volume: ColumnFact
     return mayCount(c) ? numbers.map((n, i) => n - (numbers[i - 1] ?? Number.NaN)) : numbers;
   };
   const { share, ratio, count } = distance(steps(energy), steps(volume));
-  const isKWh = energy.meaning.unit === 'kWh' && volume.meaning.unit === 'm³';
-  return count < LEAST_ROWS || (share <= BY_FACTORS && (!isKWh || (ratio > KWH_IN_M3[0] && ratio < KWH_IN_M3[1])));
+  const kWh = energy.meaning.unit && ratioOf(energy.meaning.unit, 'kWh');
+  const kWhInM3 = volume.meaning.unit === 'm³' && kWh ? ratio * kWh : undefined;
+  const isOfGas = kWhInM3 === undefined || (kWhInM3 > KWH_IN_M3[0] && kWhInM3 < KWH_IN_M3[1]);
+  return count < LEAST_ROWS || (share <= BY_FACTORS && isOfGas);
 }

@@ -385,14 +385,14 @@ const isWholeFirst = (a: ColumnFacts, b: ColumnFacts): number => Number(isWhole(
 
 const firstOf = (columns: readonly ColumnFacts[]): ColumnFacts[] => columns.slice(0, 1);
 
-/** Gas by volume, and energy without a name that is not the gas's. */
+/** Gas by volume or in therms, and energy without a name that is not the gas's. */
 export const isOtherUse = (sheet: Sheet, a: ColumnFacts, b: ColumnFacts): boolean =>
   [
     [a, b],
     [b, a],
   ].some(
     ([energy, volume]) =>
-      isVolumeOfGas(volume!.meaning.unit) &&
+      (isVolumeOfGas(volume!.meaning.unit) || volume!.meaning.unit === 'therm') &&
       energy!.meaning.carrier === undefined &&
       BEST_UNITS.includes(energy!.meaning.unit) &&
       energy!.meaning.unit !== undefined &&

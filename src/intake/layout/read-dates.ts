@@ -73,6 +73,8 @@ export function settleDayFirst(
   if (/\d\.\d{1,2}\.\d/.test(cellText(table, evidence.rowOfEither, column))) return true;
   const byEnds = orderByEnds(sheet, column);
   if (byEnds !== undefined) return byEnds;
+  const byMonths = orderByMonths(sheet, column);
+  if (byMonths !== undefined) return byMonths;
   if (isInOtherLanguage(sheet) && !writesMonthFirst(zone)) return true;
   const dayFirst = !writesMonthFirst(zone);
   book.add('date-order-asked', 'question', {
@@ -109,6 +111,26 @@ export function orderByEnds(sheet: Sheet, column: number): boolean | undefined {
   });
   return areBackwards[0] === areBackwards[1] ? undefined : areBackwards[1];
 }
+
+/** The order in which each date is a month after the one before, where the other one makes days of a single month. */
+function orderByMonths(sheet: Sheet, column: number): boolean | undefined {
+  const count = Math.min(sheet.table.rowCount - sheet.firstRow, MOST_MONTHS);
+  const rows = Uint32Array.from({ length: count }, (_, i) => sheet.firstRow + i);
+  const [areMonths, areOther] = [0, 1].map((kind) =>
+    [true, false].map((dayFirst) => {
+      const days = [...new Set(readDatesAt(sheet, column, rows, count, dayFirst, 'UTC'))].map((at) => at / 1440);
+      const steps = days.flatMap((day, i) => (i === 0 ? [] : [Math.abs(day - days[i - 1]!)]));
+      if (steps.length < LEAST_MONTHS || steps.some(Number.isNaN)) return false;
+      return kind === 0
+        ? steps.every((step) => step >= 28 && step <= 31)
+        : steps.filter((step) => step === 1).length * 2 > steps.length && steps.some((step) => step > 31);
+    }),
+  );
+  for (const at of [0, 1]) if (areMonths![at] && areOther![1 - at]) return at === 0;
+  return undefined;
+}
+const LEAST_MONTHS = 4;
+const MOST_MONTHS = 240;
 
 export function readDates(
   sheet: Sheet,

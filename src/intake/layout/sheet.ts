@@ -18,6 +18,7 @@ import {
 import { joinDateParts, joinYearAbove, joinYearOutline } from './date-parts.ts';
 import { plainWords, unitOfWords } from './headings.ts';
 import { nameByPartner, nameLogColumns } from './log-headings.ts';
+import { nameProducts } from './name-products.ts';
 import { splitSpans, splitYears } from './spans.ts';
 import { type TurnedDates, turnBackDates } from './turned-dates.ts';
 import { unfoldAcross } from './unfold-across.ts';
@@ -192,11 +193,12 @@ function describeSheet(
   // What lies between two dates is an amount.
   const facts = nameEnds(table, rows, found);
   const hasEnds = facts.some((c) => c.meaning.role === 'to' && isDateColumn(c));
-  const columns = nameIndex(
+  const named = nameIndex(
     pairLastReadings(
       nameByPartner(nameLogColumns(hasEnds ? facts : facts.map((c) => nameMeter(c, facts.some(isOfReadings))))),
     ),
   );
+  const columns = nameProducts(table, rows, named);
   const preamble = titleLines(table, Math.max(0, headingRow < 0 ? firstRow : headingRow));
   const best = dateForm === 'calendar' ? preferredDate(table, rows, columns, dateColumn) : dateColumn;
   return { fileName, table, columns, headingRow, firstRow, preamble, dateForm, dateColumn: best };

@@ -109,6 +109,10 @@ export function statedCarrier(sheet: Sheet, column: ColumnFacts): Energy | undef
     .filter((c) => c === column || !isNumberColumn(c) || !(isOtherUse(sheet, column, c) || isApart(sheet, column, c)))
     .map((c) => plainWords(c.heading))
     .filter((words) => !isAside(words));
+  // "Electric $" and "Gas $" side by side tell of neither.
+  const kinds = new Set(named.flatMap((words) => carrierOfWords(words)?.carrier ?? []));
+  kinds.delete('outdoor-temperature');
+  if (kinds.size > 1) return undefined;
   const beside = carrierOfWords(named.join(' ; '));
   return beside && { carrier: beside.carrier };
 }

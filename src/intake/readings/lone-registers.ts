@@ -14,6 +14,7 @@ const LONGEST_TURN = 14;
 /** Of its days so many have to be in another register too. A judgement. */
 const SHARED = 0.75;
 const MOST_REGISTERS = 8;
+const LEAST_NUMBERED = 3;
 
 export function askLoneRegisters(
   sheet: Sheet,
@@ -55,15 +56,18 @@ function registersInTurn(sheet: Sheet, one: Series): string | undefined {
     // Most columns of words name no register, and are not looked at any further.
     if (!isWordColumn(column) || !namesOneOnly(first, column.heading)) continue;
     const names = new Set<string>();
-    let [previous, turn, longestTurn] = ['', 0, 0];
+    let [previous, turn, longestTurn, named] = ['', 0, 0, 0];
     for (let row = firstRow; row < table.rowCount && names.size <= MOST_REGISTERS; row++) {
       const name = cellText(table, row, column.index);
       if (name === '') continue;
       names.add(name);
+      named++;
       turn = name === previous ? turn + 1 : 1;
       longestTurn = Math.max(longestTurn, turn);
       previous = name;
     }
+    // Numbers of bills, "R22" and "R23", stand there once each.
+    if (names.size === named && named >= LEAST_NUMBERED) continue;
     if (names.size > MOST_REGISTERS || ![...names].every((name) => namesOneOnly(name, column.heading))) continue;
     return longestTurn > longest ? listNames([...names]) : undefined;
   }

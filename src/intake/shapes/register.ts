@@ -19,13 +19,13 @@ import { findQualityColumn } from '../layout/quality-marks.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
-import { statedUnit } from '../layout/stated-energy.ts';
+import { statedCarrier, statedUnit } from '../layout/stated-energy.ts';
 import { columnName, settleDecimals } from '../layout/value-cells.ts';
 import { AMOUNT } from '../layout/vocabulary.ts';
 import { isMissing } from '../numbers/read-number.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { listNames } from '../terms/remark-book.ts';
-import { isOfDegrees, isPower, MOST_KWH_A_DAY, ratioOf } from '../terms/units.ts';
+import { isOfDegrees, isPower, isVolumeOfGas, MOST_KWH_A_DAY, ratioOf } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
 import { readCounter } from './counter-series.ts';
 
@@ -245,10 +245,15 @@ function counterColumns(sheet: Sheet, isChosen = false): ColumnFacts[] {
     telling.every((c) => isOutside(c) || c.meaning.seriesRole === 'heat-pump') &&
     (!telling.some(isMade) || isOfGrid(unnamed[0]!));
   const several = isBesideOutside ? joined.filter((c) => telling.includes(c) || unnamed.includes(c)) : telling;
-  return several.length > 1 && new Set(several.map((c) => c.heading)).size === several.length
-    ? several
-    : joinPhases(found, found).slice(0, 1);
+  if (several.length > 1 && new Set(several.map((c) => c.heading)).size === several.length) return several;
+  // What ran through a heat meter stands beside its energy: a volume says less of itself, gas or water.
+  const first = joinPhases(found, found);
+  const energy = first.find((c) => isOfEnergyUnit(c));
+  return energy && first[0] && isVolumeOfGas(first[0].meaning.unit) ? [energy] : first.slice(0, 1);
 }
+
+const isOfEnergyUnit = ({ meaning: { unit } }: ColumnFacts): boolean =>
+  unit !== undefined && !isPower(unit) && ratioOf(unit, 'kWh') !== undefined;
 
 const isMade = ({ meaning: { seriesRole } }: ColumnFacts): boolean => seriesRole === 'generation';
 const isOutside = ({ meaning: { seriesRole } }: ColumnFacts): boolean =>
@@ -257,13 +262,15 @@ const isOutside = ({ meaning: { seriesRole } }: ColumnFacts): boolean =>
 /** Other counters that say no less of themselves than the one that is taken. */
 function rivalsOf(sheet: Sheet, taken: ColumnFacts): ColumnFacts[] {
   const { unit, carrier, role } = taken.meaning;
+  // The volume beside heat is of water.
+  const isHeat = statedCarrier(sheet, taken)?.carrier === 'heat';
   return quantityColumns(sheet, [sheet.dateColumn, stepOf(sheet).toColumn]).filter(
     (c) =>
       !indicesOf([taken]).includes(c.index) &&
       c.largest > c.smallest &&
       (c.rising || c.falling || c.meaning.role === 'reading') &&
       !c.counting &&
-      (isOtherUse(sheet, c, taken) ||
+      ((isOtherUse(sheet, c, taken) && !(isHeat && isVolumeOfGas(c.meaning.unit))) ||
         (c.meaning.unit === unit &&
           (c.meaning.carrier === carrier ||
             [c.meaning.carrier, carrier].includes(undefined) ||

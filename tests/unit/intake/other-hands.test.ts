@@ -319,3 +319,58 @@ test('months that begin on the first are months, where only their ends tell that
   expect(uses).toMatchObject({ End: 'to' });
   expect(series).toEqual(['electricity import 1266.0']);
 });
+
+test('kWh and therms of a bill are two uses where they do not go along: asked, and both may be read', () => {
+  const rows = Array.from({ length: 12 }, (_, month) => {
+    const therms = 4 + Math.abs(month - 6) * 9;
+    return `${((month + 1) % 12) + 1}/1/${month < 11 ? 2024 : 2025},${400 + ((month * 37) % 90)},${therms},50,${therms}`;
+  });
+  const text = ['Bill Date,kWh,Therms,Electric $,Gas $', ...rows].join('\n');
+  const zone = 'America/Chicago';
+  expect(read(text, { zone }).asked).toEqual(['column-asked']);
+  const both = read(text, { zone, choices: { every: true } });
+  expect(both.asked).toEqual(['carrier-guessed']);
+  expect(both.series.map((one) => one.split(' ')[0])).toEqual(['electricity', 'gas']);
+  // The same gas in both units is one use.
+  const same = rows
+    .map((row) => row.split(','))
+    .map(([date, , therms]) => `${date},${Number(therms) * 29.307},${therms}`);
+  expect(read(['Bill Date,kWh,Therms', ...same].join('\n'), { zone }).asked).toEqual([]);
+});
+
+test('the volume of a heat meter is no gas, and its energy is read', () => {
+  const rows = Array.from({ length: 12 }, (_, month) =>
+    [`2024-${String(month + 1).padStart(2, '0')}-01`, (41 + month * 0.7).toFixed(2), 1249 + month * 21].join(),
+  );
+  const said = read(['Heat meter 1234', 'Log date,Energy [MWh],Volume [m³]', ...rows].join('\n'));
+  expect(said).toMatchObject({ asked: [], series: ['heat heat-output 7700.0'] });
+  const unsaid = read(['Log date,Energy [MWh],Volume [m³]', ...rows].join('\n')).asked;
+  expect(unsaid).toContain('column-asked');
+});
+
+test('what a quantity times its rate comes to is money, and numbers of bills name no registers', () => {
+  const lines = Array.from({ length: 6 }, (_, month) => {
+    const at = `0${month + 1}`;
+    const span = `R2${month},2024-${at}-01,2024-${at}-${[31, 29, 31, 30, 31, 30][month]}`;
+    const [day, night] = [200 + month * 13, 90 + month * 7];
+    const line = (name: string, units: number, pence: number) =>
+      [span, name, units, pence, ((units * pence) / 100).toFixed(2)].join();
+    return [line('Electricity day units', day, 28.4), line('Electricity night units', night, 9.15)];
+  });
+  const text = ['Statement,From,To,Description,Quantity,Rate,Amount', ...lines.flat()].join('\n');
+  expect(read(text).series).toEqual(['electricity import 1395.0', 'electricity import 645.0']);
+  const bills = lines.map(([day]) => day!.split(',').slice(0, 5).toSpliced(3, 1).join());
+  expect(read(['Bill number,From,To,Electricity kWh', ...bills].join('\n')).asked).toEqual([]);
+});
+
+test('the first of each month over a year’s end is no run of days', () => {
+  const rows = Array.from(
+    { length: 14 },
+    (_, month) => `01/${String((month % 12) + 1).padStart(2, '0')}/${month < 12 ? 2024 : 2025},${5000 + month * 250}`,
+  );
+  expect(read(['Date,Electricity reading (kWh)', ...rows].join('\n'))).toMatchObject({
+    asked: [],
+    series: ['electricity import 3250.0'],
+  });
+  expect(read(['Date,Electricity reading (kWh)', ...rows.slice(0, 12)].join('\n')).asked).toEqual(['date-order-asked']);
+});
