@@ -95,13 +95,17 @@ function decideInclusive(
   const fromStarts = fromDay.every((day) => toCivilDate(day).endsWith('-01'));
   if (fromStarts && monthEnds) return true;
   if (fromStarts && monthStarts) return false;
+  askInclusive(sheet, dates, toColumn, book);
+  return true;
+}
+
+function askInclusive(sheet: Sheet, dates: Dates, toColumn: number, book: RemarkBook): void {
   const row = dates.rows[0]!;
   book.add('to-inclusive-asked', 'question', {
     row: sheet.table.lineOfRow[row]!,
     column: columnName(sheet, toColumn),
     found: cellText(sheet.table, row, toColumn),
   });
-  return true;
 }
 
 /** Fewer bills may be those that were at hand. A judgement. */
@@ -150,8 +154,9 @@ function fromOneDate(sheet: Sheet, dates: Dates, choices: IntakeChoices, book: R
   const { count } = dates;
   const days = Float64Array.from(dates.civilMinute.subarray(0, count), dayOf);
   const sorted = Array.from(new Set(days)).sort((a, b) => a - b);
+  const namesLastDay = LAST_DAY.test(plainWords(sheet.columns[sheet.dateColumn]?.heading ?? ''));
   const counted = byLengths(sheet, dates, days, sorted, choices.stamp);
-  if (counted) return counted;
+  if (counted) return namesLastDay ? withLastDay(counted, choices) : counted;
   const months = monthRule(sorted);
   const column = columnName(sheet, sheet.dateColumn);
   const said = sideOfHeading(sheet) ?? sideByCounter(sheet);
@@ -184,7 +189,19 @@ function fromOneDate(sheet: Sheet, dates: Dates, choices: IntakeChoices, book: R
       found: cellText(sheet.table, dates.rows[edge]!, sheet.dateColumn),
       expected: stamp,
     });
-  return { fromDay, toDay, stamp };
+  const periods: RowPeriods = { fromDay, toDay, stamp };
+  if (stamp !== 'end' || at(1) - at(0) === 1) return periods;
+  if (namesLastDay) return withLastDay(periods, choices);
+  if (!even || closesReading(sheet)) return periods;
+  if (choices.toInclusive === undefined) askInclusive(sheet, dates, sheet.dateColumn, book);
+  return withLastDay(periods, choices);
+}
+
+/** Each period ends with the day that it names, and begins after the one that the period before it names. */
+function withLastDay(periods: RowPeriods, { toInclusive = true }: IntakeChoices): RowPeriods {
+  if (periods.stamp !== 'end' || !toInclusive) return { ...periods, toInclusive };
+  const { fromDay, toDay } = periods;
+  return { ...periods, fromDay: fromDay.map((day) => day + 1), toDay: toDay.map((day) => day + 1), toInclusive };
 }
 
 /** A column of days says how long each period is, and by the distances of the dates on which side of its date it lies. */
@@ -215,13 +232,23 @@ const OF_BILL = /\b(bill|invoice|statement)\b|rechnungs?datum|facture|factura|fa
 const OF_A_READING =
   /\bread(ing)? date\b|\bdate (of )?(meter )?read|ables(e|ung)|releve|lectura|lettura|odczyt|odect|aflaesning|avlasning|avlesning|leitura/;
 
+/** A week or period is called by the day with which it ends: that day belongs to it. */
+const LAST_DAY =
+  /\bw ?\/ ?e\b|\b(week|fortnight|period|cycle|days?) ?(ending|ended|ends)\b|\bweek ?end\b|\b(last|letzter|dernier|ultimo|laatste|sidste) (day|tag|jour|dia|giorno|dag)\b|\bwoche ?(bis|endet|endend)|\bwochenende\b|\b(semaine|periode) (au|jusqu|se terminant|finissant|terminee?)|\bfin de (la )?sem(aine|ana)\b|\b(semana|periodo) (hasta|que (termina|acaba|finaliza)|terminad[ao]|finalizad[ao])|\b(settimana|periodo) ((fino )?al\b|che (termina|finisce)|terminat[ao]|conclus[ao])|\bfine settimana\b|\b(week|periode) (eindigend|t ?\/ ?m|tot en met)|\beinde (van de )?week\b|\bugen?s? ?(der )?(slut|til og med)|\b(inclusive|incl|einschliesslich|inklusive|t ?\/ ?m|tot en met|til og med|inclus[eo]?|compris)\b/;
+
+/** The day of a reading closes what was used before it, and so may that of a bill. */
+const closesReading = ({ columns, dateColumn }: Sheet): boolean => {
+  const words = plainWords(columns[dateColumn]?.heading ?? '');
+  return OF_BILL.test(words) || OF_A_READING.test(words) || columns.some((c) => c.meaning.role === 'reading');
+};
+
 /** What the words above the dates say of them. */
 function sideOfHeading({ columns, dateColumn }: Sheet): 'start' | 'end' | undefined {
   const column = columns[dateColumn];
   const role = column?.meaning.role;
   if (role === 'from' || role === 'to') return role === 'from' ? 'start' : 'end';
   const words = plainWords(column?.heading ?? '');
-  return OF_BILL.test(words) || OF_A_READING.test(words) ? 'end' : undefined;
+  return OF_BILL.test(words) || OF_A_READING.test(words) || LAST_DAY.test(words) ? 'end' : undefined;
 }
 
 /** Dates that all fall on the first, or all on the last day of successive months, name calendar months. */

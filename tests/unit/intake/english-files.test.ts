@@ -16,6 +16,7 @@ function read(lines: readonly string[], zone = 'Europe/London', choices: IntakeC
     asked: preview.remarks.filter((r) => r.weight !== 'note').map(({ code }) => code),
     noted: preview.remarks.filter((r) => r.weight === 'note').map(({ code }) => code),
     series: preview.series.map((s) => `${s.carrier} ${s.role} ${s.total.toFixed(1)}`),
+    from: preview.series[0]?.from,
   };
 }
 
@@ -440,6 +441,24 @@ test.each([
 test('of many rows without a date that can be read it is asked whether they may be left out', () => {
   const rows = DAYS.map((day, i) => `${i % 8 === 4 ? 'soon' : day},${OF_DAYS[i % OF_DAYS.length]}`);
   expect(read(['Date,Electricity kWh', ...rows]).asked).toEqual(['unread-asked']);
+});
+
+test.each([
+  ['Week ending (Sunday)', '2024-12-30', []],
+  ['W/E', '2024-12-30', []],
+  ['Semaine se terminant le', '2024-12-30', []],
+  ['Woche bis', '2024-12-30', []],
+  ['Week t/m', '2024-12-30', []],
+  ['To', '2024-12-30', ['to-inclusive-asked']],
+  ['Reading date', '2024-12-29', []],
+  ['Date', '2025-01-05', ['period-side-asked']],
+])('rows of weeks below "%s" begin on %s', (heading, from, asked) => {
+  const rows = OF_DAYS.slice(0, 20).map((one, i) => {
+    const sunday = new Date(Date.UTC(2025, 0, 5 + i * 7)).toISOString().slice(0, 10);
+    return `${sunday},${one * 7}`;
+  });
+  const found = read([`${heading},Electricity kWh`, ...rows]);
+  expect([found.from, found.asked]).toEqual([from, asked]);
 });
 
 test('thousands may stand apart by a thin space', () => {
