@@ -754,6 +754,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{at}: {found} may be {expectedCode, select, day {day first or month first} other {month first or day first}}. We took it as {expected}. Correct it if that is wrong.',
   ),
   'tariff-line-left-out': phrase('{at}: {found} is no line of a tariff file. It was left out; type it if it matters.'),
+  'tariff-columns-left-out': phrase(
+    '{at}: {names} is not known in a tariff file. It was left out; type it if it matters.',
+  ),
   'tariff-sent-out': phrase(
     '{at}: {column} is paid for electricity sent out. Type it beside the roof, and choose a file of prices paid.',
   ),

@@ -11,6 +11,8 @@ export interface PriceColumn {
   readonly pence: number;
   /** Whether its prices hold VAT, where its heading says so. */
   readonly included: boolean | undefined;
+  /** Columns of the same prices with or without VAT, and of what is sold. */
+  readonly others: readonly number[];
 }
 
 const HUNDREDTHS = /(?<![\p{L}\d])(p|pence|penny|ct|cents?|c|øre|öre|ore|rp|rappen|centimes?)(?![\p{L}\d])|¢/u;
@@ -72,5 +74,6 @@ export function findPriceColumn(
     column,
     pence: (isHundredths || moneys.length === 0 ? 1 : 100) * (PER_MWH.test(heading) ? 0.001 : 1),
     included: /\bexc|without/.test(heading) ? false : /\binc|with vat/.test(heading) ? true : undefined,
+    others: named,
   };
 }

@@ -75,7 +75,7 @@ export function readTariffCsv(fileName: string, text: string, context: TariffCon
       if (last && last.from === undefined) last.from = date;
       else drafts.push({ from: date, standing: last?.standing, vat: last?.vat, bands: [] });
     } else if (/^standing( charge)?/.test(word)) {
-      const pence = pencePerDay(cells[0]!, value, decimal);
+      const pence = pencePerDay(cells[0]!, value, decimal, columns?.price);
       if (Number.isNaN(pence)) wrong('standing', 'pence a day', `${cells[0]} ${value}`);
       else current().standing = pence;
     } else if (word === 'vat') {
@@ -87,8 +87,12 @@ export function readTariffCsv(fileName: string, text: string, context: TariffCon
         cells.length > 1 && !hasNumber(cells, decimal) ? findPriceColumn(cells, line, context, book) : undefined;
       // Without it none of the rows below can be read.
       if (price === 'refused') return null;
-      if (price) columns = columnsOf(cells, price);
-      else if (columns) {
+      if (price) {
+        columns = columnsOf(cells, price);
+        const used = Object.values({ ...columns, price: price.column });
+        const others = cells.filter((cell, at) => cell !== '' && !used.includes(at) && !price.others.includes(at));
+        if (others.length > 0) book.add('tariff-columns-left-out', 'note', { row: line, found: others.join(', ') });
+      } else if (columns) {
         const fault = readBand(cells, columns, decimal, current());
         if (fault) wrong(fault.column, fault.expected, fault.found);
       } else book.tally('tariff-line-left-out', 'note', { row: line, found: cells.join(' ').slice(0, 60) });
@@ -128,14 +132,15 @@ function readDate(text: string, isDayFirst: boolean, ask: (taken: 'day first' | 
   return taken ?? other;
 }
 
-/** A daily charge in pence; NaN where it is no number, or one of a month or a year. */
-function pencePerDay(word: string, value: string, decimal: '.' | ','): number {
+/** A daily charge in pence; NaN where it is no number, one of a month or a year, or without a unit below prices that are not in pence. */
+function pencePerDay(word: string, value: string, decimal: '.' | ',', above: PriceColumn | undefined): number {
   const said = `${word.toLowerCase().replaceAll('_', ' ')} ${value.toLowerCase()}`;
   const number = value.replace(/ ?(p|pence|ct|cents?|£|€|pounds?|euros?|gbp|eur)?( a day| per day| ?\/ ?day)?$/i, '');
   if (/month|year|annum|annual|quarter|week|kwh/.test(said)) return Number.NaN;
   const amount = readAwkwardNumber(number, decimal);
-  const isMain =
-    moneysIn(said.replaceAll('pence', 'p')).length > 0 && !/(?<![a-z])(p|pence|ct|cents?)(?![a-z])/.test(said);
+  const isHundredths = /(?<![a-z])(p|pence|ct|cents?)(?![a-z])/.test(said);
+  const isMain = !isHundredths && moneysIn(said).length > 0;
+  if (!isHundredths && !isMain && above !== undefined && above.pence !== 1) return Number.NaN;
   return isMain ? Math.round(amount * 10_000) / 100 : amount;
 }
 

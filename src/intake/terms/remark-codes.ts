@@ -255,6 +255,7 @@ export const REMARK_CODES = [
   'tariff-unit-guessed',
   'tariff-date-asked',
   'tariff-line-left-out',
+  'tariff-columns-left-out',
   'tariff-sent-out',
   'tariff-prices-beside',
   'tariff-other-money',

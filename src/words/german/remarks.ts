@@ -380,6 +380,8 @@ export const REMARKS: Catalogue = {
     '{at}: {found} kann {expectedCode, select, day {Tag zuerst oder Monat zuerst} other {Monat zuerst oder Tag zuerst}} sein. Angenommen ist {expected}. Berichtigen Sie es, wenn das falsch ist.',
   '{at}: {found} is no line of a tariff file. It was left out; type it if it matters.':
     '{at}: {found} ist keine Zeile einer Tarifdatei. Sie ist weggelassen; tragen Sie sie ein, wenn es darauf ankommt.',
+  '{at}: {names} is not known in a tariff file. It was left out; type it if it matters.':
+    '{at}: {names} ist in einer Tarifdatei nicht bekannt. Es ist weggelassen; tragen Sie es ein, wenn es darauf ankommt.',
   '{at}: {column} is paid for electricity sent out. Type it beside the roof, and choose a file of prices paid.':
     '{at}: {column} wird für eingespeisten Strom gezahlt. Tragen Sie das beim Dach ein, und wählen Sie eine Datei mit Bezugspreisen.',
   '{at}: several columns hold prices: {names}. Keep one of them, and open the file again.':

@@ -167,6 +167,16 @@ describe('what a tariff file counts its prices in', () => {
     expect(version?.standingPencePerDay).toBe(pence);
     expect(codes).toEqual(pence === undefined ? ['refusal: tariff-row'] : []);
   });
+  test('a column that is not known is named, and a charge without a unit below prices in pounds is refused', () => {
+    expect(bands('p/kWh,up to kWh', { cells: '9.5,1000|28.5,' }).codes).toEqual(['note: tariff-columns-left-out']);
+    const below = (charge: string) => {
+      const lines = ['fuel,electricity', 'valid from,2026-10-01', 'vat,5 % included', 'band,from,to,£/kWh'];
+      const text = [...lines, `standing charge,,,${charge}`, 'all,rest,,0.285'].join('\n');
+      return readTariff('prices.csv', new TextEncoder().encode(text), BRITISH);
+    };
+    expect(below('0.53').remarks).toMatchObject([{ code: 'tariff-row', row: 5 }]);
+    expect(below('£0.53').tariff?.versions[0]?.standingPencePerDay).toBe(53);
+  });
   test.each<[string, number | undefined]>([
     ['20 included', 0.2],
     ['0.05 included', 0.05],
