@@ -133,7 +133,7 @@ export function readFile(
       choices: {
         ...reading.choices,
         ...(sheet.workbook ? { sheet: sheet.workbook.sheet } : {}),
-        ...(given.every ? { every: true } : {}),
+        ...(given.every === undefined ? {} : { every: given.every }),
         ...(given.fill ? { fill: given.fill } : {}),
         ...(given.ownUse ? { ownUse: given.ownUse } : {}),
         ...(given.ofColumns ? { ofColumns: given.ofColumns } : {}),

@@ -97,7 +97,7 @@ export function answerSentence(remark: Remark, preview: Pick<IntakePreview, 'cho
       : remark.code === 'register-rising-asked'
         ? [preview.shape ?? 'bills', 'counter']
         : (BESIDE_ANSWERS[remark.code] ?? (key && OTHER_VALUES[key]));
-  const possible = remark.code === 'column-asked' ? ['every=true'] : ofKey;
+  const possible = remark.code === 'column-asked' ? ['every=true', 'every=false'] : ofKey;
   const others = possible?.join(', ') ?? 'none';
   const value = key === undefined ? choices.columns?.value : taken(key, remark, choices);
   if (key !== undefined && remark.column !== undefined && isOfOneColumn(remark, preview)) {
@@ -138,7 +138,7 @@ export function answerSentence(remark: Remark, preview: Pick<IntakePreview, 'cho
     'Answer with “choices”: {open} "{name}": {json} {close} at this file in the household file, or with --choose {option} beside --read{others, select, none {} other { (possible: {others})}}.',
     { open: '{', close: '}', name, json: json ?? '""', option, others },
   );
-  if (!/^(part|word)-/.test(remark.code)) return answer;
+  if (!/^(part-|word-|carrier-guessed)/.test(remark.code)) return answer;
   if (remark.code === 'part-register-asked')
     return `${answer} ${say('Where another file has the other register: “choices”: {open} "beside": "added" {close} at both.', { open: '{', close: '}' })}`;
   const aside = say('Where it is not what the home used: “choices”: {open} "beside": "aside" {close}.', {

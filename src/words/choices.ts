@@ -33,7 +33,7 @@ export function choicesInWords(choices: IntakeChoices): string {
       ? []
       : [say(toInclusive ? 'the last day belongs to the bill' : 'the last day begins the next bill')]),
     ...(columns === undefined ? [] : [say('your columns')]),
-    ...(every ? [say('all columns of one kind')] : []),
+    ...(every === undefined ? [] : [say(every ? 'all columns of one kind' : 'no other columns')]),
     ...(ofColumns === undefined ? [] : [say('what you said of single columns')]),
   ].join(', ');
 }

@@ -21,16 +21,15 @@ export function askLeftOut(
 ): void {
   const taken = sheet.columns.find(({ index }) => read.includes(index));
   if (!taken || choices.columns?.value !== undefined || book.has('column-asked')) return;
-  const isOne = read.length === 1;
-  const leftOut = sheet.columns.filter((c) => !read.includes(c.index) && isOfItsOwn(c, series, isOne));
+  const leftOut = sheet.columns.filter((c) => !read.includes(c.index) && isOfItsOwn(c, series));
   const [column, found, count] = [columnName(sheet, taken.index), namesOf(sheet, leftOut), leftOut.length];
   if (count === 0) return;
-  if (choices.every) book.add('columns-left-out', 'note', { found, expected: column });
+  if (choices.every !== undefined) book.add('columns-left-out', 'note', { found, expected: column });
   else book.add('column-asked', 'question', { column, found, count });
 }
 
 /** Of an energy that no record is of, or sent out or made where none was. */
-function isOfItsOwn(c: ColumnFacts, series: readonly Series[], isOneTaken: boolean): boolean {
+function isOfItsOwn(c: ColumnFacts, series: readonly Series[]): boolean {
   const { role, unit, carrier, seriesRole } = c.meaning;
   // Power beside energy is the moment of the same.
   const isAmount = (role === 'value' || role === 'reading') && isNumberColumn(c) && !isPower(unit);
@@ -38,7 +37,7 @@ function isOfItsOwn(c: ColumnFacts, series: readonly Series[], isOneTaken: boole
   if (carrier === undefined) {
     if (unit === undefined || isOfDegrees(unit)) return false;
     // Energy under a word that nobody here knows may be what is meant, or have gone the other way.
-    const isUnknown = isOneTaken && unknownWords(withoutPeople(c.heading)).length > 0;
+    const isUnknown = unknownWords(withoutPeople(c.heading)).length > 0;
     const isHome = WHOLE_HOME.test(plainWords(c.heading)) && !series.some((one) => one.role === 'import');
     return isUnknown || isHome || series.every((one) => isTemperature(one.carrier));
   }

@@ -191,13 +191,14 @@ export function seriesColumns(
   // Beside what is sent out or made, the one whose words say no more of it than those of others do.
   const hasTurns = (c: ColumnFacts) =>
     c.meaning.seriesRole === undefined && found.some((other) => isRival(other, c) && takesTurns(sheet, c, other));
-  const doubted = chief.length === 1 ? chief[0] : (chief.find(isPlainUse) ?? chief.find(hasTurns));
+  const doubted =
+    chief.length === 1 ? chief[0] : (chief.find(isPlainUse) ?? chief.find(hasTurns) ?? (every ? chief[0] : undefined));
   const rivals = found.filter(
     (c) =>
       doubted !== undefined &&
       !indicesOf(chief).includes(c.index) &&
       (isRival(c, doubted) ||
-        (chief.length === 1 &&
+        ((chief.length === 1 || every) &&
           (isOtherUse(sheet, c, doubted) || isOfUnknownWords(c, doubted) || mayMakeHeat(c, doubted)))) &&
       !isSameWarmth(sheet, c, doubted) &&
       // Of two columns alike it is no matter which is meant.
@@ -205,7 +206,7 @@ export function seriesColumns(
   );
   const columns = every ? [...chief, ...rivals] : chief;
   const read = indicesOf(columns);
-  if (doubted && rivals.length > 0 && !every)
+  if (doubted && rivals.length > 0 && choices.every === undefined)
     book.add('column-asked', 'question', {
       column: columnName(sheet, doubted.index),
       found: namesOf(sheet, rivals),

@@ -92,6 +92,7 @@ export function settleUnit(
   // A column of what came in less what went out is two records in one unit.
   if (
     !book.has('unit-guessed', name) &&
+    !isSetAside(ofFile, name) &&
     (isBareGallon || (stated === undefined && !isSure && settledCarrier !== 'water'))
   )
     book.add('unit-guessed', 'question', {
@@ -162,6 +163,7 @@ function settleCarrier(
   const carrier = choices.carrier ?? carrierFor(stated, said?.carrier) ?? ofRates;
   // Nobody meters electricity in joules, calories or BTU.
   const guessed = stated !== undefined && OF_GAS.has(stated) ? 'gas' : 'electricity';
+  if (isSetAside(ofFile, name)) return carrier ?? guessed;
   if (carrier === undefined && !(namesItself(column) && book.has('carrier-guessed')))
     book.add('carrier-guessed', 'question', { column: name, expected: guessed });
   else if (
@@ -179,6 +181,10 @@ function settleCarrier(
     book.add('carrier-guessed', 'question', { column: name, expected: FUELS[carrier as DeliveredFuel].written });
   return carrier ?? guessed;
 }
+
+/** What counts in no sum may be of anything. */
+const isSetAside = ({ beside, besideOf }: IntakeChoices, name: string): boolean =>
+  (besideOf?.[name] ?? beside) === 'aside';
 
 /** Which way a column's energy goes and whether it is all of it; asked where the words do not tell. */
 function settleRole(
@@ -203,8 +209,7 @@ function settleRole(
     !book.has('direction-asked') &&
     (role === 'import' ? wayByName(sheet, column) : role === 'generation' && saysUsed(column) && role);
   if (byName) book.add('direction-of-name-asked', 'question', { column: name, expected: byName });
-  // What counts in no sum may be of anything.
-  const isAside = (ofFile.besideOf?.[name] ?? ofFile.beside) === 'aside';
+  const isAside = isSetAside(ofFile, name);
   const ofCars = sheet.columns.filter((c) => c.meaning.unit === undefined && OF_CHARGING.test(plainWords(c.heading)));
   const named = plainWords([column.heading, sheet.fileName.replaceAll(/[-_.]/g, ' ')].join(' ; '));
   if (

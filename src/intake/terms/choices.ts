@@ -74,7 +74,7 @@ export const IntakeChoices = z.object({
       quality: z.int().min(0).optional(),
     })
     .optional(),
-  /** Whether columns of one kind are read as a record each, where one would be taken. */
+  /** Whether columns of one kind are read as a record each, where one would be taken; false where those taken are all. */
   every: z.boolean().optional(),
   decimal: z.enum(['.', ',']).optional(),
   /** Whether the last day written on a bill belongs to it. */

@@ -124,11 +124,7 @@ function answersOfForm(remark: Remark, preview: IntakePreview): readonly Answer[
         { label: say('It begins the next'), choice: { toInclusive: false }, holds: choices.toInclusive === false },
       ];
     case 'carrier-guessed':
-      return [...PRICED_CARRIERS, ...(remark.expected === 'gas' ? (['water'] as const) : [])].map((carrier) => ({
-        label: say(CARRIER_WORDS[carrier]),
-        choice: { carrier },
-        holds: (choices.carrier ?? remark.expected) === carrier,
-      }));
+      return carrierAnswers(remark, preview);
     case 'title-energy-asked':
       return [
         ...PRICED_CARRIERS.map((carrier) => ({
@@ -328,6 +324,24 @@ function paperAnswersOf(remark: Remark, choices: IntakeChoices): readonly Answer
   }
 }
 
+/** Numbers without a word or a unit may be weather, or nothing that counts. */
+function carrierAnswers(remark: Remark, preview: IntakePreview): readonly Answer[] {
+  const { choices, remarks } = preview;
+  const isBare = remarks.some(({ code, column }) => code === 'unit-guessed' && column === remark.column);
+  const others = [
+    ...(remark.expected === 'gas' ? (['water'] as const) : []),
+    ...(isBare ? (['outdoor-temperature'] as const) : []),
+  ];
+  return [
+    ...[...PRICED_CARRIERS, ...others].map((carrier) => ({
+      label: say(CARRIER_WORDS[carrier]),
+      choice: { carrier },
+      holds: (choices.carrier ?? remark.expected) === carrier,
+    })),
+    ...(isBare ? [{ label: say('Do not use it'), choice: besideOf(remark, preview, 'aside'), holds: false }] : []),
+  ];
+}
+
 /** The number taken can be confirmed; another is typed in its field below. */
 function pulseAnswers({ expected }: Remark, choices: IntakeChoices): readonly Answer[] {
   const pulsesPerKWh = Number(expected);
@@ -341,7 +355,7 @@ function columnAnswers({ choices, columns, uses = [] }: IntakePreview): readonly
   const name = value === undefined ? undefined : columns[value];
   const own =
     value === undefined || name === undefined
-      ? []
+      ? [{ label: say('Leave the others out'), choice: { every: false }, holds: true }]
       : [{ label: say('{value} is right', { value: columnNames(name) }), choice: { columns: { value } }, holds: true }];
   return [
     ...own,

@@ -136,6 +136,7 @@ export const COST: Catalogue = {
   'the last day belongs to the bill': 'der letzte Tag gehört zur Rechnung',
   'the last day begins the next bill': 'mit dem letzten Tag beginnt die nächste Rechnung',
   'all columns of one kind': 'alle Spalten einer Art',
+  'no other columns': 'keine anderen Spalten',
   'your columns': 'Ihre Spalten',
   'what you said of single columns': 'was Sie zu einzelnen Spalten gesagt haben',
 };

@@ -353,6 +353,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'All of it was bought': 'Alles wurde bezogen',
   'Own use is within': 'Eigenverbrauch ist enthalten',
   Faults: 'Fehler',
+  'Leave the others out': 'Die anderen weglassen',
   'They may be left out': 'Sie dürfen wegbleiben',
   'Measured on these days': 'An diesen Tagen gemessen',
   'used as the time of each reading': 'als Zeit jedes Messwerts genommen',

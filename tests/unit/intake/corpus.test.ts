@@ -441,7 +441,7 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
     'days-day-night-garage.csv',
     'days',
     ['electricity day 2025-01-01..2025-01-06 40.6 5/5 5d', 'electricity day 2025-01-01..2025-01-06 15.5 5/5 5d'],
-    'columns-left-out several-series',
+    'column-asked? columns-left-out several-series',
   ],
   ['long-peak-label.csv', 'readings', "electricity 30' 2025-01-14..2025-01-16 41.76 96/96 2d", ''],
   // Estimates put right by a later actual reading

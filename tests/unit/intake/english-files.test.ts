@@ -461,6 +461,22 @@ test.each([
   expect([found.from, found.asked]).toEqual([from, asked]);
 });
 
+test('energy under an unknown word beside two that are read is asked about, read too, or left out', () => {
+  const rows = DAYS.map((day, i) => `${day},${OF_DAYS[i]},${20 + (i % 7)},${3 + (i % 5)}`);
+  const file = ['Date,Electricity (kWh),Gas (kWh),Quarble (kWh)', ...rows];
+  expect(read(file).asked).toEqual(['column-asked']);
+  expect(read(file, 'Europe/London', { every: false })).toMatchObject({ asked: [], series: { length: 2 } });
+  expect(read(file, 'Europe/London', { every: true })).toMatchObject({
+    asked: ['carrier-guessed'],
+    series: { length: 3 },
+  });
+});
+test('numbers without a unit or a word are asked about, and are asked about no more once set aside', () => {
+  const file = ['Datum,RSK', ...DAYS.map((day, i) => `${day},${OF_DAYS[i]}`)];
+  expect(read(file).asked).toEqual(['carrier-guessed', 'unit-guessed']);
+  expect(read(file, 'Europe/London', { beside: 'aside' }).asked).toEqual([]);
+});
+
 test('thousands may stand apart by a thin space', () => {
   const rows = [1204, 1311, 1250].map((kWh, i) => `${i + 1}/2025;${String(kWh).replace(/^1/, '1\u2009')}`);
   expect(read(['Month;Electricity kWh', ...rows]).series).toEqual(['electricity import 3765.0']);
