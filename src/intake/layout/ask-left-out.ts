@@ -3,12 +3,12 @@ import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees, isPower, isVolumeOfGas } from '../terms/units.ts';
-import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
+import { type ColumnFacts, isMoneyColumn, isNumberColumn } from './column-facts.ts';
 import { namesOf, unknownWords } from './column-words.ts';
 import { carrierOfWords, plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
-import { WHOLE_HOME, withoutBrackets } from './vocabulary.ts';
+import { AMOUNT, WHOLE_HOME, withoutBrackets } from './vocabulary.ts';
 import { withoutPeople } from './without-people.ts';
 
 /** @param read columns of which a record or a detail was made */
@@ -35,7 +35,12 @@ function isOfItsOwn(c: ColumnFacts, series: readonly Series[]): boolean {
   const isAmount = (role === 'value' || role === 'reading') && isNumberColumn(c) && !isPower(unit);
   if (!isAmount || c.counting || c.smallest === c.largest || carrier === 'water') return false;
   if (carrier === undefined) {
-    if (unit === undefined || isOfDegrees(unit)) return false;
+    // "Usage" beside "gas usage" is of something else, where no electricity was read.
+    if (unit === undefined)
+      return (
+        AMOUNT.test(plainWords(c.heading)) && !isMoneyColumn(c) && series.every((one) => one.carrier !== 'electricity')
+      );
+    if (isOfDegrees(unit)) return false;
     // Energy under a word that nobody here knows may be what is meant, or have gone the other way.
     const isUnknown = unknownWords(withoutPeople(c.heading)).length > 0;
     const isHome = WHOLE_HOME.test(plainWords(c.heading)) && !series.some((one) => one.role === 'import');

@@ -22,11 +22,30 @@ export function logColumns(found: readonly ColumnFacts[]): ColumnFacts[] | undef
     return [...totalsOf(pool)];
   };
   const heat = of((c) => c.meaning.carrier === 'heat');
-  const electricity = of((c) => c.meaning.carrier === 'electricity');
+  const drawn = of((c) => c.meaning.carrier === 'electricity');
+  // What the compressor draws is not all: its heater is the heat pump's too.
+  const ofCompressor = drawn.length > 0 && drawn.every((c) => COMPRESSOR.test(plainWords(c.heading)));
+  const heaters = energies.filter(
+    (c) =>
+      ofCompressor &&
+      !drawn.includes(c) &&
+      HEATER.test(plainWords(c.heading)) &&
+      c.meaning.unit === drawn[0]!.meaning.unit,
+  );
+  const electricity = [
+    ...drawn,
+    ...heaters.map((c) => ({
+      ...c,
+      meaning: { ...c.meaning, carrier: 'electricity', seriesRole: 'heat-pump' } as const,
+    })),
+  ];
   if (heat.length === 0 || electricity.length === 0) return undefined;
   const outdoor = onlyWeather(found);
   return [...electricity, ...heat, ...outdoor].toSorted((a, b) => a.index - b.index);
 }
+
+const COMPRESSOR = /compressor|kompressor|verdichter/;
+const HEATER = /(back ?up|booster) heater|heizstab|zusatzheiz/;
 
 /** Heat without electricity and with temperatures, as heat meters log it; the volume of the water is no gas. */
 export function heatAlone(found: readonly ColumnFacts[], hasMachine: boolean): ColumnFacts[] | undefined {
@@ -72,8 +91,9 @@ export function remarkLog(
   book: RemarkBook,
 ): void {
   const names = (columns: readonly ColumnFacts[]) => namesOf(sheet, columns);
-  const beside = sheet.columns.filter((c) => c.meaning.role === 'beside' && !log.includes(c));
-  const leftOut = [...all.filter((c) => !log.includes(c)), ...beside];
+  const isRead = (c: ColumnFacts) => log.some(({ index }) => index === c.index);
+  const beside = sheet.columns.filter((c) => c.meaning.role === 'beside' && !isRead(c));
+  const leftOut = [...all.filter((c) => !isRead(c)), ...beside];
   if (leftOut.length > 0) book.add('columns-left-out', 'note', { found: names(leftOut), expected: names(log) });
   book.add('several-series', 'note', { count: log.length, found: names(log) });
   const pump = log.find((c) => isBesideHeat(sheet, c));

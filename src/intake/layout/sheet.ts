@@ -17,6 +17,7 @@ import {
 } from './column-facts.ts';
 import { joinDateParts, joinYearAbove, joinYearOutline } from './date-parts.ts';
 import { plainWords, unitOfWords } from './headings.ts';
+import { joinBrackets } from './join-brackets.ts';
 import { nameByPartner, nameLogColumns } from './log-headings.ts';
 import { nameProducts } from './name-products.ts';
 import { splitSpans, splitYears } from './spans.ts';
@@ -60,7 +61,8 @@ const SEARCHED_COLUMNS = 40;
 const SEARCHED_ROWS = 20_000;
 
 export function layOutSheet(fileName: string, written: Table): Sheet {
-  const whole = carryDittos(written) ?? written;
+  const joined = joinBrackets(written) ?? written;
+  const whole = carryDittos(joined) ?? joined;
   const turned = turnBackDates(whole);
   return turned ? { ...layOut(fileName, turned.table), turned } : layOut(fileName, whole);
 }

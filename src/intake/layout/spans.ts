@@ -10,6 +10,9 @@ import { plainWords } from './headings.ts';
 
 const SPAN =
   /^(?:from|vom?|du|del?|dal|desde|van|fra)?\s*(\d.*?[\d\p{L}.])\s*(?:\s[-–—]\s|–|—|\b(?:to|until|bis(?: zum)?|au|al|a|hasta|t\/m|tot(?: en met)?|til)\b|(?<=\d{4}) ?- ?(?=\d)(?!\d\d-\d\d(?![\d-])))\s*(\d.*\d)$/iu;
+/** "Jan 1, 2024 - Jan 31, 2024", and without the first year. */
+const MONTH_FIRST =
+  /^(\p{L}{3,9}\.? \d{1,2}(?:,? \d{4})?)\s*(?:[-–—]|\b(?:to|through)\b)\s*(\p{L}{3,9}\.? \d{1,2},? \d{4})$/iu;
 const YEAR_HEADING = /^(calendar )?(year|jahr|annee|an|ano|anno|jaar|ar)$/;
 const YEAR = /^(19[9]\d|20\d\d)$/;
 const SEARCHED_ROWS = 40;
@@ -25,7 +28,7 @@ const isDate = (text: string): boolean =>
 
 const cutSpan: Cut = (cell) => {
   if (cell.length > 60) return undefined;
-  const [, from, to] = SPAN.exec(cell.trim()) ?? [];
+  const [, from, to] = SPAN.exec(cell.trim()) ?? MONTH_FIRST.exec(cell.trim()) ?? [];
   if (from === undefined || to === undefined || !isDate(to)) return undefined;
   if (isDate(from)) return [from, to];
   // "1 Nov – 31 Jan 2025" begins in the year before.

@@ -92,5 +92,17 @@ export function recogniseForeign(bytes: Uint8Array): ForeignKind | undefined {
   if (/^<\?xml.*(?:office:document|opendocument)/i.test(words)) return 'open spreadsheet';
   if (/^<\?xml.*(?:Excel\.Sheet|office:spreadsheet)/i.test(words) || OLD_TABLE.test(words)) return 'old spreadsheet';
   if (/^<\?xml|^<feed/i.test(words)) return /<html/i.test(words) ? 'web page' : 'XML';
-  return recogniseMessage(bytes);
+  return isTree(words, bytes) ? 'XML' : recogniseMessage(bytes);
+}
+
+/** XML without its first line: the element that opens the text closes it. */
+function isTree(words: string, bytes: Uint8Array): boolean {
+  const [, name] = /^<([a-z][\w:.-]*)[ >\r\n]/i.exec(words) ?? [];
+  return (
+    name !== undefined &&
+    latin
+      .decode(bytes.subarray(-name.length - 16))
+      .trimEnd()
+      .endsWith(`</${name}>`)
+  );
 }

@@ -374,3 +374,41 @@ test('the first of each month over a year’s end is no run of days', () => {
   });
   expect(read(['Date,Electricity reading (kWh)', ...rows.slice(0, 12)].join('\n')).asked).toEqual(['date-order-asked']);
 });
+
+test('a comma in the brackets of a heading without quotes shifts no name over another column', () => {
+  const rows = DAYS.map((i) => `${day(i)},${(1000 + i * 3).toFixed(1)},${(3000 + i * 10).toFixed(1)},3.4`);
+  const log = read(['Date,Elec in (kWh, total),Heat out (kWh, total),SCOP', ...rows].join('\n'));
+  expect(log.series).toEqual([
+    `electricity heat-pump ${((DAYS.length - 1) * 3).toFixed(1)}`,
+    `heat heat-output ${((DAYS.length - 1) * 10).toFixed(1)}`,
+  ]);
+});
+
+test('what the heater behind a compressor draws is the heat pump’s too', () => {
+  const heads = [
+    'Compressor power (kW),Thermal output (kW),Backup heater (kW)',
+    'Verdichter (kW),Wärme (kW),Heizstab (kW)',
+  ];
+  for (const head of heads) {
+    const series = read(table(`Time,${head}`, (i) => `${at(i)},1,3,${i % 10 ? 0 : 3}`)).series;
+    expect(series.filter((one) => one.startsWith('electricity heat-pump'))).toHaveLength(2);
+  }
+});
+
+test('usage without a unit beside the usage of gas is asked about', () => {
+  const rows = DAYS.map((i) => `${day(i)},${used(i)},${(used(DAYS.length - i) * 2).toFixed(2)}`);
+  expect(read(['from_ts,usage,gas_usage', ...rows].join('\n')).asked).toContain('column-asked');
+});
+
+test('spans with the month first, and XML without its first line', () => {
+  const names = ['Jan', 'Feb', 'Mar', 'Apr'];
+  const spans = names.map((name, i) => `"${name} 1, 2024 - ${name} ${[31, 29, 31, 30][i]}, 2024",${100 + i}`);
+  const zone = 'America/New_York';
+  expect(read(['Bill period,Electricity (kWh)', ...spans].join('\n'), { zone }).series).toEqual([
+    'electricity import 406.0',
+  ]);
+  const reads = DAYS.map((i) => `<Read><Date>${day(i)}</Date><Consumption>${i + 1}</Consumption></Read>`);
+  const xml = `<Usage><Meter fuel="electricity" uom="kWh"/>${reads.join('')}</Usage>\n`;
+  const sum = (DAYS.length * (DAYS.length + 1)) / 2;
+  expect(read(xml, { fileName: 'a.xml' }).series).toEqual([`electricity import ${sum.toFixed(1)}`]);
+});
