@@ -5,10 +5,11 @@ import type { RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees, isPower, isVolumeOfGas } from '../terms/units.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn } from './column-facts.ts';
 import { namesOf, unknownWords } from './column-words.ts';
+import { isOfVolume } from './counter-beside.ts';
 import { carrierOfWords, plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
-import { AMOUNT, WHOLE_HOME, withoutBrackets } from './vocabulary.ts';
+import { WHOLE_HOME, withoutBrackets } from './vocabulary.ts';
 import { withoutPeople } from './without-people.ts';
 
 /** @param read columns of which a record or a detail was made */
@@ -21,12 +22,28 @@ export function askLeftOut(
 ): void {
   const taken = sheet.columns.find(({ index }) => read.includes(index));
   if (!taken || choices.columns?.value !== undefined || book.has('column-asked')) return;
-  const leftOut = sheet.columns.filter((c) => !read.includes(c.index) && isOfItsOwn(c, series));
+  const leftOut = sheet.columns.filter(
+    (c) => !read.includes(c.index) && (isOfItsOwn(c, series) || isUsage(sheet, c, taken, series)),
+  );
   const [column, found, count] = [columnName(sheet, taken.index), namesOf(sheet, leftOut), leftOut.length];
   if (count === 0) return;
   if (choices.every !== undefined) book.add('columns-left-out', 'note', { found, expected: column });
   else book.add('column-asked', 'question', { column, found, count });
 }
+
+/** "Usage" without a unit beside "gas usage", of which it is no multiple: of something else. */
+const isUsage = (sheet: Sheet, c: ColumnFacts, taken: ColumnFacts, series: readonly Series[]): boolean =>
+  c.meaning.role === 'value' &&
+  c.meaning.unit === undefined &&
+  c.meaning.carrier === undefined &&
+  isNumberColumn(c) &&
+  c.smallest !== c.largest &&
+  !c.counting &&
+  USAGE.test(plainWords(c.heading)) &&
+  !isMoneyColumn(c) &&
+  series.every((one) => one.carrier === 'gas' || one.carrier === 'heat') &&
+  !isOfVolume(sheet, taken, c);
+const USAGE = /usage|consum|verbrauch|consommation|verbruik|forbrug|electric|strom/;
 
 /** Of an energy that no record is of, or sent out or made where none was. */
 function isOfItsOwn(c: ColumnFacts, series: readonly Series[]): boolean {
@@ -35,12 +52,7 @@ function isOfItsOwn(c: ColumnFacts, series: readonly Series[]): boolean {
   const isAmount = (role === 'value' || role === 'reading') && isNumberColumn(c) && !isPower(unit);
   if (!isAmount || c.counting || c.smallest === c.largest || carrier === 'water') return false;
   if (carrier === undefined) {
-    // "Usage" beside "gas usage" is of something else, where no electricity was read.
-    if (unit === undefined)
-      return (
-        AMOUNT.test(plainWords(c.heading)) && !isMoneyColumn(c) && series.every((one) => one.carrier !== 'electricity')
-      );
-    if (isOfDegrees(unit)) return false;
+    if (unit === undefined || isOfDegrees(unit)) return false;
     // Energy under a word that nobody here knows may be what is meant, or have gone the other way.
     const isUnknown = unknownWords(withoutPeople(c.heading)).length > 0;
     const isHome = WHOLE_HOME.test(plainWords(c.heading)) && !series.some((one) => one.role === 'import');
