@@ -79,7 +79,8 @@ export function explainStrays(
   const early = afterEarly - sheet.firstRow;
   if (early > 0) book.add('rows-early', 'note', { row: table.lineOfRow[sheet.firstRow]!, count: early });
   const all = dates.count + undated;
-  if (undated * 2 > dates.count && dates.count > 0) book.add('rows-undated', 'refusal', { count: undated });
+  if (dates.count === 0) return;
+  if (undated * 2 > dates.count) book.add('rows-undated', 'refusal', { count: undated });
   else if (undated > all * MOST_UNREAD && !choices.leaveUnread)
     book.add('unread-asked', 'question', { ...firstUndated, count: undated, expected: String(all) });
 }

@@ -20,7 +20,7 @@ import { plainWords, unitOfWords } from './headings.ts';
 import { joinBrackets } from './join-brackets.ts';
 import { nameByPartner, nameLogColumns } from './log-headings.ts';
 import { nameProducts } from './name-products.ts';
-import { splitSpans, splitYears } from './spans.ts';
+import { splitNumberedMonths, splitSpans, splitYears } from './spans.ts';
 import { type TurnedDates, turnBackDates } from './turned-dates.ts';
 import { unfoldAcross } from './unfold-across.ts';
 import { AMOUNT, METER, TOTALS } from './vocabulary.ts';
@@ -76,7 +76,12 @@ function layOut(fileName: string, written: Table): Sheet {
     const carried = carryDates(table, dateColumn, isDateCell);
     return carried ? layOut(fileName, carried) : finishSheet(fileName, table, dateColumn, 'calendar');
   }
-  const joined = joinDateParts(table) ?? joinYearOutline(table) ?? joinYearAbove(table) ?? splitYears(table);
+  const joined =
+    joinDateParts(table) ??
+    joinYearOutline(table) ??
+    joinYearAbove(table) ??
+    splitYears(table) ??
+    splitNumberedMonths(table);
   if (joined) return layOut(fileName, joined);
   const coarse = coarserStamps(table, sample);
   if (coarse) return layOut(fileName, coarse);

@@ -13,7 +13,8 @@ const SPAN =
 /** "Jan 1, 2024 - Jan 31, 2024", and without the first year. */
 const MONTH_FIRST =
   /^(\p{L}{3,9}\.? \d{1,2}(?:,? \d{4})?)\s*(?:[-–—]|\b(?:to|through)\b)\s*(\p{L}{3,9}\.? \d{1,2},? \d{4})$/iu;
-const YEAR_HEADING = /^(calendar )?(year|jahr|annee|an|ano|anno|jaar|ar)$/;
+const YEAR_HEADING =
+  /^(calendar )?(year|jahr|annee|an|ano|anno|jaar|ar)$|^(period|periode|periodo|zeitraum|kalenderjahr|verbrauchsjahr)$/;
 const YEAR = /^(19[9]\d|20\d\d)$/;
 const SEARCHED_ROWS = 40;
 const SEARCHED_COLUMNS = 12;
@@ -74,6 +75,37 @@ export function splitYears(table: Table): Table | undefined {
     for (let column = 0; column < Math.min(SEARCHED_COLUMNS, cellCount(table, row)); column++)
       if (YEAR_HEADING.test(plainWords(cellText(table, row, column))))
         if (findRow(table, column, row + 1, row + 2, cutYear) >= 0) return cutColumn(table, column, row + 1, cutYear);
+  return undefined;
+}
+
+const NUMBERED_MONTHS = [
+  /^(?<year>20\d\d)[ -]?M(?<month>0?[1-9]|1[0-2])$/,
+  /^(?<year>20\d\d)(?<month>0[1-9]|1[0-2])$/,
+  // 01/05 may be a day without its year.
+  /^(?<month>0?[1-9]|1[0-2])[/-](?<year>1[3-9]|[2-4]\d)$/,
+];
+const LEAST_MONTHS = 3;
+
+/** "2025M01", "202501" and "01/25" become months where a whole column of them goes on or back month by month. */
+export function splitNumberedMonths(table: Table): Table | undefined {
+  for (let column = 0; column < 3; column++)
+    for (const form of NUMBERED_MONTHS) {
+      const numbers: number[] = [];
+      let others = 0;
+      for (let row = 0; row < Math.min(table.rowCount, SAMPLE_ROWS); row++) {
+        const { year, month } = form.exec(cellText(table, row, column))?.groups ?? {};
+        if (year === undefined) others++;
+        else numbers.push((Number(year) % 100) * 12 + Number(month));
+      }
+      const step = numbers[1]! - numbers[0]!;
+      const isInOrder = numbers.every((one, i) => i === 0 || (one - numbers[i - 1]!) * step > 0);
+      const isByMonth = Math.abs(step) === 1 || Math.abs(numbers.at(-1)! - numbers.at(-2)!) === 1;
+      if (numbers.length < LEAST_MONTHS || others > numbers.length || !isInOrder || !isByMonth) continue;
+      return rewriteCells(table, (row, at) => {
+        const { year, month } = (at === column && form.exec(cellText(table, row, column))?.groups) || {};
+        return year === undefined ? undefined : [`${year.length === 2 ? '20' : ''}${year}-${month!.padStart(2, '0')}`];
+      });
+    }
   return undefined;
 }
 

@@ -477,6 +477,16 @@ test('numbers without a unit or a word are asked about, and are asked about no m
   expect(read(file, 'Europe/London', { beside: 'aside' }).asked).toEqual([]);
 });
 
+test.each([
+  ['Month', ['01/25', '02/25', '03/25', '04/25'], '2025-01-01'],
+  ['Month', ['2025M01', '2025M02', '2025M03', '2025M04'], '2025-01-01'],
+  ['Month', ['202504', '202503', '202502', '202501'], '2025-01-01'],
+  ['Periode', ['2021', '2022', '2023', '2024'], '2021-01-01'],
+])('%s of %j are read from %s on', (heading, labels, from) => {
+  const found = read([`${heading},Electricity kWh`, ...labels.map((label, i) => `${label},${250 + ((i * 7) % 5)}`)]);
+  expect([found.from, found.series, found.asked]).toEqual([from, ['electricity import 1007.0'], []]);
+});
+
 test('thousands may stand apart by a thin space', () => {
   const rows = [1204, 1311, 1250].map((kWh, i) => `${i + 1}/2025;${String(kWh).replace(/^1/, '1\u2009')}`);
   expect(read(['Month;Electricity kWh', ...rows]).series).toEqual(['electricity import 3765.0']);
