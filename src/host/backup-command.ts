@@ -14,9 +14,9 @@ import { openSqliteStore, type SqliteStore } from '../store/sqlite-store.ts';
 import type { Damage } from '../store/store-fault.ts';
 import { catalogueOf } from '../words/catalogues.ts';
 import { speak } from '../words/say.ts';
-import { DATABASE_NAME, defaultDataFolder } from './data-folder.ts';
+import { DATABASE_NAME, defaultDataFolder, fromHere } from './data-folder.ts';
 import { describeOpening } from './opening-notice.ts';
-import { fromHere, runCommand, type Terminal } from './terminal.ts';
+import { runCommand, type Terminal } from './terminal.ts';
 
 const BACKUP_USAGE = `plainwarmth backup TASK [options]     (in the project's folder: npm run backup -- TASK)
   save FOLDER   write everything into one file there, and read it back

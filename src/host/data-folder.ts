@@ -1,6 +1,6 @@
 /** Where the data lies unless --data says otherwise: the place that each system has for it. */
 import { homedir } from 'node:os';
-import { posix, win32 } from 'node:path';
+import { posix, resolve, win32 } from 'node:path';
 
 export const DATABASE_NAME = 'plainwarmth.sqlite';
 
@@ -32,3 +32,6 @@ export function cacheFolder(
   const xdg = env.XDG_CACHE_HOME;
   return posix.join(xdg && posix.isAbsolute(xdg) ? xdg : posix.join(home, '.cache'), 'plainwarmth', what);
 }
+
+/** Where a path of the command line leads: npm starts scripts in the project's folder and says here where the person stood. */
+export const fromHere = (path: string): string => resolve(process.env.INIT_CWD ?? '.', path);

@@ -1,7 +1,7 @@
 /** Options of the loopback host on the command line. */
 import { parseArgs } from 'node:util';
 import { DeskError } from '../desk/desk-error.ts';
-import { fromHere } from './terminal.ts';
+import { fromHere } from './data-folder.ts';
 
 export interface HostOptions {
   /** 0 takes any free port. */

@@ -5,7 +5,7 @@ import { DeskError } from '../desk/desk-error.ts';
 import { IntakeChoices, otherThanPage } from '../intake/intake.ts';
 import { TimeZone } from '../model/shapes/dates.ts';
 import type { Language } from '../words/say.ts';
-import { fromHere } from './terminal.ts';
+import { fromHere } from './data-folder.ts';
 
 export interface ReckonOptions {
   readonly task: 'compare' | 'read' | 'help';

@@ -1,5 +1,4 @@
 /** What every command of the command line does alike: harmless text, refusals in words, the exit code. */
-import { resolve } from 'node:path';
 import type { DeskRefusal } from '../desk/desk-error.ts';
 import { ManyRefusals } from '../desk/parse-household.ts';
 import { toRefusal } from '../desk/refusal.ts';
@@ -25,9 +24,6 @@ export function ownTerminal(): Terminal {
     today: localToday(),
   };
 }
-
-/** Where a path of the command line leads: npm starts scripts in the project's folder and says here where the person stood. */
-export const fromHere = (path: string): string => resolve(process.env.INIT_CWD ?? '.', path);
 
 /** Names come from other people's files; what would steer a terminal or turn its text around is shown as a sign. */
 const harmless = (text: string): string => text.replace(/(?![\n\t])[\p{Cc}\u202A-\u202E\u2066-\u2069]/gu, '\uFFFD');

@@ -72,6 +72,17 @@ describe('the folder rule', () => {
     });
   }
 
+  test('what starts the program waits for no sums, words or readers: they are loaded by the desk, in its own thread', () => {
+    const loaded = new Set(['src/host/main.ts']);
+    for (const file of loaded)
+      for (const [, name] of readFileSync(join(root, file), 'utf8').matchAll(
+        /(?:^|\n)(?:import|export)(?! type)\s[^;'"]*?from\s*['"](\.[^'"]+)['"]/g,
+      ))
+        loaded.add(inProject(file, name!));
+    expect(loaded.size).toBeGreaterThan(8);
+    expect([...loaded].filter((file) => /^src\/(model|intake|words|reference|leave-behind)\//.test(file))).toEqual([]);
+  });
+
   test('no import cycles', () => {
     const files = ['src', 'electron'].flatMap(sourceFiles);
     const graph = new Map(
