@@ -2,7 +2,7 @@
 import { epochOf } from '../dates/stamp-reader.ts';
 import { choicesFor, type EnergyUnit, type IntakeChoices } from '../terms/choices.ts';
 import { listNames, type RemarkBook } from '../terms/remark-book.ts';
-import { isOfDegrees, isPower, isVolumeOfGas } from '../terms/units.ts';
+import { celsiusOf, isOfDegrees, isPower, isVolumeOfGas } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn, numberEitherWay } from './column-facts.ts';
 import {
@@ -435,19 +435,13 @@ function isRival(c: ColumnFacts, taken: ColumnFacts): boolean {
   );
 }
 
-const CELSIUS: Readonly<Record<string, (degrees: number) => number>> = {
-  '°F': (degrees) => (degrees - 32) / 1.8,
-  K: (degrees) => degrees - 273.15,
-};
-
 /** One temperature in two kinds of degrees. */
 function isSameWarmth({ table, firstRow }: Sheet, a: ColumnFacts, b: ColumnFacts): boolean {
   if (a.meaning.unit === b.meaning.unit) return false;
   for (let row = firstRow; row < Math.min(table.rowCount, firstRow + LOOKED_AT); row++) {
-    const [one, other] = [a, b].map(({ index, meaning: { unit } }) => {
-      const written = numberEitherWay(cellText(table, row, index));
-      return (CELSIUS[unit ?? '']?.(written) ?? written) as number;
-    });
+    const [one, other] = [a, b].map(({ index, meaning: { unit } }) =>
+      celsiusOf(numberEitherWay(cellText(table, row, index)), unit),
+    );
     if (Math.abs(one! - other!) > ROUNDED_C) return false;
   }
   return true;

@@ -1,5 +1,6 @@
 /** Says of each row without a date what it is: totals, headings again, a last row cut off, or a row we cannot read. */
 
+import { sumOf } from '../../model/units/sums.ts';
 import { countAsNumber } from '../numbers/read-number.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import { ROWS_A_STEP } from '../terms/progress.ts';
@@ -24,7 +25,7 @@ export function askUnread(
   if (!first || choices.leaveUnread) return;
   const columns = valueColumns ?? sheet.columns.map(({ index }) => index);
   const unread = columns.map((index) => book.counted('number-unreadable', columnName(sheet, index)));
-  const count = valueColumns ? Math.max(...unread) : unread.reduce((sum, one) => sum + one, 0);
+  const count = valueColumns ? Math.max(...unread) : sumOf(unread);
   const all = valueColumns ? dataRows : dataRows * columns.length;
   const { row, found } = first;
   if (count > all * MOST_UNREAD) book.add('unread-asked', 'question', { row, found, count, expected: String(all) });

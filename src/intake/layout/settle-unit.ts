@@ -14,6 +14,7 @@ import { type Told, tell } from '../../model/shapes/told.ts';
 import { choicesFor, type EnergyUnit, type IntakeChoices, type IntakeContext } from '../terms/choices.ts';
 import { listNames, type RemarkBook } from '../terms/remark-book.ts';
 import {
+  freezingIn,
   isGallon,
   isLiquid,
   isOfDegrees,
@@ -144,7 +145,7 @@ export function settleUnit(
     carrier: settledCarrier,
     role,
     kWhPerUnit: factor,
-    zeroAt: (settled === '°F' ? 32 : settled === 'K' ? 273.15 : 0) / tenths,
+    zeroAt: freezingIn(settled) / tenths,
   };
 }
 

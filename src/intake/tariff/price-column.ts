@@ -39,6 +39,10 @@ const withoutVat = (heading: string): string =>
     .replaceAll(/\s+/g, ' ')
     .trim();
 
+/** A figure of the column in pence (cents) per kWh, to a ten-thousandth where it was counted in something else. */
+export const pencePerKWhOf = ({ pence }: PriceColumn, amount: number): number =>
+  pence === 1 ? amount : Math.round(amount * pence * 10_000) / 10_000;
+
 /** Undefined where no column has prices. What cannot be taken for certain is refused in `book`, or asked there. */
 export function findPriceColumn(
   headings: readonly string[],

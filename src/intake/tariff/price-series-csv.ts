@@ -15,7 +15,7 @@ import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { findSeparator } from '../text/separator.ts';
 import { cellText, rowTexts, splitTable, type Table } from '../text/table.ts';
-import { findPriceColumn, type TariffContext } from './price-column.ts';
+import { findPriceColumn, pencePerKWhOf, type TariffContext } from './price-column.ts';
 
 const TIME = /^(time|date|start|from|valid.?from|period|half.?hour|interval|timestamp|datum|uhrzeit|zeit)/i;
 const END = /\b(to|end|ends|ending|until|bis|ende)\b|valid.?to/i;
@@ -93,7 +93,7 @@ export function readPriceSeries(
       continue;
     }
     const amount = readAwkwardNumber(written, decimal);
-    const pence = price.pence === 1 ? amount : Math.round(amount * price.pence * 10_000) / 10_000;
+    const pence = pencePerKWhOf(price, amount);
     if (!isMissing(written) && Number.isNaN(pence)) {
       wrong('pence per kWh', written, tell('a-number'));
       continue;

@@ -15,7 +15,7 @@ import { moneysIn } from '../terms/money-words.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { findSeparator } from '../text/separator.ts';
 import { rowTexts, splitTable } from '../text/table.ts';
-import { findPriceColumn, type PriceColumn, type TariffContext } from './price-column.ts';
+import { findPriceColumn, type PriceColumn, pencePerKWhOf, type TariffContext } from './price-column.ts';
 import { readDays, readMonths, readTime } from './windows.ts';
 
 interface Draft {
@@ -176,7 +176,7 @@ function readBand(cells: readonly string[], columns: Columns, decimal: '.' | ','
   const name = cell('band') || `band ${draft.bands.length + 1}`;
   const price = cells[columns.price.column] ?? '';
   const amount = readAwkwardNumber(price, decimal);
-  const pencePerKWh = columns.price.pence === 1 ? amount : Math.round(amount * columns.price.pence * 10_000) / 10_000;
+  const pencePerKWh = pencePerKWhOf(columns.price, amount);
   if (isMissing(price) || Number.isNaN(amount))
     return { column: 'pence per kWh', expected: tell('a-number'), found: price };
   const known = draft.bands.find((band) => band.name === name);

@@ -28,6 +28,21 @@ interface UnitFactors {
   readonly pulsesPerKWh?: number | undefined;
 }
 
+/** Of one degree so many degrees Celsius, and what is written at the freezing of water. */
+const DEGREES: Partial<Record<EnergyUnit, { readonly celsius: number; readonly freezing: number }>> = {
+  '°C': { celsius: 1, freezing: 0 },
+  K: { celsius: 1, freezing: 273.15 },
+  'tenth of °C': { celsius: 0.1, freezing: 0 },
+  '°F': { celsius: 1 / 1.8, freezing: 32 },
+};
+
+/** What stands in a unit at 0 °C; 0 in what measures no warmth. */
+export const freezingIn = (unit: EnergyUnit): number => DEGREES[unit]?.freezing ?? 0;
+
+/** A temperature in °C; without a unit it is taken to be. */
+export const celsiusOf = (degrees: number, unit: EnergyUnit = '°C'): number =>
+  (degrees - freezingIn(unit)) * (DEGREES[unit]?.celsius ?? 1);
+
 /**
  * [kWh per unit; for power kWh in a reading of one hour]; degrees per degree Celsius, water as it is in m³.
  * Throws for a unit that the carrier is not sold in.
@@ -46,13 +61,12 @@ export function kWhPerUnit(
       return 0.001;
     case 'kWh':
     case 'kW':
+      return 1;
     case '°C':
     case 'K':
-      return 1;
     case 'tenth of °C':
-      return 0.1;
     case '°F':
-      return 1 / 1.8;
+      return DEGREES[unit]!.celsius;
     case 'MWh':
       return 1000;
     case 'kJ':
