@@ -1,6 +1,6 @@
 /** The series of a stored household, joined over its imports. */
 import { daysBetween } from '../../model/calendar/civil.ts';
-import type { Evidence, Series } from '../../model/shapes/evidence.ts';
+import { type Evidence, type Series, withoutHours } from '../../model/shapes/evidence.ts';
 import type { OnDamage } from '../../store/sealed.ts';
 import type { Store } from '../../store/store.ts';
 import { orDamage } from '../damage-notes.ts';
@@ -36,8 +36,8 @@ export function seriesInMemory(whole: WholeHousehold, before?: string): Series[]
   return before === undefined ? joined : joined.map((one) => (one.to > before ? cutAt(one, before) : one));
 }
 
-function cutAt({ days, periods, ...one }: Series, before: string): Series {
-  const { dayShape: _, weekShape: __, dayPeaks: ___, dayStray: ____, ...rest } = one;
+function cutAt(one: Series, before: string): Series {
+  const { days, periods, ...rest } = withoutHours(one);
   return {
     ...rest,
     to: before,

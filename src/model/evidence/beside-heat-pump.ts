@@ -2,7 +2,7 @@
 
 import { toCivilDate, toDayNumber } from '../calendar/civil.ts';
 import type { CivilDate } from '../shapes/dates.ts';
-import type { Series } from '../shapes/evidence.ts';
+import { type Series, withoutHours } from '../shapes/evidence.ts';
 import { sumOf } from '../units/sums.ts';
 import { sumRegisters } from './sum-registers.ts';
 
@@ -38,7 +38,7 @@ export function besideHeatPump(series: readonly Series[], mayHeatFrom?: CivilDat
 }
 
 function cut(one: Series, began: number, pumpOn: ReadonlyMap<number, number>): Series {
-  const { dayShape: _, weekShape: __, dayPeaks: ___, dayStray: ____, days, periods, ...rest } = one;
+  const { days, periods, ...rest } = withoutHours(one);
   if (!days) return { ...rest, periods: (periods ?? []).filter(({ to }) => toDayNumber(to) <= began) };
   const first = toDayNumber(days.first);
   const inside = isInside(days.values, first, pumpOn);

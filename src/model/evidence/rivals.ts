@@ -1,7 +1,7 @@
 /** Records of one kind that tell of the same days: alike they are one, further meters are added, else nobody knows. */
 import { compareDates, toCivilDate, toDayNumber } from '../calendar/civil.ts';
 import { isTemperature, standsBeside } from '../shapes/carrier.ts';
-import type { EvidencePeriod, Series } from '../shapes/evidence.ts';
+import { type EvidencePeriod, type Series, withoutHours } from '../shapes/evidence.ts';
 import { sumOf } from '../units/sums.ts';
 import { cutPeriod } from './cut-periods.ts';
 import { areOtherRegisters, seriesByMeter } from './register-hours.ts';
@@ -275,17 +275,7 @@ function layOver(one: Series, right: Series, takes: boolean): Series {
 
 /** The use of two meters [kWh], on the days or in the periods of which both are known. */
 function addMeter(base: Series, further: Series): Series {
-  const {
-    dayShape: _,
-    weekShape: __,
-    dayPeaks: ___,
-    filled: ____,
-    days: _____,
-    periods: ______,
-    bills: _______,
-    dayStray: ________,
-    ...rest
-  } = base;
+  const { filled: _, days: __, periods: ___, bills: ____, ...rest } = withoutHours(base);
   const name = `${base.name} + ${further.name}`;
   const frame = base.periods ? base : further.periods ? further : undefined;
   if (frame) {

@@ -1,6 +1,6 @@
 /** Day and night registers of one meter are one use: they are added before a record is laid through it. */
 import { toCivilDate, toDayNumber } from '../calendar/civil.ts';
-import type { EvidencePeriod, Series } from '../shapes/evidence.ts';
+import { type EvidencePeriod, type Series, withoutHours } from '../shapes/evidence.ts';
 import { registersOfSomeHours, seriesByMeter } from './register-hours.ts';
 
 /**
@@ -58,7 +58,7 @@ function addUp(registers: readonly Series[]): Series {
     .map((one) => one.to)
     .sort()
     .at(-1)!;
-  const { dayShape: _, weekShape: __, dayPeaks: ___, filled: ____, dayStray: _____, ...one } = registers[0]!;
+  const { filled: _, ...one } = withoutHours(registers[0]!);
   const whole = {
     ...one,
     name: registers.map(({ name }) => name).join(' + '),

@@ -84,6 +84,10 @@ export type Series = z.infer<typeof Series>;
 export const isCutByClock = ({ resolution, dayShape }: Series): boolean =>
   resolution === 'interval' || dayShape !== undefined;
 
+/** A record without what its half-hours told of the day: sums of several, or a part of its days, do not tell that. */
+export const withoutHours = ({ dayShape: _, weekShape: __, dayPeaks: ___, dayStray: ____, ...one }: Series): Series =>
+  one;
+
 /** What intake has to say about a file: data here, a sentence in `words`. */
 export const Remark = z.object({
   code: z.string(),
