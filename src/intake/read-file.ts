@@ -114,12 +114,13 @@ export function readFile(
     };
   askLoneRegisters(sheet, reading.series, choices, book);
   askTitles(sheet, reading.series, choices, book);
+  const titles = [fileName, ...sheet.preamble.map(({ text }) => text)];
   const said = [
-    fileName,
-    ...sheet.preamble.map(({ text }) => text),
+    ...titles,
     ...sheet.columns.flatMap(({ heading, meaning }) => (meaning.role === 'beside' ? [] : [heading])),
   ].join(' ; ');
-  for (const series of reading.series) doubtWeather(series, said.replaceAll(/[_.]/g, ' '), choices, book);
+  const apart = (words: string) => words.replaceAll(/[_.]/g, ' ');
+  for (const series of reading.series) doubtWeather(series, apart(titles.join(' ; ')), apart(said), choices, book);
   context.onProgress?.(1);
   const refused = book.refused();
   const people = peopleOf(sheet);
@@ -260,7 +261,7 @@ function readWhole(
   const form = bytes.length > LARGEST_EVIDENCE_BYTES ? undefined : FORMS.find((one) => one.matches(bytes));
   const reading = form?.read({ fileName, bytes, choices, context, book });
   if (!form || !reading) return undefined;
-  for (const series of reading.series) doubtWeather(series, reading.titles ?? '', choices, book);
+  for (const series of reading.series) doubtWeather(series, '', reading.titles ?? '', choices, book);
   context.onProgress?.(1);
   const refused = book.refused();
   const { columns, rows, dataRows } = reading;

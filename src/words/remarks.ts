@@ -447,7 +447,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     'Where {file} and {names} meet, the use of a day changes too much ({expectedNames} kWh). Check the units first. If this home did change so much, it goes on. If not, it is a further meter or of another home.',
   ),
   'to-inclusive-asked': phrase(
-    '{at}: does the bill include its last day, {names}? We counted it in. Choose the other if bills overlap by a day.',
+    '{at}: does the row include its last day, {names}? We counted it in. Choose the other if rows overlap by a day.',
   ),
   'period-overlap': phrase(
     '{at} overlaps the bill before it from {from} to {to}, {count, plural, one {# day} other {# days}}{effect, select, none {} other {, about {energy}}}. Correct a date, or leave one of the bills out.',
@@ -717,6 +717,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'weather-indoors-asked': phrase(
     '{column} of {file} stays as warm as a room from day to day. Confirm that it was measured outdoors on those days, or leave the file.',
+  ),
+  'weather-extreme-asked': phrase(
+    'The words of {file} say that {column} is the warmest or the coldest of each day. Confirm that it is the mean, or leave it and use a file of daily means.',
   ),
   'weather-typical': phrase(
     '{file} is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.',

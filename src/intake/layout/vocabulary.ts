@@ -87,7 +87,7 @@ export const COLD_MADE = words(
 
 /** What a home uses of its own making: neither bought nor sent out. */
 export const OWN_USE = words(
-  'self.?consum|eigenverbrauch|autocons|eigen ?verbruik|egetforbrug|egenforbru|egenanvandn|own use|eigendeckung|(solar|\\bpv|panels?|roof) (to|used (in|by)) (the )?(home|house|load)',
+  'self.?(consum|use)|eigenverbrauch|autocons|eigen ?verbruik|egetforbrug|egenforbru|egenanvandn|own use|eigendeckung|(solar|\\bpv|panels?|roof) (to|used (in|by)) (the )?(home|house|load)',
 );
 
 /** Sent out into the grid. */

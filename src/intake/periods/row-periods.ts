@@ -1,6 +1,5 @@
 /** First and last day of each row's period: from two dates, from the label of a month or quarter, or from one date a row. */
 import { monthOf, toCivilDate, yearOf } from '../../model/calendar/civil.ts';
-import { isNumberColumn } from '../layout/column-facts.ts';
 import { sideByCounter } from '../layout/counter-beside.ts';
 import { plainWords } from '../layout/headings.ts';
 import { type Dates, readDatesAt } from '../layout/read-dates.ts';
@@ -156,7 +155,7 @@ function fromOneDate(sheet: Sheet, dates: Dates, choices: IntakeChoices, book: R
   const sorted = Array.from(new Set(days)).sort((a, b) => a - b);
   const namesLastDay = LAST_DAY.test(plainWords(sheet.columns[sheet.dateColumn]?.heading ?? ''));
   const counted = byLengths(sheet, dates, days, sorted, choices.stamp);
-  if (counted) return namesLastDay ? withLastDay(counted, choices) : counted;
+  if (counted) return namesLastDay || areMonthEnds(sorted) ? withLastDay(counted, choices) : counted;
   const months = monthRule(sorted);
   const column = columnName(sheet, sheet.dateColumn);
   const said = sideOfHeading(sheet) ?? sideByCounter(sheet);
@@ -204,7 +203,13 @@ function withLastDay(periods: RowPeriods, { toInclusive = true }: IntakeChoices)
   return { ...periods, fromDay: fromDay.map((day) => day + 1), toDay: toDay.map((day) => day + 1), toInclusive };
 }
 
-/** A column of days says how long each period is, and by the distances of the dates on which side of its date it lies. */
+/** Fewer lengths may be alike by chance. A judgement. */
+const TELLING_LENGTHS = 3;
+
+/**
+ * A column of days says how long each period is, and by the distances of the dates on which side of its date it lies.
+ * Whatever it is called, whole numbers that are the distances of the dates are such days.
+ */
 function byLengths(
   sheet: Sheet,
   dates: Dates,
@@ -212,17 +217,25 @@ function byLengths(
   sorted: readonly number[],
   chosen: 'start' | 'end' | undefined,
 ): RowPeriods | undefined {
-  const column = sheet.columns.find((c) => c.meaning.bill === 'days' && isNumberColumn(c));
-  if (!column) return undefined;
-  const length = days.map((_, i) => countAsNumber(cellText(sheet.table, dates.rows[i]!, column.index)));
   const place = new Map(sorted.map((day, i) => [day, i]));
   const apart = (i: number, step: 1 | -1) => Math.abs((sorted[place.get(days[i]!)! + step] ?? Number.NaN) - days[i]!);
-  const fits = (step: 1 | -1) => days.filter((_, i) => length[i] === apart(i, step)).length;
-  const [ends, starts] = [fits(-1), fits(1)];
-  if (Math.max(ends, starts) < (dates.count - 1) * 0.6 || (ends === starts && chosen === undefined)) return undefined;
-  const stamp = chosen ?? (ends > starts ? 'end' : 'start');
-  const over = (sign: 1 | -1) => days.map((day, i) => day + sign * length[i]!);
-  return stamp === 'end' ? { fromDay: over(-1), toDay: days, stamp } : { fromDay: days, toDay: over(1), stamp };
+  for (const { index, meaning } of sheet.columns) {
+    const isNamed = meaning.bill === 'days';
+    if (index === sheet.dateColumn || meaning.unit !== undefined || meaning.carrier !== undefined) continue;
+    // "30 days"
+    const length = days.map((_, i) =>
+      countAsNumber(cellText(sheet.table, dates.rows[i]!, index).replace(/^(\d+) ?\p{L}+\.?$/u, '$1')),
+    );
+    const fits = (step: 1 | -1) => days.filter((_, i) => length[i] === apart(i, step)).length;
+    const [ends, starts] = [fits(-1), fits(1)];
+    if (Math.max(ends, starts) < (dates.count - 1) * 0.6 || (ends === starts && chosen === undefined)) continue;
+    if (!isNamed && (Math.max(ends, starts) < TELLING_LENGTHS || length.some((one) => !Number.isInteger(one))))
+      continue;
+    const stamp = chosen ?? (ends > starts ? 'end' : 'start');
+    const over = (sign: 1 | -1) => days.map((day, i) => day + sign * length[i]!);
+    return stamp === 'end' ? { fromDay: over(-1), toDay: days, stamp } : { fromDay: days, toDay: over(1), stamp };
+  }
+  return undefined;
 }
 
 /** A bill is written after what it is for. */
@@ -257,6 +270,7 @@ function monthRule(sorted: readonly number[]): 'starts' | 'ends' | undefined {
   const monthly = sorted.every((day, i) => i === 0 || day - sorted[i - 1]! >= 28) && sorted[1]! - sorted[0]! <= 31;
   if (!monthly) return undefined;
   if (sorted.every((day) => toCivilDate(day).endsWith('-01'))) return 'starts';
-  if (sorted.every((day) => toCivilDate(day + 1).endsWith('-01'))) return 'ends';
-  return undefined;
+  return areMonthEnds(sorted) ? 'ends' : undefined;
 }
+
+const areMonthEnds = (days: readonly number[]): boolean => days.every((day) => toCivilDate(day + 1).endsWith('-01'));

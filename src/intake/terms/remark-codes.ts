@@ -238,6 +238,7 @@ export const REMARK_CODES = [
   'weather-asked',
   'weather-smooth-asked',
   'weather-indoors-asked',
+  'weather-extreme-asked',
   'weather-typical',
   'degree-days',
   'other-fuel',

@@ -7,14 +7,33 @@ import type { RemarkBook } from '../terms/remark-book.ts';
 const SAYS_SO =
   /\btmy\w*|iwec|\btry\d*\b|typical|reference year|testreferenzjahr|\bnormals?\b|climatolog|\brcp ?\d|\bssp ?\d|\bcmip|projection|scenario|szenario|climate model|klimamodell|langjahrig|annee type|ano tipo|anno tipo|typisk|vieljahrig/;
 const MEAN = /mean|average|\bavg\b|mittel|moyenne|media|gemiddeld|gennemsnit/;
+/** The warmest or the coldest of a day in the words above a column or of a title. */
+const OF_HIGHEST =
+  /\bt? ?max(?=temp|\b)|\btxk?\b|maxim|maks|\bhighest\b|\bhottest\b|\bwarmest\b|hochst(?=temp|wert|e)|\bhoogste\b|\bhojeste\b|plus hautes?\b|massim/;
+const OF_LOWEST =
+  /\bt? ?(?<![\d/] ?)min(?=temp|\b)|\btnk?\b|minim|\blowest\b|\bcoldest\b|(?<!s)tiefst(?=temp|wert|e)|niedrigst|\blaagste\b|\blaveste\b|plus basses?\b/;
+/** People are called so too, and minutes. */
+const BARE = /(?<!temp\w* )\b(max|min)\b(?!\.? ?temp)/g;
+/** Places are called so too. */
+const HIGH_OR_LOW = /^(high|low)\b|\b(high|low)s?(?= ?([([]|°|$))/;
 /** A mean over so many years is one of the climate. Common practice, no source. */
 const MANY_YEARS = 8;
 /** Real days differ from the day before by one to three degrees; means of many years by a third of one. A judgement. */
 const SMOOTHEST_C = 0.6;
 const LEAST_DAYS = 60;
 
-/** Refuses months of several years that are put together to one; asks where words or smoothness say that no day is real. */
-export function doubtWeather(series: Series, said: string, choices: IntakeChoices, book: RemarkBook): void {
+/**
+ * Refuses months of several years that are put together to one; asks where words or smoothness say that no day is real, and
+ * where they are of the warmest or the coldest hour of each.
+ * @param titles of the file, with its name @param said all its words, headings too
+ */
+export function doubtWeather(
+  series: Series,
+  titles: string,
+  said: string,
+  choices: IntakeChoices,
+  book: RemarkBook,
+): void {
   if (series.carrier !== 'outdoor-temperature') return;
   const years = mixedYears(series);
   if (years.length > 0 && !book.has('epw-years-mixed')) {
@@ -30,7 +49,18 @@ export function doubtWeather(series: Series, said: string, choices: IntakeChoice
   else if (word !== undefined) book.add('weather-asked', 'question', { column, found: word });
   else if (smooth !== undefined && smooth < SMOOTHEST_C)
     book.add('weather-smooth-asked', 'question', { column, found: String(Math.round(smooth * 100) / 100) });
+  else if (isExtreme(series, titles)) book.add('weather-extreme-asked', 'question', { column });
   else if (isLikeARoom(series)) book.add('weather-indoors-asked', 'question', { column });
+}
+
+/** Whether its own words, or those of a title where they say neither, tell of one end of each day. */
+function isExtreme({ name, resolution }: Series, titles: string): boolean {
+  if (resolution !== 'day' && resolution !== 'period') return false;
+  const own = plainWords(name);
+  const ends = (words: string) => [OF_HIGHEST.test(words), OF_LOWEST.test(words)].filter(Boolean).length;
+  if (ends(own) > 0 || HIGH_OR_LOW.test(own)) return ends(own) < 2;
+  const said = plainWords(titles).replaceAll(BARE, ' ');
+  return !MEAN.test(own) && !MEAN.test(said) && ends(said) === 1;
 }
 
 function wordOf(words: string): string | undefined {

@@ -209,6 +209,8 @@ function answersOfRecord(remark: Remark, preview: IntakePreview): readonly Answe
     case 'weather-smooth-asked':
     case 'weather-indoors-asked':
       return [{ label: say('Measured on these days'), choice: { weatherMeasured: true }, holds: false }];
+    case 'weather-extreme-asked':
+      return [{ label: say('The mean of each day'), choice: { weatherMeasured: true }, holds: false }];
     case 'records-asked':
     case 'records-weather-asked':
     case 'records-register-asked':

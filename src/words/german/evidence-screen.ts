@@ -356,6 +356,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'Leave the others out': 'Die anderen weglassen',
   'They may be left out': 'Sie dürfen wegbleiben',
   'Measured on these days': 'An diesen Tagen gemessen',
+  'The mean of each day': 'Das Mittel jedes Tages',
   'used as the time of each reading': 'als Zeit jedes Messwerts genommen',
   'used as the time of day': 'als Uhrzeit genommen',
   'used as the first day': 'als erster Tag genommen',

@@ -258,8 +258,8 @@ export const REMARKS: Catalogue = {
     '{file} wiederholt {count, plural, one {# Tag} other {# Tage}} aus {names}, {days}, mit denselben Werten. Sie zählen einmal.',
   '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. There {expectedNames} counts. Remove it if the other is right.':
     '{file} sagt über {count, plural, one {# Tag} other {# Tage}} etwas anderes als {names}, {days}{effect, select, none {} less {: {energy} weniger} other {: {energy} mehr}}. Dort zählt {expectedNames}. Entfernen Sie sie, wenn die andere stimmt.',
-  '{at}: does the bill include its last day, {names}? We counted it in. Choose the other if bills overlap by a day.':
-    '{at}: Gehört der letzte Tag, {names}, zur Rechnung? Wir haben ihn mitgezählt. Wählen Sie die andere Antwort, wenn sich Rechnungen um einen Tag überschneiden.',
+  '{at}: does the row include its last day, {names}? We counted it in. Choose the other if rows overlap by a day.':
+    '{at}: Gehört der letzte Tag, {names}, zur Zeile? Wir haben ihn mitgezählt. Wählen Sie die andere Antwort, wenn sich Zeilen um einen Tag überschneiden.',
   '{at} overlaps the bill before it from {from} to {to}, {count, plural, one {# day} other {# days}}{effect, select, none {} other {, about {energy}}}. Correct a date, or leave one of the bills out.':
     '{at} überschneidet sich mit der Rechnung davor vom {from} bis {to}, {count, plural, one {# Tag} other {# Tage}}{effect, select, none {} other {, etwa {energy}}}. Berichtigen Sie ein Datum, oder lassen Sie eine der Rechnungen weg.',
   '{file} has no bill from {from} to {to}, {count, plural, one {# day} other {# days}}{effect, select, none {} other {, about {energy}}}. Add the missing bill if you have it.':
@@ -623,6 +623,8 @@ export const REMARKS: Catalogue = {
     '{file} nennt {found}. Die Temperaturen können Mittel vieler Jahre, ein typisches Jahr oder ein Modell sein. Bestätigen Sie, dass sie an den genannten Tagen gemessen wurden, oder lassen Sie die Datei weg.',
   '{file}: from one day to the next the temperature mostly changes by {words} °C. Real weather mostly changes by one to three. It may be a mean of many years. Confirm that it was measured on those days, or leave the file.':
     '{file}: Von einem Tag zum nächsten ändert sich die Temperatur meist um {words} °C. Bei wirklichem Wetter sind es meist ein bis drei. Es kann ein Mittel vieler Jahre sein. Bestätigen Sie, dass an diesen Tagen gemessen wurde, oder lassen Sie die Datei weg.',
+  'The words of {file} say that {column} is the warmest or the coldest of each day. Confirm that it is the mean, or leave it and use a file of daily means.':
+    'Die Worte von {file} sagen, dass {column} das Wärmste oder das Kälteste jedes Tages ist. Bestätigen Sie, dass es das Mittel ist, oder lassen Sie es weg und nehmen Sie eine Datei mit Tagesmitteln.',
   '{file} is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.':
     '{file} ist keine Messung wirklicher Tage und kann deshalb nicht neben Zählerwerten stehen. Nehmen Sie eine Datei mit gemessenem Wetter.',
   '{at} begins rows of several types ({words}), which we do not read. Ask for interval data, or for a table with one reading a row.':

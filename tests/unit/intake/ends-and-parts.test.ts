@@ -1,0 +1,85 @@
+/** What is one end of a day, one part of a whole, or as long as a column says; read right, or asked. */
+import { describe, expect, test } from 'vitest';
+import type { IntakeChoices } from '../../../src/intake/intake.ts';
+import { readFile } from '../../../src/intake/read-file.ts';
+import { kWhPerUnit } from '../../../src/reference/fuels.ts';
+
+const read = (rows: readonly string[], { fileName = 'a.csv', choices = {} as IntakeChoices } = {}) => {
+  const { preview } = readFile(fileName, new TextEncoder().encode(rows.join('\n')), choices, {
+    zone: 'Europe/London',
+    today: '2026-11-25',
+    kWhPerUnit,
+    gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
+  });
+  const codes = (weight: string) => preview.remarks.filter((r) => r.weight === weight).map(({ code }) => code);
+  return {
+    series: preview.series.map((s) => `${s.carrier} ${s.role} ${s.from} ${s.to} ${s.total.toFixed(1)}`),
+    asked: codes('question'),
+    noted: codes('note'),
+    refused: codes('refusal'),
+  };
+};
+
+const dayOf2025 = (i: number): string => new Date(Date.UTC(2025, 0, 1 + i)).toISOString().slice(0, 10);
+const days = (row: (i: number) => string): string[] =>
+  Array.from({ length: 90 }, (_, i) => `${dayOf2025(i)},${row(i)}`);
+/** As days differ from each other. */
+const warmth = days((i) => (5 + ((i * 37) % 11) * 0.9).toFixed(1));
+
+describe('the warmest or the coldest of each day is no mean', () => {
+  test.each([
+    ['Temperature (°C)', 'tmax.csv', true],
+    ['Temperature (°C)', 'daily-maximum.csv', true],
+    ['Höchsttemperatur', 'a.csv', true],
+    ['Température minimale (°C)', 'a.csv', true],
+    ['TN °C', 'a.csv', true],
+    ['Overnight low °C', 'a.csv', true],
+    ['Maksimumtemperatur °C', 'a.csv', true],
+    ['Temperature (°C)', 'Max Muster.csv', false],
+    ['Temperature (°C)', 'daily maximum and minimum.csv', false],
+    ['Mean temperature (°C)', 'daily-maximum.csv', false],
+    ['Temperature (°C), every 10 min', 'a.csv', false],
+    ['Temp mean of max and min (°C)', 'a.csv', false],
+    ['High Street (°C)', 'a.csv', false],
+  ])('%s in %s', (heading, fileName, isAsked) => {
+    const { asked } = read([`date,"${heading}"`, ...warmth], { fileName });
+    expect(asked.includes('weather-extreme-asked')).toBe(isAsked);
+  });
+  test('said to be the mean it is kept, and else refused', () => {
+    const rows = ['date,TN °C', ...warmth];
+    expect(read(rows, { choices: { weatherMeasured: true } }).asked).toEqual([]);
+    expect(read(rows, { choices: { weatherMeasured: false } }).refused).toEqual(['weather-typical']);
+  });
+});
+
+describe('a column that says how long each period was', () => {
+  const BILLS = [
+    ['2024-12-20', 92, 900],
+    ['2025-03-22', 92, 1200],
+    ['2025-06-20', 90, 700],
+    ['2025-09-19', 91, 600],
+    ['2025-12-18', 90, 810],
+  ] as const;
+  test.each([
+    ['Bill to,Days', ''],
+    ['Reading date,Period', ' days'],
+    ['Facture du,Nb jours', ' jours'],
+    ['Rechnung bis,Zeitraum', ''],
+  ])('%s with "%s"', (heads, word) => {
+    const rows = BILLS.map(([day, length, kWh]) => `${day},${length}${word},${kWh}`);
+    expect(read([`${heads},Electricity kWh`, ...rows])).toMatchObject({
+      series: ['electricity import 2024-09-19 2025-12-18 4210.0'],
+      asked: [],
+    });
+  });
+  test('the last days of months belong to their periods', () => {
+    const rows = ['2025-03-31,90,900', '2025-06-30,91,700', '2025-09-30,92,600', '2025-12-31,92,1000'];
+    expect(read(['Bill to,Days,Electricity kWh', ...rows]).series).toEqual([
+      'electricity import 2025-01-01 2026-01-01 3200.0',
+    ]);
+  });
+  test('prices that happen to be whole are no lengths', () => {
+    const rows = BILLS.map(([day, , kWh]) => `${day},92,${kWh}`);
+    expect(read(['Bill date,Points,Electricity kWh', ...rows]).series[0]).toContain('2024-12-20 2025-12-18');
+  });
+});
