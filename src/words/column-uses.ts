@@ -26,7 +26,7 @@ const USES: Readonly<Record<ColumnUse, string>> = {
   'other-amount': phrase('left out: another column was used for the amount'),
   'other-fuel': phrase('left out: it is a fuel that is not compared here'),
   'to-compare': phrase('left out: it is of another year, another home or a guess'),
-  sum: phrase('left out: it is the sum of others'),
+  sum: phrase('left out: other columns hold it already'),
   unknown: phrase('left out: we do not know what it means'),
 };
 

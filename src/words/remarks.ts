@@ -248,6 +248,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file}: {record} says the same as {names} day by day, so it was left out and nothing counts twice.',
   ),
   'sum-left-out': phrase('{file}: {record} is the sum of {names}, so it was left out and nothing counts twice.'),
+  'part-left-out': phrase(
+    '{file}: {record} holds {names} already, so {count, plural, one {it was} other {they were}} left out and nothing counts twice.',
+  ),
   'own-use-asked': phrase(
     '{column} of {file} may hold more than the home bought: what it made itself and used ({names}). We took it all as bought. Say whether it was.',
   ),
@@ -719,7 +722,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{column} of {file} stays as warm as a room from day to day. Confirm that it was measured outdoors on those days, or leave the file.',
   ),
   'weather-extreme-asked': phrase(
-    'The words of {file} say that {column} is the warmest or the coldest of each day. Confirm that it is the mean, or leave it and use a file of daily means.',
+    'By its name or the title of {file}, {column} is the warmest or the coldest of each day. Confirm that it is the mean, or use a file of daily means.',
   ),
   'weather-typical': phrase(
     '{file} is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.',

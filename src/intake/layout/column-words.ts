@@ -10,7 +10,8 @@ import { A_DAY, DRAWN, RATE_REGISTER, WHOLE_HOME } from './vocabulary.ts';
 /** Whether it holds the mean of a day rather than all that was used. */
 export const isADay = ({ heading }: ColumnFacts): boolean => A_DAY.test(plainWords(heading));
 
-export const isTotal = (c: ColumnFacts): boolean => /total|(?<!con|as)sum(?!mer)|\ball\b|overall/i.test(c.heading);
+export const isTotal = ({ heading }: Pick<ColumnFacts, 'heading'>): boolean =>
+  /total|(?<!con|as)sum(?!mer)|\ball\b|overall/i.test(heading);
 
 export const isWhole = (c: ColumnFacts): boolean => isTotal(c) || WHOLE_HOME.test(plainWords(c.heading));
 

@@ -30,10 +30,12 @@ import {
   DEGREE_DAYS,
   ELECTRIC,
   IDENTIFIER,
+  MADE_HERE,
   OF_LEGS,
   OF_UNITS,
   OUT_OF_DOORS,
   OWN_USE,
+  PART_OF,
   RATE_REGISTER,
   withoutBrackets,
 } from './vocabulary.ts';
@@ -265,7 +267,9 @@ function withoutOwnUse(
   const of = (role: string) => all.find((c) => c.meaning.seriesRole === role && c.meaning.unit === unit);
   const own = sheet.columns.find((c) => {
     const said = plainWords(c.heading);
-    return isNumberColumn(c) && OWN_USE.test(said) && unitOfWords(said) === unit && isUsed(sheet, c);
+    const isOfRoof = PART_OF.test(said) && MADE_HERE.test(said);
+    const isOwn = isOfRoof ? [unit, undefined].includes(unitOfWords(said)) : unitOfWords(said) === unit;
+    return isNumberColumn(c) && (OWN_USE.test(said) || isOfRoof) && isOwn && isUsed(sheet, c);
   });
   const [made, sent] = [of('generation'), of('export')];
   if (!isUse || isOfDegrees(unit) || !(own || made)) return column;

@@ -90,6 +90,11 @@ export const OWN_USE = words(
   'self.?(consum|use)|eigenverbrauch|autocons|eigen ?verbruik|egetforbrug|egenforbru|egenanvandn|own use|eigendeckung|(solar|\\bpv|panels?|roof) (to|used (in|by)) (the )?(home|house|load)',
 );
 
+/** A part of what stands before it. */
+export const PART_OF = whole(
+  'of (which|that|this|it)|thereof|davon|darunter|hiervon|dont|di cui|de (los|las) (cuales|que)|waarvan|daarvan|heraf|hvoraf|varav|hvorav|z czego|w tym|z toho|josta',
+);
+
 /** Sent out into the grid. */
 export const SENT_OUT = any(
   words(

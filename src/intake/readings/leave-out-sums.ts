@@ -1,9 +1,9 @@
 /**
  * A record that is the sum of the others of its kind, as a register of all rates beside those of each, is one use again;
- * so is one that repeats another day by day, as a counter does that begins elsewhere.
+ * so is one rate beside the register of all, and one that repeats another day by day, as a counter does that begins elsewhere.
  */
 import type { Series } from '../../model/shapes/evidence.ts';
-import { isRegisterName } from '../layout/column-words.ts';
+import { isRegisterName, isTotal, registerOfSomeHours } from '../layout/column-words.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import { listNames, type RemarkBook } from '../terms/remark-book.ts';
 
@@ -85,6 +85,24 @@ function askTwice(
   }
 }
 
+const isWholeName = (name: string): boolean =>
+  isTotal({ heading: name }) || /gesamt|\b[12][.:]8[.:]0\b|totaal|\bi alt\b/i.test(name);
+
+/** Registers of some hours that are never more than the one record beside them. */
+function partsWithin(kind: readonly Series[]): { whole: Series; parts: readonly Series[] } | undefined {
+  const wholes = kind.filter(({ name }) => registerOfSomeHours(name) === undefined);
+  const [whole] = wholes;
+  const parts = kind.filter((one) => one !== whole);
+  if (!whole || wholes.length > 1 || parts.length === 0 || whole.total <= 0) return undefined;
+  const all = partsOf(whole);
+  const own = parts.map(partsOf);
+  const isWithin = all.every((amount, i) => {
+    const sum = own.reduce((kWh, one) => kWh + (one[i] ?? 0), 0);
+    return amount === null || sum <= amount || isClose(sum, amount);
+  });
+  return isWithin && own.every((one) => one.length === all.length) ? { whole, parts } : undefined;
+}
+
 /**
  * The ids of such records, with a remark for each.
  * @param areColumns whether each is a column by itself, rather than rows that bear its name
@@ -115,10 +133,20 @@ export function sumsAmong(
           kind.filter((other) => other !== one),
         ),
     );
-    if (!whole) continue;
-    sums.add(whole.id);
-    const others = kind.filter((one) => one !== whole).map(({ name }) => name);
-    book.add('sum-left-out', 'note', { column: whole.name, found: listNames(others) });
+    if (whole) {
+      sums.add(whole.id);
+      const others = kind.filter((one) => one !== whole).map(({ name }) => name);
+      book.add('sum-left-out', 'note', { column: whole.name, found: listNames(others) });
+      continue;
+    }
+    const within = partsWithin(kind);
+    if (!within || choices.every || choices.columns?.value !== undefined || book.has('column-asked')) continue;
+    const found = listNames(within.parts.map(({ name }) => name));
+    if (isWholeName(within.whole.name)) {
+      for (const { id } of within.parts) sums.add(id);
+      book.add('part-left-out', 'note', { column: within.whole.name, found, count: within.parts.length });
+    } else if (areColumns)
+      book.add('column-asked', 'question', { column: within.whole.name, found, count: within.parts.length });
   }
   return sums;
 }

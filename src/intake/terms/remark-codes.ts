@@ -56,6 +56,7 @@ export const REMARK_CODES = [
   'unit-mixed',
   'unit-converted',
   'sum-left-out',
+  'part-left-out',
   'repeat-left-out',
   'own-use-asked',
   'phases-added',

@@ -373,7 +373,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
     'weggelassen: es ist ein Brennstoff, der hier nicht verglichen wird',
   'left out: it is of another year, another home or a guess':
     'weggelassen: es gehört zu einem anderen Jahr oder Haus oder ist geschätzt',
-  'left out: it is the sum of others': 'weggelassen: es ist die Summe von anderen',
+  'left out: other columns hold it already': 'weggelassen: andere Spalten enthalten es schon',
   'a calorific value: used for gas by volume, else left out':
     'ein Brennwert: für Gas nach Volumen genommen, sonst weggelassen',
   'left out: it is what the home used of its own making, and was not bought':

@@ -158,6 +158,8 @@ export const REMARKS: Catalogue = {
     '{at}: {column} lautet {names}, die Spalte ist aber in {expectedNames}. Der Wert gilt als fehlend. Schreiben Sie auch ihn in {expectedNames}.{alike}',
   '{at}: {column} reads {names}, where the column is in {expectedNames}. It was converted.{alike}':
     '{at}: {column} lautet {names}, die Spalte ist aber in {expectedNames}. Der Wert wurde umgerechnet.{alike}',
+  '{file}: {record} holds {names} already, so {count, plural, one {it was} other {they were}} left out and nothing counts twice.':
+    '{file}: {record} enthält {names} schon, also {count, plural, one {wurde es} other {wurden sie}} weggelassen, und nichts zählt doppelt.',
   '{file}: {record} is the sum of {names}, so it was left out and nothing counts twice.':
     '{file}: {record} ist die Summe aus {names} und wurde weggelassen, damit nichts doppelt zählt.',
   '{column} of {file} may hold more than the home bought: what it made itself and used ({names}). We took it all as bought. Say whether it was.':
@@ -623,8 +625,8 @@ export const REMARKS: Catalogue = {
     '{file} nennt {found}. Die Temperaturen können Mittel vieler Jahre, ein typisches Jahr oder ein Modell sein. Bestätigen Sie, dass sie an den genannten Tagen gemessen wurden, oder lassen Sie die Datei weg.',
   '{file}: from one day to the next the temperature mostly changes by {words} °C. Real weather mostly changes by one to three. It may be a mean of many years. Confirm that it was measured on those days, or leave the file.':
     '{file}: Von einem Tag zum nächsten ändert sich die Temperatur meist um {words} °C. Bei wirklichem Wetter sind es meist ein bis drei. Es kann ein Mittel vieler Jahre sein. Bestätigen Sie, dass an diesen Tagen gemessen wurde, oder lassen Sie die Datei weg.',
-  'The words of {file} say that {column} is the warmest or the coldest of each day. Confirm that it is the mean, or leave it and use a file of daily means.':
-    'Die Worte von {file} sagen, dass {column} das Wärmste oder das Kälteste jedes Tages ist. Bestätigen Sie, dass es das Mittel ist, oder lassen Sie es weg und nehmen Sie eine Datei mit Tagesmitteln.',
+  'By its name or the title of {file}, {column} is the warmest or the coldest of each day. Confirm that it is the mean, or use a file of daily means.':
+    'Nach ihrem Namen oder dem Titel von {file} ist {column} der höchste oder der tiefste Wert jedes Tages. Bestätigen Sie, dass es das Mittel ist, oder nehmen Sie eine Datei mit Tagesmitteln.',
   '{file} is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.':
     '{file} ist keine Messung wirklicher Tage und kann deshalb nicht neben Zählerwerten stehen. Nehmen Sie eine Datei mit gemessenem Wetter.',
   '{at} begins rows of several types ({words}), which we do not read. Ask for interval data, or for a table with one reading a row.':

@@ -83,3 +83,54 @@ describe('a column that says how long each period was', () => {
     expect(read(['Bill date,Points,Electricity kWh', ...rows]).series[0]).toContain('2024-12-20 2025-12-18');
   });
 });
+
+describe('a part beside the whole that holds it counts once', () => {
+  const whole = (i: number) => 9 + ((i * 7) % 5);
+  const part = (i: number) => 2 + ((i * 3) % 4);
+  const both = (heading: string, of: readonly ((i: number) => number)[] = [whole, part]) => [
+    heading,
+    ...days((i) => of.map((one) => one(i)).join(',')),
+  ];
+  const ALL = 'electricity import 2025-01-01 2025-04-01 990.0';
+  test.each([
+    'Electricity (kWh),of which night (kWh)',
+    'Electricity total (kWh),Off-peak (kWh)',
+    'Strom kWh,davon NT kWh',
+    'Électricité (kWh),dont heures creuses (kWh)',
+    'Stroom kWh,waarvan dal kWh',
+    '1.8.0 (kWh),1.8.2 (kWh)',
+    'Electricity (kWh),thereof car (kWh)',
+  ])('%s', (heads) => {
+    expect(read(both(`date,${heads}`))).toMatchObject({ series: [ALL], asked: [] });
+  });
+  test('registers in rows', () => {
+    const rows = days((i) => `Total,${whole(i)}`).flatMap((row, i) => [row, `${dayOf2025(i)},Night,${part(i)}`]);
+    expect(read(['date,register,Electricity kWh', ...rows])).toMatchObject({
+      series: [ALL],
+      noted: expect.arrayContaining(['part-left-out']),
+    });
+  });
+  test('where no word says that the one holds the other it is asked', () => {
+    expect(read(both('date,Electricity (kWh),Night (kWh)')).asked).toEqual(['column-asked']);
+    // What is more than the other on some days is no part of it.
+    expect(read(both('date,Electricity (kWh),Night (kWh)', [part, whole])).asked).toEqual([]);
+  });
+  test('two rates of a whole are read by themselves, and the heat pump is', () => {
+    const rest = (i: number) => whole(i) - part(i);
+    expect(read(both('date,Strom gesamt kWh,davon HT,davon NT', [whole, part, rest])).series).toHaveLength(2);
+    expect(read(both('date,Strom kWh,davon Wärmepumpe kWh')).series[1]).toContain('heat-pump');
+  });
+  test('of a use what came from the roof is asked about, and taken off where the grid has its own column', () => {
+    expect(read(both('date,Electricity used (kWh),of which from solar (kWh)'))).toMatchObject({
+      series: [ALL],
+      asked: ['own-use-asked'],
+    });
+    const rest = (i: number) => whole(i) - part(i);
+    const heads = 'date,Electricity used (kWh),of which from solar (kWh),of which from the grid (kWh)';
+    const drawn = days(() => '').reduce((sum, _, i) => sum + rest(i), 0);
+    expect(read(both(heads, [whole, part, rest]))).toMatchObject({
+      series: [`electricity import 2025-01-01 2025-04-01 ${drawn.toFixed(1)}`],
+      asked: [],
+    });
+  });
+});
