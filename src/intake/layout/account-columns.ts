@@ -5,7 +5,7 @@ import { type ColumnFacts, isDateColumn, isMarkColumn, isMoneyColumn, isNumberCo
 import { isOtherFuel, plainWords, slotOfHeading } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
-import { DEGREE_DAYS, NOT_ACTIVE, OTHER_WEATHER, OWN_USE, TO_COMPARE } from './vocabulary.ts';
+import { DEGREE_DAYS, MADE_HERE, NOT_ACTIVE, OTHER_WEATHER, OWN_USE, PART_OF, TO_COMPARE } from './vocabulary.ts';
 
 interface Read {
   readonly choices: IntakePreview['choices'];
@@ -43,7 +43,9 @@ function leftOutAs(c: ColumnFacts): ColumnUse {
   if (isMoneyColumn(c)) return 'money';
   if (role === 'rate') return 'price';
   if (role === 'calorific' || bill === 'correction') return 'calorific';
-  if (OWN_USE.test(words)) return 'own-use';
+  const isPart = role === 'beside' && PART_OF.test(words);
+  if (OWN_USE.test(words) || (isPart && MADE_HERE.test(words))) return 'own-use';
+  if (isPart) return 'sum';
   const isExtreme = role === 'maximum' || role === 'minimum';
   if (OTHER_WEATHER.test(words) || DEGREE_DAYS.test(words) || (isExtreme && unit === undefined)) return 'weather';
   if (isOtherFuel(words)) return 'other-fuel';

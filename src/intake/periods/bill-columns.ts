@@ -12,6 +12,7 @@ import { plainWords } from '../layout/headings.ts';
 import type { Dates } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { columnName, readValues } from '../layout/value-cells.ts';
+import { PART_OF } from '../layout/vocabulary.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { isVolumeOfGas } from '../terms/units.ts';
 
@@ -72,7 +73,9 @@ export function remarkUnread({ sheet, choices, book }: ShapeInput, used: readonl
       c.missing < c.sampled &&
       !used.includes(c.index) &&
       !named.includes(c) &&
-      !['index', 'calorific'].includes(c.meaning.role),
+      !['index', 'calorific'].includes(c.meaning.role) &&
+      // Of a part it is known what it means.
+      !(c.meaning.role === 'beside' && PART_OF.test(plainWords(c.heading))),
   );
   if (unread.length === 0) return;
   const found = unread.map((c) => `"${columnName(sheet, c.index)}"`).join(', ');
