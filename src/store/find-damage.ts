@@ -1,7 +1,7 @@
 /** Holds every stored piece against its hash, one after the other, so that one that is damaged hides no other. */
 import type { Database } from 'better-sqlite3';
 import { unpackFile } from './pack-file.ts';
-import { type StoredDay, seal, sealDays } from './seal.ts';
+import { seal } from './seal.ts';
 import { isWhole, type Names, type SealedRow } from './sealed.ts';
 import type { Damage } from './store-fault.ts';
 
@@ -62,13 +62,10 @@ export function* findDamage(database: Database, names: Names): Generator<Looked>
     kind: 'import',
     ...names.evidence(String(id)),
   }));
-  const days = database.prepare<[number], StoredDay>(
-    'SELECT day, readings FROM days WHERE series_key = ? ORDER BY day',
-  );
-  yield* look<Piece & { evidenceId: string; sealed: string }>(
+  yield* look<Piece & { evidenceId: string; sealed: string; readings: Uint8Array }>(
     'series',
-    'key AS id, evidence_id AS evidenceId, sealed',
-    ({ id, sealed }) => sealDays(days.iterate(Number(id))) === sealed,
+    'key AS id, evidence_id AS evidenceId, sealed, readings',
+    ({ sealed, readings }) => seal(readings) === sealed,
     ({ evidenceId }) => ({ kind: 'readings', ...names.evidence(evidenceId) }),
   );
   const owner = database.prepare<[string], string>('SELECT id FROM evidence WHERE raw_sha256 = ?').pluck();

@@ -152,4 +152,16 @@ export const MIGRATIONS: readonly Migration[] = [
     what: 'raw files are packed by Zstandard too, which earlier programs take for damaged ones',
     sql: 'ALTER TABLE raw_files RENAME COLUMN deflated TO packed;',
   },
+  {
+    version: 6,
+    what: 'the readings of a series lie in one piece, of which the hash was already',
+    sql: `
+      ALTER TABLE series ADD COLUMN readings BLOB NOT NULL DEFAULT x'';
+      UPDATE series SET readings = (
+        SELECT join_days(day, readings)
+        FROM (SELECT day, days.readings FROM days WHERE series_key = series.key ORDER BY day)
+      );
+      DROP TABLE days;
+    `,
+  },
 ];

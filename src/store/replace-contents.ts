@@ -20,25 +20,12 @@ export function saveCopy(database: Database, to: string): void {
 }
 
 /** Parents before what names them. */
-const TABLES = [
-  'households',
-  'raw_files',
-  'evidence',
-  'series',
-  'days',
-  'estimates',
-  'checks',
-  'settings',
-  'shelf',
-] as const;
+const TABLES = ['households', 'raw_files', 'evidence', 'series', 'estimates', 'checks', 'settings', 'shelf'] as const;
 
 /** From the database attached as `copy`, which has the same schema; inside a transaction, so that a kill leaves all of the old or all of the new. */
 export function replaceBy(database: Database): void {
   for (const table of TABLES.toReversed()) database.exec(`DELETE FROM main.${table}`);
-  for (const table of TABLES) {
-    const order = table === 'days' ? 'series_key, day' : 'rowid';
-    database.exec(`INSERT INTO main.${table} SELECT * FROM copy.${table} ORDER BY ${order}`);
-  }
+  for (const table of TABLES) database.exec(`INSERT INTO main.${table} SELECT * FROM copy.${table} ORDER BY rowid`);
 }
 
 /** One hash of everything stored, from the hashes of its pieces: two stores that hold the same have the same. */

@@ -1,11 +1,12 @@
-/** Evidence in SQLite: the import's document, its raw file, and a row for every day of readings. */
+/** Evidence in SQLite: the import's document, its raw file, and its readings. */
 import type { Database } from 'better-sqlite3';
 import type { IntervalDays } from '../intake/intake.ts';
 import { toCivilDate, toDayNumber } from '../model/calendar/civil.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
 import type { Evidence } from '../model/shapes/evidence.ts';
+import { packDays, unpackDays } from './pack-days.ts';
 import { packFile, unpackFile } from './pack-file.ts';
-import { fromBlob, type StoredDay, seal, sealDays, toBlob } from './seal.ts';
+import { seal } from './seal.ts';
 import { damaged, type Names, type OnDamage, readSealed, readWhole, type SealedRow } from './sealed.ts';
 import type { Store } from './store.ts';
 import { type Damage, StoreFault } from './store-fault.ts';
@@ -30,20 +31,22 @@ interface DocumentRow extends SealedRow {
 }
 
 interface SeriesRow {
-  key: number;
   evidenceId: string;
   minutes: number | null;
   sealed: string;
+  readings: Uint8Array;
 }
 
-/** In the order in which they are sealed and read. */
-const rowsOf = (interval: IntervalDays | undefined): StoredDay[] =>
-  (interval?.days ?? [])
-    .map(({ date, values }) => ({ day: toDayNumber(date), readings: toBlob(values) }))
-    .sort((a, b) => a.day - b.day);
-
-/** Days stored by one statement, in half the time of one for each, and between two looks at whether to go on. */
-const DAYS_A_STEP = 256;
+/** Nothing where the series was not read in steps. */
+const pack = (interval: IntervalDays | undefined): Uint8Array =>
+  packDays(
+    (interval?.days ?? [])
+      .map(({ date, values }) => ({
+        day: toDayNumber(date),
+        readings: new Uint8Array(values.buffer, values.byteOffset, values.byteLength),
+      }))
+      .sort((a, b) => a.day - b.day),
+  );
 
 /** The files as they were brought, packed, each under the hash of its bytes. */
 function openRawFiles(database: Database, names: Names) {
@@ -88,73 +91,38 @@ function openRawFiles(database: Database, names: Names) {
   };
 }
 
-/** A row for each series, and one for every day of those that were read in steps; a series is sealed over its days. */
+/** A row for each series, with its readings where it was read in steps. */
 function openReadings(database: Database, names: Names) {
   const addSeries = database.prepare(
-    'INSERT INTO series (id, evidence_id, interval_minutes, sealed) VALUES (?, ?, ?, ?)',
+    'INSERT INTO series (id, evidence_id, interval_minutes, sealed, readings) VALUES (?, ?, ?, ?, ?)',
   );
-  const insertDays = (count: number) =>
-    database.prepare(
-      `INSERT INTO days (series_key, day, readings) VALUES ${new Array(count).fill('(?, ?, ?)').join(', ')}`,
-    );
-  const insertStep = insertDays(DAYS_A_STEP);
   const seriesRow = database.prepare<[string], SeriesRow>(
-    'SELECT key, evidence_id AS evidenceId, interval_minutes AS minutes, sealed FROM series WHERE id = ?',
+    'SELECT evidence_id AS evidenceId, interval_minutes AS minutes, sealed, readings FROM series WHERE id = ?',
   );
-  const days = database.prepare<[number], StoredDay>(
-    'SELECT day, readings FROM days WHERE series_key = ? ORDER BY day',
-  );
-  const dropDays = database.prepare('DELETE FROM days WHERE series_key = ?');
-
-  function addDays(key: number | bigint, rows: readonly StoredDay[], onStep?: (days: number) => void): void {
-    for (let at = 0; at < rows.length; at += DAYS_A_STEP) {
-      const some = rows.slice(at, at + DAYS_A_STEP);
-      onStep?.(some.length);
-      const insert = some.length === DAYS_A_STEP ? insertStep : insertDays(some.length);
-      insert.run(some.flatMap(({ day, readings }) => [key, day, readings]));
-    }
-  }
-
-  /** Readings and raw files are checked whole, whatever span is asked for. */
-  function readDays(seriesId: string): { series: SeriesRow; rows: StoredDay[] } | undefined {
-    const series = seriesRow.get(seriesId);
-    if (!series || series.minutes === null) return undefined;
-    const rows = days.all(series.key);
-    if (sealDays(rows) !== series.sealed) throw damaged({ kind: 'readings', ...names.evidence(series.evidenceId) });
-    return { series, rows };
-  }
+  const replace = database.prepare('UPDATE series SET readings = ? WHERE id = ? AND sealed = ?');
 
   return {
-    /** @param onStep hears before each step how many days it holds */
-    add(
-      seriesId: string,
-      evidenceId: string,
-      interval: IntervalDays | undefined,
-      onStep: (days: number) => void,
-    ): void {
-      const rows = rowsOf(interval);
-      const minutes = interval?.intervalMinutes ?? null;
-      addDays(addSeries.run(seriesId, evidenceId, minutes, sealDays(rows)).lastInsertRowid, rows, onStep);
+    add(seriesId: string, evidenceId: string, interval: IntervalDays | undefined): void {
+      const readings = pack(interval);
+      addSeries.run(seriesId, evidenceId, interval?.intervalMinutes ?? null, seal(readings), readings);
     },
     /** False when they are not those that were kept. */
     mend(interval: IntervalDays): boolean {
-      const series = seriesRow.get(interval.seriesId);
-      const rows = rowsOf(interval);
-      if (!series || sealDays(rows) !== series.sealed) return false;
-      dropDays.run(series.key);
-      addDays(series.key, rows);
-      return true;
+      const readings = pack(interval);
+      return replace.run(readings, interval.seriesId, seal(readings)).changes === 1;
     },
     read(seriesId: string, from: CivilDate, to: CivilDate): IntervalDays | undefined {
-      const found = readDays(seriesId);
-      if (!found) return undefined;
+      const series = seriesRow.get(seriesId);
+      if (!series || series.minutes === null) return undefined;
+      if (seal(series.readings) !== series.sealed)
+        throw damaged({ kind: 'readings', ...names.evidence(series.evidenceId) });
       const [first, end] = [toDayNumber(from), toDayNumber(to)];
       return {
         seriesId,
-        intervalMinutes: found.series.minutes!,
-        days: found.rows
+        intervalMinutes: series.minutes,
+        days: unpackDays(series.readings)
           .filter(({ day }) => day >= first && day < end)
-          .map(({ day, readings }) => ({ date: toCivilDate(day), values: fromBlob(readings) })),
+          .map(({ day, values }) => ({ date: toCivilDate(day), values })),
       };
     },
   };
@@ -189,20 +157,16 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
     intervals: readonly IntervalDays[],
     onProgress?: (share: number) => void,
   ): void {
-    const allDays = intervals.reduce((sum, { days }) => sum + days.length, 0);
-    let stored = 0;
-    const tell = (days: number) => {
-      onProgress?.(PACKING_SHARE + ((1 - PACKING_SHARE) * stored) / allDays);
-      stored += days;
-    };
     onProgress?.(0);
     if (rawFile) rawFiles.keep(evidence.sha256, rawFile);
+    onProgress?.(PACKING_SHARE);
     const document = JSON.stringify(evidence);
     const rawSha256 = rawFile ? evidence.sha256 : null;
     addEvidence.run(evidence.id, evidence.householdId, document, seal(document), evidence.sha256, rawSha256);
-    for (const series of evidence.series) {
+    for (const [at, series] of evidence.series.entries()) {
       const interval = intervals.find(({ seriesId }) => seriesId === series.id);
-      readings.add(series.id, evidence.id, interval, tell);
+      readings.add(series.id, evidence.id, interval);
+      onProgress?.(PACKING_SHARE + ((1 - PACKING_SHARE) * (at + 1)) / evidence.series.length);
     }
   }
 

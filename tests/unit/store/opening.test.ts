@@ -5,12 +5,14 @@ import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { toDayNumber } from '../../../src/model/calendar/civil.ts';
 import { BillCheck } from '../../../src/model/shapes/bill-check.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
 import { MIGRATIONS, type Migration } from '../../../src/store/migrations.ts';
 import { openDatabase } from '../../../src/store/open-database.ts';
 import { openSqliteStore } from '../../../src/store/sqlite-store.ts';
 import { StoreFault } from '../../../src/store/store-fault.ts';
+import { madeIntervals } from './made-evidence.ts';
 import { runApart } from './run-apart.ts';
 
 const NOW = '2026-11-25T10:00:00.000Z';
@@ -140,6 +142,30 @@ describe('the schema goes forward from every earlier version', () => {
     expect(copy.prepare('SELECT count(*) FROM households').pluck().get()).toBe(1);
     copy.close();
     expect(openSqliteStore(path, { migrations: all })).toMatchObject({ opening: { backup: null } });
+  });
+
+  test.each([1, 3, 5])('the readings of version %i, a row a day then, are those of one piece', (version) => {
+    const { database } = openDatabase(path, { migrations: MIGRATIONS.filter((step) => step.version <= version) });
+    database.prepare(PUT_HOUSEHOLD).run(JSON.stringify(emptyHousehold('h', 'Kept')), NOW);
+    database.exec(`
+      INSERT INTO evidence (id, place, household_id, document, sha256) VALUES ('e', 1, 'h', '{}', '');
+      INSERT INTO series (key, id, evidence_id, interval_minutes) VALUES (3, 'half-hours', 'e', 30), (4, 'bills', 'e', NULL);
+    `);
+    const days = madeIntervals('half-hours', '2025-01-01', 5).days;
+    for (const at of [3, 0, 4, 1, 2]) {
+      const put = database.prepare('INSERT INTO days (series_key, day, readings) VALUES (3, ?, ?)');
+      put.run(toDayNumber(days[at]!.date), new Uint8Array(days[at]!.values.buffer));
+    }
+    if (version >= 4)
+      database.exec(`UPDATE series SET sealed = (
+        SELECT seal_days(day, readings) FROM (SELECT day, readings FROM days WHERE series_key = key ORDER BY day))`);
+    database.close();
+    const store = openSqliteStore(path);
+    expect(store.readIntervals('half-hours', '2024-01-01', '2026-01-01')?.days).toEqual(days);
+    expect(store.readIntervals('half-hours', '2025-01-02', '2025-01-04')?.days).toEqual(days.slice(1, 3));
+    expect(store.readIntervals('bills', '2024-01-01', '2026-01-01')).toBeUndefined();
+    expect([...store.findDamage()].filter(({ damage }) => damage?.kind === 'readings')).toEqual([]);
+    store.close();
   });
 
   test('a step that fails leaves the file as it was', () => {

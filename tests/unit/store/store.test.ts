@@ -8,7 +8,8 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { BillCheck } from '../../../src/model/shapes/bill-check.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
 import type { WrittenEstimate } from '../../../src/model/shapes/written-estimate.ts';
-import { fromBlob, seal, toBlob } from '../../../src/store/seal.ts';
+import { packDays, unpackDays } from '../../../src/store/pack-days.ts';
+import { seal } from '../../../src/store/seal.ts';
 import { openSqliteStore, type SqliteStore } from '../../../src/store/sqlite-store.ts';
 import { cpuMs } from '../cpu-ms.ts';
 import { madeEvidence, madeIntervals, madeSeries } from './made-evidence.ts';
@@ -71,7 +72,7 @@ describe('households', () => {
     expect(store.readHousehold('h')).toBeUndefined();
     store.close();
     const raw = new Database(path);
-    for (const table of ['households', 'evidence', 'raw_files', 'series', 'days', 'estimates', 'checks']) {
+    for (const table of ['households', 'evidence', 'raw_files', 'series', 'estimates', 'checks']) {
       expect([table, raw.prepare(`SELECT count(*) FROM ${table}`).pluck().get()]).toEqual([table, 0]);
     }
     expect(raw.serialize().includes('under the pot')).toBe(false);
@@ -189,10 +190,19 @@ describe('evidence', () => {
     expect(store.readIntervals('e-a', '2015-01-01', '2030-01-01')).toBeUndefined();
   });
 
-  test('any day of readings survives the way through bytes', () => {
+  test('any days of readings survive the way through bytes, wherever these lie', () => {
+    const day = fc.record({
+      day: fc.integer({ min: -10_000, max: 60_000 }),
+      values: fc.float64Array({ minLength: 0, maxLength: 50 }),
+    });
     fc.assert(
-      fc.property(fc.float64Array({ minLength: 0, maxLength: 50 }), (values) => {
-        expect(fromBlob(toBlob(values))).toEqual(values);
+      fc.property(fc.array(day, { maxLength: 6 }), fc.nat({ max: 9 }), (days, lead) => {
+        const packed = packDays(
+          days.map((one) => ({ day: one.day, readings: new Uint8Array(one.values.slice().buffer) })),
+        );
+        const within = new Uint8Array(lead + packed.length);
+        within.set(packed, lead);
+        expect(unpackDays(within.subarray(lead))).toEqual(days);
       }),
     );
   });
