@@ -160,6 +160,7 @@ function headingsIn(table: Table): readonly number[] {
   let column = -1;
   for (let row = 0; row + 1 < table.rowCount; row++) {
     if (column < 0 && row > SEARCHED_ROWS) return [];
+    if (column >= 0 && !startsWithLetter(table, row, column)) continue;
     const from = Math.max(0, column);
     const before = column < 0 ? cellCount(table, row) : column + 1;
     for (let c = from; c < before; c++) {
@@ -183,10 +184,12 @@ function headingsIn(table: Table): readonly number[] {
 /** Of a year, a column may be named by that alone. */
 const isHead = (cell: string): boolean => isWords(cell) || /^(19|20)\d\d$/.test(cell);
 
-function startsWithLetter({ rowStart, cellFrom, cellTo, codes }: Table, row: number, column: number): boolean {
-  const cell = rowStart[row]! + column;
-  if (cell >= rowStart[row + 1]! || cellFrom[cell]! >= cellTo[cell]!) return false;
-  const code = codes[cellFrom[cell]!]!;
+function startsWithLetter(table: Table, row: number, column: number): boolean {
+  const cell = table.rowStart[row]! + column;
+  const from = table.cellFrom[cell]!;
+  const code = table.codes[from]!;
+  // Digits and signs, with which nearly all begin, come before the letters.
+  if (!(code >= 65) || cell >= table.rowStart[row + 1]! || from >= table.cellTo[cell]!) return false;
   return code > 191 || ((code | 32) >= 97 && (code | 32) <= 122);
 }
 

@@ -21,6 +21,8 @@ const SEARCHED_COLUMNS = 6;
 /** Fewer of either kind may be chance. A judgement. */
 const LEAST = 6;
 const DATE = /^(\d{4})-(\d\d)-(\d\d)(?=$|[T ])/;
+/** No title is longer; a column without dates for so many rows has none. */
+const MOST_ABOVE = 20_000;
 const TEXT = /^(\d{1,2})[/.-](\d{1,2})[/.-](\d{4}|\d{2})(?=$|[, ])/;
 
 /** Undefined where no column has such dates. */
@@ -65,6 +67,7 @@ function mixedDates(table: Table, column: number): MixedDates | undefined {
   const turned: number[] = [];
   let texts = 0;
   for (let row = 0; row < table.rowCount; row++) {
+    if (row === MOST_ABOVE && asWritten.length === 0) return undefined;
     const at = cellAt(table, row, column);
     if (at < 0 || !hasTwoSigns(table, at)) continue;
     const cell = cellText(table, row, column);

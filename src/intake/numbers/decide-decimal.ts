@@ -66,11 +66,11 @@ function weighDecimals(table: Table, column: number, firstRow: number): DecimalE
  * tells, and none of the others need be weighed.
  */
 function isPlainlyPoint(table: Table, column: number, firstRow: number): boolean {
-  const { codes, cellFrom, cellTo, rowCount } = table;
+  const { codes, cellFrom, cellTo, rowStart, rowCount } = table;
   let isSure = false;
   for (let row = firstRow; row < rowCount; row++) {
-    const cell = cellAt(table, row, column);
-    if (cell < 0) continue;
+    const cell = rowStart[row]! + column;
+    if (cell >= rowStart[row + 1]!) continue;
     const to = cellTo[cell]!;
     let point = -1;
     for (let i = cellFrom[cell]!; i < to; i++) {

@@ -24,10 +24,11 @@ const LEAST_READINGS = 48;
 const MOST_CHANGES = 6;
 
 /** Undefined where readings have one length, or two that are mixed. @param side which end stamps name, as far as known */
-export function lengthsOf({ civil, offsets, count, newestFirst }: Stamped, side: StampSide): Lengths | undefined {
-  const time = (i: number) => civil[i]! - (offsets?.[i] || 0);
-  const often = commonSteps(count, time);
+export function lengthsOf(stamped: Stamped, side: StampSide): Lengths | undefined {
+  const often = commonSteps(stamped);
   if (often.length !== 2) return undefined;
+  const { civil, offsets, count, newestFirst } = stamped;
+  const time = (i: number) => civil[i]! - (offsets?.[i] || 0);
   const [shorter, longer] = often.toSorted((a, b) => a - b) as [number, number];
   if (!isIntervalLength(shorter) || !isIntervalLength(longer) || longer % shorter !== 0 || longer > 60)
     return undefined;
@@ -50,13 +51,13 @@ export function lengthsOf({ civil, offsets, count, newestFirst }: Stamped, side:
 }
 
 /** Distances of neighbours in the file that come often; most files have one, so that they are gone through quickly. */
-function commonSteps(count: number, time: (i: number) => number): number[] {
+function commonSteps({ civil, offsets, count }: Stamped): number[] {
   const times = new Map<number, number>();
   let last = Number.NaN;
   let run = 0;
-  let before = time(0);
-  for (let i = 1; i <= count; i++) {
-    const now = i < count ? time(i) : Number.NaN;
+  let before = Number.NaN;
+  for (let i = 0; i <= count; i++) {
+    const now = i === count ? Number.NaN : offsets ? civil[i]! - (offsets[i]! || 0) : civil[i]!;
     const step = Math.abs(now - before);
     before = now;
     if (step === last) {

@@ -67,7 +67,7 @@ export function splitTable(
   const highest = Math.max(between, RETURN);
   let cellFrom = new Uint32Array(Math.max(64, (end - start) >> 3));
   let cellTo = new Uint32Array(cellFrom.length);
-  let rowStart = new Uint32Array(Math.max(16, (end - start) >> 5));
+  let rowStart = new Uint32Array(Math.max(16, (end - start) >> 4));
   let lineOfRow = new Uint32Array(rowStart.length);
   const escaped = new Set<number>();
   let cells = 0;
@@ -203,7 +203,11 @@ export const cellCount = (table: Table, row: number): number => table.rowStart[r
 /** Cells of the longest row. */
 export function mostCells({ rowStart, rowCount }: Table): number {
   let most = 0;
-  for (let row = 0; row < rowCount; row++) most = Math.max(most, rowStart[row + 1]! - rowStart[row]!);
+  for (let row = 0, from = 0; row < rowCount; row++) {
+    const next = rowStart[row + 1]!;
+    if (next - from > most) most = next - from;
+    from = next;
+  }
   return most;
 }
 
