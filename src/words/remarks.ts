@@ -592,6 +592,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'sheet-packed-taken': phrase('We read "{expectedNames}" out of {file}.'),
   'sheet-taken': phrase('We read the sheet "{expectedNames}" of {file}.'),
+  'sheets-joined': phrase(
+    '{file} has {count} sheets that go on in each other ({names}). They were read as one record.',
+  ),
   'paper-locked': phrase(
     '{file} is locked with a password. Open it with the password, print it to a new PDF without one, and choose that.',
   ),

@@ -3,8 +3,9 @@ import { listNames, type RemarkBook } from '../terms/remark-book.ts';
 import type { Table } from '../text/table.ts';
 import { isNumberColumn } from './column-facts.ts';
 import { homesOf } from './homes-of-list.ts';
+import { findGoingOn, joinSheets, layOutByName } from './join-sheets.ts';
 import { tablesOf } from './several-tables.ts';
-import { layOutSheet, type Sheet } from './sheet.ts';
+import type { Sheet } from './sheet.ts';
 import { namesWithoutPeople } from './without-people.ts';
 
 export interface Written {
@@ -36,18 +37,39 @@ export function chooseSheet(
     ...one,
     name: kept[at]!,
     written: one.name,
-    sheet: layOutSheet(fileName, one.table),
+    sheet: layOutByName(fileName, one.name, one.table),
   }));
   if (opened.length === 1 && opened[0]!.written === '') return opened[0]!.sheet;
   // A page of notes may have dates, but no amounts.
-  const dated = opened.filter(
+  const withData = opened.filter(
     ({ sheet: { dateColumn, columns } }) =>
       dateColumn >= 0 && columns.some((c) => c.index !== dateColumn && isNumberColumn(c)),
   );
+  const going = findGoingOn(withData);
+  const joined =
+    going.length > 0
+      ? {
+          ...going[0]!,
+          ...namesOfAll(going),
+          sheet: joinSheets(
+            fileName,
+            going.map(({ sheet }) => sheet),
+          ),
+        }
+      : undefined;
+  const dated = joined ? [joined, ...withData.filter((one) => !going.includes(one))] : withData;
+  if (joined) opened.unshift(joined);
   const first = dated[0] ?? opened[0]!;
   const taken = opened.find((o) => o.name === wanted || o.written === wanted) ?? first;
-  if (taken.name !== wanted && taken.written !== wanted && opened.length > 1) {
-    const ofTables = opened.length > written.length ? 'sheet-tables-asked' : 'sheet-asked';
+  if (taken === joined)
+    book.add('sheets-joined', 'note', { count: going.length, found: listNames(going.map(({ name }) => name)) });
+  if (
+    taken.name !== wanted &&
+    taken.written !== wanted &&
+    opened.length > 1 &&
+    !(taken === joined && dated.length === 1)
+  ) {
+    const ofTables = tables.length > written.length ? 'sheet-tables-asked' : 'sheet-asked';
     const asked = opened.some((o) => o.isHome) ? 'sheet-homes-asked' : ofTables;
     book.add(dated.length > 1 ? asked : 'sheet-taken', dated.length > 1 ? 'question' : 'note', {
       count: dated.length,
@@ -61,3 +83,13 @@ export function chooseSheet(
     workbook: { sheets: names, sheet: taken.name, isFirst: taken === first, hasNumbers: taken.hasNumbers },
   };
 }
+
+const namesOfAll = (all: readonly { readonly name: string }[]): { name: string; written: string } => {
+  const name = all
+    .map((one) => one.name)
+    .join(' + ')
+    .slice(0, LONGEST_NAME);
+  return { name, written: name };
+};
+/** As choices keep them. */
+const LONGEST_NAME = 200;

@@ -186,6 +186,7 @@ export const REMARK_CODES = [
   'sheet-tables-asked',
   'sheet-homes-asked',
   'sheet-taken',
+  'sheets-joined',
   'sheet-packed-asked',
   'sheet-packed-taken',
   // Bills on paper

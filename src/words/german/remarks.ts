@@ -627,6 +627,8 @@ export const REMARKS: Catalogue = {
     '{file}: Von einem Tag zum nächsten ändert sich die Temperatur meist um {words} °C. Bei wirklichem Wetter sind es meist ein bis drei. Es kann ein Mittel vieler Jahre sein. Bestätigen Sie, dass an diesen Tagen gemessen wurde, oder lassen Sie die Datei weg.',
   'By its name or the title of {file}, {column} is the warmest or the coldest of each day. Confirm that it is the mean, or use a file of daily means.':
     'Nach ihrem Namen oder dem Titel von {file} ist {column} der höchste oder der tiefste Wert jedes Tages. Bestätigen Sie, dass es das Mittel ist, oder nehmen Sie eine Datei mit Tagesmitteln.',
+  '{file} has {count} sheets that go on in each other ({names}). They were read as one record.':
+    '{file} hat {count} Blätter, die einander fortsetzen ({names}). Sie wurden wie ein Blatt gelesen.',
   '{file} is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.':
     '{file} ist keine Messung wirklicher Tage und kann deshalb nicht neben Zählerwerten stehen. Nehmen Sie eine Datei mit gemessenem Wetter.',
   '{at} begins rows of several types ({words}), which we do not read. Ask for interval data, or for a table with one reading a row.':
