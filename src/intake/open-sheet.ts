@@ -9,7 +9,7 @@ import { tabsForGaps, tabsForSpaces } from './text/align.ts';
 import { decodeText } from './text/decode.ts';
 import { recogniseForeign } from './text/foreign.ts';
 import { linesOfHtml } from './text/html-rows.ts';
-import { linesOfJson } from './text/json-rows.ts';
+import { isJson, linesOfJson } from './text/json-rows.ts';
 import { findSeparator } from './text/separator.ts';
 import { splitTable } from './text/table.ts';
 import { linesOfXml } from './text/xml-rows.ts';
@@ -48,6 +48,10 @@ export function openSheet(
   if (decoded.encoding === 'Latin-1') book.add('encoding-taken', 'note', { found: decoded.encoding });
   const plain = withoutFormulas(decoded.text);
   const listed = fromXml ?? linesOfJson(plain);
+  if (listed === undefined && isJson(plain)) {
+    book.add('json-not-read', 'refusal');
+    return undefined;
+  }
   const found = findSeparator(plain);
   const isLoose = found.separator === ',' || !found.isClear;
   const aligned =

@@ -592,6 +592,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'sheet-packed-taken': phrase('We read "{expectedNames}" out of {file}.'),
   'sheet-taken': phrase('We read the sheet "{expectedNames}" of {file}.'),
+  'json-not-read': phrase(
+    '{file} is JSON in which we found no list of readings, or several that may hold the same. Export it as a table (CSV), one energy at a time.',
+  ),
   'sheets-joined': phrase(
     '{file} has {count} sheets that go on in each other ({names}). They were read as one record.',
   ),

@@ -9,6 +9,7 @@ export const REMARK_CODES = [
   'no-shape-fits',
   'no-rows',
   'no-table',
+  'json-not-read',
   'no-dates',
   'no-year',
   'no-numbers',

@@ -2,6 +2,7 @@
  * Records in JSON, or in any tree of names and values, as lines of a table: one line a record, one column a name. Lists of
  * records, lists of pairs, lists side by side, values by date, and lists of such lists are what programs write.
  */
+import { rowsOfSteps } from './even-steps.ts';
 import { isPeriodOfPoints, recordsOfPeriod } from './market-points.ts';
 import { nestsTooDeep } from './nesting.ts';
 
@@ -32,6 +33,9 @@ function parsed(text: string): unknown {
     return undefined;
   }
 }
+
+/** Whether a text is JSON, whatever it holds. */
+export const isJson = (text: string): boolean => /^\s*[[{]/.test(text) && parsed(text) !== undefined;
 
 export function linesOfTree(tree: unknown): string | undefined {
   const found = findRows(tree);
@@ -107,16 +111,64 @@ function findRows(value: unknown, curve?: unknown): Found | undefined {
   if (own) return own;
   const entries = Object.entries(value);
   const { curveType } = value;
-  const inner = entries.flatMap(([, one]) => findRows(one, curveType) ?? []);
-  if (inner.length !== 1) return undefined;
+  const steps = rowsOfSteps(value);
+  const named = steps ? [] : entries.flatMap(([name, one]) => namedRows(name, findRows(one, curveType)));
+  const inner = steps ? { rows: steps, titles: [] } : named.length > 1 ? joinNamed(named) : named[0]?.found;
+  if (!inner) return undefined;
   const titles = entries.flatMap(([name, one]): (readonly [string, Value])[] => {
     const row = isPlain(one) ? { '': one } : flatRow(one);
     return row && Object.keys(row).length <= MOST_NAMES
       ? Object.entries(row).map(([part, plain]) => [`${name} ${part}`.trim(), plain] as const)
       : [];
   });
-  return { ...inner[0]!, titles: [...titles, ...inner[0]!.titles] };
+  return { ...inner, titles: [...titles, ...inner.titles] };
 }
+
+interface Named {
+  readonly name: string;
+  readonly found: Found;
+}
+
+const namedRows = (name: string, found: Found | undefined): readonly Named[] => (found ? [{ name, found }] : []);
+
+/** What a list is of by its name; the first that fits. */
+const KINDS = [
+  /export|feed.?in|einspeis|inject|returned/i,
+  /generat|solar|\bpv\b|erzeug|produc/i,
+  /gas/i,
+  /heat|w(ä|ae)rme|chaleur|varme/i,
+  /water|wasser|\beau\b/i,
+  /weather|temperat|wetter|meteo/i,
+  /elec|elek|strom|stroom|import|consum|usage|verbrauch/i,
+];
+const IS_WHEN = /^(19|20)\d\d([-/]\d\d)?$/;
+
+/** Whether no two of the names say the same: "daily" and "hourly" are of one use. */
+function tellApart(names: readonly string[]): boolean {
+  const kinds = names.map((name) => KINDS.findIndex((kind) => kind.test(name)));
+  return names.every((name) => IS_WHEN.test(name)) || (!kinds.includes(-1) && new Set(kinds).size === kinds.length);
+}
+
+/**
+ * Lists under names of their own, as one for each fuel: the name goes with each row, and so do the plain values beside its
+ * list. Lists without dates tell of meters and prices.
+ */
+function joinNamed(all: readonly Named[]): Found | undefined {
+  const dated = all.filter(({ found: { rows } }) => rows.some((row) => Object.values(row).some(isDated)));
+  if (dated.length === 1) return dated[0]!.found;
+  if (dated.some(({ found: { isByDay } }) => isByDay) || !tellApart(dated.map(({ name }) => name))) return undefined;
+  const rows = dated.flatMap(({ name, found }) =>
+    found.rows.map((row) => ({
+      register: name,
+      ...Object.fromEntries(found.titles),
+      ...(found.isBare ? { time: row['0']!, value: row['1']! } : row),
+    })),
+  );
+  return { rows, titles: [] };
+}
+
+const isDated = (value: Value): boolean =>
+  typeof value === 'string' && /^\d{4}-\d{2}|^\d{2}[./]\d{2}[./]\d{4}/.test(value);
 
 function rowsOfPeriods(periods: readonly unknown[], curve: unknown): Found | undefined {
   const records = periods.map((one) => (isPeriodOfPoints(one) ? recordsOfPeriod(one, curve) : undefined));

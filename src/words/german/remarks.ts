@@ -629,6 +629,8 @@ export const REMARKS: Catalogue = {
     'Nach ihrem Namen oder dem Titel von {file} ist {column} der höchste oder der tiefste Wert jedes Tages. Bestätigen Sie, dass es das Mittel ist, oder nehmen Sie eine Datei mit Tagesmitteln.',
   '{file} has {count} sheets that go on in each other ({names}). They were read as one record.':
     '{file} hat {count} Blätter, die einander fortsetzen ({names}). Sie wurden wie ein Blatt gelesen.',
+  '{file} is JSON in which we found no list of readings, or several that may hold the same. Export it as a table (CSV), one energy at a time.':
+    '{file} ist JSON, in dem wir keine Liste von Messwerten fanden, oder mehrere, die dasselbe enthalten können. Exportieren Sie es als Tabelle (CSV), eine Energie nach der anderen.',
   '{file} is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.':
     '{file} ist keine Messung wirklicher Tage und kann deshalb nicht neben Zählerwerten stehen. Nehmen Sie eine Datei mit gemessenem Wetter.',
   '{at} begins rows of several types ({words}), which we do not read. Ask for interval data, or for a table with one reading a row.':
