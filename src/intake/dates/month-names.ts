@@ -1,7 +1,7 @@
 /** Month names of the languages that meter files come in, known by their first letters, accents left off. */
 
 const STEMS = [
-  'jan|tammi|gen|ene|sty(?:cz|$)|ion|leden|ledna',
+  'jan|jaen|tammi|gen|ene|sty(?:cz|$)|ion|leden|ledna',
   'feb|helmi|fev|luty|luteg|lut$|chwe|unor',
   'mar(?!ras)|maa|mrt|mrz|mae|maw|brez',
   'apr|avr|abr|kwi|huhti|ebr|duben|dubna',

@@ -21,7 +21,7 @@ import {
 } from './column-words.ts';
 import { countsOther, isOfVolume } from './counter-beside.ts';
 import { plainWords, unitOfWords } from './headings.ts';
-import { heatAlone, logColumns, machineColumns, onlyWeather, remarkLog } from './heat-logs.ts';
+import { doubtfulHeaters, heatAlone, logColumns, machineColumns, onlyWeather, remarkLog } from './heat-logs.ts';
 import type { Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
 import { columnName } from './value-cells.ts';
@@ -176,9 +176,16 @@ export function seriesColumns(
     return [unsaid];
   }
   const machine = machineColumns(sheet, taken);
-  const energies = logColumns(found) ?? heatAlone(found, machine.length > 0);
+  const energies = logColumns(found, every) ?? heatAlone(found, machine.length > 0);
   const log = energies && [...energies, ...machine].toSorted((a, b) => a.index - b.index);
   if (log) {
+    const heaters = choices.every === undefined ? doubtfulHeaters(sheet, log, all) : [];
+    if (heaters.length > 0)
+      book.add('column-asked', 'question', {
+        column: columnName(sheet, log.find((c) => c.meaning.carrier === 'electricity')!.index),
+        found: namesOf(sheet, heaters),
+        count: heaters.length,
+      });
     remarkLog(sheet, log, all, book);
     return log;
   }

@@ -75,8 +75,8 @@ const ONE_PLAIN_WORD = /^[A-Z]?[a-z]+(?<!wh)$/;
 
 /** "startTime_kWh" → "start time kwh", "Wärme" → "warme": small letters without accents. */
 export function plainWords(heading: string): string {
-  if (ONE_PLAIN_WORD.test(heading)) return heading.toLowerCase();
-  return (
+  if (ONE_PLAIN_WORD.test(heading)) return withoutDigraphs(heading.toLowerCase());
+  return withoutDigraphs(
     heading
       .normalize('NFD')
       .replaceAll(/\p{Mark}/gu, '')
@@ -94,9 +94,15 @@ export function plainWords(heading: string): string {
       .replaceAll('ø', 'o')
       .replaceAll('ł', 'l')
       .replaceAll('æ', 'ae')
-      .replaceAll('ß', 'ss')
+      .replaceAll('ß', 'ss'),
   );
 }
+
+/** "Waerme", "Zaehler", "Rueckspeisung" and "maaler", as machines without these letters write them. */
+const DIGRAPHS =
+  /(?<=w)ae(?=rm)|(?<=z)ae(?=hl)|(?<=k)ae(?=lte)|(?<![a-z])ue(?=ber)|(?<=r)ue(?=ck)|(?<=gef)ue(?=hl)|(?<=f)ue(?=llst)|(?<=k)ue(?=hl)|(?<=t)ae(?=gl)|(?<=j)ae(?=hr)|(?<=h)oe(?=chst)|(?<=st)ue(?=nd)|(?<=sch)ae(?=tz)|(?<=verg)ue(?=t)|(?<=m)aa(?=ler)/g;
+const withoutDigraphs = (words: string): string =>
+  /[aou]e|aa/.test(words) ? words.replaceAll(DIGRAPHS, (digraph) => digraph[0]!) : words;
 
 export function unitOfWords(words: string): EnergyUnit | undefined {
   if (/\b(imp(ulse?n?|ulsions?)?|pulses?) ?\/ ?k ?wh/.test(words)) return 'pulse';

@@ -1,10 +1,11 @@
 /** Logs of heat pumps and heat meters: heat and the electricity it is made with, side by side. */
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees } from '../terms/units.ts';
+import { cellText } from '../text/table.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
 import { isTotal, namesOf } from './column-words.ts';
 import { GIVEN, HEAT_PUMP, OF_HEATING, plainWords } from './headings.ts';
-import { USED } from './log-headings.ts';
+import { HEATER, USED } from './log-headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
 import { COLD_MADE, MADE, MADE_HERE, OUT_OF_DOORS, WHOLE_HOME } from './vocabulary.ts';
@@ -13,7 +14,7 @@ import { COLD_MADE, MADE, MADE_HERE, OUT_OF_DOORS, WHOLE_HOME } from './vocabula
  * Heat and the electricity it is made with, side by side as heat pumps and heat meters log them, in whichever units;
  * the outdoor temperature comes along. Where one of them has a total, its parts are left out. Undefined for other files.
  */
-export function logColumns(found: readonly ColumnFacts[]): ColumnFacts[] | undefined {
+export function logColumns(found: readonly ColumnFacts[], isWithHeaters = false): ColumnFacts[] | undefined {
   const energies = found.filter((c) => !isOfDegrees(c.meaning.unit) && c.meaning.carrier !== 'water');
   const of = (pick: (c: ColumnFacts) => boolean): ColumnFacts[] => {
     const own = energies.filter(pick);
@@ -22,16 +23,10 @@ export function logColumns(found: readonly ColumnFacts[]): ColumnFacts[] | undef
     return [...totalsOf(pool)];
   };
   const heat = of((c) => c.meaning.carrier === 'heat');
-  const drawn = of((c) => c.meaning.carrier === 'electricity');
+  const drawn = withoutHeaters(of((c) => c.meaning.carrier === 'electricity'));
   // What the compressor draws is not all: its heater is the heat pump's too.
   const ofCompressor = drawn.length > 0 && drawn.every((c) => COMPRESSOR.test(plainWords(c.heading)));
-  const heaters = energies.filter(
-    (c) =>
-      ofCompressor &&
-      !drawn.includes(c) &&
-      HEATER.test(plainWords(c.heading)) &&
-      c.meaning.unit === drawn[0]!.meaning.unit,
-  );
+  const heaters = ofCompressor || isWithHeaters ? heatersBeside(energies, drawn) : [];
   const electricity = [
     ...drawn,
     ...heaters.map((c) => ({
@@ -45,7 +40,38 @@ export function logColumns(found: readonly ColumnFacts[]): ColumnFacts[] | undef
 }
 
 const COMPRESSOR = /compressor|kompressor|verdichter/;
-const HEATER = /(back ?up|booster) heater|heizstab|zusatzheiz/;
+function withoutHeaters(drawn: readonly ColumnFacts[]): readonly ColumnFacts[] {
+  const others = drawn.filter((c) => !HEATER.test(plainWords(c.heading)));
+  return others.length > 0 ? others : drawn;
+}
+
+const heatersBeside = (energies: readonly ColumnFacts[], drawn: readonly ColumnFacts[]): ColumnFacts[] =>
+  energies.filter(
+    (c) =>
+      drawn.length > 0 &&
+      !drawn.includes(c) &&
+      c.meaning.carrier !== 'heat' &&
+      HEATER.test(plainWords(c.heading)) &&
+      c.meaning.unit === drawn[0]!.meaning.unit,
+  );
+
+/** Heaters that were used, beside electricity that does not say whether it holds theirs. */
+export function doubtfulHeaters(
+  { table, firstRow }: Sheet,
+  log: readonly ColumnFacts[],
+  all: readonly ColumnFacts[],
+): ColumnFacts[] {
+  const drawn = log.filter((c) => c.meaning.carrier === 'electricity');
+  if (drawn.some(isTotal)) return [];
+  const end = Math.min(table.rowCount, firstRow + LOOKED_AT);
+  const isUsed = ({ index, largest }: ColumnFacts) => {
+    if (largest > 0) return true;
+    for (let row = firstRow; row < end; row++) if (/[1-9]/.test(cellText(table, row, index))) return true;
+    return false;
+  };
+  return heatersBeside(all, drawn).filter((c) => !log.some(({ index }) => index === c.index) && isUsed(c));
+}
+const LOOKED_AT = 2000;
 
 /** Heat without electricity and with temperatures, as heat meters log it; the volume of the water is no gas. */
 export function heatAlone(found: readonly ColumnFacts[], hasMachine: boolean): ColumnFacts[] | undefined {

@@ -11,6 +11,9 @@ const HEAT = /\bheat(ing)?\b(?! ?pump)|thermal|\bout(put)?\b|produced|\byield\b|
 const ELECTRIC = /electric|\belec\b|\bin(put)?\b|consum|absorbed|\bused\b|drawn/;
 export const USED =
   /consum|\bused\b|absor|verbrauch|aufnahme|consomm|verbruik|opgenomen|forbru|anvand|tilfort|zuzyci|pobran|spotreb|prikon|kulutus|kulutettu|ottoenergia|zugefuhr/;
+/** Electricity that heats by itself, beside or within what the machine draws. */
+export const HEATER =
+  /(back ?up|booster|auxiliary|aux|resist\w*) heat|immersion|heizstab|zusatzheiz|elektroheiz|appoint|bijverwarm|elpatron|varmepatron|tillsats/;
 /** Words that only such a log has. */
 const OF_A_LOG = /heat|thermal|\bs?cop\b|\bspf\b|\bflow\b|brine|compressor/;
 
@@ -49,7 +52,9 @@ export function nameLogColumns(given: readonly ColumnFacts[]): ColumnFacts[] {
     // Volume of the heating water, and power, are no energy.
     const isWater = c.meaning.unit === 'm³' && !/gas/.test(words[i]!);
     const isPower = c.meaning.unit === 'W' || c.meaning.unit === 'kW' || isSaleUnit(c.meaning.unit);
-    return isNumberColumn(c) && (isWater || isPower) ? { ...c, meaning: { role: 'beside' } } : c;
+    return isNumberColumn(c) && (isWater || (isPower && !HEATER.test(words[i]!)))
+      ? { ...c, meaning: { role: 'beside' } }
+      : c;
   });
 }
 

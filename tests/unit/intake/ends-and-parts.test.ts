@@ -134,3 +134,34 @@ describe('a part beside the whole that holds it counts once', () => {
     });
   });
 });
+
+describe('a heater beside what a heat pump draws', () => {
+  const rows = (heads: string) => [
+    `date,${heads}`,
+    ...days((i) => `${20 + (i % 5)},${i % 40 === 39 ? 3 : 0},${60 + ((i * 7) % 9)}`),
+  ];
+  test.each([
+    ['Electric power consumption (kWh),Backup heater (kWh),Heat output (kWh)', true],
+    ['Stromaufnahme kWh,Heizstab kWh,Wärme kWh', true],
+    ['Electric power (W),Backup heater power (W),Heat output (W)', true],
+    ['Compressor (kWh),Booster heater (kWh),Heat output (kWh)', false],
+  ])('%s', (heads, isAsked) => {
+    expect(read(rows(heads)).asked.includes('column-asked')).toBe(isAsked);
+  });
+  test('is added, or is within', () => {
+    const heads = 'Electric power consumption (kWh),Backup heater (kWh),Heat output (kWh)';
+    const roles = (every: boolean) => read(rows(heads), { choices: { every } }).series.map((one) => one.split(' ')[1]);
+    expect([roles(true), roles(false)]).toEqual([
+      ['heat-pump', 'heat-pump', 'heat-output'],
+      ['heat-pump', 'heat-output'],
+    ]);
+  });
+});
+
+test.each([
+  ['Waermemenge (kWh)', 'heat heat-output'],
+  ['Rueckspeisung (kWh)', 'electricity export'],
+  ['Ueberschuss (kWh)', 'electricity export'],
+])('%s without its letters', (heading, kind) => {
+  expect(read([`date,${heading}`, ...days((i) => `${9 + ((i * 7) % 5)}`)]).series[0]).toContain(kind);
+});
