@@ -43,9 +43,8 @@ function leftOutAs(c: ColumnFacts): ColumnUse {
   if (isMoneyColumn(c)) return 'money';
   if (role === 'rate') return 'price';
   if (role === 'calorific' || bill === 'correction') return 'calorific';
-  const isPart = role === 'beside' && PART_OF.test(words);
-  if (OWN_USE.test(words) || (isPart && MADE_HERE.test(words))) return 'own-use';
-  if (isPart) return 'sum';
+  if (OWN_USE.test(words) || (role === 'beside' && MADE_HERE.test(words))) return 'own-use';
+  if (role === 'beside' && PART_OF.test(words)) return 'sum';
   const isExtreme = role === 'maximum' || role === 'minimum';
   if (OTHER_WEATHER.test(words) || DEGREE_DAYS.test(words) || (isExtreme && unit === undefined)) return 'weather';
   if (isOtherFuel(words)) return 'other-fuel';

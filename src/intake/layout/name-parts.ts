@@ -1,10 +1,10 @@
-/** Columns that say "of which …": a part of what stands before them, which holds it already. */
+/** Columns that hold a part of another, or of what is in no column. */
 import { type ColumnFacts, isMoneyColumn, isNumberColumn } from './column-facts.ts';
 import { plainWords } from './headings.ts';
-import { DRAWN, PART_OF, RATE_REGISTER } from './vocabulary.ts';
+import { DRAWN, MADE, PART_OF, RATE_REGISTER } from './vocabulary.ts';
 
 /**
- * Such a part is set aside, unless it went a way of its own, is the heat pump's, or is one of several registers, which take
+ * "Of which …", a part of what stands before it and holds it already, is set aside, unless it went a way of its own, is the heat pump's, or is one of several registers, which take
  * the unit of their whole.
  */
 export function nameParts(columns: readonly ColumnFacts[]): ColumnFacts[] {
@@ -29,4 +29,19 @@ export function nameParts(columns: readonly ColumnFacts[]): ColumnFacts[] {
     const { unit = whole.meaning.unit, role } = c.meaning;
     return { ...c, meaning: { ...c.meaning, ...(unit ? { unit } : {}), role: role === 'unknown' ? 'value' : role } };
   });
+}
+
+const FROM = /(?<![a-z])(?:from|von|vom|aus|bezug|du|de|del|dal|da|van|fra|fran)(?![a-z])/;
+const GRID = /grid|netz|\bnett?et?\b|\bred\b|reseau|\brete\b/;
+
+/** "From solar" beside "From grid" is what the home took of its roof, and not all that was made. */
+export function nameTakenOfRoof(columns: readonly ColumnFacts[]): ColumnFacts[] {
+  const isFrom = (c: ColumnFacts) => isNumberColumn(c) && FROM.test(plainWords(c.heading));
+  if (!columns.some((c) => isFrom(c) && GRID.test(plainWords(c.heading)))) return [...columns];
+  const isTaken = (c: ColumnFacts) =>
+    c.meaning.seriesRole === 'generation' &&
+    isFrom(c) &&
+    !MADE.test(plainWords(c.heading)) &&
+    !/gener/i.test(c.heading);
+  return columns.map((c) => (isTaken(c) ? { ...c, meaning: { role: 'beside' } } : c));
 }

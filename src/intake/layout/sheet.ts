@@ -19,7 +19,7 @@ import { joinDateParts, joinYearAbove, joinYearOutline } from './date-parts.ts';
 import { plainWords, unitOfWords } from './headings.ts';
 import { joinBrackets } from './join-brackets.ts';
 import { nameByPartner, nameLogColumns } from './log-headings.ts';
-import { nameParts } from './name-parts.ts';
+import { nameParts, nameTakenOfRoof } from './name-parts.ts';
 import { nameProducts } from './name-products.ts';
 import { splitNumberedMonths, splitSpans, splitYears } from './spans.ts';
 import { type TurnedDates, turnBackDates } from './turned-dates.ts';
@@ -206,7 +206,7 @@ function describeSheet(
       nameByPartner(nameLogColumns(hasEnds ? facts : facts.map((c) => nameMeter(c, facts.some(isOfReadings))))),
     ),
   );
-  const columns = nameParts(nameProducts(table, rows, named));
+  const columns = nameTakenOfRoof(nameParts(nameProducts(table, rows, named)));
   const preamble = titleLines(table, Math.max(0, headingRow < 0 ? firstRow : headingRow));
   const best = dateForm === 'calendar' ? preferredDate(table, rows, columns, dateColumn) : dateColumn;
   return { fileName, table, columns, headingRow, firstRow, preamble, dateForm, dateColumn: best };

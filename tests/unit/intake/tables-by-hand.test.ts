@@ -651,6 +651,15 @@ describe('of two that fit none is taken by its place', () => {
     const days = many(40, (i) => `${dayOf2025(i)},${9 + (i % 4)}`);
     expect(read(lines(`date,${heading}`, days)).asked).toEqual(questions);
   });
+  test.each([
+    ['From grid (kWh),From solar (kWh),To grid (kWh)', ['import', 'export']],
+    ['Bezug Netz [kWh],Bezug PV [kWh]', ['import']],
+    ['From solar (kWh),To grid (kWh)', ['generation', 'export']],
+    ['From grid (kWh),Solar generation (kWh)', ['import', 'generation']],
+  ])('what the home took from its roof beside what it bought: %s', (headings, roles) => {
+    const rows = many(40, (i) => [dayOf2025(i), 9 + (i % 4), 3 + (i % 3), 1 + (i % 2)].join());
+    expect(read(lines(`date,${headings}`, rows)).series.map((one) => one.split(' ')[1])).toEqual(roles);
+  });
 });
 
 describe('columns that may be one, or have gone the other way', () => {
