@@ -109,11 +109,18 @@ const codeOf = (heading: string): string =>
     .replace(/ (register|reading|total)$/, '')
     .trim();
 
-/** Gives columns named by such codes their way. */
+/** The four quadrants of reactive energy (IEC 62053-23, from memory), as they stand beside the two ways of active energy. */
+const QUADRANTS: readonly (readonly string[])[] = ['r', 'q'].map((sign) => [1, 2, 3, 4].map((n) => `${sign}${n}`));
+
+/** Gives columns named by such codes their way, and sets aside what is reactive beside them. */
 export function nameByPartner(columns: readonly ColumnFacts[]): ColumnFacts[] {
-  const known = energiesByPartner(columns.map((c) => codeOf(c.heading)));
-  return columns.map((c) => {
-    const energy = isNumberColumn(c) ? known.get(codeOf(c.heading)) : undefined;
+  const codes = columns.map((c) => codeOf(c.heading));
+  const known = energiesByPartner(codes);
+  if (known.size === 0) return [...columns];
+  const reactive = QUADRANTS.find((all) => all.every((code) => codes.includes(code))) ?? [];
+  return columns.map((c, at) => {
+    if (reactive.includes(codes[at]!)) return { ...c, meaning: { role: 'beside' } };
+    const energy = isNumberColumn(c) ? known.get(codes[at]!) : undefined;
     return energy ? { ...c, meaning: { ...energyOf(c), ...energy } } : c;
   });
 }

@@ -651,6 +651,11 @@ describe('of two that fit none is taken by its place', () => {
     const days = many(40, (i) => `${dayOf2025(i)},${9 + (i % 4)}`);
     expect(read(lines(`date,${heading}`, days)).asked).toEqual(questions);
   });
+  test('reactive energy by its four quadrants is none that is bought; four registers of other names are', () => {
+    const rows = many(40, (i) => [dayOf2025(i), 9 + (i % 4), 1, 2, 0, 0, 3].join());
+    expect(read(lines('date,AE (kWh),AS (kWh),R1,R2,R3,R4', rows)).series).toHaveLength(2);
+    expect(read(lines('date,R1 (kWh),R2 (kWh),R3 (kWh),R4 (kWh)', rows)).series).toHaveLength(4);
+  });
   test.each([
     ['From grid (kWh),From solar (kWh),To grid (kWh)', ['import', 'export']],
     ['Bezug Netz [kWh],Bezug PV [kWh]', ['import']],
