@@ -5,7 +5,7 @@ import type { RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees, isPower, isVolumeOfGas } from '../terms/units.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn } from './column-facts.ts';
 import { namesOf, unknownWords } from './column-words.ts';
-import { isOfVolume } from './counter-beside.ts';
+import { countsOther, isOfVolume } from './counter-beside.ts';
 import { carrierOfWords, plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
@@ -20,10 +20,11 @@ export function askLeftOut(
   choices: IntakeChoices,
   book: RemarkBook,
 ): void {
-  const taken = sheet.columns.find(({ index }) => read.includes(index));
+  const taken = sheet.columns[read[0] ?? -1];
   if (!taken || choices.columns?.value !== undefined || book.has('column-asked')) return;
   const leftOut = sheet.columns.filter(
-    (c) => !read.includes(c.index) && (isOfItsOwn(c, series) || isUsage(sheet, c, taken, series)),
+    (c) =>
+      !read.includes(c.index) && (isOfItsOwn(c, series) || isUsage(sheet, c, taken, series)) && !countsOther(sheet, c),
   );
   const [column, found, count] = [columnName(sheet, taken.index), namesOf(sheet, leftOut), leftOut.length];
   if (count === 0) return;

@@ -11,7 +11,7 @@ import { A_DAY, DRAWN, RATE_REGISTER, WHOLE_HOME } from './vocabulary.ts';
 export const isADay = ({ heading }: ColumnFacts): boolean => A_DAY.test(plainWords(heading));
 
 export const isTotal = ({ heading }: Pick<ColumnFacts, 'heading'>): boolean =>
-  /total|(?<!con|as)sum(?!mer)|\ball\b|overall/i.test(heading);
+  /total|gesamt|totaal|(?<!con|as)sum(?!mer)|\ball\b|overall/i.test(heading);
 
 export const isWhole = (c: ColumnFacts): boolean => isTotal(c) || WHOLE_HOME.test(plainWords(c.heading));
 

@@ -67,10 +67,10 @@ const mayCount = (c: ColumnFacts): boolean =>
 const isAmount = (c: ColumnFacts): boolean =>
   isNumberColumn(c) && !isMoneyColumn(c) && c.largest > 0 && c.meaning.role !== 'beside';
 
-/** Whether a column counts what another gives as amounts. */
-export const countsOther = (sheet: Sheet, counter: ColumnFacts): boolean =>
+/** Whether a column counts what another gives as amounts; one that is named, or any. */
+export const countsOther = (sheet: Sheet, counter: ColumnFacts, other?: ColumnFacts): boolean =>
   mayCount(counter) &&
-  sheet.columns.some(
+  (other ? [other] : sheet.columns).some(
     (c) => c !== counter && isAmount(c) && !mayCount(c) && sideOfRise(sheet, counter, c) !== undefined,
   );
 

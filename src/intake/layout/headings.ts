@@ -83,7 +83,7 @@ export function plainWords(heading: string): string {
       .replaceAll('℃', '°C')
       // "WHE" and "WHOLE HOUSE" are words.
       .replace(
-        /([MkK]|(?<![A-Za-z])m|)(?!WH[A-Z](?<![MK]WH.))[Ww][Hh](?![a-z])/g,
+        /([MkK]|(?<![A-Za-z])m|)(?!WH[A-Z](?<![MK]WH.))[Ww][Hh]s?(?![a-z])/g,
         (_, prefix: string) => ` ${prefix.toLowerCase()}wh `,
       )
       .replaceAll(/(?<![A-Za-z])([kK]?)W(?![A-Za-z])/g, (_, prefix: string) => ` ${prefix.toLowerCase()}w `)
@@ -244,14 +244,19 @@ function machineTemperature(
 
 const isOfDegrees = (words: string): boolean => {
   const unit = unitOfWords(words);
-  return unit === '°C' || unit === '°F' || /temp(?![a-z])|temperat|teplot|\blwt\b|\bewt\b|[[(]c[\])]/.test(words);
+  return (
+    unit === '°C' ||
+    unit === '°F' ||
+    /\b(flow|return|out(side|door)|ambient|room|in(side|door)|target|source|tank|dhw) ?t$/.test(words) ||
+    /temp(?![a-z])|temperat|teplot|\blwt\b|\bewt\b|[[(]c[\])]/.test(words)
+  );
 };
 
 /** Temperatures that are no weather. */
 const INDOORS =
   /\b(flow|return|supply|leaving|entering|lwt|ewt|source|brine|ground|borehole|tank|cylinder|dhw|hot water|water|room|indoor|inside|set ?point|target|refrigerant|raum|innen|soll\w*|speicher|sole|interieure?|interior|interna|binnen|indendors|inomhus|inne|depart|retour|retorno|ritorno|mandata|aanvoer|impulsion|retur|frem)\b|vorlauf|rucklauf|warmwasser|fremlob|returlob|returtemp|innentemp|raumtemp|binnentemp|rumtemp|rumstemp|framledning|wewnetrzn|vnitrni|\b[vr]l\b|wasser|vatten|(?<![a-z])(agua|acqua|eau|vand|vann|woda|wody|voda|vody)/;
 const BESIDE =
-  /(?<!\bw) ?(\/|per) ?(m²|m2|sqm|qm|sq\.? ?(m|f)\w*|square)(?![a-z\d])|[([] ?(cm|inch(es)?|ppm|dbm?|k?g ?co2\w*) ?[)\]]|\/ ?k ?wp?\b|\bs?cop\b|\bspf\b|\b(l|m³|m3|litres?) ?\/ ?(min|h|s|hr|sec)\b|\bhz\b|\bbar\b|\brpm\b|m[³3] ?[*x×·] ?°?[ck]\b|%/;
+  /(?<!\bw) ?(\/|per) ?(m²|m2|sqm|qm|sq\.? ?(m|f)\w*|square)(?![a-z\d])|[([] ?(cm|inch(es)?|ppm|dbm?|k?g ?co2\w*) ?[)\]]|\/ ?k ?wp?\b|\bs?cop\b|\bspf\b|\b(l|m³|m3|litres?) ?\/ ?(min|h|s|hr|sec)\b|\bhz\b|\bcm\b|\bbar\b|\brpm\b|m[³3] ?[*x×·] ?°?[ck]\b|%/;
 
 /** By how much the water cools in a home. */
 const COOLED =

@@ -149,6 +149,8 @@ export function isBesideHeat(sheet: Sheet, column: ColumnFacts): boolean {
   return (
     column.meaning.carrier === 'electricity' &&
     column.meaning.seriesRole === undefined &&
+    // What stands beside what was sent out is the home's.
+    !sheet.columns.some((c) => c.meaning.seriesRole === 'export' && isNumberColumn(c)) &&
     // "Strom gesamt" is all that the machine took.
     !isOfWhole(words.replaceAll(/gesamt/g, ' ')) &&
     heat.length > 0 &&

@@ -17,8 +17,8 @@ export const HEATER =
 /** Words that only such a log has. */
 const OF_A_LOG = /heat|thermal|\bs?cop\b|\bspf\b|\bflow\b|brine|compressor/;
 
-/** Gives the columns of a log their carrier; other tables come back as they are. */
-export function nameLogColumns(given: readonly ColumnFacts[]): ColumnFacts[] {
+/** Gives the columns of a log their carrier; other tables come back as they are. @param titles of a file that is called after a heat pump */
+export function nameLogColumns(given: readonly ColumnFacts[], titles = ''): ColumnFacts[] {
   const columns = namePower(nameConsumed(given));
   const words = columns.map((c) => plainWords(c.heading));
   const hasEnergy = columns.some((c) => ENERGY.has(c.meaning.unit ?? ''));
@@ -44,7 +44,7 @@ export function nameLogColumns(given: readonly ColumnFacts[]): ColumnFacts[] {
         ? { ...c, meaning: { ...energyOf(c), carrier: 'heat', seriesRole: 'heat-output' } }
         : nameWater(c),
     );
-  if (electric.length === 0 || heat.length === 0 || !words.some((w) => OF_A_LOG.test(w)))
+  if (electric.length === 0 || heat.length === 0 || ![titles, ...words].some((w) => OF_A_LOG.test(w)))
     return columns.some((c) => c.meaning.carrier === 'heat' && isEnergy(c)) ? columns.map(nameWater) : [...columns];
   return columns.map((c, i): ColumnFacts => {
     if (electric.includes(c)) return { ...c, meaning: { ...energyOf(c), carrier: 'electricity' } };

@@ -15,8 +15,12 @@ export function nameParts(columns: readonly ColumnFacts[]): ColumnFacts[] {
   const isAmount = (c: ColumnFacts) =>
     isNumberColumn(c) && !parts.includes(c) && ['value', 'reading'].includes(c.meaning.role);
   const wholeOf = (c: ColumnFacts) => columns.findLast((one) => one.index < c.index && isAmount(one));
-  const isDrawn = (c: ColumnFacts) => DRAWN.test(plainWords(c.heading));
-  // The rest of a use of which some was drawn came from the roof.
+  const saysDrawn = (c: ColumnFacts) => DRAWN.test(plainWords(c.heading));
+  // A register of what is drawn is a part of it; of another use the rest came from the roof.
+  const isDrawn = (c: ColumnFacts) => {
+    const whole = wholeOf(c);
+    return whole !== undefined && saysDrawn(c) && !saysDrawn(whole) && !registers.includes(c);
+  };
   const uses = parts.filter(isDrawn).flatMap((c) => wholeOf(c) ?? []);
   return columns.map((c) => {
     if (uses.includes(c)) return { ...c, meaning: { role: 'beside' } };

@@ -16,7 +16,7 @@ import {
   numberEitherWay,
 } from './column-facts.ts';
 import { joinDateParts, joinYearAbove, joinYearOutline } from './date-parts.ts';
-import { plainWords, unitOfWords } from './headings.ts';
+import { carrierOfWords, HEAT_PUMP, plainWords, unitOfWords } from './headings.ts';
 import { joinBrackets } from './join-brackets.ts';
 import { nameByPartner, nameLogColumns } from './log-headings.ts';
 import { nameParts, nameTakenOfRoof } from './name-parts.ts';
@@ -201,9 +201,11 @@ function describeSheet(
   // What lies between two dates is an amount.
   const facts = nameEnds(table, rows, found);
   const hasEnds = facts.some((c) => c.meaning.role === 'to' && isDateColumn(c));
+  const name = plainWords(fileName.replaceAll(/[-_.]/g, ' '));
+  const ofPump = HEAT_PUMP.test(name) ? name : '';
   const named = nameIndex(
     pairLastReadings(
-      nameByPartner(nameLogColumns(hasEnds ? facts : facts.map((c) => nameMeter(c, facts.some(isOfReadings))))),
+      nameByPartner(nameLogColumns(hasEnds ? facts : facts.map((c) => nameMeter(c, facts.some(isOfReadings))), ofPump)),
     ),
   );
   const columns = nameTakenOfRoof(nameParts(nameProducts(table, rows, named)));
@@ -357,9 +359,15 @@ function joinHeadings(table: Table, headingRow: number, firstRow: number, width:
 /** Where headings repeat, the merged ones above tell them apart, each over its column and the empty ones after it. */
 function headingsOver(table: Table, headingRow: number, width: number): readonly string[] {
   const own = rowTexts(table, headingRow).filter((cell) => cell !== '');
-  if (headingRow === 0 || new Set(own).size === own.length) return [];
+  if (headingRow === 0) return [];
   const above = rowTexts(table, headingRow - 1);
-  if (above[0] !== '' || new Set(above.filter((cell) => cell !== '')).size < 2) return [];
+  const named = above.filter((cell, column) => cell !== '' && (column > 0 || cellText(table, headingRow, 0) === ''));
+  const repeats = new Set(own).size < own.length;
+  // Two energies above columns that differ by their units.
+  const ofEnergies = new Set(named.flatMap((cell) => carrierOfWords(plainWords(cell))?.carrier ?? [])).size > 1;
+  const isMerged = named.length < above.length - 1 || above.length < width;
+  if (!(repeats || (ofEnergies && isMerged)) || new Set(named).size < 2 || named.some(isAmount)) return [];
+  if (above[0] !== '' && cellText(table, headingRow, 0) !== '') return [];
   let last = '';
   return Array.from({ length: width }, (_, column) => {
     if ((above[column] ?? '') !== '') last = above[column]!;

@@ -81,17 +81,18 @@ export const NOT_ACTIVE = any(
 
 /** Taken out of a home by what cools it: neither electricity nor heat that was asked for. */
 export const COLD_MADE = words(
-  '(?<![a-z])cold (energy|generat|produc|output)|cooling (power|capacity|output|produc|generat|energy (output|produc|generat|deliver))',
+  '(?<![a-z])cold (energy|generat|produc|output)|cooling (power|capacity|output|produc|generat|energy (out(put)?\\b|produc|generat|deliver))',
   'kaltemenge|kalteenergie|kalteerzeug|kalteproduk|kuhlenergie|froid produit|energie (frigorifique|de froid)|energia frigorifera',
 );
 
 /** What a home uses of its own making: neither bought nor sent out. */
 export const OWN_USE = words(
-  'self.?(consum|use)|eigenverbrauch|autocons|eigen ?verbruik|egetforbrug|egenforbru|egenanvandn|own use|eigendeckung|(solar|\\bpv|panels?|roof) (to|used (in|by)) (the )?(home|house|load)',
+  'self.?(consum|use)|(consumed|used) direct|direct(ly)? (consum|us(e|ed|age))\\b|direktverbrauch|direktnutz|eigenverbrauch|autocons|eigen ?verbruik|egetforbrug|egenforbru|egenanvandn|own use|eigendeckung|(solar|\\bpv|panels?|roof) (to|used (in|by)) (the )?(home|house|load)',
 );
 
 /** A part of what stands before it. */
 export const PART_OF = whole(
+  '(?<=^ *)(incl\\.?|including|inkl\\.?|inklusive|einschliesslich)(?= )(?! vat| tax| mwst| moms)',
   'of (which|that|this|it)|thereof|davon|darunter|hiervon|dont|di cui|de (los|las) (cuales|que)|waarvan|daarvan|heraf|hvoraf|varav|hvorav|z czego|w tym|z toho|josta',
 );
 
@@ -132,7 +133,9 @@ export const MADE = words(
 
 /** Drawn from the grid. */
 export const DRAWN = any(
-  words('netzbezug|strombezug|bezug aus|wirkarbeit|grid import|from (the )?grid|consumo de red|soutir'),
+  words(
+    'netzbezug|strombezug|bezug aus|(vom |aus dem )?netz bezogen|bezogene (energie|strom)|wirkarbeit|grid import|from (the )?grid|consumo de red|soutir',
+  ),
   words('(?<![a-z])uttag(?![a-z])|uttagen|(energia )?pobran|pobor|consumo da rede|odber ze site|odebran'),
   words('preliev|prelevat|afname van|elkob|energia activa|energia attiva|importaci'),
   whole(
@@ -223,6 +226,7 @@ export const OUTDOOR = any(
     't ?air',
     'tmp[cf]?',
     't ?(out(door|side)?|ext|aussen|amb(ient)?|buiten|est|ude)',
+    '([\\w ]* )?(outside|outdoor|ambient) ?t',
     'tavg( [cf])?',
     'tmed',
     'tas',
@@ -239,7 +243,7 @@ export const OUT_OF_DOORS = words('out(door|side)|aussen|exter|buiten|esterna|ud
 
 /** All that a home uses, rather than one of its parts. */
 export const WHOLE_HOME = whole(
-  '(whole )?(house|home|household)|building|haus(halt)?|gesamt|maison|foyer|logement|casa|vivienda|abitazione|woning|huis|hus|bolig',
+  '(whole )?(house|home|household)|mains(?! water)|building|haus(halt)?|gesamt|maison|foyer|logement|casa|vivienda|abitazione|woning|huis|hus|bolig',
 );
 
 /** American homes have two legs, by such words; "Flat A" and "Flat B" are two homes. */
@@ -272,6 +276,7 @@ export const TO_COMPARE = any(
     '(similar|average|typical|neighbou?r\\w*|other) (homes?|house\\w*)|benchmark|rolling|(weather|degree.?day) (corr|norm|adj)',
   ),
   words('anomal(y|ies|ia)|departure from|deviation from|abweichung (vom|zum)|ecart a la|afwijking|scostamento'),
+  words('durchschnitts?(nutzer|haushalt|wohnung)|average (user|household|dwelling)'),
   words('(moving|running) (average|avg|mean)|moyenne (mobile|glissante)|media (movil|mobile)|voortschrijdend|glidende'),
   words('vorjahr|vormonat|prognose|plan ?wert|vergleich|gleitend|bereinigt|annee (precedente|derniere)|prevision'),
   words(
@@ -290,7 +295,9 @@ export const TO_COMPARE = any(
   words('(burner|operating|running|run) hours|betriebsstunden|laufzeit|driftstimer|heures de fonct|draaiuren'),
   // What is still paid for.
   words('balance (on|left|of|at)|(meter|prepaid|credit) balance|(units|k?wh|credit) left|left on (the )?meter'),
-  words('in (the )?(tank|store)|tank (level|content)|fullstand|tankinhalt|restmenge|remaining|niveau (de )?cuve'),
+  words(
+    'in (the )?(tank|store)|tank (level|content)|fullstand|tankinhalt|im tank(?![a-z])|dans la cuve|in de tank|i tanken|restmenge|remaining|niveau (de )?cuve',
+  ),
 );
 
 /** Of each day on the mean, whatever the row's length. */

@@ -140,7 +140,7 @@ function monthNumber(day: number): number {
 }
 
 /** First day of the month some months later. */
-const firstOfMonthAfter = (day: number, months: number): number =>
+export const firstOfMonthAfter = (day: number, months: number): number =>
   Date.UTC(1970, monthNumber(day) + months) / 86_400_000;
 
 function fromLabels(dates: Dates, months: number): RowPeriods {
@@ -156,16 +156,25 @@ function fromOneDate(sheet: Sheet, dates: Dates, choices: IntakeChoices, book: R
   const namesLastDay = LAST_DAY.test(plainWords(sheet.columns[sheet.dateColumn]?.heading ?? ''));
   const counted = byLengths(sheet, dates, days, sorted, choices.stamp);
   if (counted) return namesLastDay || areMonthEnds(sorted) ? withLastDay(counted, choices) : counted;
-  const months = monthRule(sorted);
+  const calendar = monthRule(sorted);
   const column = columnName(sheet, sheet.dateColumn);
   const said = sideOfHeading(sheet) ?? sideByCounter(sheet);
-  const isOtherSide = said !== undefined && months !== undefined && said !== (months === 'starts' ? 'start' : 'end');
-  if (months !== undefined && !isOtherSide && choices.stamp !== (months === 'starts' ? 'end' : 'start')) {
-    book.add('months-by-first-day', 'note', { column, expected: months });
-    const fromDay = months === 'starts' ? days : days.map((day) => firstOfMonthAfter(day, 0));
-    const toDay = months === 'starts' ? days.map((day) => firstOfMonthAfter(day, 1)) : days.map((day) => day + 1);
-    return { fromDay, toDay, stamp: months === 'starts' ? 'start' : 'end' };
+  const isOtherSide =
+    said !== undefined && calendar !== undefined && said !== (calendar === 'starts' ? 'start' : 'end');
+  if (calendar !== undefined && !isOtherSide && choices.stamp !== (calendar === 'starts' ? 'end' : 'start')) {
+    book.add('months-by-first-day', 'note', { column, expected: calendar });
+    const fromDay = calendar === 'starts' ? days : days.map((day) => firstOfMonthAfter(day, 0));
+    const toDay = calendar === 'starts' ? days.map((day) => firstOfMonthAfter(day, 1)) : days.map((day) => day + 1);
+    return { fromDay, toDay, stamp: calendar === 'starts' ? 'start' : 'end' };
   }
+  const months = monthsBetweenEnds(sorted);
+  const isReading = OF_A_READING.test(plainWords(sheet.columns[sheet.dateColumn]?.heading ?? ''));
+  if (months !== undefined && !isReading && said !== 'start' && choices.stamp !== 'start')
+    return {
+      fromDay: days.map((day) => firstOfMonthAfter(day, 1 - months)),
+      toDay: days.map((day) => day + 1),
+      stamp: 'end',
+    };
   const even =
     sorted.length > 2 && sorted.every((day, i) => i === 0 || day - sorted[i - 1]! === sorted[1]! - sorted[0]!);
   const isBought = !even && sheet.columns.some((c) => BOUGHT_AHEAD.test(plainWords(c.heading)));
@@ -271,6 +280,14 @@ function monthRule(sorted: readonly number[]): 'starts' | 'ends' | undefined {
   if (!monthly) return undefined;
   if (sorted.every((day) => toCivilDate(day).endsWith('-01'))) return 'starts';
   return areMonthEnds(sorted) ? 'ends' : undefined;
+}
+
+/** Last days of every second, third, sixth or twelfth month: each closes those since the one before. */
+function monthsBetweenEnds(sorted: readonly number[]): number | undefined {
+  if (sorted.length < TELLING_LENGTHS || !areMonthEnds(sorted)) return undefined;
+  const step = monthNumber(sorted[1]!) - monthNumber(sorted[0]!);
+  const isEven = sorted.every((day, i) => i === 0 || monthNumber(day) - monthNumber(sorted[i - 1]!) === step);
+  return isEven && [2, 3, 6, 12].includes(step) ? step : undefined;
 }
 
 const areMonthEnds = (days: readonly number[]): boolean => days.every((day) => toCivilDate(day + 1).endsWith('-01'));

@@ -85,8 +85,7 @@ function askTwice(
   }
 }
 
-const isWholeName = (name: string): boolean =>
-  isTotal({ heading: name }) || /gesamt|\b[12][.:]8[.:]0\b|totaal|\bi alt\b/i.test(name);
+const isWholeName = (name: string): boolean => isTotal({ heading: name }) || /\b[12][.:]8[.:]0\b|\bi alt\b/i.test(name);
 
 /** Registers of some hours that are never more than the one record beside them. */
 function partsWithin(kind: readonly Series[]): { whole: Series; parts: readonly Series[] } | undefined {

@@ -4,6 +4,7 @@ import { tell } from '../../model/shapes/told.ts';
 import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
 import { type ColumnFacts, isNumberColumn, numberEitherWay } from '../layout/column-facts.ts';
 import { isOfGrid, namesItself } from '../layout/column-words.ts';
+import { countsOther } from '../layout/counter-beside.ts';
 import {
   commonUnit,
   indicesOf,
@@ -16,14 +17,16 @@ import { explainStrays } from '../layout/explain-strays.ts';
 import { plainWords } from '../layout/headings.ts';
 import { logColumns, remarkLog } from '../layout/heat-logs.ts';
 import { findQualityColumn } from '../layout/quality-marks.ts';
-import { readDates, settleDayFirst } from '../layout/read-dates.ts';
+import { type Dates, readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { statedCarrier, statedUnit } from '../layout/stated-energy.ts';
 import { columnName, settleDecimals } from '../layout/value-cells.ts';
 import { AMOUNT } from '../layout/vocabulary.ts';
 import { isMissing } from '../numbers/read-number.ts';
+import { firstOfMonthAfter } from '../periods/row-periods.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
+import type { IntakeChoices } from '../terms/choices.ts';
 import { listNames } from '../terms/remark-book.ts';
 import { isOfDegrees, isPower, isVolumeOfGas, MOST_KWH_A_DAY, ratioOf } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
@@ -55,7 +58,9 @@ export const register: IntakeShape = {
     const column = choices.columns?.stamp ?? choices.columns?.from ?? sheet.dateColumn;
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
     const timeColumn = choices.columns?.time ?? stepOf(sheet).timeColumn;
-    const dates = readDates(sheet, column, timeColumn, dayFirst, context.zone, context.onProgress);
+    const written = readDates(sheet, column, timeColumn, dayFirst, context.zone, context.onProgress);
+    const stamp = sideOfMonths(sheet, written, choices, book);
+    const dates = stamp === 'end' ? atTheirEnd(written) : written;
     explainStrays(sheet, dates, choices, book);
     const { every = false } = choices;
     const chosen = every ? undefined : choices.columns?.value;
@@ -114,6 +119,7 @@ export const register: IntakeShape = {
         ...commonUnit(built.map((b) => b.quantity)),
         ...(dayFirst === undefined ? {} : { dayFirst }),
         ...(first.clock === undefined ? {} : { clock: first.clock }),
+        ...(stamp === undefined ? {} : { stamp }),
         columns: {
           stamp: column,
           ...(timeColumn === undefined ? {} : { time: timeColumn }),
@@ -133,7 +139,34 @@ export const register: IntakeShape = {
   },
 };
 
-/** Columns of energy that rise and fall beside the counters. */
+/** On which side of the month that a row names its reading was taken; undefined where rows name days. */
+function sideOfMonths(
+  sheet: Sheet,
+  { kind }: Dates,
+  { stamp }: IntakeChoices,
+  book: ShapeInput['book'],
+): 'start' | 'end' | undefined {
+  if (kind !== 'month' && kind !== 'quarter') return undefined;
+  const words = sheet.columns.map(({ heading }) => plainWords(heading)).join(' ; ');
+  const [begins, ends] = [AT_BEGIN.test(words), AT_END.test(words)];
+  const said = begins === ends ? undefined : begins ? 'start' : 'end';
+  if (stamp === undefined && said === undefined)
+    book.add('period-side-asked', 'question', { column: columnName(sheet, sheet.dateColumn), expected: 'end' });
+  return stamp ?? said ?? 'end';
+}
+const AT_BEGIN = /\b(start|begin(ning)?|opening|anfang|debut|begyndelse|1st|first)\b|monatsanfang/;
+const AT_END = /\b(end|closing|ende|fin|eind|einde|slut|ultimo|last)\b|monatsende/;
+
+/** Readings that were taken when their months were over. */
+function atTheirEnd(dates: Dates): Dates {
+  const months = dates.kind === 'quarter' ? 3 : 1;
+  return {
+    ...dates,
+    civilMinute: dates.civilMinute.map((at) => firstOfMonthAfter(Math.floor(at / 1440), months) * 1440),
+  };
+}
+
+/** Columns of energy, or of what the counters rose by, that rise and fall beside them. */
 const amountsBeside = (sheet: Sheet, counters: readonly ColumnFacts[]): readonly ColumnFacts[] =>
   quantityColumns(sheet, [sheet.dateColumn]).filter(
     (c) =>
@@ -141,7 +174,10 @@ const amountsBeside = (sheet: Sheet, counters: readonly ColumnFacts[]): readonly
       c.largest > c.smallest &&
       !isCounter(sheet, c) &&
       c.meaning.role === 'value' &&
-      isOfEnergy(sheet, c),
+      (isOfEnergy(sheet, c) ||
+        (c.meaning.unit === undefined &&
+          !isTemperatureColumn(c) &&
+          counters.some((counter) => countsOther(sheet, counter, c)))),
   );
 
 /** "Outdoor temperature" may have no unit. */

@@ -100,6 +100,9 @@ describe('a part beside the whole that holds it counts once', () => {
     'Stroom kWh,waarvan dal kWh',
     '1.8.0 (kWh),1.8.2 (kWh)',
     'Electricity (kWh),thereof car (kWh)',
+    'Strom gesamt (1.8.0) kWh,davon NT (1.8.2) kWh',
+    'Import (kWh),of which import at night (kWh)',
+    'Stromverbrauch gesamt (kWh),inkl. Wallbox (kWh)',
   ])('%s', (heads) => {
     expect(read(both(`date,${heads}`))).toMatchObject({ series: [ALL], asked: [] });
   });
@@ -114,6 +117,14 @@ describe('a part beside the whole that holds it counts once', () => {
     expect(read(both('date,Electricity (kWh),Night (kWh)')).asked).toEqual(['column-asked']);
     // What is more than the other on some days is no part of it.
     expect(read(both('date,Electricity (kWh),Night (kWh)', [part, whole])).asked).toEqual([]);
+  });
+  test('the heat pump within a whole', () => {
+    const heads = 'date,Gesamtverbrauch (kWh),inkl. Wallbox (kWh),inkl. Wärmepumpe (kWh)';
+    const rest = (i: number) => whole(i) - part(i);
+    expect(read(both(heads, [whole, part, rest])).series.map((one) => one.split(' ')[1])).toEqual([
+      'import',
+      'heat-pump',
+    ]);
   });
   test('two rates of a whole are read by themselves, and the heat pump is', () => {
     const rest = (i: number) => whole(i) - part(i);
@@ -164,4 +175,75 @@ test.each([
   ['Ueberschuss (kWh)', 'electricity export'],
 ])('%s without its letters', (heading, kind) => {
   expect(read([`date,${heading}`, ...days((i) => `${9 + ((i * 7) % 5)}`)]).series[0]).toContain(kind);
+});
+
+const MONTHS = ['2024-11', '2024-12', '2025-01', '2025-02', '2025-03', '2025-04'];
+describe('readings of months', () => {
+  const readings = [61000, 61300, 61500, 61750, 61900, 62100];
+  test.each([
+    ['Reading at month end', '2024-12-01 2025-05-01', []],
+    ['Opening reading', '2024-11-01 2025-04-01', []],
+    ['Meter reading', '2024-12-01 2025-05-01', ['period-side-asked']],
+  ])('%s', (heading, span, asked) => {
+    const rows = MONTHS.map((month, i) => `${month},${readings[i]}`);
+    expect(read([`Month,${heading} (kWh)`, ...rows], { fileName: 'electricity.csv' })).toMatchObject({
+      series: [`electricity import ${span} 1100.0`],
+      asked,
+    });
+  });
+  test('what they rose by is read where it stands beside them', () => {
+    const used = readings.map((reading, i) => (i === 0 ? 250 : reading - readings[i - 1]!));
+    const rows = MONTHS.map((month, i) => `${month},${readings[i]},${used[i]}`);
+    expect(read(['Month,Reading,Used', ...rows], { fileName: 'electricity kWh.csv' }).series).toEqual([
+      'electricity import 2024-11-01 2025-05-01 1350.0',
+    ]);
+  });
+});
+
+test('last days of quarters close their quarters', () => {
+  const rows = ['2024-12-31,900', '2025-03-31,1200', '2025-06-30,700', '2025-09-30,600'];
+  expect(read(['Quarter end,Electricity kWh', ...rows]).series).toEqual([
+    'electricity import 2024-10-01 2025-10-01 3400.0',
+  ]);
+  expect(read(['Reading date,Electricity kWh', ...rows]).series).toEqual([
+    'electricity import 2024-12-31 2025-09-30 2500.0',
+  ]);
+});
+
+describe('headings in two rows', () => {
+  const days60 = Array.from({ length: 60 }, (_, i) => `${dayOf2025(i)},${9 + (i % 4)},${2 + (i % 3)}`);
+  test.each([
+    ['Date,Electricity,', ',Day kWh,Night kWh', ['electricity', 'electricity']],
+    ['Date,Electricity,Gas', ',kWh,kWh', ['electricity', 'gas']],
+  ])('%s over %s', (above, own, carriers) => {
+    expect(read([above, own, ...days60]).series.map((one) => one.split(' ')[0])).toEqual(carriers);
+  });
+  test('merged cells over a reading and what was used', () => {
+    const rows = MONTHS.map((month, i) => `${month}-28,${5000 + i * 300},300,${2000 + i * 90},90`);
+    const found = read(['Date,Electricity,,Gas,', ',Reading,Used kWh,Reading,Used m3', ...rows]);
+    expect(found.series.map((one) => one.split(' ')[0])).toEqual(['electricity', 'gas']);
+  });
+});
+
+test('what a heat pump file counts as consumed and produced is electricity and heat', () => {
+  const rows = days((i) => `${8000 + i * 9 + (i % 2)},${25000 + i * 30 + (i % 3)}`);
+  const heads = 'date,Total energy consumed (kWh),Total energy produced (kWh)';
+  expect(read([heads, ...rows], { fileName: 'heat pump.csv' }).series.map((one) => one.split(' ')[1])).toEqual([
+    'heat-pump',
+    'heat-output',
+  ]);
+});
+
+test('cold that was made is no heat', () => {
+  const heads = 'date,Heating energy in (kWh),Heating energy out (kWh),Cooling energy out (kWh)';
+  expect(read([heads, ...days((i) => `${9 + (i % 4)},${30 + (i % 5)},${i % 3}`)]).series).toHaveLength(2);
+});
+
+test('beside what was sent out the electricity is the home’s, though heat stands there too', () => {
+  const heads = 'date,Stroom (kWh),Teruglevering (kWh),Warmte (kWh)';
+  const found = read([heads, ...days((i) => `${9 + (i % 4)},${2 + (i % 3)},${30 + (i % 5)}`)]);
+  expect([found.asked, found.series.map((one) => one.split(' ')[1])]).toEqual([
+    [],
+    ['import', 'export', 'heat-output'],
+  ]);
 });
