@@ -18,16 +18,27 @@ const DIMMER = [1, 0.8, 0.65];
 /** By so much the sheets that a dimmer limit finds must cover more. */
 const CLEARLY_MORE = 1.08;
 
+/** A page that fills the picture but for the shade of a fold covers so much. */
+const NEARLY_ALL = 0.8;
+const isAll = (small: Grey, patch: readonly Point[]): boolean =>
+  areaOf(hullOf(patch)) > small.points.length * MOST_COVER;
+
 /** Every sheet in the picture, from the left; none where the page fills it. */
 export function findSheets(photo: Grey): Corners[] {
   const by = Math.max(1, Math.round(Math.max(photo.width, photo.height) / SMALL_SIDE));
   const small = shrink(photo, by);
   const limit = parting(small.points);
   let best: Point[][] = [];
+  const area = small.width * small.height;
   const covered = (sheets: readonly Point[][]) => sheets.reduce((sum, four) => sum + areaOf(four), 0);
   for (const dimmer of DIMMER) {
-    const found = patchesOf(small, limit * dimmer).flatMap((patch) => cornersOf(small, patch) ?? []);
-    if (covered(found) > covered(best) * CLEARLY_MORE) best = found;
+    const patches = patchesOf(small, limit * dimmer);
+    const found = patches.flatMap((patch) => cornersOf(small, patch) ?? []);
+    // The shade of a fold parts a sheet in two, and less bright it is whole.
+    const isWhole = found.length === 1 && best.length > 1 && covered(found) > covered(best);
+    if (covered(found) > covered(best) * CLEARLY_MORE || isWhole) best = found;
+    else if (best.length > 1 && patches.some((patch) => isAll(small, patch)) && covered(best) > area * NEARLY_ALL)
+      best = [];
   }
   best = best.map(ordered);
   // Where part of the table is brighter than part of the sheet, the edges part them.

@@ -5,6 +5,8 @@
 import type { Grey } from '../terms/paper-reading.ts';
 import { findSheets } from './find-sheet.ts';
 import { type Corners, planeOf, redraw, shrink, turnQuarters } from './grey.ts';
+import { divideShade } from './shade.ts';
+import { INK, lettersOf, wavesOf } from './waves.ts';
 
 /** Long side of the page that is recognised: A4 at 200 dots an inch. */
 const LONG_SIDE = 2340;
@@ -18,8 +20,8 @@ export function flatten(photo: Grey): Grey[] {
   const cuts = sheets.length > 0 ? sheets.map((sheet) => cutOut(paper, sheet)) : [resized(paper)];
   return cuts.map((cut) => {
     const lit = divideShade(cut);
-    const { quarters, top, bottom } = findLines(lit);
-    return levelled(turnQuarters(lit, quarters), top, bottom);
+    const lines = findLines(lit);
+    return levelled(turnQuarters(lit, lines.quarters), lines);
   });
 }
 
@@ -88,126 +90,16 @@ function cutOut(photo: Grey, corners: Corners): Grey {
   });
 }
 
-const BLOCK = 16;
-/** The brightest fifth of a block is paper, unless ink covers all of it; then a block beside it is. */
-const PAPER_SHARE = 0.8;
-
-/** Bands of colour with letters in them are narrower than seven blocks of a page: 14 mm. */
-const WIDEST_INK = 3;
-
-/** Each point as a share of the paper about it, and what is left stretched from ink to paper. */
-function divideShade({ width, height, points }: Grey): Grey {
-  const [columns, rows] = [Math.ceil(width / BLOCK), Math.ceil(height / BLOCK)];
-  const bright = new Float32Array(columns * rows);
-  const counts = new Uint16Array(256);
-  for (let row = 0; row < rows; row++) {
-    for (let column = 0; column < columns; column++) {
-      counts.fill(0);
-      let count = 0;
-      for (let y = row * BLOCK; y < Math.min(height, (row + 1) * BLOCK); y++) {
-        for (let x = column * BLOCK; x < Math.min(width, (column + 1) * BLOCK); x++, count++)
-          counts[points[y * width + x]!]!++;
-      }
-      let value = 255;
-      for (let left = count * (1 - PAPER_SHARE); value > 0 && left > counts[value]!; value--) left -= counts[value]!;
-      bright[row * columns + column] = value;
-    }
-  }
-  // Closed: what is narrower is ink that was covered, what is wider is shade with an edge, as of a hand.
-  const covered = around(bright, columns, rows, WIDEST_INK, 'most');
-  const paper = around(around(covered, columns, rows, WIDEST_INK, 'least'), columns, rows, 1, 'mean');
-  const flat = new Uint8Array(points.length);
-  const shares = new Uint32Array(256);
-  const line = new Float32Array(columns);
-  for (let y = 0; y < height; y++) {
-    const v = Math.max(0, Math.min(rows - 1.001, y / BLOCK - 0.5));
-    const top = Math.floor(v) * columns;
-    for (let column = 0; column < columns; column++) {
-      const above = paper[top + column]!;
-      line[column] = Math.max(24, above + (paper[top + columns + column]! - above) * (v - Math.floor(v)));
-    }
-    for (let x = 0; x < width; x++) {
-      const u = Math.max(0, Math.min(columns - 1.001, x / BLOCK - 0.5));
-      const left = Math.floor(u);
-      const about = line[left]! + (line[left + 1]! - line[left]!) * (u - left);
-      const share = Math.min(255, (points[y * width + x]! / about) * 235) | 0;
-      flat[y * width + x] = share;
-      shares[share]!++;
-    }
-  }
-  let ink = 0;
-  for (let left = flat.length / 100; ink < 130 && left > shares[ink]!; ink++) left -= shares[ink]!;
-  let noise = noiseOf(flat);
-  const isNoisy = noise > NOISY;
-  if (isNoisy) soften(flat, width, height);
-  noise *= isNoisy ? SOFTENED : 1;
-  const [dark, light] = [Math.min(130, ink + 10), Math.max(150, Math.min(220, 232 - 3.5 * noise))];
-  const stretched = Uint8Array.from({ length: 256 }, (_, share) =>
-    Math.max(0, Math.min(255, ((share - dark) / (light - dark)) * 255)),
-  );
-  for (let i = 0; i < flat.length; i++) flat[i] = stretched[flat[i]!]!;
-  return { width, height, points: flat };
-}
-
-/** Above this much noise, of 255, letters are softened so that the paper between them stays white. */
-const NOISY = 5;
-/** What softening over nine points leaves of noise. */
-const SOFTENED = 0.375;
-
-/** Standard deviation of the noise, from how much points beside each other differ; most of a page is paper. */
-function noiseOf(points: Uint8Array): number {
-  const counts = new Uint32Array(256);
-  let all = 0;
-  for (let i = 1; i < points.length; i += 3, all++) counts[Math.abs(points[i]! - points[i - 1]!)]!++;
-  let half = 0;
-  for (let left = all / 2; left > counts[half]!; half++) left -= counts[half]!;
-  // The median of such differences is 0.95 of the deviation of one point.
-  return half / 0.95;
-}
-
-/** Each point mixed with the eight about it, as one, two, four. */
-function soften(points: Uint8Array, width: number, height: number): void {
-  const line = new Uint16Array(points.length);
-  for (let i = 1; i < points.length - 1; i++) line[i] = points[i - 1]! + 2 * points[i]! + points[i + 1]!;
-  for (let i = width; i < width * (height - 1); i++)
-    points[i] = (line[i - width]! + 2 * line[i]! + line[i + width]!) >> 4;
-}
-
-function around(
-  values: Float32Array,
-  columns: number,
-  rows: number,
-  reach: number,
-  how: 'most' | 'least' | 'mean',
-): Float32Array {
-  const out = new Float32Array(values.length);
-  for (let row = 0; row < rows; row++) {
-    for (let column = 0; column < columns; column++) {
-      let [sum, count, most, least] = [0, 0, 0, 255];
-      for (let y = Math.max(0, row - reach); y <= Math.min(rows - 1, row + reach); y++) {
-        for (let x = Math.max(0, column - reach); x <= Math.min(columns - 1, column + reach); x++, count++) {
-          const value = values[y * columns + x]!;
-          sum += value;
-          most = Math.max(most, value);
-          least = Math.min(least, value);
-        }
-      }
-      out[row * columns + column] = how === 'most' ? most : how === 'least' ? least : sum / count;
-    }
-  }
-  return out;
-}
-
 interface Lines {
   /** Quarter turns to the right after which the lines lie level, or nearly. */
   readonly quarters: 0 | 1;
-  /** Their slope in the upper and in the lower half then, as a tangent. */
-  readonly top: number;
-  readonly bottom: number;
+  /** Their slope then, as a tangent. */
+  readonly slope: number;
+  /** The page so turned, many times smaller. */
+  readonly small: Grey;
 }
 
 const SMALL_SIDE = 800;
-const INK = 110;
 const MOST_SLOPE = 0.27;
 /** Letters of a word stand closer than that, lines farther apart, in points of the small page. */
 const LETTER_GAP = 3;
@@ -220,13 +112,7 @@ function findLines(page: Grey): Lines {
   const chosen = quarters === 1 ? turned : small;
   const ink = inkOf(chosen);
   const { slope } = sharpest(ink, chosen, 0, MOST_SLOPE, 0.015);
-  const half = chosen.height / 2;
-  const fine = (part: Ink) => sharpest(part, chosen, slope, 0.03, 0.0025).slope;
-  const [above, below] = [ink.filter(([, y]) => y < half), ink.filter(([, y]) => y >= half)];
-  const whole = fine(ink);
-  // A half with hardly any writing says nothing of its own.
-  const isMuch = (part: Ink) => part.length > ink.length * 0.15;
-  return { quarters, top: isMuch(above) ? fine(above) : whole, bottom: isMuch(below) ? fine(below) : whole };
+  return { quarters, slope: sharpest(ink, chosen, slope, 0.03, 0.0025).slope, small: chosen };
 }
 
 /** Of the width: what is longer is a rule, or the table about the sheet. */
@@ -288,23 +174,31 @@ function sharpest(ink: Ink, { width, height }: Grey, about: number, reach: numbe
   return best;
 }
 
-/** Turned by the mean slope, and what is left of it above and below taken out too. */
-function levelled(page: Grey, top: number, bottom: number): Grey {
+/** Less than that turns no line by half its height. */
+const LEAST_TURN = 0.003;
+
+/** Turned by the slope of its lines, and the waves of the paper taken out. */
+function levelled(page: Grey, { slope, small }: Lines): Grey {
   const { width, height } = page;
-  const mean = (top + bottom) / 2;
-  const more = (bottom - top) / 2;
-  if (Math.abs(top) < 0.003 && Math.abs(bottom) < 0.003) return page;
-  const [cos, sin] = [Math.cos(Math.atan(mean)), Math.sin(Math.atan(mean))];
+  const isTurned = Math.abs(slope) >= LEAST_TURN;
+  const [cos, sin] = isTurned ? [Math.cos(Math.atan(slope)), Math.sin(Math.atan(slope))] : [1, 0];
   const size = {
     width: Math.round(width * cos + height * Math.abs(sin)),
     height: Math.round(height * cos + width * Math.abs(sin)),
   };
+  const by = Math.max(1, Math.round(Math.max(width, height) / SMALL_SIDE));
+  const ink = lettersOf(small);
+  for (let i = 0; i < ink.length; i += 2) {
+    const [u, v] = [ink[i]! - small.width / 2, ink[i + 1]! - small.height / 2];
+    ink[i] = u * cos + v * sin + size.width / by / 2;
+    ink[i + 1] = v * cos - u * sin + size.height / by / 2;
+  }
+  const waves = wavesOf(ink, { width: size.width / by, height: size.height / by });
+  if (!isTurned && !waves) return page;
   return redraw(page, size, (x, y, into) => {
-    const [u, v] = [x - size.width / 2, y - size.height / 2];
-    // The middles of the halves lie a quarter above and below the middle.
-    const left = v + u * more * Math.max(-1.5, Math.min(1.5, v / (height / 4)));
-    into[0] = u * cos - left * sin + width / 2;
-    into[1] = u * sin + left * cos + height / 2;
+    const [u, v] = [x - size.width / 2, (waves ? waves(x / by, y / by) * by : y) - size.height / 2];
+    into[0] = u * cos - v * sin + width / 2;
+    into[1] = u * sin + v * cos + height / 2;
   });
 }
 
