@@ -17,7 +17,7 @@ import { rowsOf, textOfRow } from './paper/page.ts';
 import { MOST_PAGES } from './paper/pdf-words.ts';
 import { namesOn, rowsWithout } from './paper/people.ts';
 import { MOST_POINTS } from './paper/picture.ts';
-import { provingMore } from './paper/proving-more.ts';
+import { leaningRows, provingMore } from './paper/proving-more.ts';
 import { isMoney } from './paper/relations.ts';
 import { offerRepairs } from './paper/repair.ts';
 import { splitBills } from './paper/split-bills.ts';
@@ -81,6 +81,7 @@ export async function readPaper(
       if (!found) return withRepairs(best!, readThese(best!));
       const { pages, isSurer } = found;
       best = !best ? pages : isSurer ? provingMore(pages, best, readThese) : provingMore(best, pages, readThese);
+      if (!readThese(best).preview.paper?.isWhole) best = leaningRows(best, readThese);
       const result = readThese(best);
       const { paper } = result.preview;
       if (paper?.isWhole) return result;

@@ -13,8 +13,10 @@ export interface Row {
 export function rowsOf(pages: readonly Page[]): Row[] {
   return pages.flatMap((page, number) => {
     const rows: { middle: number; height: number; words: Word[] }[] = [];
-    for (const word of page.words.toSorted((a, b) => a.y + a.height / 2 - b.y - b.height / 2)) {
-      const middle = word.y + word.height / 2;
+    const { lean = 0 } = page;
+    const middleOf = ({ x, y, width, height }: Word) => y + height / 2 - lean * (x + width / 2 - page.width / 2);
+    for (const word of page.words.toSorted((a, b) => middleOf(a) - middleOf(b))) {
+      const middle = middleOf(word);
       const last = rows.at(-1);
       if (last && middle - last.middle < Math.min(last.height, word.height) * 0.5) {
         last.words.push(word);

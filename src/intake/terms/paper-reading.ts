@@ -14,6 +14,8 @@ export const Page = z.object({
   picture: z.string().optional(),
   /** Whether the words of the picture were recognised with certainty, so that a better one would say no more. */
   isClear: z.boolean().optional(),
+  /** How far its rows fall for each point to the right, in a picture of a page that did not lie flat. */
+  lean: z.number().optional(),
 });
 export type Page = z.infer<typeof Page>;
 

@@ -4,12 +4,13 @@ import { describe, expect, test } from 'vitest';
 import { intakeContext } from '../../../src/desk/take-in.ts';
 import { makeRecogniser } from '../../../src/host/recogniser.ts';
 import { flatten } from '../../../src/intake/paper/flatten.ts';
+import { gatherSheets } from '../../../src/intake/paper/gather-sheets.ts';
 import { redraw } from '../../../src/intake/paper/grey.ts';
 import { decodePicture } from '../../../src/intake/paper/picture.ts';
 import { encodePng } from '../../../src/intake/paper/png.ts';
 import { wavesOf } from '../../../src/intake/paper/waves.ts';
-import { readPaper } from '../../../src/intake/read-paper.ts';
-import type { Grey } from '../../../src/intake/terms/paper-reading.ts';
+import { readPages, readPaper } from '../../../src/intake/read-paper.ts';
+import type { Grey, Page, Recognise } from '../../../src/intake/terms/paper-reading.ts';
 
 async function scan(): Promise<Grey> {
   const picture = await decodePicture(readFileSync('sample-bills/paper/gas-scan.png'));
@@ -34,6 +35,26 @@ test('a page whose right side rises, with the shade of a crease across it, is re
   expect(preview.paper!.isWhole).toBe(true);
   const [period] = preview.series[0]!.periods!;
   expect(period).toMatchObject({ from: '2026-03-01', to: '2026-06-01', kWh: 3559, costPence: 26_729 });
+});
+
+test('sums that lie half a row above their names, with nothing between them, are read in the rows that prove most', async () => {
+  const gathered = await gatherSheets(new Uint8Array(readFileSync('sample-bills/paper/gas.pdf')), undefined);
+  const [page] = (gathered as { sheets: readonly Page[] }).sheets;
+  const [fall, height] = [-0.018, 842];
+  const recognise: Recognise = async (picture) => {
+    const scale = height / picture.height;
+    return page!.words.map((word, line) => {
+      const y = word.y + fall * (word.x - page!.width / 2) + 0.08 * word.height;
+      const box = { x: word.x / scale, y: y / scale, width: word.width / scale, height: (0.72 * word.height) / scale };
+      return { text: word.text, ...box, sure: 95, line };
+    });
+  };
+  const context = { ...intakeContext('Europe/London', '2026-11-25'), recognise };
+  const blank = encodePng({ width: 1240, height: 1754, points: new Uint8Array(1240 * 1754).fill(250) });
+  const { paper } = (await readPaper('bent.png', blank, {}, context)).preview;
+  expect(paper!.isWhole).toBe(true);
+  const level = paper!.pages.map((one) => ({ ...one, lean: 0 }));
+  expect(readPages('bent.png', level, {}, context).preview.paper?.isWhole).not.toBe(true);
 });
 
 describe('waves of lines', () => {
