@@ -59,16 +59,39 @@ export function readFile(
   if (book.refused()) return { preview: emptyPreview(fileName, given, book), intervals: [] };
   const whole = readWhole(fileName, bytes, given, context, book);
   if (whole) return whole;
+  const laid = layOut(fileName, bytes, given, context, book);
+  return laid ? readLaid(laid, given, context, book) : { preview: emptyPreview(fileName, given, book), intervals: [] };
+}
+
+/** A sheet whose columns are understood, and how it is read. */
+interface Laid {
+  readonly sheet: Sheet;
+  /** Where its rows name them. */
+  readonly registers: ReturnType<typeof splitByRegister>;
+  readonly choices: IntakeChoices;
+}
+
+function layOut(
+  fileName: string,
+  bytes: Uint8Array,
+  given: IntakeChoices,
+  context: IntakeContext,
+  book: RemarkBook,
+): Laid | undefined {
   const opened = openSheet(fileName, bytes, { onProgress: stageOf(context.onProgress, 0, 0.35) }, book, given);
-  const laid = opened && {
+  if (!opened) return undefined;
+  const laid = {
     ...leaveOutOtherMoney(opened, context, book),
     isMonthFirstHere: writesMonthFirst(context.zone),
     ...(given.dayFirst === undefined ? {} : { dayFirst: given.dayFirst }),
   };
-  const choices = laid?.workbook?.hasNumbers ? { decimal: '.' as const, ...given } : given;
-  if (!laid) return { preview: emptyPreview(fileName, choices, book), intervals: [] };
+  const choices = laid.workbook?.hasNumbers ? { decimal: '.' as const, ...given } : given;
   const registers = splitByRegister(laid);
-  const sheet = (registers ? undefined : evenUnits(laid, choices, context, book)) ?? laid;
+  return { sheet: (registers ? undefined : evenUnits(laid, choices, context, book)) ?? laid, registers, choices };
+}
+
+function readLaid(laid: Laid, given: IntakeChoices, context: IntakeContext, book: RemarkBook): IntakeResult {
+  const { sheet, registers, choices } = laid;
   const looked = registers?.sheets[0]?.sheet ?? sheet;
   const candidates = SHAPES.map((shape) => ({ shape: shape.name, ...shape.detect(looked) })).sort(
     (a, b) => b.fit - a.fit,
@@ -76,11 +99,32 @@ export function readFile(
   const best = candidates[0];
   const wanted = choices.shape ?? (best && best.fit >= LEAST_FIT ? best.shape : undefined);
   const shape = SHAPES.find((s) => s.name === wanted);
+  remarkSheet(sheet, choices, book);
+  const read = parse(laid, shape, best?.reason ?? '', context, book);
+  if (read.valueColumns && shape?.name !== 'days across')
+    askLeftOut(sheet, read.series, [...read.valueColumns, ...(read.detailColumns ?? [])], choices, book);
+  // A reading of a counter that is missing takes nothing from the sum.
+  if (shape?.name !== 'counter') askUnread(sheet, read, choices, book);
+  const sums = sumsAmong(read.series, choices, !registers, book);
+  const reading = {
+    ...read,
+    series: read.series.filter(({ id }) => !sums.has(id)),
+    intervals: read.intervals.filter(({ seriesId }) => !sums.has(seriesId)),
+  };
+  askLoneRegisters(sheet, reading.series, choices, book);
+  askTitles(sheet, reading.series, choices, book);
+  doubtAsWeather(sheet, reading.series, choices, book);
+  context.onProgress?.(1);
+  const namesOfSums = read.series.flatMap(({ id, name }) => (sums.has(id) ? [name] : []));
+  const settled = { shape: shape?.name ?? null, candidates, reading, namesOfSums };
+  return { ...previewOf(laid, settled, given, book), intervals: book.refused() ? [] : reading.intervals };
+}
+
+/** What is said of the sheet, however it is read. */
+function remarkSheet(sheet: Sheet, choices: IntakeChoices, book: RemarkBook): void {
   remarkPreamble(sheet, book);
   remarkSigns(sheet, book);
   if (choices.columns?.stamp === undefined && hasDatesTwice(sheet)) book.add('tables-beside', 'refusal');
-  const isOfWeekdays = hasWeekdaysAcross(sheet.table);
-  if (isOfWeekdays) book.add('weekdays-across', 'refusal');
   const { turned } = sheet;
   if (turned)
     book.add(turned.isCertain ? 'dates-turned' : 'dates-turned-maybe', turned.isCertain ? 'note' : 'refusal', {
@@ -89,47 +133,69 @@ export function readFile(
       count: turned.count,
     });
   if (sheet.dateForm === 'serial') book.add('dates-are-serials', 'note');
-  let reading: ShapeReading;
-  if (isOfWeekdays) reading = nothingRead(choices, 0);
-  else if (shape && sheet.dateColumn >= 0) {
-    const onProgress = stageOf(context.onProgress, 0.35, 1);
-    reading = registers
-      ? readRegisters(registers, shape, choices, context, book)
-      : shape.parse({ sheet, choices, context: { ...context, onProgress }, book });
-  } else {
-    remarkNoFit(sheet, best?.reason ?? '', book);
-    reading = nothingRead(choices, 0);
+}
+
+/** @param reason why the shape that fits best fits no better */
+function parse(
+  { sheet, registers, choices }: Laid,
+  shape: (typeof SHAPES)[number] | undefined,
+  reason: Wording,
+  context: IntakeContext,
+  book: RemarkBook,
+): ShapeReading {
+  if (hasWeekdaysAcross(sheet.table)) {
+    book.add('weekdays-across', 'refusal');
+    return nothingRead(choices, 0);
   }
-  if (reading.valueColumns && shape?.name !== 'days across')
-    askLeftOut(sheet, reading.series, [...reading.valueColumns, ...(reading.detailColumns ?? [])], choices, book);
-  // A reading of a counter that is missing takes nothing from the sum.
-  if (shape?.name !== 'counter') askUnread(sheet, reading, choices, book);
-  const sums = sumsAmong(reading.series, choices, !registers, book);
-  const namesOfSums = reading.series.flatMap(({ id, name }) => (sums.has(id) ? [name] : []));
-  if (sums.size > 0)
-    reading = {
-      ...reading,
-      series: reading.series.filter(({ id }) => !sums.has(id)),
-      intervals: reading.intervals.filter(({ seriesId }) => !sums.has(seriesId)),
-    };
-  askLoneRegisters(sheet, reading.series, choices, book);
-  askTitles(sheet, reading.series, choices, book);
-  const titles = [fileName, ...sheet.preamble.map(({ text }) => text)];
+  if (!shape || sheet.dateColumn < 0) {
+    remarkNoFit(sheet, reason, book);
+    return nothingRead(choices, 0);
+  }
+  if (registers) return readRegisters(registers, shape, choices, context, book);
+  const onProgress = stageOf(context.onProgress, 0.35, 1);
+  return shape.parse({ sheet, choices, context: { ...context, onProgress }, book });
+}
+
+function doubtAsWeather(sheet: Sheet, series: readonly Series[], choices: IntakeChoices, book: RemarkBook): void {
+  const titles = [sheet.fileName, ...sheet.preamble.map(({ text }) => text)];
   const said = [
     ...titles,
     ...sheet.columns.flatMap(({ heading, meaning }) => (meaning.role === 'beside' ? [] : [heading])),
-  ].join(' ; ');
-  const apart = (words: string) => words.replaceAll(/[_.]/g, ' ');
-  for (const series of reading.series) doubtWeather(series, apart(titles.join(' ; ')), apart(said), choices, book);
-  context.onProgress?.(1);
-  const refused = book.refused();
+  ];
+  const apart = (words: readonly string[]) => words.join(' ; ').replaceAll(/[_.]/g, ' ');
+  for (const one of series) doubtWeather(one, apart(titles), apart(said), choices, book);
+}
+
+interface Settled {
+  readonly shape: string | null;
+  readonly candidates: IntakePreview['candidates'];
+  readonly reading: ShapeReading;
+  /** Of records left out since they are the sum of others. */
+  readonly namesOfSums: readonly string[];
+}
+
+/** All that the installer sees of it, without the people that the file names. */
+function previewOf(
+  { sheet, registers, choices }: Laid,
+  { shape, candidates, reading, namesOfSums }: Settled,
+  given: IntakeChoices,
+  book: RemarkBook,
+): Pick<IntakeResult, 'preview' | 'people'> {
   const people = peopleOf(sheet);
   const numbers = numbersOfSheet(sheet, registers?.column);
+  const own = { ...reading, kindColumn: registers?.column, sums: namesOfSums, isAcross: shape === 'days across' };
+  const uses = accountColumns(sheet, own).map((one) => ({
+    ...one,
+    name: withoutPeople(columnName(sheet, one.column), people),
+  }));
+  const ofSheets = reading.series.map((one) => ofSheet(one, sheet, numbers));
+  const series = recordsWithoutPeople(ofSheets, people).map((one) => standing(one, choices));
+  const refused = book.refused();
   return {
     people,
     preview: {
-      fileName,
-      shape: shape?.name ?? null,
+      fileName: sheet.fileName,
+      shape,
       candidates,
       choices: {
         ...reading.choices,
@@ -144,32 +210,17 @@ export function readFile(
       ...(sheet.workbook ? { sheets: [...sheet.workbook.sheets] } : {}),
       columns: sheet.columns.map((c) => columnName(sheet, c.index)),
       // Where nothing was read nothing was left out for another.
-      ...(shape
-        ? {
-            uses: accountColumns(sheet, {
-              ...reading,
-              kindColumn: registers?.column,
-              sums: namesOfSums,
-              isAcross: shape?.name === 'days across',
-            }).map((one) => ({ ...one, name: withoutPeople(columnName(sheet, one.column), people) })),
-          }
-        : {}),
+      ...(shape === null ? {} : { uses }),
       rows: previewRows(sheet),
       dataRows: reading.dataRows,
       part: {
         ...((sheet.workbook?.sheets.length ?? 0) > 1 ? { sheet: sheet.workbook!.sheet } : {}),
         ...(reading.valueColumns ? { columns: [...new Set(reading.valueColumns)] } : {}),
       },
-      series: refused
-        ? []
-        : recordsWithoutPeople(
-            reading.series.map((one) => ofSheet(one, sheet, numbers)),
-            people,
-          ).map((one) => standing(one, choices)),
+      series: refused ? [] : series,
       firstDays: refused ? [] : [...reading.firstDays],
       remarks: book.list(),
     },
-    intervals: refused ? [] : reading.intervals,
   };
 }
 
