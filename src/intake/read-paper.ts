@@ -81,7 +81,7 @@ export async function readPaper(
       if (!found) return withRepairs(best!, readThese(best!));
       const { pages, isSurer } = found;
       best = !best ? pages : isSurer ? provingMore(pages, best, readThese) : provingMore(best, pages, readThese);
-      if (!readThese(best).preview.paper?.isWhole) best = leaningRows(best, readThese);
+      best = leaningRows(best, readThese);
       const result = readThese(best);
       const { paper } = result.preview;
       if (paper?.isWhole) return result;

@@ -2,8 +2,9 @@
 
 import type { Page, Word } from '../terms/paper-reading.ts';
 import type { IntakeResult } from '../terms/preview.ts';
+import { REGISTERS } from './vocabulary.ts';
 
-/** Words that differ between two looks and are tried; dirt differs more often. */
+/** Words that differ between two looks and are tried, where dirt differs more often; leans of pages. */
 const MOST_TRIED = 40;
 
 /** @param first the look that stands where both prove alike */
@@ -44,20 +45,35 @@ const [LEAN, MOST_LEANS] = [0.006, 5];
  * name and its sum nothing tells how the paper bends in it.
  */
 export function leaningRows(pages: readonly Page[], read: (pages: readonly Page[]) => IntakeResult): readonly Page[] {
+  const first = read(pages);
+  if (first.preview.paper?.isWhole && !hasNamesakes(first)) return pages;
   let best = pages;
-  let most = provedIn(read(best));
+  let most = worthOf(first);
+  let tried = 0;
   pages.forEach((page, number) => {
-    if (!page.picture) return;
+    if (!page.picture || tried >= MOST_TRIED) return;
     for (let step = 1; step <= MOST_LEANS; step++) {
       for (const lean of [step * LEAN, -step * LEAN]) {
+        tried++;
         const leaning = best.with(number, { ...page, lean });
-        const proved = provedIn(read(leaning));
-        if (proved > most + 0.5) [best, most] = [leaning, proved];
+        const worth = worthOf(read(leaning));
+        if (worth > most) [best, most] = [leaning, worth];
       }
     }
   });
   return best;
 }
+
+const usesIn = ({ preview }: IntakeResult) => (preview.paper?.values ?? []).filter(({ kind }) => kind === 'use');
+/** Two uses of one name: where the numbers prove each other, the names beside them may have slipped off their rows. */
+const hasNamesakes = (result: IntakeResult): boolean => {
+  const names = usesIn(result).map(({ fuel, name }) => `${fuel} ${name}`);
+  return new Set(names).size < names.length;
+};
+/** What is proved, and the registers that are known by their names. */
+const worthOf = (result: IntakeResult): number =>
+  provedIn(result) + new Set(usesIn(result).flatMap(({ name }) => (REGISTER_NAMES.has(name) ? name : []))).size;
+const REGISTER_NAMES: ReadonlySet<string | undefined> = new Set(REGISTERS.map(([, name]) => name));
 
 const provedIn = ({ preview }: IntakeResult): number =>
   (preview.paper?.values ?? []).reduce(

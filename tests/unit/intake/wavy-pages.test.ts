@@ -50,7 +50,7 @@ test('sums that lie half a row above their names, with nothing between them, are
     });
   };
   const context = { ...intakeContext('Europe/London', '2026-11-25'), recognise };
-  const blank = encodePng({ width: 1240, height: 1754, points: new Uint8Array(1240 * 1754).fill(250) });
+  const blank = encodePng({ width: 420, height: 594, points: new Uint8Array(420 * 594).fill(250) });
   const { paper } = (await readPaper('bent.png', blank, {}, context)).preview;
   expect(paper!.isWhole).toBe(true);
   const level = paper!.pages.map((one) => ({ ...one, lean: 0 }));
