@@ -80,7 +80,8 @@ export function weighClock(
     const localRows = (2 * AROUND + (spring ? 0 : 2 * shift)) / intervalMinutes;
     const inside = (spring ? 0 : 2 * shift) / intervalMinutes;
     if (w.rows === localRows) {
-      if (nameEnds || Math.abs(w.inside - inside) === 0) evidence.local++;
+      // Of ends, the one at the edge of the hour is written in two ways.
+      if (Math.abs(w.inside - inside) <= (nameEnds ? 1 : 0)) evidence.local++;
       else evidence.otherHours++;
     } else if (w.rows !== steadyRows) continue;
     else if (spring && w.insideUse === 0 && (w.outsideUse > 0 || fixedColumns)) {

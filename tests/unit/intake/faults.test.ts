@@ -222,13 +222,17 @@ describe('time', () => {
     expect(read(file, {}, 'Europe/Madrid')).toMatchObject({ series: ['electricity import 2025-01-01 1030'], open: [] });
     expect(read(file).open).toEqual(['zone-asked']);
   });
-  test('a home abroad whose clock was not named is asked about', () => {
+  test.each([
+    ['Start', 0, 0],
+    ['End', 1_800_000, 0],
+    ['End', 0, 1_800_000],
+  ])('a home abroad whose clock was not named is asked about: %s, %i, %i', (heading, before, after) => {
     const rows: string[] = [];
     for (let at = Date.UTC(2025, 2, 28); at < Date.UTC(2025, 3, 2); at += 1_800_000) {
-      const civil = new Date(at + (at >= Date.UTC(2025, 2, 30, 1) ? 7_200_000 : 3_600_000));
-      rows.push(`${iso(civil)},0.4`);
+      const civil = at + before + (at + before >= Date.UTC(2025, 2, 30, 1) ? 7_200_000 : 3_600_000);
+      rows.push(`${iso(new Date(civil + after))},0.4`);
     }
-    const file = ['Start,Electricity kWh', ...rows];
+    const file = [`${heading},Electricity kWh`, ...rows];
     expect(read(file, {}, 'Europe/Berlin').open).toEqual([]);
     expect(read(file).open).toEqual(['zone-asked']);
   });
