@@ -1,5 +1,6 @@
 /** What the words above a column say of it beside its unit: a whole, a register, a way, money. */
 import { listNames } from '../terms/remark-book.ts';
+import { isOfDegrees } from '../terms/units.ts';
 import type { ColumnFacts } from './column-facts.ts';
 import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
@@ -7,8 +8,9 @@ import { columnName } from './value-cells.ts';
 import * as vocabulary from './vocabulary.ts';
 import { A_DAY, DRAWN, RATE_REGISTER, WHOLE_HOME } from './vocabulary.ts';
 
-/** Whether it holds the mean of a day rather than all that was used. */
-export const isADay = ({ heading }: ColumnFacts): boolean => A_DAY.test(plainWords(heading));
+/** Whether it holds the mean of a day rather than all that was used; a daily mean of degrees is no amount. */
+export const isADay = ({ heading, meaning }: ColumnFacts): boolean =>
+  A_DAY.test(plainWords(heading)) && !isOfDegrees(meaning.unit);
 
 export const isTotal = ({ heading }: Pick<ColumnFacts, 'heading'>): boolean =>
   /total|gesamt|totaal|(?<!con|as)sum(?!mer)|\ball\b|overall/i.test(heading);

@@ -245,6 +245,9 @@ export function joinPhases(columns: readonly ColumnFacts[], found: readonly Colu
   return columns.flatMap((column): ColumnFacts[] => {
     const name = withoutPhase(column);
     const all = found.filter((c) => withoutPhase(c) === name && c.meaning.unit === column.meaning.unit);
+    // "deg C" is named alike in each of three columns: no phases, which each have their own sign.
+    if (new Set(all.map((c) => PHASE.exec(withoutBrackets(plainWords(c.heading)))?.[0])).size < all.length)
+      return [column];
     const isWholeSupply = all.length === 3 || (all.length === 2 && OF_LEGS.test(plainWords(column.heading)));
     if (name === undefined || !isWholeSupply) return [column];
     return all[0] === column ? [{ ...column, phases: all.slice(1).map((c) => c.index) }] : [];

@@ -33,8 +33,11 @@ const AT_GROUND = /grass|ground|soil|concrete|boden|erdb|gras|(?<!\d)(5|10|20) ?
 /** Columns of the highest or the lowest temperature of the air; more than one of a kind are of several places. */
 export function extremesOf(sheet: Sheet, role: 'maximum' | 'minimum'): ColumnFacts[] {
   const all = sheet.columns.filter((c) => c.meaning.role === role && isNumberColumn(c));
-  const ofAir = all.filter((c) => !AT_GROUND.test(plainWords(c.heading)));
-  return ofAir.length > 0 ? ofAir : all;
+  // "Wind max" has no degrees where others have.
+  const warm = all.filter((c) => isOfDegrees(c.meaning.unit));
+  const ofDegrees = warm.length > 0 ? warm : all;
+  const ofAir = ofDegrees.filter((c) => !AT_GROUND.test(plainWords(c.heading)));
+  return ofAir.length > 0 ? ofAir : ofDegrees;
 }
 
 /** Whether a column of temperatures lies between both in every row, as their mean does whatever it is called. */

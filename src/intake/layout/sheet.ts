@@ -295,7 +295,9 @@ function findHeadingRow(table: Table, firstRow: number): number {
     if (cells.slice(1).some(isAmount) && above.filter((cell) => cell !== '').length > 1 && !above.some(isAmount))
       continue;
     const isUnitRow =
-      (cellText(table, row, 0) === '' || areUnits(rowTexts(table, row))) &&
+      (cellText(table, row, 0) === '' ||
+        FORM_OF_A_DATE.test(cellText(table, row, 0)) ||
+        areUnits(rowTexts(table, row))) &&
       above.length === cellCount(table, row) &&
       above[0] !== '' &&
       !areUnits(above);
@@ -306,6 +308,10 @@ function findHeadingRow(table: Table, firstRow: number): number {
 
 /** How a date or a clock is written, as a row of units says above its dates. */
 const FORM_OF_DATES = /^[dmyjatsh][dmyjatsh.:/ -]{3,}$/i;
+
+/** A form in which a date is written, such as "dd/mm/yyyy": no name of a column, whatever stands beside it. */
+const FORM_OF_A_DATE =
+  /^[[(]?(?:dd?|tt?|jj?|mm?|yy(?:yy)?|jjjj|aa(?:aa)?)(?:[./-](?:dd?|tt?|jj?|mm?|yy(?:yy)?|jjjj|aa(?:aa)?)){1,2}\b/i;
 
 /** What else stands in a row of units: clocks, and units of what is no energy. */
 const OTHER_UNIT = /^(utc|gmt|local|%|v|a|hz|h|s|min)$/i;
