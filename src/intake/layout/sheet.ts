@@ -201,15 +201,17 @@ function describeSheet(
   // What lies between two dates is an amount.
   const facts = nameEnds(table, rows, found);
   const hasEnds = facts.some((c) => c.meaning.role === 'to' && isDateColumn(c));
-  const name = plainWords(fileName.replaceAll(/[-_.]/g, ' '));
-  const ofPump = HEAT_PUMP.test(name) ? name : '';
+  const preamble = titleLines(table, Math.max(0, headingRow < 0 ? firstRow : headingRow));
+  // A longer line above may speak of a tariff for heat pumps.
+  const titles = preamble.map(({ text }) => plainWords(text)).filter((text) => text.split(' ').length <= 4);
+  const names = [plainWords(fileName.replaceAll(/[-_.]/g, ' ')), ...titles];
+  const ofPump = names.find((name) => HEAT_PUMP.test(name) && !/tarif/.test(name)) ?? '';
   const named = nameIndex(
     pairLastReadings(
       nameByPartner(nameLogColumns(hasEnds ? facts : facts.map((c) => nameMeter(c, facts.some(isOfReadings))), ofPump)),
     ),
   );
   const columns = nameTakenOfRoof(nameParts(nameProducts(table, rows, named)));
-  const preamble = titleLines(table, Math.max(0, headingRow < 0 ? firstRow : headingRow));
   const best = dateForm === 'calendar' ? preferredDate(table, rows, columns, dateColumn) : dateColumn;
   return { fileName, table, columns, headingRow, firstRow, preamble, dateForm, dateColumn: best };
 }

@@ -461,6 +461,23 @@ test.each([
   expect([found.from, found.asked]).toEqual([from, asked]);
 });
 
+test('weeks written with the words that say so begin on their day', () => {
+  const rows = OF_DAYS.slice(0, 20).map((one, i) => {
+    const [year, month, day] = new Date(Date.UTC(2025, 0, 6 + i * 7)).toISOString().slice(0, 10).split('-');
+    return `${['w/c ', 'Week commencing ', 'wk beginning: '][i % 3]}${day}/${month}/${year},${one * 7}`;
+  });
+  const found = read(['Week commencing,Electricity kWh', ...rows]);
+  expect([found.from, found.asked]).toEqual(['2025-01-06', []]);
+});
+
+test('used and produced under the name of a heat pump are its electricity and its heat; under that of a tariff they are not', () => {
+  const rows = DAYS.map((day, i) => `${day},${OF_DAYS[i]},${(OF_DAYS[i]! * 3.1).toFixed(1)}`);
+  const kinds = (title: string) =>
+    read([title, 'Date,kWh used,kWh produced', ...rows]).series.map((one) => one.split(' ').slice(0, 2).join(' '));
+  expect(kinds('Heat pump,,')).toEqual(['electricity heat-pump', 'heat heat-output']);
+  expect(kinds('Tariff: heat pump,,')).toEqual(['electricity import', 'electricity generation']);
+});
+
 test('energy under an unknown word beside two that are read is asked about, read too, or left out', () => {
   const rows = DAYS.map((day, i) => `${day},${OF_DAYS[i]},${20 + (i % 7)},${3 + (i % 5)}`);
   const file = ['Date,Electricity (kWh),Gas (kWh),Quarble (kWh)', ...rows];
