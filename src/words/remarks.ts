@@ -513,6 +513,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'counter-uneven': phrase(
     '{column} of {file} was read at uneven times. What it rose between two readings was shared out over the hours between.',
   ),
+  'counter-shared': phrase(
+    '{column} of {file} goes on over {count, plural, one {# missing reading} other {# missing readings}}. What it rose by meanwhile was shared out evenly{effect, select, none {} other {, about {energy}}}.',
+  ),
   'weeks-by-number': phrase(
     '{file} numbers its weeks. We took them from Monday to Sunday. The week with the fourth of January is the first.',
   ),

@@ -1,6 +1,7 @@
 /** Columns that say the same of a use in two ways: a counter beside what it rose by, gas by volume beside its energy. */
 
 import { sumOf } from '../../model/units/sums.ts';
+import { readAwkwardNumber } from '../numbers/read-number.ts';
 import { isOfDegrees, ratioOf } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn, numberEitherWay } from './column-facts.ts';
@@ -19,10 +20,10 @@ const BY_FACTORS = 0.12;
 const KWH_IN_M3 = [8, 13] as const;
 
 /** Numbers of a column in the order of time. */
-function numbersOf(sheet: Sheet, { index }: ColumnFacts): number[] {
+function numbersOf(sheet: Sheet, { index }: ColumnFacts, numberOf = numberEitherWay): number[] {
   const { table, firstRow } = sheet;
   const rows = Array.from({ length: Math.min(SAMPLE_ROWS, table.rowCount - firstRow) }, (_, i) => firstRow + i);
-  const numbers = rows.map((row) => numberEitherWay(cellText(table, row, index)));
+  const numbers = rows.map((row) => numberOf(cellText(table, row, index)));
   return stepOf(sheet).isNewestFirst ? numbers.reverse() : numbers;
 }
 
@@ -98,13 +99,20 @@ export function sideByCounter(sheet: Sheet): 'start' | 'end' | undefined {
 
 /** Whether energy is that of a volume of gas beside it, both as amounts or both as counters. */
 export function isOfVolume(sheet: Sheet, energy: ColumnFacts, volume: ColumnFacts): boolean {
-  const steps = (c: ColumnFacts) => {
-    const numbers = numbersOf(sheet, c);
-    return mayCount(c) ? numbers.map((n, i) => n - (numbers[i - 1] ?? Number.NaN)) : numbers;
-  };
-  const { share, ratio, count } = distance(steps(energy), steps(volume));
   const kWh = energy.meaning.unit && ratioOf(energy.meaning.unit, 'kWh');
-  const kWhInM3 = volume.meaning.unit === 'm³' && kWh ? ratio * kWh : undefined;
-  const isOfGas = kWhInM3 === undefined || (kWhInM3 > KWH_IN_M3[0] && kWhInM3 < KWH_IN_M3[1]);
-  return count < LEAST_ROWS || (share <= BY_FACTORS && isOfGas);
+  // "2.373" beside "219,4" is told by the whole column only, and here by what fits.
+  return [numberEitherWay, withComma].some((numberOf) => {
+    const steps = (c: ColumnFacts) => {
+      const numbers = numbersOf(sheet, c, numberOf);
+      return mayCount(c) ? numbers.map((n, i) => n - (numbers[i - 1] ?? Number.NaN)) : numbers;
+    };
+    const { share, ratio, count } = distance(steps(energy), steps(volume));
+    const kWhInM3 = volume.meaning.unit === 'm³' && kWh ? ratio * kWh : undefined;
+    const isOfGas = kWhInM3 === undefined || (kWhInM3 > KWH_IN_M3[0] && kWhInM3 < KWH_IN_M3[1]);
+    return (
+      (numberOf === numberEitherWay && count < LEAST_ROWS) || (count >= LEAST_ROWS && share <= BY_FACTORS && isOfGas)
+    );
+  });
 }
+
+const withComma = (cell: string): number => readAwkwardNumber(cell, ',');

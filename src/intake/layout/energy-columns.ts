@@ -20,10 +20,11 @@ import {
   registerOf,
 } from './column-words.ts';
 import { countsOther, isOfVolume } from './counter-beside.ts';
-import { plainWords, unitOfWords } from './headings.ts';
+import { carrierOfWords, plainWords, unitOfWords } from './headings.ts';
 import { doubtfulHeaters, heatAlone, logColumns, machineColumns, onlyWeather, remarkLog } from './heat-logs.ts';
 import type { Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
+import { carrierOfTitles } from './titles.ts';
 import { columnName } from './value-cells.ts';
 import {
   AMOUNT,
@@ -210,6 +211,7 @@ export function seriesColumns(
         ((chief.length === 1 || every) &&
           (isOtherUse(sheet, c, doubted) || isOfUnknownWords(c, doubted) || mayMakeHeat(c, doubted)))) &&
       !isSameWarmth(sheet, c, doubted) &&
+      !isWaterOfHeat(sheet, c, doubted) &&
       // Of two columns alike it is no matter which is meant.
       !(c.largest > 0 && c.meaning.unit === doubted.meaning.unit && isCopy(sheet, doubted, c)),
   );
@@ -413,6 +415,13 @@ export const isOtherUse = (sheet: Sheet, a: ColumnFacts, b: ColumnFacts): boolea
       energy!.meaning.unit !== undefined &&
       !isOfVolume(sheet, energy!, volume!),
   );
+
+/** Beside energy that the titles call heat, a volume that is not said to be of gas is of the water that carried it. */
+const isWaterOfHeat = (sheet: Sheet, c: ColumnFacts, taken: ColumnFacts): boolean =>
+  isVolumeOfGas(c.meaning.unit) &&
+  carrierOfWords(withoutBrackets(plainWords(c.heading)).replaceAll(/\b(m|ft) ?[3³]/g, ' ')) === undefined &&
+  isEnergyUnit(taken.meaning.unit) &&
+  (taken.meaning.carrier ?? carrierOfTitles(sheet)?.carrier) === 'heat';
 
 /** Energy under words of which none is known, beside energy that is: it may be another of the home's. */
 const isOfUnknownWords = (c: ColumnFacts, taken: ColumnFacts): boolean =>

@@ -1,7 +1,7 @@
 /** One counter of a file as a series: of intervals, days or periods, by how far its readings are apart. */
 
 import { toCivilDate } from '../../model/calendar/civil.ts';
-import type { Series } from '../../model/shapes/evidence.ts';
+import { isEnergy, type Series } from '../../model/shapes/evidence.ts';
 import { tell } from '../../model/shapes/told.ts';
 import { zoneTable } from '../clock/zone-table.ts';
 import { commonestStep, isIntervalLength } from '../dates/interval.ts';
@@ -18,9 +18,11 @@ import { dayPicture, daySeries } from '../periods/day-series.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import { type RegisterStep, registerSteps } from '../periods/register-steps.ts';
 import { buildIntervalSeries, placeClock, type RawReadings } from '../readings/build-interval-series.ts';
+import { LONGEST_FILL_DAYS } from '../readings/fill-gaps.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import type { IntervalDays } from '../terms/preview.ts';
 import { stageOf } from '../terms/progress.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import { cellText } from '../text/table.ts';
 
 export interface CounterInput {
@@ -77,7 +79,8 @@ export function readCounter(counter: CounterInput, input: ShapeInput): CounterSe
   const uneven = dates.kind === 'time' ? stepsByTheHour(sheet, dates, steps, stepMinutes) : undefined;
   if (uneven) book.add('counter-uneven', 'note', { column: columnName(sheet, facts.index) });
   if (uneven || (dates.kind === 'time' && isIntervalLength(stepMinutes))) {
-    const raw = uneven ?? stepsAsReadings(sheet, dates, steps, stepMinutes!, context.zone);
+    const raw =
+      uneven ?? stepsAsReadings(sheet, dates, steps, stepMinutes!, context.zone, columnName(sheet, facts.index), book);
     const told =
       uneven && !dates.offsets && choices.clock === undefined ? clockOfStamps(dates, inOrder, context.zone) : undefined;
     if (told === 'unknown') book.add('clock-assumed', 'question', { expected: 'local' });
@@ -116,9 +119,21 @@ function readByDays(
   const quantity = settleUnit(sheet, facts, days > 0 ? perDay : Number.NaN, undefined, choices, context, book);
   const name = facts.heading || quantity.carrier;
   if (stepMinutes === 1440 && used.length > 2) {
-    const values = used
-      .filter((s) => dayAt(s.after) - dayAt(s.before) === 1)
-      .map((s) => ({ day: dayAt(s.before), value: s.used * quantity.kWhPerUnit, line: lineOf(s.after) }));
+    const short = used.filter((s) => dayAt(s.after) - dayAt(s.before) <= LONGEST_FILL_DAYS);
+    const values = short.flatMap((s) => {
+      const days = dayAt(s.after) - dayAt(s.before);
+      const value = (s.used * quantity.kWhPerUnit) / days;
+      return Array.from({ length: days }, (_, i) => ({ day: dayAt(s.before) + i, value, line: lineOf(s.after) }));
+    });
+    const shared = short.filter((s) => dayAt(s.after) - dayAt(s.before) > 1);
+    if (shared.length > 0)
+      book.add('counter-shared', 'note', {
+        column: columnName(sheet, facts.index),
+        count: shared.reduce((sum, s) => sum + dayAt(s.after) - dayAt(s.before) - 1, 0),
+        ...(isEnergy(quantity.carrier)
+          ? { effectKWh: shared.reduce((sum, s) => sum + s.used, 0) * quantity.kWhPerUnit }
+          : {}),
+      });
     const series = daySeries(id, name, quantity, values, 0, book);
     return series && { series, firstDays: dayPicture(series), quantity };
   }
@@ -250,6 +265,9 @@ function stepsByTheHour(
   return { raw, values: Float64Array.from(whole, ([, { used }]) => used) };
 }
 
+/** Over so many minutes at most the rise of a counter is shared out to intervals: longer ones would tell nothing of the hours. A judgement. */
+const LONGEST_SHARED = 1440;
+
 /** Use between two readings one interval apart belongs to the interval that the earlier one starts. */
 function stepsAsReadings(
   sheet: Sheet,
@@ -257,6 +275,8 @@ function stepsAsReadings(
   steps: readonly RegisterStep[],
   intervalMinutes: number,
   zoneName: string,
+  column: string,
+  book: RemarkBook,
 ): { raw: RawReadings; values: Float64Array } {
   const civil = dates.civilMinute;
   const days = civil.slice(0, dates.count).sort();
@@ -270,11 +290,31 @@ function stepsAsReadings(
       step === intervalMinutes || step === intervalMinutes - 60 || (change > 0 && step === intervalMinutes + change)
     );
   };
-  const used = steps.filter(apart);
+  // A counter that was not read for some hours still tells what was used in them.
+  const missed = (s: RegisterStep): number => {
+    const step = civil[s.after]! - civil[s.before]!;
+    const isShort =
+      step > intervalMinutes && step <= LONGEST_SHARED && offset(civil[s.after]!) === offset(civil[s.before]!);
+    return isShort && step % intervalMinutes === 0 && !Number.isNaN(s.used) ? step / intervalMinutes : 1;
+  };
+  let shared = 0;
+  const used: { readonly before: number; readonly used: number; readonly at: number }[] = [];
+  for (const s of steps) {
+    const at = civil[s.before]!;
+    if (apart(s)) used.push({ before: s.before, used: s.used, at });
+    else {
+      const parts = missed(s);
+      if (parts === 1) continue;
+      shared += parts - 1;
+      for (let i = 0; i < parts; i++)
+        used.push({ before: s.before, used: s.used / parts, at: at + i * intervalMinutes });
+    }
+  }
+  if (shared > 0) book.add('counter-shared', 'note', { column, count: shared });
   const raw: RawReadings = {
     sheet,
     rows: Uint32Array.from(used, (s) => dates.rows[s.before]!),
-    civil: Float64Array.from(used, (s) => dates.civilMinute[s.before]!),
+    civil: Float64Array.from(used, (s) => s.at),
     offsets: dates.offsets ? Float64Array.from(used, (s) => dates.offsets![s.before]!) : null,
     count: used.length,
     intervalMinutes,

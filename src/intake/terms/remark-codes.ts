@@ -157,6 +157,7 @@ export const REMARK_CODES = [
   'counts-from-month',
   'counts-from-year',
   'counter-uneven',
+  'counter-shared',
   'register-rising-asked',
   'estimated-merged',
   'cost-of-several',

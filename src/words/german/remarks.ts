@@ -62,6 +62,8 @@ export const REMARKS: Catalogue = {
     '{column} in {file} beginnt jeden Monat von vorn und steigt dazwischen nur. Wir nahmen es als laufende Summe: Jeder Verbrauch ist der Unterschied zweier Tage.',
   '{column} of {file} starts again every year and only rises in between. We took it for a running total: each use is the difference of two rows.':
     '{column} in {file} beginnt jedes Jahr von vorn und steigt dazwischen nur. Wir nahmen es als laufende Summe: Jeder Verbrauch ist der Unterschied zweier Zeilen.',
+  '{column} of {file} goes on over {count, plural, one {# missing reading} other {# missing readings}}. What it rose by meanwhile was shared out evenly{effect, select, none {} other {, about {energy}}}.':
+    '{column} von {file} läuft über {count, plural, one {# fehlenden Wert} other {# fehlende Werte}} hinweg weiter. Der Anstieg wurde gleichmäßig verteilt{effect, select, none {} other {, etwa {energy}}}.',
   '{column} of {file} was read at uneven times. What it rose between two readings was shared out over the hours between.':
     '{column} in {file} wurde in ungleichen Abständen abgelesen. Was zwischen zwei Ablesungen dazukam, wurde auf die Stunden dazwischen verteilt.',
   '{column} of {file} is what was bought less what was sent out, over a day or more. The two cannot be told apart. Ask for both, or for readings by the hour.':

@@ -305,8 +305,9 @@ describe('counters', () => {
       many(60, (i) => `${dayOf2025(i)},${i >= 20 && i < 23 ? 0 : 1000 + 10 * i}`),
     );
     const { series, noted } = read(text);
-    expect(series).toEqual(['electricity import 2025-01-01 2025-03-01 550.0']);
+    expect(series).toEqual(['electricity import 2025-01-01 2025-03-01 590.0']);
     expect(noted).toContain('counter-noughts');
+    expect(noted).toContain('counter-shared');
     expect(noted).not.toContain('register-exchange');
   });
   test('beside amounts whose unit the title gives are left out', () => {
