@@ -8,7 +8,7 @@ import { LARGEST_EVIDENCE_BYTES } from './intake.ts';
 import { closest, tellExpected } from './schema-issue.ts';
 import { lineOfPath } from './tariff/line-of-path.ts';
 import type { TariffContext } from './tariff/price-column.ts';
-import { readPriceSeries, timeColumn } from './tariff/price-series-csv.ts';
+import { readPriceSeries, timeColumns } from './tariff/price-series-csv.ts';
 import { readTariffCsv } from './tariff/tariff-csv.ts';
 import { openRemarkBook, type RemarkBook } from './terms/remark-book.ts';
 import { decodeText } from './text/decode.ts';
@@ -47,7 +47,7 @@ function readText(fileName: string, bytes: Uint8Array, context: TariffContext, b
   }
   const text = decoded.text.replace(/^\uFEFF/, '');
   if (/^\s*[[{]/.test(text)) return readJson(fileName, text, book);
-  const time = timeColumn(text);
+  const time = timeColumns(text);
   return time === undefined
     ? readTariffCsv(fileName, text, context, book)
     : readPriceSeries(fileName, text, time, context, book);

@@ -733,6 +733,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'weather-extreme-asked': phrase(
     'By its name or the title of {file}, {column} is the warmest or the coldest of each day. Confirm that it is the mean, or use a file of daily means.',
   ),
+  'weather-extreme-only': phrase(
+    '{column} of {file} is the warmest or the coldest of each day, and its mean is not there. Use a file of daily means, or of both.',
+  ),
   'weather-typical': phrase(
     '{file} is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.',
   ),

@@ -20,7 +20,7 @@ export const isWhole = (c: ColumnFacts): boolean => isTotal(c) || WHOLE_HOME.tes
 /** What has a sign or a word of the grid is no use of the home. */
 export function isOfGrid({ heading, smallest }: ColumnFacts): boolean {
   const words = plainWords(heading);
-  return smallest < 0 || DRAWN.test(words) || /grid|netz|\bred\b|reseau|rete\b/.test(words);
+  return smallest < 0 || DRAWN.test(words) || /grid|netz|\bbezug\b|\bred\b|reseau|rete\b/.test(words);
 }
 
 export const namesWay = (c: ColumnFacts): boolean =>

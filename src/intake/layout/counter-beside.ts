@@ -47,13 +47,17 @@ function distance(of: readonly number[], from: readonly number[]): { share: numb
   return { share: whole > 0 ? apart / whole : Number.NaN, ratio, count: pairs.length };
 }
 
+const isEven = (numbers: readonly number[]): boolean => distance(numbers, numbers.map(Math.sign)).share < VARIES;
+
 /** Whether a counter rose by what another column gives, and on which side of each date that lies. */
 function sideOfRise(sheet: Sheet, counter: ColumnFacts, amount: ColumnFacts): 'start' | 'end' | 'either' | undefined {
   const readings = numbersOf(sheet, counter);
   const amounts = numbersOf(sheet, amount);
   // Beside amounts that are all alike everything that goes up evenly would do.
-  if (distance(amounts, amounts.map(Math.sign)).share < VARIES) return undefined;
+  if (isEven(amounts)) return undefined;
   const rise = readings.map((reading, i) => reading - (readings[i - 1] ?? Number.NaN));
+  // And so would what rises evenly beside amounts of which one stands out.
+  if (isEven(rise)) return undefined;
   const [end, start] = [rise, rise.slice(1)].map((rises) => distance(amounts, rises));
   const fits = (one: typeof end) => one!.count >= LEAST_ROWS && one!.ratio > 0 && one!.share <= ROUNDED;
   if (fits(start) && !fits(end)) return 'start';
@@ -90,7 +94,8 @@ export function sideByCounter(sheet: Sheet): 'start' | 'end' | undefined {
   if (isChained(sheet, counters)) return 'end';
   for (const counter of counters)
     for (const amount of sheet.columns) {
-      if (amount === counter || !isAmount(amount)) continue;
+      const carriers = new Set([counter, amount].flatMap((c) => c.meaning.carrier ?? []));
+      if (amount === counter || !isAmount(amount) || carriers.size > 1) continue;
       const side = sideOfRise(sheet, counter, amount);
       if (side === 'start' || side === 'end') return side;
     }

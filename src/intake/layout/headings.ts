@@ -266,6 +266,11 @@ const COOLED =
 const isOfAmounts = (unit: EnergyUnit | undefined): boolean =>
   unit !== undefined && unit !== '°C' && unit !== '°F' && unit !== 'K';
 
+/** As other languages than English call the ends of a day's temperature. */
+const HIGHEST_OF_DAY =
+  /maximal|maxim[aou]|massima|hochst(temp|wert)|hoogste|hojeste|maksim|(?<![a-z])max(temp|imumtemp)/;
+const LOWEST = /minimal|minim[aou]|tiefst(temp|wert)|laagste|laveste|(?<![a-z])min(temp|imumtemp)/;
+
 function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   const words = heading;
   const bare = withoutBrackets(heading);
@@ -310,14 +315,19 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
     return 'rate';
   if (unit === undefined && MONEY.test(words)) return 'cost';
   if (unit === undefined && MARKS.test(words)) return 'quality';
-  const isMaximum = /\b(max|maximum|highest)\b|^t ?max\b|^txk?$|temp max|^maxtp?$/.test(bare);
-  const isMinimum = /\b(min|minimum|lowest)\b|^t ?min\b|^tnk?$|temp min|^mintp?$/.test(bare);
+  const saysMaximum = /\b(max|maximum|highest)\b|^t ?max\b|^txk?$|temp max|^maxtp?$/.test(bare);
+  // "Every 10 min" is of time.
+  const saysMinimum = /(?<![\d/] ?)\b(min|minimum|lowest)\b|^t ?min\b|^tnk?$|temp min|^mintp?$/.test(bare);
+  const [isMaximum, isMinimum] = [saysMaximum && !saysMinimum, saysMinimum && !saysMaximum];
+  if (isOfDegrees(words) && LOWEST.test(bare) !== HIGHEST_OF_DAY.test(bare))
+    return LOWEST.test(bare) ? 'minimum' : 'maximum';
   // The largest of a day's readings of energy is none of its temperatures, and no amount.
   if ((isMaximum || isMinimum) && !isOfDegrees(words) && (isOfAmounts(unit) || AMOUNT.test(words) || POWER.test(words)))
     return 'beside';
   if (isMaximum) return 'maximum';
   if (isMinimum) return 'minimum';
-  if (isOfDegrees(words) && /^(high|low)\b|\b(high|low)$/.test(bare)) return /high/.test(bare) ? 'maximum' : 'minimum';
+  if (isOfDegrees(words) && /^(high|low)s?( temp\w*)?$|\b(high|low)s?$/.test(bare))
+    return /high/.test(bare) ? 'maximum' : 'minimum';
   if (unit === undefined && PERIOD_END.test(bare)) return 'to';
   if (unit === undefined && PERIOD_START.test(bare)) return 'from';
   if (unit === undefined && (CLOCK_TIME.test(bare) || HOUR_NUMBER.test(bare)) && !/dat(e|um|o)|fecha/.test(bare))

@@ -14,11 +14,12 @@ export const USED =
 /** Electricity that heats by itself, beside or within what the machine draws. */
 export const HEATER =
   /(back ?up|booster|auxiliary|aux|resist\w*) heat|immersion|heizstab|zusatzheiz|elektroheiz|appoint|bijverwarm|elpatron|varmepatron|tillsats/;
+const OF_PANELS = /\bpv\b|solar|photovolt|fotovolt|panel/;
 /** Words that only such a log has. */
 const OF_A_LOG = /heat|thermal|\bs?cop\b|\bspf\b|\bflow\b|brine|compressor/;
 
-/** Gives the columns of a log their carrier; other tables come back as they are. @param titles of a file that is called after a heat pump */
-export function nameLogColumns(given: readonly ColumnFacts[], titles = ''): ColumnFacts[] {
+/** Gives the columns of a log their carrier; other tables come back as they are. @param isOfPump whether the file is called after a heat pump */
+export function nameLogColumns(given: readonly ColumnFacts[], isOfPump = false): ColumnFacts[] {
   const columns = namePower(nameConsumed(given));
   const words = columns.map((c) => plainWords(c.heading));
   const hasEnergy = columns.some((c) => ENERGY.has(c.meaning.unit ?? ''));
@@ -28,14 +29,20 @@ export function nameLogColumns(given: readonly ColumnFacts[], titles = ''): Colu
   const isOther = (c: ColumnFacts, i: number) =>
     isFuel(c.meaning.carrier) ||
     c.meaning.seriesRole === 'export' ||
-    (c.meaning.seriesRole === 'generation' && MADE_HERE.test(words[i]!));
+    (c.meaning.seriesRole === 'generation' && MADE_HERE.test(words[i]!) && !(isOfPump && !OF_PANELS.test(words[i]!)));
   // "Heat used" is heat.
   const isHeatUsed = (c: ColumnFacts, i: number) =>
     c.meaning.carrier === 'heat' && !/electr|\belec\b|input/.test(words[i]!);
   const electric = columns.filter(
     (c, i) => isEnergy(c) && !isOther(c, i) && !isHeatUsed(c, i) && ELECTRIC.test(words[i]!),
   );
-  const heat = columns.filter((c, i) => isEnergy(c) && !isOther(c, i) && HEAT.test(words[i]!) && !electric.includes(c));
+  const heat = columns.filter(
+    (c, i) =>
+      isEnergy(c) &&
+      !isOther(c, i) &&
+      (HEAT.test(words[i]!) || (isOfPump && MADE_HERE.test(words[i]!))) &&
+      !electric.includes(c),
+  );
   // What flows through a meter of heat is consumed as heat.
   const isElectric = electric.some((c) => /electr|\belec\b/.test(plainWords(c.heading)));
   if (!isElectric && heat.length === 0 && isHeatMeter(columns))
@@ -44,7 +51,7 @@ export function nameLogColumns(given: readonly ColumnFacts[], titles = ''): Colu
         ? { ...c, meaning: { ...energyOf(c), carrier: 'heat', seriesRole: 'heat-output' } }
         : nameWater(c),
     );
-  if (electric.length === 0 || heat.length === 0 || ![titles, ...words].some((w) => OF_A_LOG.test(w)))
+  if (electric.length === 0 || heat.length === 0 || !(isOfPump || words.some((w) => OF_A_LOG.test(w))))
     return columns.some((c) => c.meaning.carrier === 'heat' && isEnergy(c)) ? columns.map(nameWater) : [...columns];
   return columns.map((c, i): ColumnFacts => {
     if (electric.includes(c)) return { ...c, meaning: { ...energyOf(c), carrier: 'electricity' } };

@@ -60,6 +60,10 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
     )
       continue;
     const leftOut = [...groups.keys()].filter((register) => isOfNoUse(register, [...groups.keys()]));
+    // A total of several energies is of none.
+    const energies = new Set([...groups.keys()].flatMap((register) => energyOf(register)?.carrier ?? []));
+    if (energies.size > 1)
+      leftOut.push(...[...groups.keys()].filter((register) => TOTALS.test(register) && !energyOf(register)));
     for (const register of leftOut) groups.delete(register);
     if (groups.size === 0) return undefined;
     const partners = energiesByPartner([...groups.keys()].map(plainWords));

@@ -205,7 +205,7 @@ function describeSheet(
   // A longer line above may speak of a tariff for heat pumps.
   const titles = preamble.map(({ text }) => plainWords(text)).filter((text) => text.split(' ').length <= 4);
   const names = [plainWords(fileName.replaceAll(/[-_.]/g, ' ')), ...titles];
-  const ofPump = names.find((name) => HEAT_PUMP.test(name) && !/tarif/.test(name)) ?? '';
+  const ofPump = names.some((name) => (HEAT_PUMP.test(name) || /\b[agw]shp\b/.test(name)) && !/tarif/.test(name));
   const named = nameIndex(
     pairLastReadings(
       nameByPartner(nameLogColumns(hasEnds ? facts : facts.map((c) => nameMeter(c, facts.some(isOfReadings))), ofPump)),
@@ -354,6 +354,8 @@ function joinHeadings(table: Table, headingRow: number, firstRow: number, width:
   const rows = Array.from({ length: firstRow - headingRow }, (_, i) => rowTexts(table, headingRow + i)).filter(
     (cells, i) => !isSum(cells.filter((cell) => cell !== '')) && (i === 0 || !cells.some(isAmount)),
   );
+  const [top, below] = rows;
+  if (top && below && rows.length === 2 && below[0] === '') rows[0] = carryMerged(top, below, width) ?? top;
   const over = headingsOver(table, headingRow, width);
   return Array.from({ length: width }, (_, column) =>
     [over[column] ?? '', ...rows.map((cells) => cells[column] ?? '')]
@@ -366,16 +368,22 @@ function joinHeadings(table: Table, headingRow: number, firstRow: number, width:
 
 /** Where headings repeat, the merged ones above tell them apart, each over its column and the empty ones after it. */
 function headingsOver(table: Table, headingRow: number, width: number): readonly string[] {
-  const own = rowTexts(table, headingRow).filter((cell) => cell !== '');
   if (headingRow === 0) return [];
-  const above = rowTexts(table, headingRow - 1);
-  const named = above.filter((cell, column) => cell !== '' && (column > 0 || cellText(table, headingRow, 0) === ''));
-  const repeats = new Set(own).size < own.length;
-  // Two energies above columns that differ by their units.
+  const [above, own] = [rowTexts(table, headingRow - 1), rowTexts(table, headingRow)];
+  return above[0] !== '' && own[0] !== '' ? [] : (carryMerged(above, own, width) ?? []);
+}
+
+/**
+ * Each heading over its column and the empty ones after it; undefined where those below neither repeat nor stand below
+ * two energies.
+ */
+function carryMerged(above: readonly string[], own: readonly string[], width: number): string[] | undefined {
+  const below = own.filter((cell) => cell !== '');
+  const named = above.filter((cell, column) => cell !== '' && (column > 0 || own[0] === ''));
   const ofEnergies = new Set(named.flatMap((cell) => carrierOfWords(plainWords(cell))?.carrier ?? [])).size > 1;
   const isMerged = named.length < above.length - 1 || above.length < width;
-  if (!(repeats || (ofEnergies && isMerged)) || new Set(named).size < 2 || named.some(isAmount)) return [];
-  if (above[0] !== '' && cellText(table, headingRow, 0) !== '') return [];
+  const isTold = new Set(below).size < below.length || (ofEnergies && isMerged);
+  if (!isTold || new Set(named).size < 2 || named.some(isAmount)) return undefined;
   let last = '';
   return Array.from({ length: width }, (_, column) => {
     if ((above[column] ?? '') !== '') last = above[column]!;

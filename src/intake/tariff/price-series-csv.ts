@@ -17,13 +17,22 @@ import { findSeparator } from '../text/separator.ts';
 import { cellText, rowTexts, splitTable, type Table } from '../text/table.ts';
 import { findPriceColumn, pencePerKWhOf, type TariffContext } from './price-column.ts';
 
-const TIME = /^(time|date|start|from|valid.?from|period|half.?hour|interval|timestamp|datum|uhrzeit|zeit)/i;
+const TIME =
+  /^(time|date|start|from|valid.?from|period|half.?hour|hour|interval|timestamp|datum|dato|uhrzeit|zeit|stunde|heure|fecha|hora|tijd|uur|tid)/i;
+/** A time of day, or an hour from one to the next. */
+const CLOCK = /^(\d{1,2})(?::(\d{2}))?(?::00)?(?: ?[-–] ?\d{1,2}(?::\d{2})?)?$/;
 const END = /\b(to|end|ends|ending|until|bis|ende)\b|valid.?to/i;
 const MS_PER_MINUTE = 60_000;
 const HALF_HOUR = 30;
 
-/** The column of times below a header that names a time and no band or hours; undefined where it is no such file. */
-export function timeColumn(text: string): number | undefined {
+export interface TimeColumns {
+  readonly time: number;
+  /** Column of the time of day, where it stands apart from its date. */
+  readonly clock?: number;
+}
+
+/** The columns of times below a header that names a time and no band or hours; undefined where it is no such file. */
+export function timeColumns(text: string): TimeColumns | undefined {
   const { separator, start } = findSeparator(text);
   const table = splitTable(text.slice(0, 4000), separator, start);
   if (!table || table.rowCount < 2) return undefined;
@@ -33,11 +42,22 @@ export function timeColumn(text: string): number | undefined {
   const time = times.find((i) => !END.test(heads[i]!)) ?? times[0];
   if (time === undefined) return undefined;
   const reader = createStampReader();
-  const cell = rowTexts(table, 1)[time] ?? '';
-  const isTime = [true, false].some(
-    (dayFirst) => readStamp(cell, 0, cell.length, dayFirst, reader) === READ && reader.kind === 'time',
-  );
-  return isTime ? time : undefined;
+  const cells = rowTexts(table, 1);
+  const isOf = (kind: string, cell = '') =>
+    [true, false].some(
+      (dayFirst) => readStamp(cell, 0, cell.length, dayFirst, reader) === READ && reader.kind === kind,
+    );
+  if (isOf('time', cells[time])) return { time };
+  const clock = times.find((i) => i !== time && !END.test(heads[i]!) && CLOCK.test(cells[i] ?? ''));
+  return clock !== undefined && isOf('day', cells[time]) ? { time, clock } : undefined;
+}
+
+/** "01/03/2026" and "0:30" as one stamp. */
+function stampOf(cells: readonly string[], { time, clock }: TimeColumns): string {
+  const date = cells[time] ?? '';
+  if (clock === undefined) return date;
+  const [, hour, minute = '00'] = CLOCK.exec(cells[clock] ?? '') ?? [];
+  return hour === undefined ? date : `${date} ${hour.padStart(2, '0')}:${minute}`;
 }
 
 /** Whether the day comes first in the times; asked where no date tells. */
@@ -55,11 +75,12 @@ function dayFirstIn(table: Table, time: number, zone: string, book: RemarkBook):
 export function readPriceSeries(
   fileName: string,
   text: string,
-  time: number,
+  columns: TimeColumns,
   context: TariffContext,
   book: RemarkBook,
 ): Tariff | null {
   const { zone } = context;
+  const { time } = columns;
   const { separator, start } = findSeparator(text);
   const table = splitTable(text, separator, start);
   if (!table) return null;
@@ -79,7 +100,7 @@ export function readPriceSeries(
   let lastHalf = -1;
   for (let row = 1; row < table.rowCount; row++) {
     const cells = rowTexts(table, row);
-    const stamp = cells[time] ?? '';
+    const stamp = stampOf(cells, columns);
     const written = cells[price.column] ?? '';
     const wrong = (column: string, found: string, expectedTold: Wording) =>
       book.tally('tariff-row', 'refusal', {

@@ -243,6 +243,7 @@ export const REMARK_CODES = [
   'weather-smooth-asked',
   'weather-indoors-asked',
   'weather-extreme-asked',
+  'weather-extreme-only',
   'weather-typical',
   'degree-days',
   'other-fuel',

@@ -15,7 +15,7 @@ const OF_LOWEST =
 /** People are called so too, and minutes. */
 const BARE = /(?<!temp\w* )\b(max|min)\b(?!\.? ?temp)/g;
 /** Places are called so too. */
-const HIGH_OR_LOW = /^(high|low)\b|\b(high|low)s?(?= ?([([]|°|$))/;
+const HIGH_OR_LOW = /^(high|low)s?( temp\w*)?(?= ?([([]|°|$))|\b(high|low)s?(?= ?([([]|°|$))/;
 /** A mean over so many years is one of the climate. Common practice, no source. */
 const MANY_YEARS = 8;
 /** Real days differ from the day before by one to three degrees; means of many years by a third of one. A judgement. */

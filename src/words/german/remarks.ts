@@ -633,6 +633,8 @@ export const REMARKS: Catalogue = {
     '{file} hat {count} Blätter, die einander fortsetzen ({names}). Sie wurden wie ein Blatt gelesen.',
   '{file} is JSON in which we found no list of readings, or several that may hold the same. Export it as a table (CSV), one energy at a time.':
     '{file} ist JSON, in dem wir keine Liste von Messwerten fanden, oder mehrere, die dasselbe enthalten können. Exportieren Sie es als Tabelle (CSV), eine Energie nach der anderen.',
+  '{column} of {file} is the warmest or the coldest of each day, and its mean is not there. Use a file of daily means, or of both.':
+    '{column} von {file} ist der höchste oder der tiefste Wert jedes Tages, und das Mittel fehlt. Nehmen Sie eine Datei mit Tagesmitteln oder mit beidem.',
   '{file} is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.':
     '{file} ist keine Messung wirklicher Tage und kann deshalb nicht neben Zählerwerten stehen. Nehmen Sie eine Datei mit gemessenem Wetter.',
   '{at} begins rows of several types ({words}), which we do not read. Ask for interval data, or for a table with one reading a row.':

@@ -42,8 +42,13 @@ describe('the warmest or the coldest of each day is no mean', () => {
     ['Temp mean of max and min (°C)', 'a.csv', false],
     ['High Street (°C)', 'a.csv', false],
   ])('%s in %s', (heading, fileName, isAsked) => {
-    const { asked } = read([`date,"${heading}"`, ...warmth], { fileName });
-    expect(asked.includes('weather-extreme-asked')).toBe(isAsked);
+    const { asked, refused } = read([`date,"${heading}"`, ...warmth], { fileName });
+    expect([...asked, ...refused].some((code) => code.startsWith('weather-extreme'))).toBe(isAsked);
+  });
+  test('beside the mean it is left out', () => {
+    const rows = warmth.map((row, i) => `${row},${i % 9}`);
+    const found = read(['date,Température moyenne (°C),Température minimale (°C)', ...rows]);
+    expect([found.asked, found.series.length]).toEqual([[], 1]);
   });
   test('said to be the mean it is kept, and else refused', () => {
     const rows = ['date,TN °C', ...warmth];
@@ -218,6 +223,15 @@ describe('headings in two rows', () => {
   ])('%s over %s', (above, own, carriers) => {
     expect(read([above, own, ...days60]).series.map((one) => one.split(' ')[0])).toEqual(carriers);
   });
+  test('merged cells where the dates stand in the upper row', () => {
+    const use = [290, 340, 310, 260, 300, 220];
+    const upTo = (i: number) => use.slice(0, i + 1).reduce((sum, one) => sum + one, 0);
+    const rows = MONTHS.map((month, i) =>
+      [`${month}-28`, 5000 + upTo(i), use[i], 2000 + 2 * upTo(i), 2 * use[i]!, [7, 6, 8, 7, 9, 5][i]].join(';'),
+    );
+    const found = read(['Datum;Strom;;Gas;;Wasser', ';Stand;kWh;Stand;kWh;m³', ...rows]);
+    expect(found.series.map((one) => one.split(' ')[0])).toEqual(['electricity', 'gas', 'water']);
+  });
   test('merged cells over a reading and what was used', () => {
     const rows = MONTHS.map((month, i) => `${month}-28,${5000 + i * 300},300,${2000 + i * 90},90`);
     const found = read(['Date,Electricity,,Gas,', ',Reading,Used kWh,Reading,Used m3', ...rows]);
@@ -225,13 +239,24 @@ describe('headings in two rows', () => {
   });
 });
 
-test('what a heat pump file counts as consumed and produced is electricity and heat', () => {
+test.each([
+  ['heat pump.csv', 'Total energy consumed (kWh),Total energy produced (kWh)'],
+  ['ashp-log.csv', 'Used (kWh),Generated (kWh)'],
+])('%s: %s are electricity and heat', (fileName, heads) => {
   const rows = days((i) => `${8000 + i * 9 + (i % 2)},${25000 + i * 30 + (i % 3)}`);
-  const heads = 'date,Total energy consumed (kWh),Total energy produced (kWh)';
-  expect(read([heads, ...rows], { fileName: 'heat pump.csv' }).series.map((one) => one.split(' ')[1])).toEqual([
+  expect(read([`date,${heads}`, ...rows], { fileName }).series.map((one) => one.split(' ')[1])).toEqual([
     'heat-pump',
     'heat-output',
   ]);
+});
+test('a total of two energies in rows is of none', () => {
+  const rows = days((i) => `Electricity,${9 + (i % 4)}`).flatMap((row, i) => [
+    row,
+    `${dayOf2025(i)},Gas,${30 + (i % 5)}`,
+    `${dayOf2025(i)},Total,${39 + (i % 4) + (i % 5)}`,
+  ]);
+  const found = read(['date,fuel,kWh', ...rows]);
+  expect([found.asked, found.series.map((one) => one.split(' ')[0])]).toEqual([[], ['electricity', 'gas']]);
 });
 
 test('cold that was made is no heat', () => {

@@ -197,6 +197,23 @@ describe('what a tariff file counts its prices in', () => {
   });
 });
 
+test.each([
+  ['Date,Time,Price inc VAT (p/kWh)', (day: string, at: string) => `${day},${at}`],
+  ['Date,From,To,Price inc VAT (p/kWh)', (day: string, at: string) => `${day},${at},${at}`],
+])('prices whose day and time stand apart: %s', (heads, of) => {
+  const rows = Array.from({ length: 96 }, (_, i) => {
+    const at = `${String((i % 48) >> 1).padStart(2, '0')}:${i % 2 ? '30' : '00'}`;
+    return `${of(`${13 + Math.floor(i / 48)}/03/2026`, at)},${10 + (i % 7)}`;
+  });
+  const { tariff } = readTariff('prices.csv', new TextEncoder().encode([heads, ...rows].join('\n')), BRITISH);
+  const days = tariff?.versions[0]?.series?.days;
+  expect(days?.map(({ date, pencePerKWh }) => [date, pencePerKWh.length])).toEqual([
+    ['2026-03-13', 48],
+    ['2026-03-14', 48],
+  ]);
+  expect(days![1]!.pencePerKWh[3]).toBe(10 + (51 % 7));
+});
+
 describe('what is wrong in a JSON tariff', () => {
   test('a field that may be of two kinds names both', () => {
     const [first, ...others] = fullTariff.versions;
