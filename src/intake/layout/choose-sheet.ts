@@ -45,30 +45,25 @@ export function chooseSheet(
     ({ sheet: { dateColumn, columns } }) =>
       dateColumn >= 0 && columns.some((c) => c.index !== dateColumn && isNumberColumn(c)),
   );
-  const going = findGoingOn(withData);
-  const joined =
-    going.length > 0
-      ? {
-          ...going[0]!,
-          ...namesOfAll(going),
-          sheet: joinSheets(
-            fileName,
-            going.map(({ sheet }) => sheet),
-          ),
-        }
-      : undefined;
-  const dated = joined ? [joined, ...withData.filter((one) => !going.includes(one))] : withData;
-  if (joined) opened.unshift(joined);
+  const groups = findGoingOn(withData);
+  const joined = groups.map((going) => ({
+    ...going[0]!,
+    ...namesOfAll(going),
+    going,
+    sheet: joinSheets(
+      fileName,
+      going.map(({ sheet }) => sheet),
+    ),
+  }));
+  const dated = [...joined, ...withData.filter((one) => !groups.some((going) => going.includes(one)))];
+  opened.unshift(...joined);
   const first = dated[0] ?? opened[0]!;
   const taken = opened.find((o) => o.name === wanted || o.written === wanted) ?? first;
-  if (taken === joined)
-    book.add('sheets-joined', 'note', { count: going.length, found: listNames(going.map(({ name }) => name)) });
-  if (
-    taken.name !== wanted &&
-    taken.written !== wanted &&
-    opened.length > 1 &&
-    !(taken === joined && dated.length === 1)
-  ) {
+  const own = joined.find((one) => one === taken);
+  if (own)
+    book.add('sheets-joined', 'note', { count: own.going.length, found: listNames(own.going.map(({ name }) => name)) });
+  const isSettled = opened.length === 1 || (own && dated.length === 1);
+  if (taken.name !== wanted && taken.written !== wanted && !isSettled) {
     const ofTables = tables.length > written.length ? 'sheet-tables-asked' : 'sheet-asked';
     const asked = opened.some((o) => o.isHome) ? 'sheet-homes-asked' : ofTables;
     book.add(dated.length > 1 ? asked : 'sheet-taken', dated.length > 1 ? 'question' : 'note', {

@@ -38,25 +38,28 @@ function restOf(name: string): { rest: string; hasYear: boolean } | undefined {
   return { rest: others.join(' ').toLowerCase(), hasYear: bare !== name };
 }
 
-/** Those with dates and amounts whose names and headings differ by nothing but when, and of which no two have one date. */
-export function findGoingOn<T extends Named>(dated: readonly T[]): readonly T[] {
+/** Groups of those with dates and amounts whose names and headings differ by nothing but when, and of which no two have one date. */
+export function findGoingOn<T extends Named>(dated: readonly T[]): (readonly T[])[] {
   const said = dated.map((one) => ({ one, said: restOf(one.name) }));
   const groups = Map.groupBy(
     said.filter(({ said }) => said !== undefined),
     ({ one, said }) =>
       [said!.rest, said!.hasYear, ...one.sheet.columns.map(({ heading }) => wordsOf(heading))].join('\t'),
   );
-  const largest = [...groups.values()].toSorted((a, b) => b.length - a.length)[0] ?? [];
-  if (largest.length < (largest[0]?.said?.hasYear ? 2 : LEAST_MONTHS)) return [];
-  const all = largest.map(({ one }) => one);
+  return [...groups.values()].flatMap((group) => {
+    const all = group.map(({ one }) => one);
+    return all.length >= (group[0]!.said!.hasYear ? 2 : LEAST_MONTHS) && haveOwnDates(all) ? [all] : [];
+  });
+}
+
+function haveOwnDates(all: readonly Named[]): boolean {
   const known = new Set<string>();
-  for (const { sheet } of all) {
-    if (!sheet.columns.some((c) => c.index !== sheet.dateColumn && isNumberColumn(c))) return [];
+  return all.every(({ sheet }) => {
     const own = datesOf(sheet);
-    if ([...own].some((date) => known.has(date))) return [];
+    const isNew = ![...own].some((date) => known.has(date));
     for (const date of own) known.add(date);
-  }
-  return all;
+    return isNew && sheet.columns.some((c) => c.index !== sheet.dateColumn && isNumberColumn(c));
+  });
 }
 
 /** A heading may name the year too. */

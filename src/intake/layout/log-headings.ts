@@ -3,8 +3,8 @@ import { isFuel, isSaleUnit } from '../../model/shapes/heating.ts';
 import { sumOf } from '../../model/units/sums.ts';
 import { isPower } from '../terms/units.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
-import { type Energy, GIVEN, plainWords } from './headings.ts';
-import { MADE, MADE_HERE, PARTNER_CODES, POWER, VOLUME, withoutBrackets } from './vocabulary.ts';
+import { type Energy, GIVEN, meaningOf, plainWords } from './headings.ts';
+import { MADE, MADE_HERE, NOT_ENGLISH, PARTNER_CODES, POWER, VOLUME, withoutBrackets } from './vocabulary.ts';
 
 const ENERGY = new Set(['Wh', 'kWh', 'MWh', 'MJ', 'GJ', 'Gcal']);
 const HEAT = /\bheat(ing)?\b(?! ?pump)|thermal|\bout(put)?\b|produced|\byield\b|\bdelivered\b/;
@@ -64,6 +64,19 @@ export function nameLogColumns(given: readonly ColumnFacts[], isOfPump = false):
       : c;
   });
 }
+
+/** "HP" among English words is a heat pump; among others it is the register of the dear hours. */
+export function namePumps(columns: readonly ColumnFacts[]): readonly ColumnFacts[] {
+  const words = columns.map((c) => plainWords(c.heading));
+  const isFrench = words.some((one) => NOT_ENGLISH.test(one) || /\bhc\b/.test(one));
+  if (!words.some((one) => HP.test(one)) || isFrench || !words.some((one) => IS_ENGLISH.test(one))) return columns;
+  return columns.map((c, i) =>
+    HP.test(words[i]!) && isNumberColumn(c) ? { ...c, meaning: meaningOf(words[i]!.replace(HP, 'heat pump')) } : c,
+  );
+}
+const HP = /\bhp\b/;
+const IS_ENGLISH =
+  /\b(house(hold)?|home|heat(ing)?|month|week|day|us(ed|age)|electric(ity)?|out(door|side)|whole|reading|start|time|upstairs)\b/;
 
 /** So many times what they take machines make heat of: less is a boiler's, more no machine's. A judgement. */
 const MADE_OF = [1.4, 9] as const;

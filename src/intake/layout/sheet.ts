@@ -18,7 +18,7 @@ import {
 import { joinDateParts, joinYearAbove, joinYearOutline } from './date-parts.ts';
 import { carrierOfWords, HEAT_PUMP, plainWords, unitOfWords } from './headings.ts';
 import { joinBrackets } from './join-brackets.ts';
-import { nameByPartner, nameLogColumns } from './log-headings.ts';
+import { nameByPartner, nameLogColumns, namePumps } from './log-headings.ts';
 import { nameParts, nameTakenOfRoof } from './name-parts.ts';
 import { nameProducts } from './name-products.ts';
 import { splitNumberedMonths, splitSpans, splitYears } from './spans.ts';
@@ -199,7 +199,7 @@ function describeSheet(
     }),
   );
   // What lies between two dates is an amount.
-  const facts = nameEnds(table, rows, found);
+  const facts = namePumps(nameEnds(table, rows, found));
   const hasEnds = facts.some((c) => c.meaning.role === 'to' && isDateColumn(c));
   const preamble = titleLines(table, Math.max(0, headingRow < 0 ? firstRow : headingRow));
   // A longer line above may speak of a tariff for heat pumps.

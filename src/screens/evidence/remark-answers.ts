@@ -194,6 +194,10 @@ function answersOfRecord(remark: Remark, preview: IntakePreview): readonly Answe
       ];
     case 'part-register-asked':
       return [
+        // "HP" is the dear register in France, and a heat pump elsewhere.
+        ...(remark.found === 'hp'
+          ? [{ label: WAYS['heat-pump'](), choice: { role: 'heat-pump' as const }, holds: false }]
+          : []),
         { label: say('The whole home'), choice: { role: 'import' }, holds: false },
         { label: say('Another file has the rest'), choice: besideOf(remark, preview, 'added'), holds: false },
         { label: say('Do not use it'), choice: besideOf(remark, preview, 'aside'), holds: false },

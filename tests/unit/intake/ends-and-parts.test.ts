@@ -272,3 +272,14 @@ test('beside what was sent out the electricity is the home’s, though heat stan
     ['import', 'export', 'heat-output'],
   ]);
 });
+
+test.each([
+  ['House kWh,HP kWh', ['import', 'heat-pump']],
+  ['HP kWh,Heat kWh', ['heat-pump', 'heat-output']],
+  ['Conso HP (kWh),Conso HC (kWh)', ['import', 'import']],
+  ['HP (kWh),HC (kWh)', ['import', 'import']],
+  ['HP (kWh),Note', ['import']],
+])('HP in %s', (heads, roles) => {
+  const rows = days((i) => `${20 + (i % 5)},${8 + ((i * 3) % 4)}`);
+  expect(read([`date,${heads}`, ...rows]).series.map((one) => one.split(' ')[1])).toEqual(roles);
+});

@@ -65,6 +65,15 @@ test.each([
   const found = read([first, second]);
   expect([found.asked, found.noted.includes('sheets-joined')]).toEqual([['sheet-asked'], false]);
 });
+test('two fuels go on in two records, of which one is read', () => {
+  const sheets = ['Electric 24', 'Electric 25', 'Gas 24', 'Gas 25'].map(
+    (name) => [name, dated(2000 + Number(name.slice(-2)))] as const,
+  );
+  const found = read(sheets, 'Gas 24 + Gas 25');
+  expect(found.sheets?.slice(0, 2)).toEqual(['Electric 24 + Electric 25', 'Gas 24 + Gas 25']);
+  expect(found.series[0]).toContain('2024-01-01 2026-01-01');
+  expect(read(sheets).asked).toEqual(['sheet-asked']);
+});
 test('beside a sheet of something else it is asked', () => {
   const sums = ['Summary', [['Year', 'kWh'], ...[2023, 2024, 2025].map((year) => [`${year}`, 3600])]] as const;
   expect(read([sums, ['2024', dated(2024)], ['2025', dated(2025)]]).asked).toEqual(['sheet-asked']);
