@@ -176,6 +176,8 @@ const amountsBeside = (sheet: Sheet, counters: readonly ColumnFacts[]): readonly
       c.meaning.role === 'value' &&
       (isOfEnergy(sheet, c) ||
         (c.meaning.unit === undefined &&
+          // Of a list with faults the readings tell more.
+          c.words === 0 &&
           !isTemperatureColumn(c) &&
           counters.some((counter) => countsOther(sheet, counter, c)))),
   );
