@@ -25,8 +25,8 @@ const LOOKS = [
   [8, 14, 0.12, 0.01, 0.08],
   [12, 24, 0.064, 0.008, 0.25],
 ] as const;
-/** Waves that move no point farther than that share of the page's height need no mending. */
-const LEAST_WAVE = 0.0015;
+/** Waves that move hardly any ink farther than that share of the page's height, a quarter of a line, need no mending. */
+const [LEAST_WAVE, LITTLE] = [0.003, 0.02];
 
 /**
  * What lays the lines level; undefined where they are.
@@ -42,16 +42,16 @@ export function wavesOf(ink: Ink, size: Size): Waves | undefined {
   };
   for (const [look, [columns, rows, reach, step, stiff]] of LOOKS.entries()) {
     add(alongLeans(smoothed(leansOf(level, size, columns, rows, reach, step), stiff), size));
-    if (look === 1 && farthest(waves!, size) < LEAST_WAVE * size.height) return undefined;
+    if (look === 1 && !isMoved(ink, level, size)) return undefined;
   }
   return waves;
 }
 
-function farthest(waves: Waves, { width, height }: Size): number {
-  let most = 0;
-  for (let x = 0; x <= width; x += width / 16)
-    for (let y = 0; y <= height; y += height / 24) most = Math.max(most, Math.abs(waves(x, y) - y));
-  return most;
+/** Whether more than a little of the ink lies elsewhere; where none is, waves are a guess. */
+function isMoved(ink: Ink, level: Ink, { height }: Size): boolean {
+  let moved = 0;
+  for (let i = 1; i < ink.length; i += 2) if (Math.abs(level[i]! - ink[i]!) > LEAST_WAVE * height) moved += 2;
+  return moved > LITTLE * ink.length;
 }
 
 function levelled(ink: Ink, waves: Waves): Ink {
