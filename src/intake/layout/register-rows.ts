@@ -5,7 +5,14 @@ import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
 import { countAsNumber, readAwkwardNumber } from '../numbers/read-number.ts';
 import { pickRows } from '../text/rewrite-cells.ts';
 import { cellText, rowTexts } from '../text/table.ts';
-import { type ColumnFacts, isDateColumn, isMarkColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
+import {
+  type ColumnFacts,
+  isDateColumn,
+  isMarkColumn,
+  isNumberColumn,
+  isWordColumn,
+  numberEitherWay,
+} from './column-facts.ts';
 import { isOfVolumeRows } from './counter-beside.ts';
 import { carrierOfWords, type Energy, meaningOf, plainWords, slotOfHeading, unitOfWords } from './headings.ts';
 import { energiesByPartner } from './log-headings.ts';
@@ -50,12 +57,12 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
     if (column.index === sheet.dateColumn || isDateColumn(column) || isMarkColumn(column)) continue;
     const isCode = isNumberColumn(column) && CODE_HEADING.test(plainWords(column.heading));
     if (!isWordColumn(column) && !isCode) continue;
-    const groups = groupRows(sheet, column.index);
+    const { groups, isWhole } = groupRows(sheet, column.index) ?? {};
     if (
       !groups ||
       groups.size < 2 ||
       [...groups.keys()].every(namesMonth) ||
-      !momentsRepeat(sheet) ||
+      !(momentsRepeat(sheet) || (isWhole && (nameEnergies([...groups.keys()]) || countApart(sheet, groups)))) ||
       !standsOnce(sheet, groups)
     )
       continue;
@@ -170,20 +177,25 @@ function joinTurns(sheet: Sheet, sheets: readonly RegisterSheet[]): readonly Reg
   });
 }
 
-/** Rows of each word; rows without one go with none. Undefined where there are too many words for registers. */
-function groupRows(sheet: Sheet, column: number): Map<string, number[]> | undefined {
+/** Rows of each word, and whether all that are dated have one. Undefined where there are too many words for registers. */
+function groupRows(sheet: Sheet, column: number): { groups: Map<string, number[]>; isWhole: boolean } | undefined {
   const { table, firstRow } = sheet;
   const groups = new Map<string, number[]>();
+  let isWhole = true;
   for (let row = firstRow; row < table.rowCount; row++) {
     const word = cellText(table, row, column);
     // A row without a date is no reading: headings again, totals.
-    if (word === '' || !isStamped(sheet, row) || TOTALS.test(cellText(table, row, 0))) continue;
+    if ((word === '' && !isWhole) || !isStamped(sheet, row) || TOTALS.test(cellText(table, row, 0))) continue;
+    if (word === '') {
+      isWhole = false;
+      continue;
+    }
     const group = groups.get(word);
     if (group) group.push(row);
     else if (groups.size >= MOST_REGISTERS) return undefined;
     else groups.set(word, [row]);
   }
-  return groups;
+  return { groups, isWhole };
 }
 
 function isStamped({ table, dateColumn, dateForm }: Sheet, row: number): boolean {
@@ -211,6 +223,31 @@ function momentsRepeat(sheet: Sheet): boolean {
   for (let row = end; row < table.rowCount && again <= 100; row += 7)
     if (moments.has(momentAt(sheet, row, clock)) && !texts.has(textOf(row))) again++;
   return again > 100;
+}
+
+/** Whether words name different energies, and most words one: rows of two are never one record, whatever their dates. */
+function nameEnergies(words: readonly string[]): boolean {
+  const carriers = words.flatMap((word) => carrierOfWords(plainWords(word))?.carrier ?? []);
+  return new Set(carriers).size > 1 && carriers.length * 2 > words.length;
+}
+
+/** Counters fall so seldom, and several that take turns so often, as a share of their steps. Judgements. */
+const SELDOM = 0.01;
+const OFTEN = 0.2;
+
+/** Whether a number goes up under each word and up and down over all: counters that take turns, each at its own seconds. */
+function countApart({ table, columns, firstRow }: Sheet, groups: ReadonlyMap<string, readonly number[]>): boolean {
+  const sampled = (rows: readonly number[]) => rows.filter((row) => row < firstRow + SAMPLE_ROWS);
+  const parts = [...groups.values()].map(sampled);
+  const all = parts.flat().sort((a, b) => a - b);
+  return columns.some((c) => {
+    if (!isNumberColumn(c) || c.counting || !['value', 'reading'].includes(c.meaning.role)) return false;
+    const falls = (rows: readonly number[]) => {
+      const numbers = rows.map((row) => numberEitherWay(cellText(table, row, c.index)));
+      return numbers.filter((n, i) => n < numbers[i - 1]!).length;
+    };
+    return parts.every((rows) => falls(rows) <= rows.length * SELDOM) && falls(all) > all.length * OFTEN;
+  });
 }
 
 /** Whether each moment stands but once under each word, so that the words tell the rows apart. */

@@ -1,0 +1,87 @@
+/** Rows of several meters in turn, of which no moment is said twice: by their names, or because each goes up by itself. */
+import { expect, test } from 'vitest';
+import { readFile } from '../../../src/intake/read-file.ts';
+import { kWhPerUnit } from '../../../src/reference/fuels.ts';
+
+const read = (rows: readonly string[]) => {
+  const { preview } = readFile(
+    'log.csv',
+    new TextEncoder().encode(rows.join('\n')),
+    {},
+    {
+      zone: 'Europe/London',
+      today: '2026-11-25',
+      kWhPerUnit,
+      gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
+    },
+  );
+  return {
+    series: preview.series.map((s) => `${s.carrier} ${s.role} ${s.total.toFixed(1)}`).sort(),
+    codes: preview.remarks.map((r) => r.code),
+  };
+};
+const HOURS = Array.from({ length: 24 * 40 }, (_, i) => i);
+const at = (hour: number, seconds: number) =>
+  new Date(Date.UTC(2025, 0, 1) + hour * 3_600_000 + seconds * 1000).toISOString().replace('.000', '');
+/** Rises by 0.2, 0.3 and 0.4 kWh in turn. */
+const imported = (i: number) => 100 + 0.3 * i - (i % 3 === 1 ? 0.1 : 0) - (i % 3 === 2 ? 0.1 : 0);
+/** Rises at noon only. */
+const exported = (i: number) => 20 + 2 * Math.floor((i + 12) / 24);
+
+test('counters at their own seconds are told apart by their names', () => {
+  const rows = HOURS.flatMap((i) => [
+    `${at(i, 1 + (i % 9))},meter.import,${imported(i).toFixed(1)},kWh`,
+    `${at(i, 12 + (i % 7))},meter.export,${exported(i).toFixed(1)},kWh`,
+  ]);
+  const { series, codes } = read(['time,entity,value,unit', ...rows]);
+  const last = HOURS.length - 1;
+  expect(series).toEqual([
+    `electricity export ${(exported(last) - exported(0)).toFixed(1)}`,
+    `electricity import ${(imported(last) - imported(0)).toFixed(1)}`,
+  ]);
+  expect(codes).toContain('registers-by-column');
+});
+
+test('a word for the quality of one counter makes no two of it', () => {
+  const rows = HOURS.map((i) => `${at(i, 0)},${i % 4 === 1 ? 'calculated' : 'measured'},${imported(i).toFixed(1)}`);
+  const { series, codes } = read(['time,method,electricity reading kWh', ...rows]);
+  expect(series).toHaveLength(1);
+  expect(codes).not.toContain('registers-by-column');
+});
+
+/** Bills of two fuels, each with its own days. */
+const bills = (first: string, second: string, unit: string) =>
+  Array.from({ length: 24 }, (_, i) => {
+    const day = (n: number) =>
+      new Date(Date.UTC(2025, 0, 5 + 30 * (i >> 1) + 11 * (i % 2) + n)).toISOString().slice(0, 10);
+    return `${day(0)},${day(29)},${i % 2 ? second : first},${i % 2 ? 900 - 50 * (i >> 1) : 210 + 7 * (i >> 1)}${unit}`;
+  });
+const POWER = Array.from({ length: 12 }, (_, i) => 210 + 7 * i).reduce((a, b) => a + b, 0);
+const GAS = Array.from({ length: 12 }, (_, i) => 900 - 50 * i).reduce((a, b) => a + b, 0);
+
+test.each([
+  ['Electricity', 'Gas'],
+  ['Strom', 'Erdgas'],
+  ['Électricité', 'Gaz'],
+])('bills of %s and %s in one list are two records', (first, second) => {
+  const { series, codes } = read(['From,To,Fuel,Used (kWh)', ...bills(first, second, '')]);
+  expect(series).toEqual([`electricity import ${POWER.toFixed(1)}`, `gas import ${GAS.toFixed(1)}`]);
+  expect(codes).not.toContain('period-overlap');
+});
+
+test('bills of something else among them make no sum with either', () => {
+  const water = '2025-02-01,2025-03-02,Broadband,1';
+  const { series } = read(['From,To,Service,Used (kWh)', ...bills('Electricity', 'Gas', ''), water]);
+  expect(series).toEqual(
+    expect.arrayContaining([`electricity import ${POWER.toFixed(1)}`, `gas import ${GAS.toFixed(1)}`]),
+  );
+});
+
+test('notes beside some rows only lose no row', () => {
+  const rows = Array.from({ length: 20 }, (_, i) => {
+    const day = new Date(Date.UTC(2025, 0, 1 + i)).toISOString().slice(0, 10);
+    return `${day},${8 + (i % 4)},${i % 5 === 0 ? '' : i % 2 ? 'gas fire on' : 'electric heater on'}`;
+  });
+  const { series } = read(['Date,Electricity (kWh),Notes', ...rows]);
+  expect(series).toEqual([`electricity import ${(8 * 20 + 30).toFixed(1)}`]);
+});
