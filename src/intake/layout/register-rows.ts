@@ -19,7 +19,7 @@ import { energiesByPartner } from './log-headings.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
 import { unitBeside } from './stated-energy.ts';
-import { AMOUNT, HIGHEST, POWER, RATE_REGISTER, TOTALS, WAY } from './vocabulary.ts';
+import { AMOUNT, DRAWN, HIGHEST, POWER, RATE_REGISTER, TOTALS, WAY } from './vocabulary.ts';
 
 export interface RegisterSheet {
   /** As written in the column. */
@@ -62,7 +62,10 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
       !groups ||
       groups.size < 2 ||
       [...groups.keys()].every(namesMonth) ||
-      !(momentsRepeat(sheet) || (isWhole && (nameEnergies([...groups.keys()]) || countApart(sheet, groups)))) ||
+      !(
+        momentsRepeat(sheet) ||
+        (isWhole && ((nameEnergies([...groups.keys()]) && takeTurns(groups)) || countApart(sheet, groups)))
+      ) ||
       !standsOnce(sheet, groups)
     )
       continue;
@@ -225,28 +228,42 @@ function momentsRepeat(sheet: Sheet): boolean {
   return again > 100;
 }
 
-/** Whether words name different energies, and most words one: rows of two are never one record, whatever their dates. */
+/** Whether words name different energies or ways, and most words one: rows of two are never one record, whatever their dates. */
 function nameEnergies(words: readonly string[]): boolean {
-  const carriers = words.flatMap((word) => carrierOfWords(plainWords(word))?.carrier ?? []);
-  return new Set(carriers).size > 1 && carriers.length * 2 > words.length;
+  const named = words.flatMap((word) => {
+    const energy = energyOf(word);
+    if (energy) return [`${energy.carrier} ${energy.seriesRole}`];
+    return DRAWN.test(plainWords(word)) ? ['electricity undefined'] : [];
+  });
+  return new Set(named).size > 1 && named.length * 2 > words.length;
 }
+
+/** Whether a word comes again after another: one supplier after the other, whatever their names, is one record. */
+const takeTurns = (groups: ReadonlyMap<string, readonly number[]>): boolean => {
+  const [first, second] = [...groups.values()].sort((a, b) => a[0]! - b[0]!);
+  return second !== undefined && first!.at(-1)! > second[0]!;
+};
 
 /** Counters fall so seldom, and several that take turns so often, as a share of their steps. Judgements. */
 const SELDOM = 0.01;
 const OFTEN = 0.2;
+/** So many rows of each make their going up telling. A judgement. */
+const LEAST_OF_COUNTER = 20;
 
 /** Whether a number goes up under each word and up and down over all: counters that take turns, each at its own seconds. */
 function countApart({ table, columns, firstRow }: Sheet, groups: ReadonlyMap<string, readonly number[]>): boolean {
   const sampled = (rows: readonly number[]) => rows.filter((row) => row < firstRow + SAMPLE_ROWS);
   const parts = [...groups.values()].map(sampled);
+  if (parts.some((rows) => rows.length < LEAST_OF_COUNTER)) return false;
   const all = parts.flat().sort((a, b) => a - b);
   return columns.some((c) => {
     if (!isNumberColumn(c) || c.counting || !['value', 'reading'].includes(c.meaning.role)) return false;
-    const falls = (rows: readonly number[]) => {
-      const numbers = rows.map((row) => numberEitherWay(cellText(table, row, c.index)));
-      return numbers.filter((n, i) => n < numbers[i - 1]!).length;
-    };
-    return parts.every((rows) => falls(rows) <= rows.length * SELDOM) && falls(all) > all.length * OFTEN;
+    const numbersOf = (rows: readonly number[]) =>
+      rows.map((row) => numberEitherWay(cellText(table, row, c.index))).filter((n) => !Number.isNaN(n));
+    const falls = (numbers: readonly number[]) => numbers.filter((n, i) => n < numbers[i - 1]!).length;
+    const goesUp = (numbers: readonly number[]) =>
+      numbers[0]! < numbers.at(-1)! && falls(numbers) <= numbers.length * SELDOM;
+    return parts.every((rows) => goesUp(numbersOf(rows))) && falls(numbersOf(all)) > all.length * OFTEN;
   });
 }
 

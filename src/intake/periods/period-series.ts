@@ -26,7 +26,7 @@ export function periodSeries(
   const sorted = inDegrees ? inOrder : mergeEstimated(inOrder, book);
   const first = sorted[0];
   if (!first) return undefined;
-  const { covered, lastDay } = remarkHoles(sorted, inDegrees, book);
+  const { covered, lastDay } = remarkHoles(sorted, inDegrees, name, book);
   const periods = sorted.map(
     (period): EvidencePeriod => ({
       from: toCivilDate(period.fromDay),
@@ -107,12 +107,14 @@ function dropRepeats(raw: readonly RawPeriod[], name: string, inDegrees: boolean
 function remarkHoles(
   sorted: readonly RawPeriod[],
   inDegrees: boolean,
+  name: string,
   book: RemarkBook,
 ): { covered: number; lastDay: number } {
   const effect = (kWh: number) => (inDegrees ? {} : { effectKWh: Math.round(kWh * 10) / 10 });
   const kWh = sorted.reduce((sum, period) => sum + period.kWh, 0);
   const perDayKWh = kWh / sorted.reduce((days, period) => days + period.toDay - period.fromDay, 0);
   let covered = 0;
+  let overlaps = 0;
   let lastDay = sorted[0]!.fromDay;
   for (const period of sorted) {
     if (period.fromDay > lastDay)
@@ -131,11 +133,17 @@ function remarkHoles(
         count: Math.min(lastDay, period.toDay) - period.fromDay,
         ...effect(((Math.min(lastDay, period.toDay) - period.fromDay) / (period.toDay - period.fromDay)) * period.kWh),
       });
+    if (lastDay - period.fromDay > OVERLAPS * (period.toDay - period.fromDay)) overlaps++;
     covered += Math.max(0, period.toDay - Math.max(lastDay, period.fromDay));
     lastDay = Math.max(lastDay, period.toDay);
   }
+  // Bills that lie over each other again and again are those of two meters or homes.
+  refuseDoubled(overlaps, sorted.length, sorted[0]!.line, name, book);
   return { covered, lastDay };
 }
+
+/** So much of a bill that lies in the one before is no slip of a day. A judgement. */
+const OVERLAPS = 0.25;
 
 /** Periods of a series for the picture in the preview: kWh at the first day of each. */
 export const periodPicture = (series: Series): { at: string; value: number | null }[] =>

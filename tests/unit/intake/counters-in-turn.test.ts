@@ -85,3 +85,27 @@ test('notes beside some rows only lose no row', () => {
   const { series } = read(['Date,Electricity (kWh),Notes', ...rows]);
   expect(series).toEqual([`electricity import ${(8 * 20 + 30).toFixed(1)}`]);
 });
+
+test('bills of what is drawn and what is sent out are two records', () => {
+  const { series } = read(['Statement,From,To,Used (kWh)', ...bills('Import', 'Export', '').map(statement)]);
+  expect(series).toEqual([`electricity export ${GAS.toFixed(1)}`, `electricity import ${POWER.toFixed(1)}`]);
+});
+
+test('a supplier after another is no other energy, whatever it is called', () => {
+  const rows = bills('', '', '')
+    .filter((_, i) => i % 2 === 0)
+    .map((row, i) => `${row},${i < 6 ? 'Hillside Electric' : 'Valley Gas'}`);
+  const { codes } = read(['From,To,Of,Used (kWh),Supplier', ...rows]);
+  expect(codes).not.toContain('registers-by-column');
+});
+
+test('bills that lie over each other under words that say nothing are refused', () => {
+  const { codes } = read(['Statement,From,To,Electricity (kWh)', ...bills('Oak', 'Elm', '').map(statement)]);
+  expect(codes).toContain('times-doubled');
+});
+
+/** With what it is of before its dates. */
+function statement(row: string): string {
+  const [from, to, of, used] = row.split(',');
+  return [of, from, to, used].join(',');
+}
