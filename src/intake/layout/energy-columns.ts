@@ -1,12 +1,10 @@
 /** Which columns hold the energy, litres or degrees, and what each is of. */
-import { epochOf } from '../dates/stamp-reader.ts';
 import { choicesFor, type EnergyUnit, type IntakeChoices } from '../terms/choices.ts';
 import { listNames, type RemarkBook } from '../terms/remark-book.ts';
 import { celsiusOf, isOfDegrees, isPower, isVolumeOfGas } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
-import { type ColumnFacts, isMoneyColumn, isNumberColumn, numberEitherWay } from './column-facts.ts';
+import { type ColumnFacts, isNumberColumn, numberEitherWay } from './column-facts.ts';
 import {
-  isADay,
   isBareAmount,
   isOfGrid,
   isTotal,
@@ -22,124 +20,11 @@ import {
 import { countsOther, isOfVolume } from './counter-beside.ts';
 import { carrierOfWords, plainWords, unitOfWords } from './headings.ts';
 import { doubtfulHeaters, heatAlone, logColumns, machineColumns, onlyWeather, remarkLog } from './heat-logs.ts';
+import { BEST_UNITS, isEnergyUnit, quantityColumns, saysOutdoors } from './quantity-columns.ts';
 import type { Sheet } from './sheet.ts';
-import { stepOf } from './sheet-step.ts';
 import { carrierOfTitles } from './titles.ts';
 import { columnName } from './value-cells.ts';
-import {
-  AMOUNT,
-  DEGREE_DAYS,
-  ELECTRIC,
-  IDENTIFIER,
-  MADE_HERE,
-  OF_LEGS,
-  OF_UNITS,
-  OUT_OF_DOORS,
-  OWN_USE,
-  PART_OF,
-  RATE_REGISTER,
-  withoutBrackets,
-} from './vocabulary.ts';
-
-/** Number columns that may hold quantities, best first. Costs, rates, counters, numbers of customers and hours are none. */
-export function quantityColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {
-  const others = sheet.columns.filter((c) => isNumberColumn(c) && !taken.includes(c.index));
-  const most = Math.max(...others.map((c) => c.numbers));
-  const numbers = others.filter(
-    (c) =>
-      // Numbers now and then under words that are not known are remarks.
-      !(c.meaning.role === 'unknown' && c.numbers * 2 < most) &&
-      !(c.counting && (c.meaning.role === 'index' || c.index === 0 || isRowNumber(c))) &&
-      !isOfClock(c) &&
-      !isMoneyColumn(c) &&
-      !isOfNoAmount(c) &&
-      !isYesOrNo(sheet, c, others) &&
-      // "10 kWh" in every row of a column of units is no amount.
-      !(c.smallest === c.largest && c.suffix !== '' && OF_UNITS.test(plainWords(c.heading))) &&
-      // Numbers of a station or a place stand in every row alike.
-      !(c.meaning.role === 'unknown' && c.smallest === c.largest && c.largest !== 0 && c.numbers > 2),
-  );
-  // "kWh a day" beside kWh is the same again; a number under "Day" is a register beside another register only.
-  const amounts = numbers.filter(
-    (c) =>
-      (!isADay(c) ||
-        isOfWarmth(c) ||
-        !numbers.some((other) => !isADay(other) && other.meaning.unit === c.meaning.unit)) &&
-      (c.meaning.role !== 'stamp' || numbers.some((other) => other !== c && namesRegister(other))) &&
-      !isOneExtreme(c, numbers) &&
-      !isSumOfDays(sheet, c, numbers) &&
-      !isEstimateBeside(c, numbers) &&
-      !(c.meaning.unit === undefined && c.meaning.carrier === undefined && isOfDegreeDays(sheet)),
-  );
-  const score = (c: ColumnFacts) =>
-    (c.meaning.unit ? 4 : 0) +
-    (c.meaning.role === 'value' ? 2 : 0) +
-    (c.meaning.carrier ? 1 : 0) +
-    (saysOutdoors(c) ? 0.5 : 0) -
-    (c.meaning.role === 'index' ? 3 : 0);
-  return amounts.toSorted((a, b) => score(b) - score(a) || a.index - b.index);
-}
-
-/** Nothing but 0 and 1 without a unit, beside energy that has one: whether something is so. */
-function isYesOrNo({ table, firstRow }: Sheet, c: ColumnFacts, others: readonly ColumnFacts[]): boolean {
-  if (c.meaning.unit !== undefined || c.largest > 1 || c.smallest < 0) return false;
-  if (!others.some((other) => isEnergyUnit(other.meaning.unit))) return false;
-  for (let row = firstRow; row < Math.min(table.rowCount, firstRow + 200); row++)
-    if (!['', '0', '1'].includes(cellText(table, row, c.index))) return false;
-  return true;
-}
-
-/** By a title that does not explain one of several columns. */
-const isOfDegreeDays = ({ preamble }: Sheet): boolean =>
-  preamble.some(({ text }) => !/^\W*\w{1,6} *[:=]/.test(text) && DEGREE_DAYS.test(plainWords(text)));
-
-/** The sum of a day in one of its rows, beside the readings of all. */
-const isSumOfDays = (sheet: Sheet, c: ColumnFacts, numbers: readonly ColumnFacts[]): boolean =>
-  isTotal(c) &&
-  (stepOf(sheet).minutes ?? 1440) < 1440 &&
-  numbers.some((other) => other.meaning.unit === c.meaning.unit && c.numbers * 10 < other.numbers);
-
-/** What was estimated, beside what it came to. */
-const isEstimateBeside = (c: ColumnFacts, numbers: readonly ColumnFacts[]): boolean =>
-  /estimat|geschatz/.test(plainWords(c.heading)) &&
-  numbers.some(
-    (other) => other.meaning.unit === c.meaning.unit && /actual|gemessen|measured/.test(plainWords(other.heading)),
-  );
-
-const isOfWarmth = ({ meaning: { unit, carrier } }: ColumnFacts): boolean =>
-  isOfDegrees(unit) || carrier === 'outdoor-temperature';
-
-/**
- * The highest temperature of a day without the lowest, or the other way about, tells no mean; beside energy neither of
- * them is read.
- */
-const isOneExtreme = (c: ColumnFacts, numbers: readonly ColumnFacts[]): boolean =>
-  isOfWarmth(c) &&
-  (c.meaning.role === 'maximum' || c.meaning.role === 'minimum') &&
-  (!numbers.some((other) => other.meaning.role === (c.meaning.role === 'maximum' ? 'minimum' : 'maximum')) ||
-    numbers.some((other) => isEnergyUnit(other.meaning.unit)));
-
-/** One more in each of many rows, under words that say no amount. */
-const isRowNumber = ({ meaning: { role, unit, carrier }, numbers }: ColumnFacts): boolean =>
-  role === 'unknown' && unit === undefined && carrier === undefined && numbers >= MANY_ROWS;
-const MANY_ROWS = 10;
-
-/** Seconds or milliseconds since 1970: the time again. */
-const isOfClock = ({ meaning, smallest, largest, rises, falls }: ColumnFacts): boolean =>
-  meaning.unit === undefined &&
-  meaning.role !== 'reading' &&
-  (rises === 0 || falls === 0) &&
-  epochOf(smallest, largest) !== undefined;
-
-const NO_AMOUNT = new Set(['rate', 'calorific', 'quality', 'beside', 'bill', 'time', 'from', 'to']);
-
-/** By the words above it; "Tag" may be a day or the dear register. */
-function isOfNoAmount({ heading, meaning }: ColumnFacts): boolean {
-  if (NO_AMOUNT.has(meaning.role)) return true;
-  const words = plainWords(heading);
-  if (meaning.role === 'stamp') return !RATE_REGISTER.test(words);
-  return meaning.role === 'index' && IDENTIFIER.test(withoutBrackets(words));
-}
+import { AMOUNT, ELECTRIC, MADE_HERE, OF_LEGS, OWN_USE, PART_OF, withoutBrackets } from './vocabulary.ts';
 
 /**
  * Columns read as one series each: the chosen one, else all that name an energy of their own (import and export,
@@ -339,19 +224,6 @@ export function remarkPhases(sheet: Sheet, columns: readonly ColumnFacts[], book
       });
 }
 
-/** Units in which one use may stand side by side, the one that is taken first. */
-const BEST_UNITS: readonly (EnergyUnit | undefined)[] = [
-  'kWh',
-  'Wh',
-  'MWh',
-  'MJ',
-  'GJ',
-  'Gcal',
-  'therm',
-  'MMBTU',
-  'BTU',
-];
-
 const unitRank = ({ meaning: { unit } }: ColumnFacts): number => {
   const rank = BEST_UNITS.indexOf(unit);
   return rank >= 0 ? rank : isPower(unit) ? BEST_UNITS.length : unit === undefined ? 99 : BEST_UNITS.length + 1;
@@ -441,8 +313,6 @@ const mayMakeHeat = (c: ColumnFacts, taken: ColumnFacts): boolean =>
 const askWay = (c: ColumnFacts, named: ColumnFacts | undefined): ColumnFacts =>
   named && isOfUnknownWords(c, named) ? { ...c, isOfUnknownWay: true } : c;
 
-const isEnergyUnit = (unit: EnergyUnit | undefined): boolean => unit !== undefined && BEST_UNITS.includes(unit);
-
 const withoutUnits = (heading: string): string =>
   withoutBrackets(plainWords(heading)).replaceAll(/\b([mk]?wh|[mg]j|therms?|btus?)\b/g, ' ');
 
@@ -471,8 +341,6 @@ function isSameWarmth({ table, firstRow }: Sheet, a: ColumnFacts, b: ColumnFacts
 }
 /** Whole degrees of either kind. */
 const ROUNDED_C = 0.8;
-
-const saysOutdoors = (c: ColumnFacts): boolean => isOfWarmth(c) && OUT_OF_DOORS.test(plainWords(c.heading));
 
 const LOOKED_AT = 200;
 

@@ -6,8 +6,8 @@ import { isOfDegrees } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
 import { type ColumnFacts, isNumberColumn, numberEitherWay } from './column-facts.ts';
 import { namesOf } from './column-words.ts';
-import { quantityColumns } from './energy-columns.ts';
 import { plainWords } from './headings.ts';
+import { quantityColumns } from './quantity-columns.ts';
 import type { Sheet } from './sheet.ts';
 
 /** Name of such a record. */

@@ -9,9 +9,10 @@ import { isDelivered, isSaleUnit, SALE_UNITS, type SaleUnit, unitsOf } from '../
 import { tell } from '../../model/shapes/told.ts';
 import { type IntakeShape, nothingRead } from '../importer/shape.ts';
 import { isBareAmount, namesOf } from '../layout/column-words.ts';
-import { quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
+import { seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { plainWords } from '../layout/headings.ts';
+import { quantityColumns } from '../layout/quantity-columns.ts';
 import { type Dates, readDates, settleDayFirst } from '../layout/read-dates.ts';
 import { settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';

@@ -5,18 +5,12 @@ import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shap
 import { type ColumnFacts, isNumberColumn, numberEitherWay } from '../layout/column-facts.ts';
 import { isOfGrid, namesItself } from '../layout/column-words.ts';
 import { countsOther } from '../layout/counter-beside.ts';
-import {
-  commonUnit,
-  indicesOf,
-  isOtherUse,
-  joinPhases,
-  quantityColumns,
-  remarkPhases,
-} from '../layout/energy-columns.ts';
+import { commonUnit, indicesOf, isOtherUse, joinPhases, remarkPhases } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { plainWords } from '../layout/headings.ts';
 import { logColumns, remarkLog } from '../layout/heat-logs.ts';
 import { findQualityColumn } from '../layout/quality-marks.ts';
+import { quantityColumns } from '../layout/quantity-columns.ts';
 import { type Dates, readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
