@@ -1,26 +1,15 @@
 /** A counter that was not read for a while still tells what was used meanwhile. */
 import { expect, test } from 'vitest';
-import { readFile } from '../../../src/intake/read-file.ts';
-import { kWhPerUnit } from '../../../src/reference/fuels.ts';
+import { codesOf, previewOf } from './read-text.ts';
 
 const read = (rows: readonly string[]) => {
-  const { preview } = readFile(
-    'a.csv',
-    new TextEncoder().encode(rows.join('\n')),
-    {},
-    {
-      zone: 'Europe/London',
-      today: '2026-11-25',
-      kWhPerUnit,
-      gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
-    },
-  );
+  const preview = previewOf(rows);
   const [one] = preview.series;
   return {
     total: one!.total.toFixed(1),
     present: [one!.present, one!.expected],
     days: one!.days?.values,
-    codes: preview.remarks.map((r) => r.code),
+    codes: codesOf(preview),
     shared: preview.remarks.find((r) => r.code === 'counter-shared'),
   };
 };

@@ -1,23 +1,12 @@
 /** Rows of several meters in turn, of which no moment is said twice: by their names, or because each goes up by itself. */
 import { expect, test } from 'vitest';
-import { readFile } from '../../../src/intake/read-file.ts';
-import { kWhPerUnit } from '../../../src/reference/fuels.ts';
+import { codesOf, previewOf } from './read-text.ts';
 
 const read = (rows: readonly string[]) => {
-  const { preview } = readFile(
-    'log.csv',
-    new TextEncoder().encode(rows.join('\n')),
-    {},
-    {
-      zone: 'Europe/London',
-      today: '2026-11-25',
-      kWhPerUnit,
-      gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
-    },
-  );
+  const preview = previewOf(rows, { fileName: 'log.csv' });
   return {
     series: preview.series.map((s) => `${s.carrier} ${s.role} ${s.total.toFixed(1)}`).sort(),
-    codes: preview.remarks.map((r) => r.code),
+    codes: codesOf(preview),
   };
 };
 const HOURS = Array.from({ length: 24 * 40 }, (_, i) => i);

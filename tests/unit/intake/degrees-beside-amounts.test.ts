@@ -1,23 +1,12 @@
 /** Degrees beside amounts: never added as phases are, never multiplied by days, and their row of units is no heading. */
 import { describe, expect, test } from 'vitest';
-import { readFile } from '../../../src/intake/read-file.ts';
-import { kWhPerUnit } from '../../../src/reference/fuels.ts';
+import { codesOf, previewOf } from './read-text.ts';
 
 const read = (text: string, zone = 'Europe/London') => {
-  const { preview } = readFile(
-    'a.csv',
-    new TextEncoder().encode(text),
-    {},
-    {
-      zone,
-      today: '2026-11-25',
-      kWhPerUnit,
-      gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
-    },
-  );
+  const preview = previewOf(text, { zone });
   return {
     series: preview.series.map((s) => `${s.carrier} ${s.role} ${s.total.toFixed(1)} from ${s.from}`),
-    codes: preview.remarks.map((r) => r.code),
+    codes: codesOf(preview),
   };
 };
 const two = (n: number) => String(n).padStart(2, '0');

@@ -1,22 +1,15 @@
 /** What is one end of a day, one part of a whole, or as long as a column says; read right, or asked. */
 import { describe, expect, test } from 'vitest';
 import type { IntakeChoices } from '../../../src/intake/intake.ts';
-import { readFile } from '../../../src/intake/read-file.ts';
-import { kWhPerUnit } from '../../../src/reference/fuels.ts';
+import { codesOf, previewOf } from './read-text.ts';
 
 const read = (rows: readonly string[], { fileName = 'a.csv', choices = {} as IntakeChoices } = {}) => {
-  const { preview } = readFile(fileName, new TextEncoder().encode(rows.join('\n')), choices, {
-    zone: 'Europe/London',
-    today: '2026-11-25',
-    kWhPerUnit,
-    gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
-  });
-  const codes = (weight: string) => preview.remarks.filter((r) => r.weight === weight).map(({ code }) => code);
+  const preview = previewOf(rows, { fileName, choices });
   return {
     series: preview.series.map((s) => `${s.carrier} ${s.role} ${s.from} ${s.to} ${s.total.toFixed(1)}`),
-    asked: codes('question'),
-    noted: codes('note'),
-    refused: codes('refusal'),
+    asked: codesOf(preview, 'question'),
+    noted: codesOf(preview, 'note'),
+    refused: codesOf(preview, 'refusal'),
   };
 };
 

@@ -1,24 +1,17 @@
 /** Workbooks with a sheet for each year or month, read as one record; and sheets that are no such thing. */
 import { expect, test } from 'vitest';
-import { readFile } from '../../../src/intake/read-file.ts';
-import { kWhPerUnit } from '../../../src/reference/fuels.ts';
+import { codesOf, previewOf } from './read-text.ts';
 import { type Cell, serialOf, writeWorkbook } from './write-workbook.ts';
 
 const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 
 function read(sheets: readonly (readonly [name: string, rows: readonly (readonly Cell[])[]])[], sheet?: string) {
   const book = writeWorkbook(sheets.map(([name, rows]) => ({ name, rows })));
-  const { preview } = readFile('use.xlsx', book, sheet === undefined ? {} : { sheet }, {
-    zone: 'Europe/London',
-    today: '2026-11-25',
-    kWhPerUnit,
-    gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
-  });
-  const codes = (weight: string) => preview.remarks.filter((r) => r.weight === weight).map(({ code }) => code);
+  const preview = previewOf(book, { fileName: 'use.xlsx', choices: sheet === undefined ? {} : { sheet } });
   return {
     series: preview.series.map((s) => `${s.name} ${s.role} ${s.from} ${s.to} ${s.total.toFixed(0)}`),
-    asked: codes('question'),
-    noted: codes('note'),
+    asked: codesOf(preview, 'question'),
+    noted: codesOf(preview, 'note'),
     sheets: preview.sheets,
   };
 }

@@ -1,23 +1,12 @@
 /** A volume beside energy: the same gas again, or the water that carried heat; neither is asked about. */
 import { describe, expect, test } from 'vitest';
-import { readFile } from '../../../src/intake/read-file.ts';
-import { kWhPerUnit } from '../../../src/reference/fuels.ts';
+import { codesOf, previewOf } from './read-text.ts';
 
 const read = (text: string, zone: string) => {
-  const { preview } = readFile(
-    'a.csv',
-    new TextEncoder().encode(text),
-    {},
-    {
-      zone,
-      today: '2026-11-25',
-      kWhPerUnit,
-      gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
-    },
-  );
+  const preview = previewOf(text, { zone });
   return {
     series: preview.series.map((s) => `${s.carrier} ${s.role} ${s.total.toFixed(0)}`),
-    asked: preview.remarks.filter((r) => r.weight === 'question').map((r) => r.code),
+    asked: codesOf(preview, 'question'),
   };
 };
 const MONTHS = Array.from({ length: 12 }, (_, i) => i);
