@@ -4,6 +4,7 @@ import { readFile } from '../../src/intake/read-file.ts';
 import { toCivilDate, toDayNumber } from '../../src/model/calendar/civil.ts';
 import type { Series } from '../../src/model/shapes/evidence.ts';
 import { kWhPerUnit } from '../../src/reference/fuels.ts';
+import { isOfOneColumn } from '../../src/words/answers.ts';
 import { type Dialect, drawDialect, type Of } from './draw.ts';
 import type { Twist } from './twist.ts';
 import { type Truth, type Written, writeDialect } from './write.ts';
@@ -100,7 +101,9 @@ export function judge(d: Dialect, written: Written): { outcome: Outcome; why: st
     const { preview } = readFile(written.fileName, written.bytes, choices, contextOf(d.zone));
     const refusal = preview.remarks.find(({ weight }) => weight === 'refusal');
     if (refusal) return { outcome: 'refused', why: refusal.code };
-    const questions = new Set(preview.remarks.filter(({ weight }) => weight === 'question').map(({ code }) => code));
+    const questions = new Map(
+      preview.remarks.flatMap((one) => (one.weight === 'question' ? [[one.code, one] as const] : [])),
+    );
     if (questions.size === 0) {
       const fault =
         written.orElse && differenceOf(preview, written.orElse) === undefined
@@ -114,12 +117,14 @@ export function judge(d: Dialect, written: Written): { outcome: Outcome; why: st
         ? { outcome: 'asked needlessly', why: needless.join(', ') }
         : { outcome: 'asked', why: asked.join(', ') };
     }
-    for (const code of questions) {
+    for (const [code, remark] of questions) {
       const answer = answerTo(code, d, written);
       if (answer === undefined || asked.includes(code))
         return { outcome: 'asked needlessly', why: `${code}, with no answer` };
       asked.push(code);
-      choices = { ...choices, ...answer };
+      // Which way one record went says nothing of another.
+      const isOfOne = answer.role !== undefined && isOfOneColumn(remark, preview);
+      choices = { ...choices, ...(isOfOne ? { ofColumns: { [remark.column!]: answer as never } } : answer) };
     }
   }
   return { outcome: 'asked needlessly', why: `${asked.join(', ')}, without end` };

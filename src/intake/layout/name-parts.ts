@@ -4,8 +4,8 @@ import { plainWords } from './headings.ts';
 import { DRAWN, MADE, PART_OF, RATE_REGISTER } from './vocabulary.ts';
 
 /**
- * "Of which …", a part of what stands before it and holds it already, is set aside, unless it went a way of its own, is the heat pump's, or is one of several registers, which take
- * the unit of their whole.
+ * "Of which …", a part of what stands before it and holds it already, is set aside, unless it went a way of its own, is
+ * the heat pump's, or is one of several registers, which take the unit of their whole.
  */
 export function nameParts(columns: readonly ColumnFacts[]): ColumnFacts[] {
   const isPart = (c: ColumnFacts) => PART_OF.test(plainWords(c.heading)) && isNumberColumn(c) && !isMoneyColumn(c);
