@@ -70,6 +70,10 @@ function gapsOf(remark: Remark): Readonly<Record<string, Value>> {
     said: foundTold || found ? 'yes' : 'no',
     expected: sayTold(expectedTold ?? expected ?? tell('a-number')),
     expectedNames: columnNames(expected),
+    /** In the language's own digits where it is a number of ours. */
+    expectedNumber: Number.isFinite(Number(expected))
+      ? Number(expected).toLocaleString(language())
+      : columnNames(expected),
     foundCode: found ?? '',
     expectedCode: expected?.split(' ')[0] ?? '',
     code: remark.code,
@@ -432,7 +436,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file}: {series} is to be added to what another file has, and no such file is here for its days. It is not used until then. Bring that file. If it is all that the home took, remove it, choose it again and say so.',
   ),
   'records-weather-asked': phrase(
-    '{file} and {names} both tell the weather of {count, plural, one {# day} other {# days}}, and differ by {expectedNames} °C on average. They may be of two places. Keep the one of this home, and the other aside.',
+    '{file} and {names} both tell the weather of {count, plural, one {# day} other {# days}}, and differ by {expectedNumber} °C on average. They may be of two places. Keep the one of this home, and the other aside.',
   ),
   'records-number-asked': phrase(
     '{file} names another meter or supply than {names} does ({expectedNames}). If the meter of this home was changed, it goes on. If not, it is a further meter or of another home. If {names} is the wrong one, remove that instead.',

@@ -60,6 +60,13 @@ test.each([
   expect(remarkSentence({ ...FULL, code })).toBe(other);
 });
 
+test('a number of ours is written as the language writes it', () => {
+  const weather = { ...FULL, code: 'records-weather-asked', found: 'b.csv', expected: '7.8' } as const;
+  expect(remarkSentence(weather)).toContain('by 7.8 °C');
+  inGerman();
+  expect(remarkSentence(weather)).toContain('um 7,8 °C');
+});
+
 test('a heading stands as the file has it, even where it is a word of ours', () => {
   inGerman();
   expect(remarkSentence({ ...FULL, code: 'columns-left-out', found: 'heat', expected: 'Electricity' })).toBe(
