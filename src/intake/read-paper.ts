@@ -74,19 +74,19 @@ export async function readPaper(
 
   /** Looks until nothing is left to prove, or no other way to look. */
   async function lookOn(looks: Looks, before: readonly Page[] | undefined): Promise<IntakeResult> {
-    let best = before;
+    let best = before && { pages: before, result: readThese(before) };
     for (let look = best ? 1 : 0; ; look++) {
       const stage = stageOf(context.onProgress, GATHERING + look * A_LOOK, GATHERING + (look + 1) * A_LOOK);
-      const found = await looks.next(stage, best ? settledIn(readThese(best)) : []);
-      if (!found) return withRepairs(best!, readThese(best!));
+      const found = await looks.next(stage, best ? settledIn(best.result) : []);
+      if (!found) return withRepairs(best!.pages, best!.result);
       const { pages, isSurer } = found;
-      best = !best ? pages : isSurer ? provingMore(pages, best, readThese) : provingMore(best, pages, readThese);
-      best = leaningRows(best, readThese);
-      const result = readThese(best);
+      const [own, other] = isSurer || !best ? [pages, best?.pages] : [best.pages, pages];
+      best = leaningRows(other ? provingMore(own, other, readThese) : own, readThese);
+      const { result } = best;
       const { paper } = result.preview;
       if (paper?.isWhole) return result;
       if (choices.paper?.glance) {
-        held = { key: keyOf(), looks, best };
+        held = { key: keyOf(), looks, best: best.pages };
         return paper ? { ...result, preview: { ...result.preview, paper: { ...paper, isGlance: true } } } : result;
       }
     }

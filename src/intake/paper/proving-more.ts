@@ -42,22 +42,25 @@ export function provingMore(
 const [LEAN, MOST_LEANS] = [0.006, 5];
 /**
  * Pictures of pages that did not lie flat, with their rows as they lean where most is proved: of a wide gap between a
- * name and its sum nothing tells how the paper bends in it.
+ * name and its sum nothing tells how the paper bends in it. With what is read on them.
  */
-export function leaningRows(pages: readonly Page[], read: (pages: readonly Page[]) => IntakeResult): readonly Page[] {
-  const first = read(pages);
-  if (first.preview.paper?.isWhole && !hasNamesakes(first)) return pages;
-  let best = pages;
-  let most = worthOf(first);
+export function leaningRows(
+  pages: readonly Page[],
+  read: (pages: readonly Page[]) => IntakeResult,
+): { pages: readonly Page[]; result: IntakeResult } {
+  let best = { pages, result: read(pages) };
+  if (best.result.preview.paper?.isWhole && !hasNamesakes(best.result)) return best;
+  let most = worthOf(best.result);
   let tried = 0;
   pages.forEach((page, number) => {
     if (!page.picture || tried >= MOST_TRIED) return;
     for (let step = 1; step <= MOST_LEANS; step++) {
       for (const lean of [step * LEAN, -step * LEAN]) {
         tried++;
-        const leaning = best.with(number, { ...page, lean });
-        const worth = worthOf(read(leaning));
-        if (worth > most) [best, most] = [leaning, worth];
+        const leaning = best.pages.with(number, { ...page, lean });
+        const result = read(leaning);
+        const worth = worthOf(result);
+        if (worth > most) [best, most] = [{ pages: leaning, result }, worth];
       }
     }
   });
