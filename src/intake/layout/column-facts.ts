@@ -144,6 +144,17 @@ export function numberEitherWay(cell: string): number {
 const mostOf = (facts: ColumnFacts, count: number): boolean =>
   count > 0 && count >= (facts.sampled - facts.missing) * 0.6;
 
+/** Whether a row from `firstRow` on holds more than nought, of the first `most` of them. */
+export function isUsed({ table, firstRow }: Rows, { index }: ColumnFacts, most = Number.POSITIVE_INFINITY): boolean {
+  const end = Math.min(table.rowCount, firstRow + most);
+  for (let row = firstRow; row < end; row++) if (/[1-9]/.test(cellText(table, row, index))) return true;
+  return false;
+}
+interface Rows {
+  readonly table: Table;
+  readonly firstRow: number;
+}
+
 /** Money by its signs or by its heading. */
 export const isMoneyColumn = (facts: ColumnFacts): boolean =>
   facts.meaning.role === 'cost' || mostOf(facts, facts.money);

@@ -3,7 +3,7 @@ import { choicesFor, type EnergyUnit, type IntakeChoices } from '../terms/choice
 import { listNames, type RemarkBook } from '../terms/remark-book.ts';
 import { celsiusOf, isOfDegrees, isPower, isVolumeOfGas } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
-import { type ColumnFacts, isNumberColumn, numberEitherWay } from './column-facts.ts';
+import { type ColumnFacts, isNumberColumn, isUsed, numberEitherWay } from './column-facts.ts';
 import {
   isBareAmount,
   isOfGrid,
@@ -143,12 +143,6 @@ export function joinPhases(columns: readonly ColumnFacts[], found: readonly Colu
 
 export const indicesOf = (columns: readonly ColumnFacts[]): number[] =>
   columns.flatMap((c) => [c.index, ...(c.phases ?? [])]);
-
-/** Whether any row holds more than nought. */
-function isUsed({ table, firstRow }: Sheet, { index }: ColumnFacts): boolean {
-  for (let row = firstRow; row < table.rowCount; row++) if (/[1-9]/.test(cellText(table, row, index))) return true;
-  return false;
-}
 
 /** A use beside what the home made may hold what it used of that: asked, and taken off where it does. */
 function withoutOwnUse(

@@ -1,8 +1,7 @@
 /** Logs of heat pumps and heat meters: heat and the electricity it is made with, side by side. */
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees } from '../terms/units.ts';
-import { cellText } from '../text/table.ts';
-import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
+import { type ColumnFacts, isNumberColumn, isUsed } from './column-facts.ts';
 import { isTotal, namesOf } from './column-words.ts';
 import { GIVEN, HEAT_PUMP, OF_HEATING, plainWords } from './headings.ts';
 import { HEATER, USED } from './log-headings.ts';
@@ -56,20 +55,12 @@ const heatersBeside = (energies: readonly ColumnFacts[], drawn: readonly ColumnF
   );
 
 /** Heaters that were used, beside electricity that does not say whether it holds theirs. */
-export function doubtfulHeaters(
-  { table, firstRow }: Sheet,
-  log: readonly ColumnFacts[],
-  all: readonly ColumnFacts[],
-): ColumnFacts[] {
+export function doubtfulHeaters(sheet: Sheet, log: readonly ColumnFacts[], all: readonly ColumnFacts[]): ColumnFacts[] {
   const drawn = log.filter((c) => c.meaning.carrier === 'electricity');
   if (drawn.some(isTotal)) return [];
-  const end = Math.min(table.rowCount, firstRow + LOOKED_AT);
-  const isUsed = ({ index, largest }: ColumnFacts) => {
-    if (largest > 0) return true;
-    for (let row = firstRow; row < end; row++) if (/[1-9]/.test(cellText(table, row, index))) return true;
-    return false;
-  };
-  return heatersBeside(all, drawn).filter((c) => !log.some(({ index }) => index === c.index) && isUsed(c));
+  return heatersBeside(all, drawn).filter(
+    (c) => !log.some(({ index }) => index === c.index) && (c.largest > 0 || isUsed(sheet, c, LOOKED_AT)),
+  );
 }
 const LOOKED_AT = 2000;
 
@@ -177,13 +168,13 @@ export function tellsOfPump(sheet: Sheet, { heading }: ColumnFacts): boolean {
   const isMade = (c: ColumnFacts) =>
     c.meaning.carrier === 'heat' &&
     [MADE, MADE_HERE, GIVEN, COMES_OUT].some((words) => words.test(plainWords(c.heading)));
-  const isUsed = [USED, GOES_IN].some((words) => words.test(plainWords(heading)));
+  const saysUsed = [USED, GOES_IN].some((words) => words.test(plainWords(heading)));
   return (
     [...headings, plainWords(titles)].some(
       (words) => HEAT_PUMP.test(words) || /\b(hp|wp|pac|ashp|gshp)\b/.test(words),
     ) ||
     headings.some((words) => OF_PUMP.test(words) || OF_BOTH_POWERS.test(words) || COLD_MADE.test(words)) ||
     sheet.columns.some((c) => c.meaning.seriesRole === 'machine') ||
-    (isUsed && sheet.columns.some(isMade))
+    (saysUsed && sheet.columns.some(isMade))
   );
 }

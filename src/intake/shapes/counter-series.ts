@@ -3,6 +3,7 @@
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import { isEnergy, type Series } from '../../model/shapes/evidence.ts';
 import { tell } from '../../model/shapes/told.ts';
+import { sumOf } from '../../model/units/sums.ts';
 import { zoneTable } from '../clock/zone-table.ts';
 import { commonestStep, isIntervalLength } from '../dates/interval.ts';
 import type { ShapeInput } from '../importer/shape.ts';
@@ -129,10 +130,8 @@ function readByDays(
     if (shared.length > 0)
       book.add('counter-shared', 'note', {
         column: columnName(sheet, facts.index),
-        count: shared.reduce((sum, s) => sum + dayAt(s.after) - dayAt(s.before) - 1, 0),
-        ...(isEnergy(quantity.carrier)
-          ? { effectKWh: shared.reduce((sum, s) => sum + s.used, 0) * quantity.kWhPerUnit }
-          : {}),
+        count: sumOf(shared.map((s) => dayAt(s.after) - dayAt(s.before) - 1)),
+        ...(isEnergy(quantity.carrier) ? { effectKWh: sumOf(shared.map((s) => s.used)) * quantity.kWhPerUnit } : {}),
       });
     const series = daySeries(id, name, quantity, values, 0, book);
     return series && { series, firstDays: dayPicture(series), quantity };
