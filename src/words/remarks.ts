@@ -312,6 +312,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'amount-asked': phrase(
     '{column} of {file} may be money, or the fuel that came. We took it for the fuel. Confirm it, or choose another column.',
   ),
+  'amount-days-asked': phrase(
+    'The numbers in {column} of {file} are the days of their rows. They may count those days, or be what was used. We took them for what was used. Confirm it, or choose another column.',
+  ),
   'calorific-assumed': phrase(
     '{file} gives gas by volume without its calorific value. We took {expected} MJ per m³. Give the value printed on the bill.{foundCode, select, therms { Where it prints therms for a CCF, multiply them by 37.26.} other {}}',
   ),

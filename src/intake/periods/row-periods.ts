@@ -1,5 +1,6 @@
 /** First and last day of each row's period: from two dates, from the label of a month or quarter, or from one date a row. */
 import { monthOf, toCivilDate, yearOf } from '../../model/calendar/civil.ts';
+import type { ColumnFacts } from '../layout/column-facts.ts';
 import { sideByCounter } from '../layout/counter-beside.ts';
 import { plainWords } from '../layout/headings.ts';
 import { type Dates, readDatesAt } from '../layout/read-dates.ts';
@@ -25,6 +26,7 @@ export function rowPeriods(
   sheet: Sheet,
   dates: Dates,
   toColumn: number | undefined,
+  amounts: readonly ColumnFacts[],
   choices: IntakeChoices,
   zone: string,
   book: RemarkBook,
@@ -37,7 +39,7 @@ export function rowPeriods(
   }
   if (dates.kind === 'month' || dates.kind === 'quarter')
     return everyFewMonths(sheet, dates, choices, book) ?? fromLabels(dates, dates.kind === 'month' ? 1 : 3);
-  return fromOneDate(sheet, dates, choices, book);
+  return fromOneDate(sheet, dates, amounts, choices, book);
 }
 
 function fromTwoDates(
@@ -149,12 +151,18 @@ function fromLabels(dates: Dates, months: number): RowPeriods {
   return { fromDay, toDay };
 }
 
-function fromOneDate(sheet: Sheet, dates: Dates, choices: IntakeChoices, book: RemarkBook): RowPeriods {
+function fromOneDate(
+  sheet: Sheet,
+  dates: Dates,
+  amounts: readonly ColumnFacts[],
+  choices: IntakeChoices,
+  book: RemarkBook,
+): RowPeriods {
   const { count } = dates;
   const days = Float64Array.from(dates.civilMinute.subarray(0, count), dayOf);
   const sorted = Array.from(new Set(days)).sort((a, b) => a - b);
   const namesLastDay = LAST_DAY.test(plainWords(sheet.columns[sheet.dateColumn]?.heading ?? ''));
-  const counted = byLengths(sheet, dates, days, sorted, choices.stamp);
+  const counted = byLengths(sheet, dates, days, sorted, amounts, choices.stamp);
   if (counted) return namesLastDay || areMonthEnds(sorted) ? withLastDay(counted, choices) : counted;
   const calendar = monthRule(sorted);
   const column = columnName(sheet, sheet.dateColumn);
@@ -215,20 +223,31 @@ function withLastDay(periods: RowPeriods, { toInclusive = true }: IntakeChoices)
 /** Fewer lengths may be alike by chance. A judgement. */
 const TELLING_LENGTHS = 3;
 
+/** Whether amounts are the days of their periods one by one: nothing but words tells them from a count of days. */
+export function areLengths(values: Float64Array, { fromDay, toDay, toInclusive }: RowPeriods): boolean {
+  const both = [...values.keys()].filter((i) => !Number.isNaN(values[i]! + toDay[i]! - fromDay[i]!));
+  const isShort = (less: number) => both.every((i) => values[i] === toDay[i]! - fromDay[i]! - less);
+  return both.length >= TELLING_LENGTHS && (isShort(0) || (toInclusive === true && isShort(1)));
+}
+
+const OF_DAYS = /\b(days|tagen?|jours|dias|giorni|dagen|dage|dagar|dager|dni)\b/;
+
 /**
  * A column of days says how long each period is, and by the distances of the dates on which side of its date it lies.
- * Whatever it is called, whole numbers that are the distances of the dates are such days.
+ * Whatever it is called, whole numbers that are the distances of the dates are such days, unless they are the amounts, or
+ * are as well the distances to the other side.
  */
 function byLengths(
   sheet: Sheet,
   dates: Dates,
   days: Float64Array,
   sorted: readonly number[],
+  amounts: readonly ColumnFacts[],
   chosen: 'start' | 'end' | undefined,
 ): RowPeriods | undefined {
   const place = new Map(sorted.map((day, i) => [day, i]));
   const apart = (i: number, step: 1 | -1) => Math.abs((sorted[place.get(days[i]!)! + step] ?? Number.NaN) - days[i]!);
-  for (const { index, meaning } of sheet.columns) {
+  for (const { index, heading, meaning } of sheet.columns) {
     const isNamed = meaning.bill === 'days';
     if (index === sheet.dateColumn || meaning.unit !== undefined || meaning.carrier !== undefined) continue;
     // "30 days"
@@ -238,8 +257,13 @@ function byLengths(
     const fits = (step: 1 | -1) => days.filter((_, i) => length[i] === apart(i, step)).length;
     const [ends, starts] = [fits(-1), fits(1)];
     if (Math.max(ends, starts) < (dates.count - 1) * 0.6 || (ends === starts && chosen === undefined)) continue;
-    if (!isNamed && (Math.max(ends, starts) < TELLING_LENGTHS || length.some((one) => !Number.isInteger(one))))
-      continue;
+    const mayBeAmounts =
+      (['value', 'reading', 'cost'].includes(meaning.role) && !OF_DAYS.test(plainWords(heading))) ||
+      amounts.some((c) => c.index === index) ||
+      Math.max(ends, starts) < TELLING_LENGTHS ||
+      Math.min(ends, starts) * 2 > Math.max(ends, starts) ||
+      length.some((one) => !Number.isInteger(one));
+    if (!isNamed && mayBeAmounts) continue;
     const stamp = chosen ?? (ends > starts ? 'end' : 'start');
     const over = (sign: 1 | -1) => days.map((day, i) => day + sign * length[i]!);
     return stamp === 'end' ? { fromDay: over(-1), toDay: days, stamp } : { fromDay: days, toDay: over(1), stamp };

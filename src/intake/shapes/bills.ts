@@ -16,14 +16,14 @@ import { remarkRising } from '../layout/rising.ts';
 import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
-import { unitWords } from '../layout/stated-energy.ts';
+import { statedUnit, unitWords } from '../layout/stated-energy.ts';
 import { columnName, readValues, settleDecimals } from '../layout/value-cells.ts';
 import { billPartColumns, readingsOf, remarkUnread, valuesBetween, volumesBeside } from '../periods/bill-columns.ts';
 import { fileBills } from '../periods/bill-details.ts';
 import { type Costs, doubtPrice, readCosts } from '../periods/costs.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
-import { type RowPeriods, rowPeriods } from '../periods/row-periods.ts';
+import { areLengths, type RowPeriods, rowPeriods } from '../periods/row-periods.ts';
 import { takeBack } from '../periods/take-back.ts';
 import { usedSinceYear } from '../readings/day-counter.ts';
 import { remarkAfterToday } from '../readings/remark-order.ts';
@@ -71,7 +71,7 @@ export const bills: IntakeShape = {
       return nothingRead(choices, dates.count);
     }
     remarkAfterToday(sheet, dates, context, book);
-    const periods = rowPeriods(sheet, dates, toColumn, choices, context.zone, book);
+    const periods = rowPeriods(sheet, dates, toColumn, columns, choices, context.zone, book);
     remarkRising(sheet, columns, choices, book);
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);
     const decimal = settleDecimals(sheet, columns, choices, book);
@@ -89,6 +89,7 @@ export const bills: IntakeShape = {
         );
         takeMeans(written, lowest);
       }
+      askLengths(written, facts, periods, input);
       const between = readingsOf(sheet, facts, dates, decimal, book);
       if (!between && !extremes && !isADay(facts) && !isOfDegrees(facts.meaning.unit))
         differencesOfYear(written, facts, periods, input);
@@ -159,6 +160,19 @@ export const bills: IntakeShape = {
     };
   },
 };
+
+/** Amounts that are the days of their rows, under words that do not say what of, may be a count of them. */
+function askLengths(
+  written: Float64Array,
+  facts: ColumnFacts,
+  periods: RowPeriods,
+  { sheet, choices, book }: ShapeInput,
+): void {
+  if (choices.role !== undefined || choices.columns?.value !== undefined || choices.every !== undefined) return;
+  if (facts.meaning.carrier !== undefined || statedUnit(sheet, facts) !== undefined) return;
+  if (areLengths(written, periods))
+    book.add('amount-days-asked', 'question', { column: columnName(sheet, facts.index) });
+}
 
 /** A sum that runs through each year becomes what each period used, in place; where only a few rows tell it is asked. */
 function differencesOfYear(

@@ -82,6 +82,7 @@ export const REMARK_CODES = [
   'part-register-asked',
   'word-asked',
   'amount-asked',
+  'amount-days-asked',
   'sent-below-nought',
   'calorific-assumed',
   // Time

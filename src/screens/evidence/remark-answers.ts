@@ -203,6 +203,7 @@ function answersOfRecord(remark: Remark, preview: IntakePreview): readonly Answe
         { label: say('Do not use it'), choice: besideOf(remark, preview, 'aside'), holds: false },
       ];
     case 'amount-asked':
+    case 'amount-days-asked':
       return [{ label: say('What the home used'), choice: { role: 'import' }, holds: false }];
     case 'word-asked':
       return [

@@ -74,6 +74,8 @@ export const REMARKS: Catalogue = {
     '{column} von {file} sagt etwas, das wir nicht kennen ({names}). Wir haben es als Verbrauch des Hauses genommen. Bestätigen Sie das, sagen Sie, was es ist, oder wählen Sie eine andere Spalte.',
   '{column} of {file} may be money, or the fuel that came. We took it for the fuel. Confirm it, or choose another column.':
     '{column} von {file} kann Geld sein oder der gelieferte Brennstoff. Wir haben es als Brennstoff genommen. Bestätigen Sie das, oder wählen Sie eine andere Spalte.',
+  'The numbers in {column} of {file} are the days of their rows. They may count those days, or be what was used. We took them for what was used. Confirm it, or choose another column.':
+    'Die Zahlen in {column} von {file} sind die Tage ihrer Zeilen. Sie können diese Tage zählen oder der Verbrauch sein. Wir haben sie als Verbrauch genommen. Bestätigen Sie das, oder wählen Sie eine andere Spalte.',
   '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or leave the file.':
     '{column} in {file} klingt nach einem einzelnen Gerät. Bestätigen Sie, dass es der Verbrauch des ganzen Hauses ist, oder lassen Sie die Datei weg.',
   '{column} of {file} stands beside what a heat pump logs. It may be what the whole home uses, or the heat pump alone. Say which it is.':

@@ -80,6 +80,38 @@ describe('a column that says how long each period was', () => {
     const rows = BILLS.map(([day, , kWh]) => `${day},92,${kWh}`);
     expect(read(['Bill date,Points,Electricity kWh', ...rows]).series[0]).toContain('2024-12-20 2025-12-18');
   });
+
+  /** Dates so many days apart, and those days as the amounts of the rows that they end. */
+  const apart = (lengths: readonly number[]) => {
+    const sum = (n: number) => lengths.slice(0, n + 1).reduce((all, one) => all + one, 0);
+    return lengths.map((length, n) => `${dayOf2025(sum(n))},${length}`);
+  };
+  const UNEVEN = [31, 28, 33, 30, 29, 35];
+  test.each([
+    ['Date,Value', apart(UNEVEN)],
+    ['Date,Usage', apart([7, 7, 7, 7, 7, 7])],
+    ['Month,Amount', ['2025-01,31', '2025-02,28', '2025-03,31', '2025-04,30']],
+    ['From,To,Units', ['2025-01-01,2025-01-31,31', '2025-02-01,2025-02-28,28', '2025-03-01,2025-03-31,31']],
+  ])('%s, each the days of its row, may be a count of them', (heads, rows) => {
+    expect(read([heads, ...rows]).asked).toContain('amount-days-asked');
+    expect(read([heads, ...rows], { choices: { role: 'import' } }).asked).not.toContain('amount-days-asked');
+    // One day less in one row is no count.
+    const other = [...rows.slice(0, -1), rows.at(-1)!.replace(/\d+$/, '26')];
+    expect(read([heads, ...other]).asked).not.toContain('amount-days-asked');
+  });
+  test.each(['Date,Gas', 'Date,Usage kWh', 'Date,kWh'])('%s says that it is none, and of which side', (heads) => {
+    const { asked } = read([heads, ...apart(UNEVEN)]);
+    expect([asked.includes('amount-days-asked'), asked.includes('period-side-asked')]).toEqual([false, true]);
+  });
+  test('what was used of one fuel tells no side of another', () => {
+    const rows = apart(UNEVEN).map((row, i) => `${row},${300 + i}`);
+    expect(read(['Date,Used,Gas kWh', ...rows]).asked).toContain('period-side-asked');
+    expect(read(['Date,Days used,Gas kWh', ...rows]).asked).not.toContain('period-side-asked');
+  });
+  test('even weeks tell no side by a number that is seven but once', () => {
+    const rows = apart([7, 7, 7, 7, 7, 7]).map((row, i) => `${row.replace(/7$/, i === 5 ? '8' : '7')},${30 + i}`);
+    expect(read(['Date,People,Electricity kWh', ...rows]).asked).toContain('period-side-asked');
+  });
 });
 
 describe('a part beside the whole that holds it counts once', () => {
