@@ -301,20 +301,20 @@ function sheetOf(
   const { table, firstRow } = sheet;
   const heads = Array.from({ length: firstRow }, (_, row) => row);
   const own = layOutSheet(sheet.fileName, pickRows(table, [...heads, ...rows]));
-  const unit = unitOfWords(plainWords(register)) ?? unitBeside(own);
+  const unit = unitOfWords(plainWords(register)) ?? unitBeside(own) ?? column.meaning.unit;
+  const name = Number.isNaN(readAwkwardNumber(register, '.')) ? register : `register ${register}`;
   // What the word of a row is about is the amount in it, not every number.
   const hasAmount = own.columns.some((c) => isNumberColumn(c) && c.meaning.role === 'value');
   return {
     ...own,
+    ...(own.columns.some((c) => slotOfHeading(c.heading) !== undefined) ? { register: name } : {}),
     columns: own.columns.map((c): ColumnFacts => {
       if (c.index === column.index) return { ...c, meaning: { role: 'index' } };
       if (c.meaning.role === 'index' && c.heading !== '') return c;
       if (!isNumberColumn(c) || ['cost', 'rate', 'calorific', 'quality', 'beside'].includes(c.meaning.role)) return c;
       if (hasAmount && c.meaning.role === 'unknown') return c;
       const isOfDay = slotOfHeading(c.heading) !== undefined;
-      const heading = isOfDay
-        ? [c.heading]
-        : [c.heading, Number.isNaN(readAwkwardNumber(register, '.')) ? register : `register ${register}`];
+      const heading = isOfDay ? [c.heading] : [c.heading, name];
       return {
         ...c,
         ...(isOfUnknownWay ? { isOfUnknownWay } : {}),

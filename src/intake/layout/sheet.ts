@@ -47,6 +47,8 @@ export interface Sheet {
   readonly isMonthFirstHere?: boolean;
   /** Column of the dates, -1 where none was found. */
   readonly dateColumn: number;
+  /** What all its rows are of, where their headings name the hours of a day. */
+  readonly register?: string;
   /** Where the sheet comes from a workbook: all its sheets with rows, and which of them this is. */
   readonly workbook?: {
     readonly sheets: readonly string[];

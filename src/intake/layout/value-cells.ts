@@ -9,13 +9,16 @@ import type { RemarkBook } from '../terms/remark-book.ts';
 import { ratioOf } from '../terms/units.ts';
 import { cellAt, cellText } from '../text/table.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
-import { unitOfWords } from './headings.ts';
+import { slotOfHeading, unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
 import { isInOtherLanguage } from './titles.ts';
 
-export const columnName = (sheet: Sheet, column: number): string =>
-  sheet.columns[column]?.heading || `column ${column + 1}`;
+export function columnName({ columns, register }: Sheet, column: number): string {
+  const heading = columns[column]?.heading;
+  if (register !== undefined && heading && slotOfHeading(heading) !== undefined) return register;
+  return heading || `column ${column + 1}`;
+}
 
 /** Decimal sign of a column, with the remarks that doubt deserves. */
 export function settleDecimal(sheet: Sheet, column: number, choices: IntakeChoices, book: RemarkBook): '.' | ',' {

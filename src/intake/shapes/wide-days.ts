@@ -161,7 +161,7 @@ function eveningFirst({ columns }: WideLayout): ColumnFacts[] {
 function valueFacts(sheet: Sheet, layout: WideLayout): ColumnFacts {
   const first = layout.columns[0]!;
   const telling = sheet.columns.find((c) => c.meaning.unit !== undefined && c.meaning.role !== 'cost') ?? first;
-  return { ...first, heading: '', meaning: telling.meaning, suffix: telling.suffix };
+  return { ...first, heading: sheet.register ?? '', meaning: telling.meaning, suffix: telling.suffix };
 }
 
 /**

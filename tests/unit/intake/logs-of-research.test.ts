@@ -1,7 +1,8 @@
-import { expect, test } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import type { IntakeContext } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
 import { kWhPerUnit } from '../../../src/reference/fuels.ts';
+import { codesOf, previewOf } from './read-text.ts';
 
 /** Files in the manner of open data sets: few words above the columns, counters, seconds since 1970. */
 const context: IntakeContext = {
@@ -211,4 +212,38 @@ test('what was used a week before stands there to compare with', () => {
   const rows = rowsOf(60, 1440, (stamp, i) => `${stamp.slice(0, 10)},${8 + (i % 3)},${7 + (i % 4)}`);
   const preview = read(['date,electricity import (kWh),same day last week (kWh)', ...rows]);
   expect(preview.series.map(({ name }) => name)).toEqual(['electricity import (kWh)']);
+});
+
+describe('days across of several kinds', () => {
+  const slots = Array.from({ length: 24 }, (_, hour) => `${String(hour).padStart(2, '0')}:00`);
+  const daysOf = (kinds: readonly string[], heading = 'kind') => [
+    `date,${heading},${slots.join(',')}`,
+    ...Array.from({ length: 60 }, (_, day) => new Date(Date.UTC(2025, 0, 1 + day)).toISOString().slice(0, 10)).flatMap(
+      (date, day) =>
+        kinds.map((kind, at) => `${date},${kind},${slots.map((_, hour) => ((day + hour) % 7) * 0.1 + at)}`),
+    ),
+  ];
+
+  it('bear the words of their rows, each of which is asked about where it is not known', () => {
+    const { series, remarks } = previewOf(daysOf(['GC', 'GG']));
+    expect(series.map(({ name }) => name)).toEqual(['GC', 'GG']);
+    expect(remarks.filter(({ code }) => code === 'carrier-guessed').map(({ column }) => column)).toEqual(['GC', 'GG']);
+  });
+
+  it('are answered one by one', () => {
+    const choices = { ofColumns: { GG: { role: 'generation' } } } as const;
+    expect(previewOf(daysOf(['GC', 'GG']), { choices }).series.map(({ role }) => role)).toEqual([
+      'import',
+      'generation',
+    ]);
+  });
+
+  it('have the unit that the heading of their kinds names', () => {
+    const preview = previewOf(daysOf(['Electricity', 'Gas'], 'kWh of'));
+    expect(preview.series.map(({ name, carrier }) => `${name} ${carrier}`)).toEqual([
+      'Electricity electricity',
+      'Gas gas',
+    ]);
+    expect(codesOf(preview, 'question')).not.toContain('unit-guessed');
+  });
 });
