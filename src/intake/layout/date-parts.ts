@@ -1,4 +1,5 @@
 /** Year, month and day in columns of their own become one column of dates. */
+import { toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
 import { monthOfName } from '../dates/month-names.ts';
 import { quarterOfName } from '../dates/quarter-names.ts';
 import { isClock } from '../dates/read-clock.ts';
@@ -11,9 +12,11 @@ const YEAR = /^(year|yr|yyyy|jahr|annee|an|ano|anno|jaar|ar|rok|vuosi)$/;
 const MONTH = /^(month|mon|mo|mm|m|monat|mois|mes|mese|maand|maned|manad|miesiac|mesic|kk|kuukausi)$/;
 const QUARTER =
   /^(quarter|qtr|q|quartal|kvartal|kwartaal|kwartal|trimestre|trimester|ctvrtleti)( ?(no|nr|number)\.?)?$/;
+const DAY_OF_YEAR =
+  /^(doy|yday|j(ulian )?day|julian|day of (the )?year|tag des jahres|jour julien|dag (van het|i) (jaar|aret))$/;
 const DAY = /^(day|dy|dd|d|tag|jour|dia|giorno|dag|dzien|den|paiva)$/;
-const COLUMN_OF = { month: MONTH, week: WEEK, quarter: QUARTER };
-const MOST_OF = { month: 12, week: 53, quarter: 4 };
+const COLUMN_OF = { month: MONTH, week: WEEK, quarter: QUARTER, 'day of year': DAY_OF_YEAR };
+const MOST_OF = { month: 12, week: 53, quarter: 4, 'day of year': 366 };
 const SEARCHED_ROWS = 40;
 const SAMPLE_ROWS = 300;
 /** Weather stations have been read for so long. */
@@ -23,10 +26,10 @@ interface Parts {
   readonly headingRow: number;
   readonly year: number;
   readonly month: number;
-  /** -1 where rows are months, weeks or quarters. */
+  /** -1 where rows are months, weeks or quarters, or days of the year. */
   readonly day: number;
   /** What the column of the month numbers or names. */
-  readonly of: 'month' | 'week' | 'quarter';
+  readonly of: keyof typeof COLUMN_OF;
 }
 
 /** The table with its dates in the column of the year, or undefined where no row has such headings above such numbers. */
@@ -174,17 +177,17 @@ function joinedText(table: Table, row: number, { headingRow, year, month, day, o
   const numbers = cells.map((cell, i) => (i === 1 ? partNumber(cell, of) : Number(cell)));
   if (cells.includes('') || numbers.some(Number.isNaN)) return undefined;
   if (of === 'quarter') return `${numbers[0]} Q${numbers[1]}`;
+  if (of === 'day of year') return toCivilDate(toDayNumber(`${numbers[0]}-01-01`) + numbers[1]! - 1);
   return numbers.map((n, i) => String(n).padStart(i === 0 ? 4 : 2, '0')).join(of === 'week' ? '-W' : '-');
 }
 
 const monthNumber = (cell: string): number => (/^\d{1,2}$/.test(cell) ? Number(cell) : monthOfName(cell) || Number.NaN);
 
-const partNumber = (cell: string, of: Parts['of']): number =>
-  of === 'week'
-    ? Number(/^[a-z. ]{0,8}(\d{1,2})$/i.exec(cell)?.[1] ?? Number.NaN)
-    : of === 'quarter' && !/^\d$/.test(cell)
-      ? quarterOfName(cell) || Number.NaN
-      : monthNumber(cell);
+function partNumber(cell: string, of: Parts['of']): number {
+  if (of === 'day of year') return /^\d{1,3}$/.test(cell) ? Number(cell) : Number.NaN;
+  if (of === 'week') return Number(/^[a-z. ]{0,8}(\d{1,2})$/i.exec(cell)?.[1] ?? Number.NaN);
+  return of === 'quarter' && !/^\d$/.test(cell) ? quarterOfName(cell) || Number.NaN : monthNumber(cell);
+}
 
 function findParts(table: Table): Parts | undefined {
   for (let row = 0; row < Math.min(table.rowCount, SEARCHED_ROWS); row++) {
@@ -192,7 +195,7 @@ function findParts(table: Table): Parts | undefined {
       plainWords(cellText(table, row, c)),
     );
     const at = (pattern: RegExp) => words.findIndex((word) => pattern.test(word));
-    const of = at(MONTH) >= 0 ? 'month' : at(WEEK) >= 0 ? 'week' : 'quarter';
+    const of = at(MONTH) >= 0 ? 'month' : at(WEEK) >= 0 ? 'week' : at(QUARTER) >= 0 ? 'quarter' : 'day of year';
     const parts = {
       headingRow: row,
       year: at(YEAR),

@@ -387,7 +387,7 @@ export const AMOUNT = any(
 
 /** A register of some hours, at some price. */
 export const RATE_REGISTER = any(
-  whole('day|night|peak|off.?peak|low|normal|standard|rate ?\\d|[rt]0?\\d|f[1-6]|p[1-6]|fascia ?\\d'),
+  whole('day|night|peak|off.?peak|low|normal|standard|rate ?\\d|(?<!\\d)[rt]0?\\d|f[1-6]|p[1-6]|fascia ?\\d'),
   whole('tarif ?\\d|tariff ?\\d|tarief ?\\d|ht|nt|hc|hp|h[cp]j[brw]|hochtarif|niedertarif|tag|nacht'),
   whole('heures (pleines|creuses)|punta|llano|valle|dia|noche|fuori punta|hoog|laag|piek|dal|normaal'),
   whole('vt|(haut|bas|plein) tarif|tarif (haut|bas|plein)|strefa \\w+|(alta|bassa) tariffa|paiva(sahko)?|yo(sahko)?'),

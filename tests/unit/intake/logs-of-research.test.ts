@@ -247,3 +247,17 @@ describe('days across of several kinds', () => {
     expect(codesOf(preview, 'question')).not.toContain('unit-guessed');
   });
 });
+
+test('a day of the year beside its year is a date', () => {
+  const rows = Array.from(
+    { length: 90 },
+    (_, i) => `${i < 60 ? 2024 : 2025},${i < 60 ? 307 + i : i - 59},${8 + (i % 5)}.5`,
+  );
+  const { series } = previewOf(['year,doy,electricity kWh', ...rows]);
+  expect(series[0]).toMatchObject({ from: '2024-11-02', to: '2025-01-31', resolution: 'day' });
+});
+
+test('the time of a stamp is no register', () => {
+  const rows = rowsOf(96, 30, (stamp, i) => `2025-01-01T00:00:00Z,${stamp}Z,0.${3 + (i % 4)}`);
+  expect(codesOf(previewOf(['_start,_time,electricity (kWh)', ...rows]), 'question')).toEqual([]);
+});
