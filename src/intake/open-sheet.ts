@@ -4,12 +4,13 @@ import { type IntakeChoices, type IntakeContext, LARGEST_EVIDENCE_BYTES } from '
 import { chooseSheet } from './layout/choose-sheet.ts';
 import type { Sheet } from './layout/sheet.ts';
 import { stageOf } from './terms/progress.ts';
-import type { RemarkBook } from './terms/remark-book.ts';
+import { listNames, type RemarkBook } from './terms/remark-book.ts';
+import type { RemarkCode } from './terms/remark-codes.ts';
 import { tabsForGaps, tabsForSpaces } from './text/align.ts';
 import { decodeText } from './text/decode.ts';
 import { recogniseForeign } from './text/foreign.ts';
 import { linesOfHtml } from './text/html-rows.ts';
-import { isJson, linesOfJson } from './text/json-rows.ts';
+import { isJson, type Listed, linesOfJson } from './text/json-rows.ts';
 import { findSeparator } from './text/separator.ts';
 import { splitTable } from './text/table.ts';
 import { linesOfXml } from './text/xml-rows.ts';
@@ -20,7 +21,7 @@ export function openSheet(
   bytes: Uint8Array,
   context: Pick<IntakeContext, 'onProgress'>,
   book: RemarkBook,
-  choices: Pick<IntakeChoices, 'sheet'> = {},
+  choices: Pick<IntakeChoices, 'sheet' | 'leaveUnread'> = {},
 ): Sheet | undefined {
   if (bytes.length === 0) {
     book.add('file-empty', 'refusal');
@@ -52,10 +53,11 @@ export function openSheet(
     book.add('json-not-read', 'refusal');
     return undefined;
   }
+  if (listed) remarkLeft(listed, choices, book);
   const found = findSeparator(plain);
   const isLoose = found.separator === ',' || !found.isClear;
   const aligned =
-    listed ??
+    listed?.text ??
     (isLoose ? tabsForGaps(decoded.text) : undefined) ??
     (found.isClear ? undefined : tabsForSpaces(decoded.text));
   const { text, separator, start } =
@@ -78,6 +80,17 @@ export function openSheet(
     return undefined;
   }
   return sheet;
+}
+
+/** What a tree of names and values has in lists that bear no times is not read: named, and asked where it may be a use. */
+function remarkLeft({ left }: Listed, { leaveUnread }: Pick<IntakeChoices, 'leaveUnread'>, book: RemarkBook): void {
+  const [maybe, others] = [left.filter(({ mayBeUse }) => mayBeUse), left.filter(({ mayBeUse }) => !mayBeUse)];
+  const say = (code: RemarkCode, weight: 'note' | 'question', lists: typeof left) => {
+    const [first] = lists;
+    if (first) book.add(code, weight, { found: listNames(lists.map(({ name }) => name)), count: first.count });
+  };
+  say('lists-left-out', 'note', leaveUnread ? left : others);
+  if (!leaveUnread) say('unread-lists-asked', 'question', maybe);
 }
 
 /** The tables of a page, as portals also save them under a spreadsheet's name; refused where none has dates. */

@@ -214,6 +214,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'unread-asked': phrase(
     '{at} could not be read ({found}), nor could others: {count} of {expectedNames} rows in all. Correct them in the file, or confirm that they may be left out.',
   ),
+  'unread-lists-asked': phrase(
+    '{file} has lists without dates ({names}), the first of {count} values. They may be what was used, so the record may not be all. Give them dates, or confirm that they may be left out.',
+  ),
   'decimal-asked': phrase(
     '{at}: {found} in {column} may have a decimal sign or a thousands sign. We took "{expectedNames}" for the decimal sign. Choose the other if the total looks wrong.',
   ),
@@ -605,6 +608,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'json-not-read': phrase(
     '{file} is JSON in which we found no list of readings, or several that may hold the same. Export it as a table (CSV), one energy at a time.',
   ),
+  'lists-left-out': phrase('{file} has lists without dates ({names}). They were left out.'),
   'sheets-joined': phrase(
     '{file} has {count} sheets that go on in each other ({names}). They were read as one record.',
   ),

@@ -175,11 +175,15 @@ export interface Energy {
 
 /** By its volume; by its energy it is heat, or what heats it. */
 function isOfWater(words: string): boolean {
-  const isHot = HOT_WATER.test(words);
-  if (isHot && (ELECTRIC.test(words) || /energ|\b([mk]?wh|[mg]j)\b/.test(words))) return false;
-  return WATER.test(words) || (isHot && /m³|\bm3\b|\bl\b|lit(re|er|ro)/.test(words));
+  if (WATER_MACHINE.test(words)) return false;
+  if (!HOT_WATER.test(words)) return WATER.test(words);
+  return (
+    !(ELECTRIC.test(words) || /energ|\b([mk]?wh|[mg]j)\b/.test(words)) && /m³|\bm3\b|\bl\b|lit(re|er|ro)/.test(words)
+  );
 }
 
+/** What heats or moves water uses energy. */
+const WATER_MACHINE = /heat(er|ing)|pump|boiler|erhitzer|bereit(er|ung)|calentador|chauffe|scaldab|varmer|beredare/;
 const HOT_WATER = /warmwasser|hot water|eau chaude|agua caliente|acqua calda|warm water|brugsvand/;
 
 /** "Without solar" makes nothing. */

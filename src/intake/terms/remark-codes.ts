@@ -10,6 +10,7 @@ export const REMARK_CODES = [
   'no-rows',
   'no-table',
   'json-not-read',
+  'lists-left-out',
   'no-dates',
   'no-year',
   'no-numbers',
@@ -43,6 +44,7 @@ export const REMARK_CODES = [
   // Numbers
   'number-unreadable',
   'unread-asked',
+  'unread-lists-asked',
   'sign-unknown',
   'decimal-asked',
   'decimal-mixed',

@@ -7,7 +7,9 @@ const IS_MOMENT = /^\d{4}-\d{2}-\d{2}([T ]\d{2}:\d{2}(:\d{2}(\.\d+)?)?(Z|[+-]\d{
 const LEAST_VALUES = 3;
 
 /** One row a value, each with its time; undefined where the record is no such thing, or its step cannot be told. */
-export function rowsOfSteps(record: Readonly<Record<string, unknown>>): Record<string, Value>[] | undefined {
+export function rowsOfSteps(
+  record: Readonly<Record<string, unknown>>,
+): { rows: Record<string, Value>[]; from: readonly unknown[] } | undefined {
   const entries = Object.entries(record);
   const lists = entries.filter(
     ([, one]) =>
@@ -24,10 +26,11 @@ export function rowsOfSteps(record: Readonly<Record<string, unknown>>): Record<s
   const first = Date.parse(hasOffset ? start : `${start.length === 10 ? `${start}T00:00` : start}Z`);
   if (Number.isNaN(first)) return undefined;
   const name = /^(data|values|readings|series)$/i.test(list[0]) ? 'value' : list[0];
-  return (list[1] as (number | null)[]).map((value, i) => {
+  const rows = (list[1] as (number | null)[]).map((value, i) => {
     const at = new Date(first + i * minutes * 60_000).toISOString();
     return { time: isOfDays ? at.slice(0, 10) : hasOffset ? at : at.slice(0, 19), [name]: value };
   });
+  return { rows, from: [list[1]] };
 }
 
 /** Steps that are written as a bare number of minutes or of seconds, as nothing else. */

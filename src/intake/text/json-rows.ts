@@ -3,6 +3,7 @@
  * records, lists of pairs, lists side by side, values by date, and lists of such lists are what programs write.
  */
 import { rowsOfSteps } from './even-steps.ts';
+import { type LeftList, leftLists } from './left-lists.ts';
 import { isPeriodOfPoints, recordsOfPeriod } from './market-points.ts';
 import { nestsTooDeep } from './nesting.ts';
 
@@ -11,6 +12,8 @@ type Value = string | number | boolean | null;
 type Row = Readonly<Record<string, Value>>;
 interface Found {
   readonly rows: readonly Row[];
+  /** The lists and records of the tree that they were made of. */
+  readonly from: readonly unknown[];
   /** Plain values beside the list. */
   readonly titles: readonly (readonly [string, Value])[];
   /** Whether each record is a day with its parts side by side. */
@@ -19,8 +22,14 @@ interface Found {
   readonly isBare?: boolean;
 }
 
+/** A tree as lines, and what of it is not in them. */
+export interface Listed {
+  readonly text: string;
+  readonly left: readonly LeftList[];
+}
+
 /** Undefined where the text is no JSON, or holds no list of records. */
-export function linesOfJson(text: string): string | undefined {
+export function linesOfJson(text: string): Listed | undefined {
   if (!/^\s*[[{]/.test(text)) return undefined;
   const whole = parsed(text);
   return linesOfTree(whole ?? parsed(`[${text.trim().replaceAll(/\}\s*\n\s*\{/g, '},{')}]`));
@@ -37,15 +46,21 @@ function parsed(text: string): unknown {
 /** Whether a text is JSON, whatever it holds. */
 export const isJson = (text: string): boolean => /^\s*[[{]/.test(text) && parsed(text) !== undefined;
 
-export function linesOfTree(tree: unknown): string | undefined {
+export function linesOfTree(tree: unknown): Listed | undefined {
   const found = findRows(tree);
   if (!found) return undefined;
   const names = [...new Set(found.rows.flatMap((row) => Object.keys(row)))];
   if (names.length > MOST_NAMES + (found.isByDay ? MOST_PARTS : 0)) return undefined;
   const write = (value: Value | undefined) => String(value ?? '').replaceAll(/[\t\r\n"]/g, ' ');
-  const titles = found.titles.map(([name, value]) => `${write(name)}: ${write(value)}`);
+  const titles = found.titles.map((title) =>
+    title
+      .filter((word) => word !== '')
+      .map(write)
+      .join(': '),
+  );
   const rows = found.rows.map((row) => names.map((name) => write(row[name])).join('\t'));
-  return `${[...titles, ...(found.isBare ? [] : [names.map(write).join('\t')]), ...rows].join('\n')}\n`;
+  const lines = [...titles, ...(found.isBare ? [] : [names.map(write).join('\t')]), ...rows];
+  return { text: `${lines.join('\n')}\n`, left: leftLists(tree, new Set(found.from), rows.length) };
 }
 
 const isPlain = (value: unknown): value is Value =>
@@ -113,10 +128,10 @@ function findRows(value: unknown, curve?: unknown): Found | undefined {
   const { curveType } = value;
   const steps = rowsOfSteps(value);
   const named = steps ? [] : entries.flatMap(([name, one]) => namedRows(name, findRows(one, curveType)));
-  const inner = steps ? { rows: steps, titles: [] } : named.length > 1 ? joinNamed(named) : named[0]?.found;
+  const inner = steps ? { ...steps, titles: [] } : joinNamed(named);
   if (!inner) return undefined;
   const titles = entries.flatMap(([name, one]): (readonly [string, Value])[] => {
-    const row = isPlain(one) ? { '': one } : flatRow(one);
+    const row = isPlain(one) ? { '': one } : inner.from.includes(one) ? undefined : flatRow(one);
     return row && Object.keys(row).length <= MOST_NAMES
       ? Object.entries(row).map(([part, plain]) => [`${name} ${part}`.trim(), plain] as const)
       : [];
@@ -154,39 +169,55 @@ function tellApart(names: readonly string[]): boolean {
  * list. Lists without dates tell of meters and prices.
  */
 function joinNamed(all: readonly Named[]): Found | undefined {
-  const dated = all.filter(({ found: { rows } }) => rows.some((row) => Object.values(row).some(isDated)));
-  if (dated.length === 1) return dated[0]!.found;
-  if (dated.some(({ found: { isByDay } }) => isByDay) || !tellApart(dated.map(({ name }) => name))) return undefined;
+  const dated = all.filter(({ found: { rows } }) => rows.some((row) => Object.entries(row).some(isDated)));
+  const [only, another] = dated.length > 0 ? dated : all;
+  if (!only) return undefined;
+  if (!another) return withName(only);
+  if (
+    dated.length === 0 ||
+    dated.some(({ found: { isByDay } }) => isByDay) ||
+    !tellApart(dated.map(({ name }) => name))
+  )
+    return undefined;
   const rows = dated.flatMap(({ name, found }) =>
     found.rows.map((row) => ({
-      register: name,
       ...Object.fromEntries(found.titles),
       ...(found.isBare ? { time: row['0']!, value: row['1']! } : row),
+      register: row['register'] === undefined ? name : `${name} ${row['register']}`,
     })),
   );
-  return { rows, titles: [] };
+  return { rows, titles: [], from: dated.flatMap(({ found: { from } }) => from) };
 }
 
-const isDated = (value: Value): boolean =>
-  typeof value === 'string' && /^\d{4}-\d{2}|^\d{2}[./]\d{2}[./]\d{4}/.test(value);
+/** What the only list is of may be said by its name alone. */
+const withName = ({ name, found }: Named): Found =>
+  KINDS.some((kind) => kind.test(name))
+    ? { ...found, titles: [['', name.replaceAll(/_|(?<=[a-z])(?=[A-Z])/g, ' ')], ...found.titles] }
+    : found;
+
+const IS_OF_TIME = /time|date|stamp|epoch|^ts?$/i;
+const isDated = ([name, value]: readonly [string, Value]): boolean =>
+  typeof value === 'string'
+    ? /^\d{4}-\d{2}|^\d{1,2}[-./]\d{1,2}[-./]\d{4}/.test(value)
+    : typeof value === 'number' && value > 1e9 && IS_OF_TIME.test(name);
 
 function rowsOfPeriods(periods: readonly unknown[], curve: unknown): Found | undefined {
   const records = periods.map((one) => (isPeriodOfPoints(one) ? recordsOfPeriod(one, curve) : undefined));
   const rows = records.flatMap((of) => of?.map(flatRow) ?? [undefined]).filter((row) => row !== undefined);
-  return records.includes(undefined) || rows.length === 0 ? undefined : { rows, titles: [] };
+  return records.includes(undefined) || rows.length === 0 ? undefined : { rows, titles: [], from: periods };
 }
 
 function rowsOfList(list: readonly unknown[], curve?: unknown): Found | undefined {
   if (isPeriodOfPoints(list[0])) return rowsOfPeriods(list, curve);
   if (list.length > 1 && list.every(isPair)) {
     const rows = list.filter(isPair).map((pair): Row => Object.fromEntries(pair.map((one, i) => [String(i), one])));
-    return { rows, titles: [], isBare: true };
+    return { rows, titles: [], from: [list], isBare: true };
   }
   const rows = list.map(flatRow).filter((row) => row !== undefined);
-  if (list.length > 1 && rows.length === list.length) return { rows, titles: [] };
+  if (list.length > 1 && rows.length === list.length) return { rows, titles: [], from: [list] };
   if (list.length === 1) return findRows(list[0], curve);
   const days = list.map(dayRow).filter((row) => row !== undefined);
-  if (days.length > 0 && days.length === list.length) return { rows: days, titles: [], isByDay: true };
+  if (days.length > 0 && days.length === list.length) return { rows: days, titles: [], from: [list], isByDay: true };
   // Several records that each hold one list: what they say of themselves goes with each of its rows.
   const several = list.map(findRows).filter((one) => one !== undefined);
   if (list.length === 0 || several.length < list.length) return undefined;
@@ -196,7 +227,7 @@ function rowsOfList(list: readonly unknown[], curve?: unknown): Found | undefine
       ...(one.isBare ? { time: row['0']!, value: row['1']! } : row),
     })),
   );
-  return { rows: joined, titles: [] };
+  return { rows: joined, titles: [], from: several.flatMap(({ from }) => from) };
 }
 
 /** Values by date, or lists side by side of one length. */
@@ -209,7 +240,7 @@ function rowsOfNames(value: Record<string, unknown>): Found | undefined {
       if (!row) return undefined;
       rows.push({ date, ...row });
     }
-    return { rows, titles: [] };
+    return { rows, titles: [], from: [value] };
   }
   const lists = entries.flatMap(([name, one]) =>
     Array.isArray(one) && one.every(isPlain) ? [[name, one] as const] : [],
@@ -218,5 +249,5 @@ function rowsOfNames(value: Record<string, unknown>): Found | undefined {
   if (lists.length < 2 || length < LEAST_DATES || lists.some(([, list]) => list.length !== length)) return undefined;
   const rows = Array.from({ length }, (_, i) => Object.fromEntries(lists.map(([name, list]) => [name, list[i]!])));
   const titles = entries.flatMap(([name, one]) => (isPlain(one) ? [[name, one] as const] : []));
-  return { rows, titles };
+  return { rows, titles, from: lists.map(([, list]) => list) };
 }

@@ -1,5 +1,5 @@
 /** Readings in XML of no standard that we know: elements that repeat are records, their attributes and inner texts its values. */
-import { linesOfTree } from './json-rows.ts';
+import { type Listed, linesOfTree } from './json-rows.ts';
 import { walkXml } from './walk-xml.ts';
 
 /** A tree of names takes some thirty times the text. */
@@ -11,7 +11,7 @@ interface Node {
 }
 
 /** Undefined where it is too long, broken, or holds no list of records. */
-export function linesOfXml(bytes: Uint8Array): string | undefined {
+export function linesOfXml(bytes: Uint8Array): Listed | undefined {
   if (bytes.length > MOST_BYTES) return undefined;
   const root: Node = { name: '', values: {} };
   const open: Node[] = [root];

@@ -98,6 +98,7 @@ function answersOfForm(remark: Remark, preview: IntakePreview): readonly Answer[
         { label: say('A comma is the decimal'), choice: { decimal: ',' }, holds: choices.decimal === ',' },
       ];
     case 'unread-asked':
+    case 'unread-lists-asked':
       return [{ label: say('They may be left out'), choice: { leaveUnread: true }, holds: false }];
     case 'zone-asked':
     case 'clock-asked':

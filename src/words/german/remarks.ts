@@ -76,6 +76,10 @@ export const REMARKS: Catalogue = {
     '{column} von {file} kann Geld sein oder der gelieferte Brennstoff. Wir haben es als Brennstoff genommen. Bestätigen Sie das, oder wählen Sie eine andere Spalte.',
   'The numbers in {column} of {file} are the days of their rows. They may count those days, or be what was used. We took them for what was used. Confirm it, or choose another column.':
     'Die Zahlen in {column} von {file} sind die Tage ihrer Zeilen. Sie können diese Tage zählen oder der Verbrauch sein. Wir haben sie als Verbrauch genommen. Bestätigen Sie das, oder wählen Sie eine andere Spalte.',
+  '{file} has lists without dates ({names}), the first of {count} values. They may be what was used, so the record may not be all. Give them dates, or confirm that they may be left out.':
+    '{file} hat Listen ohne Datum ({names}), die erste mit {count} Werten. Sie können Verbrauch sein, dann ist das Gelesene nicht alles. Geben Sie ihnen ein Datum, oder bestätigen Sie, dass sie wegbleiben dürfen.',
+  '{file} has lists without dates ({names}). They were left out.':
+    '{file} hat Listen ohne Datum ({names}). Sie wurden weggelassen.',
   '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or leave the file.':
     '{column} in {file} klingt nach einem einzelnen Gerät. Bestätigen Sie, dass es der Verbrauch des ganzen Hauses ist, oder lassen Sie die Datei weg.',
   '{column} of {file} stands beside what a heat pump logs. It may be what the whole home uses, or the heat pump alone. Say which it is.':

@@ -249,3 +249,14 @@ describe('what cannot be known is asked', () => {
     expect(read(['From,To,Gas meter (kWh)', ...rows].join('\n')).asked).not.toContain('register-rising-asked');
   });
 });
+
+test.each([
+  ['water.csv', 'water import', []],
+  ['hot water (m3).csv', 'water import', ['carrier-guessed']],
+  ['water heater.csv', 'electricity import', ['carrier-guessed', 'unit-guessed']],
+  ['hot water.csv', 'electricity import', ['carrier-guessed', 'unit-guessed']],
+  ['chauffe-eau.csv', 'electricity import', ['carrier-guessed', 'unit-guessed']],
+])('%s: what heats water is none', (fileName, expected, asked) => {
+  const found = read(['Date,Value', '2025-01-01,9', '2025-01-02,11', '2025-01-03,8'].join('\n'), { fileName });
+  expect([found.series[0]?.split(' ').slice(0, 2).join(' '), found.asked]).toEqual([expected, asked]);
+});
