@@ -58,8 +58,15 @@ export const nameOfPrice = ({ name, kind }: Pick<PriceBasis, 'name' | 'kind'>): 
 /** A tariff's name: one that was typed stays as it is in every language. */
 export const nameOfTariff = (name: PriceBasis['name']): Shown => (typeof name === 'string' ? { said: name } : name);
 
+/** What a price is that has no days of its own, since it was typed or is nobody's; null where it has them. */
+export const undatedInShort = ({ kind }: Pick<PriceBasis, 'kind'>): string | null =>
+  kind === 'typed' || kind === 'assumed' ? say(KINDS[kind]) : null;
+
 /** Short, for a foot line: "prices of October to December 2026". */
-export function datesInShort({ from, to }: Pick<PriceBasis, 'from' | 'to'>): string {
+export function datesInShort(basis: Pick<PriceBasis, 'from' | 'to' | 'kind'>): string {
+  const { from, to } = basis;
+  const undated = undatedInShort(basis);
+  if (undated !== null) return undated;
   return to === undefined
     ? say('prices from {month} on', { month: monthSpan(from, from) })
     : say('prices of {months}', { months: monthSpan(from, to) });
@@ -75,7 +82,10 @@ export function allDatesInShort(prices: Prices, fuel: Fuel | null): string {
   });
 }
 
-const whenInShort = ({ from, to }: Pick<PriceBasis, 'from' | 'to'>): string =>
+const whenInShort = (basis: Pick<PriceBasis, 'from' | 'to' | 'kind'>): string =>
+  undatedInShort(basis) ?? fromOrSpan(basis);
+
+const fromOrSpan = ({ from, to }: Pick<PriceBasis, 'from' | 'to'>): string =>
   to === undefined ? say('from {month}', { month: monthsInShort(from, from) }) : monthsInShort(from, to);
 
 /** How old prices are, when they are older than a quarter; else nothing. */
@@ -122,9 +132,8 @@ const KINDS: { readonly [kind in PriceKind]: string } = {
 
 /** Day and kind of a price, under the name of what is bought at it: "Jan 2026, guide page, old". */
 export function priceInShort(basis: PriceBasis): string {
-  const { from, to, kind, staleDays } = basis;
-  const months = to === undefined ? say('from {month}', { month: monthsInShort(from, from) }) : monthsInShort(from, to);
-  const named = say(KINDS[kind ?? 'own'] ?? KINDS.own, { months });
+  const { kind, staleDays } = basis;
+  const named = say(KINDS[kind ?? 'own'] ?? KINDS.own, { months: fromOrSpan(basis) });
   return staleDays === undefined ? named : say('{price}, old', { price: named });
 }
 

@@ -29,7 +29,7 @@ const USES: Readonly<Record<RecordUse, string>> = {
   aside: phrase('{name}: not used, since it is set aside.'),
   instead: phrase('{name}: counts on its days instead of another record.'),
   covered: phrase('{name}: not used, since another record tells of the same days.'),
-  'other-way': phrase('{name}: not used for the heat needed, since another meter shows what heats this home.'),
+  'other-way': phrase('{name}: not used for the heat needed, since “Heating today” names another way of heating.'),
   'sent-out': phrase('{name}: not used, since it was sent out and not bought.'),
   'made-here': phrase('{name}: not used, since the home made it itself.'),
   water: phrase('{name}: not used, since water is priced by nobody here.'),

@@ -4,6 +4,7 @@ import { type Appraisal, type PriceBasis, priceOf } from '../model/shapes/apprai
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Evidence, Series } from '../model/shapes/evidence.ts';
 import { type Grade, weakestGrade } from '../model/shapes/working.ts';
+import { completenessOf } from './completeness.ts';
 import type { ShownGrade } from './grades.ts';
 import {
   counted,
@@ -16,6 +17,7 @@ import {
   spokenCount,
   spokenPounds,
 } from './numbers.ts';
+import { undatedInShort } from './prices.ts';
 import { type Currency, inMoneyOf, phrase, say } from './say.ts';
 import { carrierName } from './systems.ts';
 
@@ -88,14 +90,11 @@ export function threadLines(input: ThreadInput): ThreadLine[] {
 
 type Line = (stage: ThreadStage, result: string, grade: ShownGrade) => ThreadLine;
 
-const MS_PER_DAY = 86_400_000;
 /** "gas 24 months", "electricity 361 days in 365". */
 function seriesInShort(series: Series): string {
-  const days = Math.round((Date.parse(series.to) - Date.parse(series.from)) / MS_PER_DAY);
+  const { daysHave: there, daysSpan: days } = completenessOf(series);
   const name = carrierName(series.carrier);
   if (series.resolution === 'period') return `${name} ${counted(Math.max(1, Math.round(days / 30.4)), 'month')}`;
-  const share = series.expected > 0 ? series.present / series.expected : 1;
-  const there = Math.round(days * Math.min(share, 1));
   if (there === days) return `${name} ${counted(days, 'day')}`;
   return say('{name} {there} days in {days}', { name, there: grouped(there), days: grouped(days) });
 }
@@ -152,9 +151,10 @@ function pricesLine({ prices, systems }: Appraisal, line: Line): ThreadLine {
   );
 }
 
-/** The months that a price is of, and whether it is old. */
-const monthsOf = ({ from, to, staleDays }: Pick<PriceBasis, 'from' | 'to' | 'staleDays'>): string[] => [
-  to === undefined ? say('from {month}', { month: monthSpan(from, from) }) : monthSpan(from, to),
+/** The months that a price is of, or whose it is, and whether it is old. */
+const monthsOf = ({ from, to, kind, staleDays }: Pick<PriceBasis, 'from' | 'to' | 'kind' | 'staleDays'>): string[] => [
+  undatedInShort({ kind }) ??
+    (to === undefined ? say('from {month}', { month: monthSpan(from, from) }) : monthSpan(from, to)),
   ...(staleDays === undefined ? [] : [say('old')]),
 ];
 

@@ -21,7 +21,7 @@ test('two offers of one home, an estimate each, and the one accepted is what a b
     await takePicture(desk, 'offers-estimates');
   });
   await test.step('the older one is accepted, with its date', async () => {
-    await desk.getByRole('button', { name: 'The household accepted this offer' }).last().click();
+    await desk.getByRole('button', { name: 'Mark as accepted by the household' }).last().click();
     await expect(desk.getByText(/^accepted on \d/)).toHaveCount(1);
     await waitUntilKept(desk);
   });

@@ -34,7 +34,7 @@ function Taken({ summary }: { readonly summary: EstimateSummary }) {
       <p className="taken">
         {say('accepted on {date}', { date: longDate(taken.on) })}{' '}
         <button type="button" className="plain" onClick={() => change(({ taken: _, ...before }) => before)}>
-          {say('not accepted')}
+          {say('Undo')}
         </button>
       </p>
     );
@@ -49,7 +49,7 @@ function Taken({ summary }: { readonly summary: EstimateSummary }) {
         }))
       }
     >
-      {say('The household accepted this offer')}
+      {say('Mark as accepted by the household')}
     </button>
   );
 }

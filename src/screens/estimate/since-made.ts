@@ -1,8 +1,9 @@
 /** What is different now from what a written estimate was made with, in one line. */
 
 import { findSideBySide } from '../../model/comparison/beside.ts';
-import type { Appraisal } from '../../model/shapes/appraisal.ts';
+import { type Appraisal, carriersOf, priceOf } from '../../model/shapes/appraisal.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
+import { type Fuel, isFuel } from '../../model/shapes/heating.ts';
 import type { WrittenEstimate } from '../../model/shapes/written-estimate.ts';
 import { earlierRuleSentence } from '../../words/estimate.ts';
 import { electricityPriceWorking, fuelPriceWorking } from '../../words/explained/prices.ts';
@@ -10,12 +11,19 @@ import { rangedWorking } from '../../words/explained/ranged.ts';
 import { factor, listed, pence, spokenCount, spokenPounds } from '../../words/numbers.ts';
 import { inMoneyOf, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
+import { carrierName } from '../../words/systems.ts';
 import type { ShownWorking } from '../../words/working.ts';
 
 interface Now {
   readonly appraisal: Appraisal;
   readonly series: readonly Series[];
 }
+
+/** What is burnt in the ways of heating compared, as far as its price is known. */
+const fuelsOf = (appraisal: Appraisal): Fuel[] =>
+  [...carriersOf(appraisal)].filter(
+    (carrier): carrier is Fuel => isFuel(carrier) && !!priceOf(appraisal.prices, carrier),
+  );
 
 /** Each thing that differs where it would be seen, as it was and as it is. */
 function listChanges(estimate: WrittenEstimate, now: Now): string[] {
@@ -27,7 +35,10 @@ function listChanges(estimate: WrittenEstimate, now: Now): string[] {
   };
   const priceThen = (price: number) => inMoneyOf(estimate, () => pence(price));
   compare(say('electricity'), priceThen(was.prices.electricityPencePerKWh), pence(is.prices.electricityPencePerKWh));
-  compare(say('gas'), priceThen(was.prices.gasPencePerKWh), pence(is.prices.gasPencePerKWh));
+  for (const fuel of fuelsOf(is)) {
+    const [before, after] = [priceOf(was.prices, fuel), priceOf(is.prices, fuel)];
+    if (before && after) compare(carrierName(fuel), priceThen(before.pencePerKWh), pence(after.pencePerKWh));
+  }
   compare(say('heat'), `${spokenCount(was.demand.total.value)} kWh`, `${spokenCount(is.demand.total.value)} kWh`);
   compare(say('seasonal factor'), factor(was.machine.whole.value), factor(is.machine.whole.value));
   compare(say('records'), String(estimate.evidence.length), String(now.series.length));
@@ -57,7 +68,8 @@ export function sinceWorkings(was: Appraisal, is: Appraisal): ShownWorking[] {
   const of = (appraisal: Appraisal, when: string) =>
     [findSideBySide(appraisal).pump.cost, appraisal.demand.total, appraisal.machine.whole]
       .map(rangedWorking)
-      .concat(electricityPriceWorking(appraisal), fuelPriceWorking(appraisal, 'gas'))
+      .concat(electricityPriceWorking(appraisal))
+      .concat(fuelsOf(appraisal).map((fuel) => fuelPriceWorking(appraisal, fuel)))
       .map((working) => ({ ...working, title: { said: `${when}: ${sayTold(working.title)}` } }));
   return [...of(was, say('Then')), ...of(is, say('Now'))];
 }

@@ -47,7 +47,8 @@ export function ChoicesForm(props: {
   const { choices } = preview;
   const fits = preview.candidates.filter((one) => one.fit > 0 || one.shape === preview.shape);
   const reason = preview.candidates.find((one) => one.shape === preview.shape)?.reason;
-  const isPeriods = preview.series.some((series) => series.resolution === 'period');
+  // Several records may each have their own, which the facts above name.
+  const open = preview.series.length > 1 ? say('each record its own') : say('not said');
   return (
     <section>
       <h3>{say('What we took it for')}</h3>
@@ -74,21 +75,21 @@ export function ChoicesForm(props: {
         <ChoiceField
           label={say('It is')}
           value={choices.carrier}
-          emptyLabel={choices.carrier === undefined ? say('not said') : undefined}
+          emptyLabel={choices.carrier === undefined ? open : undefined}
           choices={CARRIERS.map((value) => ({ value, label: say(CARRIER_WORDS[value]) }))}
           onChange={(carrier) => onChoose({ carrier })}
         />
         <ChoiceField
           label={say('Measured for')}
           value={choices.role}
-          emptyLabel={choices.role === undefined ? say('not said') : undefined}
+          emptyLabel={choices.role === undefined ? open : undefined}
           choices={sayChoices(ROLES)}
           onChange={(role) => onChoose({ role })}
         />
         <ChoiceField
           label={say('Unit')}
           value={choices.unit}
-          emptyLabel={choices.unit === undefined ? say('not said') : undefined}
+          emptyLabel={choices.unit === undefined ? open : undefined}
           choices={ENERGY_UNITS.map((value) => ({ value, label: sayTold(value) }))}
           onChange={(unit) => onChoose({ unit })}
         />
@@ -116,10 +117,10 @@ export function ChoicesForm(props: {
             onChange={(order) => onChoose({ dayFirst: order === 'day' })}
           />
         )}
-        {choices.toInclusive === undefined && !isPeriods ? null : (
+        {choices.toInclusive === undefined ? null : (
           <ChoiceField
             label={say('The last day on a bill')}
-            value={choices.toInclusive === false ? 'out' : 'in'}
+            value={choices.toInclusive ? 'in' : 'out'}
             choices={sayChoices(LAST_DAYS)}
             onChange={(last) => onChoose({ toInclusive: last === 'in' })}
           />

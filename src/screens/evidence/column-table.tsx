@@ -24,8 +24,9 @@ export function ColumnTable(props: {
   const { preview, onChoose } = props;
   if (preview.columns.length === 0) return null;
   const settled = preview.choices.columns ?? {};
+  const takenAs = (index: number) => preview.uses?.find(({ column }) => column === index)?.use;
   const saidUse = (index: number) => {
-    const use = preview.uses?.find(({ column }) => column === index)?.use;
+    const use = takenAs(index);
     return use === undefined ? null : <span className="quiet column-use">{columnUse(use)}</span>;
   };
   const roleOf = (index: number) => ROLES.find((role) => settled[role] === index);
@@ -56,7 +57,12 @@ export function ColumnTable(props: {
                       value={roleOf(index) ?? ''}
                       onChange={(event) => pick(index, event.target.value)}
                     >
-                      {roleOf(index) === undefined ? <option value="">{say('not used')}</option> : null}
+                      {/* One of several amounts has no role of its own, and yet it is used: the line above says how. */}
+                      {roleOf(index) === undefined ? (
+                        <option value="">
+                          {takenAs(index) === undefined ? say('not used') : say('as said above')}
+                        </option>
+                      ) : null}
                       {ROLES.map((role) => (
                         <option key={role} value={role}>
                           {say(ROLE_WORDS[role])}

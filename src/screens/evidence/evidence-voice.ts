@@ -1,7 +1,7 @@
 import { isUse, type Series } from '../../model/shapes/evidence.ts';
+import { completenessOf } from '../../words/completeness.ts';
 import { listed, numberWord } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
-import { completenessOf } from './completeness.ts';
 import { CARRIER_WORDS } from './series-words.ts';
 
 const MONTH_DAYS = 365.25 / 12;

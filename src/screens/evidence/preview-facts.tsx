@@ -1,11 +1,11 @@
 import type { IntakePreview } from '../../intake/intake.ts';
 import type { Remark } from '../../model/shapes/evidence.ts';
+import { completenessOf } from '../../words/completeness.ts';
 import { counted, grouped, longDate } from '../../words/numbers.ts';
 import { recordUseSentence } from '../../words/record-uses.ts';
 import { columnNames } from '../../words/remarks.ts';
 import { phrase, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
-import { completenessOf } from './completeness.ts';
 import { lastDayOf } from './day-words.ts';
 import { amountOfSeries } from './series-words.ts';
 
@@ -82,7 +82,7 @@ function choiceWords(preview: IntakePreview): string {
     preview.shape ? sayTold(preview.shape) : say('nothing that we know'),
     ...(unit ? [say('in {unit}', { unit: sayTold(unit) })] : []),
     ...(clock ? [say(CLOCK_WORDS[clock])] : []),
-    ...(stamp ? [say('stamps name the {stamp, select, start {start} other {end}}', { stamp })] : []),
+    ...(stamp ? [say('each time names the {stamp, select, start {start} other {end}}', { stamp })] : []),
   ];
   return parts.join(', ');
 }

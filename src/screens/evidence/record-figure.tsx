@@ -26,7 +26,7 @@ export function RecordFigure(props: { readonly series: Series; readonly savable?
       table={readingsTable(readings)}
       savable={savable}
       known={<HowWeKnow find={() => [recordWorking(series, evidence)]} about={sayTold(series.name)} plain />}
-      note={series.periods ? say('kWh a day, each bill spread evenly over its days.') : say('kWh a day.')}
+      note={series.periods ? say('kWh a day, each amount spread evenly over its days.') : say('kWh a day.')}
     />
   );
 }

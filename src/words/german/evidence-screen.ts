@@ -47,6 +47,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'The first rows of the file': 'Die ersten Zeilen der Datei',
   'Column {name} is': 'Spalte {name} ist',
   'not used': 'nicht benutzt',
+  'as said above': 'wie oben gesagt',
+  'each record its own': 'je nach Messreihe',
   'no day is missing': 'kein Tag fehlt',
   'we have {inHundred} days in 100': '{inHundred} von 100 Tagen sind da',
   // The stage
@@ -135,7 +137,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   Estimated: 'Geschätzt',
   '{count} of {all}': '{count} von {all}',
   'nothing that we know': 'nichts, was wir kennen',
-  'stamps name the {stamp, select, start {start} other {end}}':
+  'each time names the {stamp, select, start {start} other {end}}':
     'Zeitangaben nennen {stamp, select, start {den Anfang} other {das Ende}}',
   'Decide again from this file': 'Neu aus dieser Datei entscheiden',
   '{count, plural, one {One thing to know} other {# things to know}}':
@@ -167,7 +169,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   '{amount} in {how}, {days}': '{amount} in {how}, {days}',
   '{amount} {how}, {days}': '{amount}, {how}, {days}',
   '{name}, day by day': '{name}, Tag für Tag',
-  'kWh a day, each bill spread evenly over its days.': 'kWh am Tag, jede Rechnung gleichmäßig auf ihre Tage verteilt.',
+  'kWh a day, each amount spread evenly over its days.': 'kWh am Tag, jede Menge gleichmäßig auf ihre Tage verteilt.',
   'kWh a day.': 'kWh am Tag.',
   'No day of this record could be shown.': 'Kein Tag dieser Messreihe ließ sich zeigen.',
   'From {from} to {to} {who, select, pump {the heat pump} other {this home}} used {range} of {carrier} a day.':
@@ -427,8 +429,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
     '{name}: zählt an ihren Tagen anstelle einer anderen Messreihe.',
   '{name}: not used, since another record tells of the same days.':
     '{name}: nicht genommen, denn eine andere Messreihe berichtet von denselben Tagen.',
-  '{name}: not used for the heat needed, since another meter shows what heats this home.':
-    '{name}: nicht für den Wärmebedarf genommen, denn ein anderer Zähler zeigt, was dieses Haus heizt.',
+  '{name}: not used for the heat needed, since “Heating today” names another way of heating.':
+    '{name}: nicht für den Wärmebedarf genommen, denn unter „Heizung heute“ steht eine andere Heizung.',
   '{name}: not used, since it was sent out and not bought.':
     '{name}: nicht genommen, denn sie wurde eingespeist und nicht gekauft.',
   '{name}: not used, since the home made it itself.': '{name}: nicht genommen, denn das Haus hat sie selbst erzeugt.',

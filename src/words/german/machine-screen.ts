@@ -148,8 +148,7 @@ export const MACHINE_SCREEN: Catalogue = {
   shown: 'angezeigt',
   'Show this offer': 'Dieses Angebot anzeigen',
   'accepted on {date}': 'angenommen am {date}',
-  'not accepted': 'nicht angenommen',
-  'The household accepted this offer': 'Der Haushalt hat dieses Angebot angenommen',
+  'Mark as accepted by the household': 'Als vom Haushalt angenommen vermerken',
   'The household file has no offer called “{name}”.': 'Die Haushaltsdatei hat kein Angebot namens „{name}“.',
   'Name one of its offers as it is written there.': 'Nennen Sie eines ihrer Angebote, wie es dort steht.',
   'the middle of British {source, select, ground {ground} other {air}}-source field trials':

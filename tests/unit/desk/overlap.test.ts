@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Evidence, Series } from '../../../src/model/shapes/evidence.ts';
-import { completenessOf, completenessWords } from '../../../src/screens/evidence/completeness.ts';
+import { completenessOf, completenessWords } from '../../../src/words/completeness.ts';
 import { remarkSentence } from '../../../src/words/remarks.ts';
 import { openHome } from './open-home.ts';
 

@@ -3,7 +3,13 @@ import { appraise } from '../../../src/model/appraise.ts';
 import { openPrices } from '../../../src/model/shapes/appraisal.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';
 import { referenceOf } from '../../../src/reference/index.ts';
-import { openPriceSentence, priceInShort, standsSentence, yearAtPrices } from '../../../src/words/prices.ts';
+import {
+  datesInShort,
+  openPriceSentence,
+  priceInShort,
+  standsSentence,
+  yearAtPrices,
+} from '../../../src/words/prices.ts';
 import { questionSentence } from '../../../src/words/questions.ts';
 import { EVERY_WAY, makeHousehold, makeTariff, typed } from '../appraisal/make-household.ts';
 
@@ -20,6 +26,12 @@ describe('day and kind of each price', () => {
     ['a day and night pair of nobody’s', prices['two-rate']!, 'assumed price'],
     ['typed', on(oilHome({ oilPencePerLitre: typed(62) })).prices.oil!, 'your own price'],
   ] as const)('%s', (_, basis, said) => expect(priceInShort(basis)).toBe(said));
+
+  test('in short, a price without days of its own is named for what it is', () => {
+    expect(datesInShort(on(oilHome({ oilPencePerLitre: typed(62) })).prices.oil!)).toBe('your own price');
+    expect(datesInShort(prices.lpg!)).toBe('assumed price');
+    expect(datesInShort(prices.oil!)).toBe('prices of January 2026');
+  });
 
   test('a German average is of its year, and old when that is over', () => {
     const german = on(makeHousehold({ country: 'DE' })).prices;

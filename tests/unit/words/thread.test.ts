@@ -25,6 +25,7 @@ const electricity: Series = {
   to: '2026-10-01',
   present: 17_328,
   expected: 17_520,
+  days: { first: '2025-10-01', values: Array.from({ length: 365 }, (_, i) => (i < 4 ? null : 20)) },
 };
 const estimate = {
   number: 12,

@@ -86,7 +86,7 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
                 aria-current={step === shown ? 'step' : undefined}
                 onClick={() => setShown(step)}
               >
-                {step === null ? say('The file') : `${index} ${cycleStepName(step, design.from)}`}
+                {step === null ? say('All of it') : `${index} ${cycleStepName(step, design.from)}`}
               </button>
             ))}
           </nav>

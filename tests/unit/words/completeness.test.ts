@@ -3,10 +3,10 @@ import { layOutRanges } from '../../../src/charts/ranges/layout.ts';
 import type { RangeRow } from '../../../src/charts/ranges/series.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
-import { completenessOf, completenessWords } from '../../../src/screens/evidence/completeness.ts';
 import { evidenceVoice, spanWords } from '../../../src/screens/evidence/evidence-voice.ts';
 import { patchSection } from '../../../src/screens/shared/patch.ts';
 import { placeLine } from '../../../src/screens/thread/thread.tsx';
+import { completenessOf, completenessWords } from '../../../src/words/completeness.ts';
 
 const series = (more: Partial<Series>): Series => ({
   id: 's',

@@ -1,8 +1,8 @@
 /** How much of its own span a series covers. */
 
-import { compareDates } from '../../model/calendar/civil.ts';
-import type { Series } from '../../model/shapes/evidence.ts';
-import { say } from '../../words/say.ts';
+import { compareDates } from '../model/calendar/civil.ts';
+import type { Series } from '../model/shapes/evidence.ts';
+import { say } from './say.ts';
 
 const MS_PER_DAY = 86_400_000;
 
