@@ -5,17 +5,11 @@ import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
 import { countAsNumber, readAwkwardNumber } from '../numbers/read-number.ts';
 import { pickRows } from '../text/rewrite-cells.ts';
 import { cellText, rowTexts } from '../text/table.ts';
-import {
-  type ColumnFacts,
-  isDateColumn,
-  isMarkColumn,
-  isNumberColumn,
-  isWordColumn,
-  numberEitherWay,
-} from './column-facts.ts';
+import { type ColumnFacts, isDateColumn, isMarkColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
 import { isOfVolumeRows } from './counter-beside.ts';
 import { carrierOfWords, type Energy, meaningOf, plainWords, slotOfHeading, unitOfWords } from './headings.ts';
 import { energiesByPartner } from './log-headings.ts';
+import { areReadInTurn, countApart, namesMeters } from './meters-in-turn.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
 import { unitBeside } from './stated-energy.ts';
@@ -35,6 +29,8 @@ export interface RegisterSheets {
 }
 
 const MOST_REGISTERS = 8;
+/** By their names or numbers; more are those of bills. */
+const MOST_METERS = 40;
 /** Rows looked at to see whether stamps repeat. */
 const SAMPLE_ROWS = 4000;
 const CODE_HEADING =
@@ -47,7 +43,7 @@ const DRAWN_FROM_GRID: Energy = { carrier: 'electricity' };
 function energyOf(register: string): Energy | undefined {
   const words = plainWords(register);
   if (/^\+?a\+|received/.test(words)) return DRAWN_FROM_GRID;
-  return /^-?a[-−–]/.test(words) ? { carrier: 'electricity', seriesRole: 'export' } : carrierOfWords(words);
+  return /^-?a[-−–](?!\d{2})/.test(words) ? { carrier: 'electricity', seriesRole: 'export' } : carrierOfWords(words);
 }
 
 /** Undefined where no column tells registers apart, or where each moment stands there once only. */
@@ -55,16 +51,19 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
   if (sheet.dateColumn < 0) return undefined;
   for (const column of sheet.columns) {
     if (column.index === sheet.dateColumn || isDateColumn(column) || isMarkColumn(column)) continue;
-    const isCode = isNumberColumn(column) && CODE_HEADING.test(plainWords(column.heading));
+    const isCode = isNumberColumn(column) && (CODE_HEADING.test(plainWords(column.heading)) || namesMeters(column));
     if (!isWordColumn(column) && !isCode) continue;
-    const { groups, isWhole } = groupRows(sheet, column.index) ?? {};
+    const { groups, isWhole } = groupRows(sheet, column) ?? {};
     if (
       !groups ||
       groups.size < 2 ||
       [...groups.keys()].every(namesMonth) ||
       !(
         momentsRepeat(sheet) ||
-        (isWhole && ((nameEnergies([...groups.keys()]) && takeTurns(groups)) || countApart(sheet, groups)))
+        (isWhole &&
+          ((nameEnergies([...groups.keys()]) && takeTurns(groups)) ||
+            countApart(sheet, groups) ||
+            areReadInTurn(sheet, column, groups)))
       ) ||
       !standsOnce(sheet, groups)
     )
@@ -181,12 +180,13 @@ function joinTurns(sheet: Sheet, sheets: readonly RegisterSheet[]): readonly Reg
 }
 
 /** Rows of each word, and whether all that are dated have one. Undefined where there are too many words for registers. */
-function groupRows(sheet: Sheet, column: number): { groups: Map<string, number[]>; isWhole: boolean } | undefined {
+function groupRows(sheet: Sheet, column: ColumnFacts): { groups: Map<string, number[]>; isWhole: boolean } | undefined {
   const { table, firstRow } = sheet;
   const groups = new Map<string, number[]>();
+  const most = namesMeters(column) ? MOST_METERS : MOST_REGISTERS;
   let isWhole = true;
   for (let row = firstRow; row < table.rowCount; row++) {
-    const word = cellText(table, row, column);
+    const word = cellText(table, row, column.index);
     // A row without a date is no reading: headings again, totals.
     if ((word === '' && !isWhole) || !isStamped(sheet, row) || TOTALS.test(cellText(table, row, 0))) continue;
     if (word === '') {
@@ -195,7 +195,7 @@ function groupRows(sheet: Sheet, column: number): { groups: Map<string, number[]
     }
     const group = groups.get(word);
     if (group) group.push(row);
-    else if (groups.size >= MOST_REGISTERS) return undefined;
+    else if (groups.size >= most) return undefined;
     else groups.set(word, [row]);
   }
   return { groups, isWhole };
@@ -243,29 +243,6 @@ const takeTurns = (groups: ReadonlyMap<string, readonly number[]>): boolean => {
   const [first, second] = [...groups.values()].sort((a, b) => a[0]! - b[0]!);
   return second !== undefined && first!.at(-1)! > second[0]!;
 };
-
-/** Counters fall so seldom, and several that take turns so often, as a share of their steps. Judgements. */
-const SELDOM = 0.01;
-const OFTEN = 0.2;
-/** So many rows of each make their going up telling. A judgement. */
-const LEAST_OF_COUNTER = 20;
-
-/** Whether a number goes up under each word and up and down over all: counters that take turns, each at its own seconds. */
-function countApart({ table, columns, firstRow }: Sheet, groups: ReadonlyMap<string, readonly number[]>): boolean {
-  const sampled = (rows: readonly number[]) => rows.filter((row) => row < firstRow + SAMPLE_ROWS);
-  const parts = [...groups.values()].map(sampled);
-  if (parts.some((rows) => rows.length < LEAST_OF_COUNTER)) return false;
-  const all = parts.flat().sort((a, b) => a - b);
-  return columns.some((c) => {
-    if (!isNumberColumn(c) || c.counting || !['value', 'reading'].includes(c.meaning.role)) return false;
-    const numbersOf = (rows: readonly number[]) =>
-      rows.map((row) => numberEitherWay(cellText(table, row, c.index))).filter((n) => !Number.isNaN(n));
-    const falls = (numbers: readonly number[]) => numbers.filter((n, i) => n < numbers[i - 1]!).length;
-    const goesUp = (numbers: readonly number[]) =>
-      numbers[0]! < numbers.at(-1)! && falls(numbers) <= numbers.length * SELDOM;
-    return parts.every((rows) => goesUp(numbersOf(rows))) && falls(numbersOf(all)) > all.length * OFTEN;
-  });
-}
 
 /** Whether each moment stands but once under each word, so that the words tell the rows apart. */
 function standsOnce(sheet: Sheet, groups: ReadonlyMap<string, readonly number[]>): boolean {

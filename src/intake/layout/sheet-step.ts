@@ -31,7 +31,7 @@ const SAMPLE_ROWS = 500;
 const MINUTES_A_DAY = 1440;
 
 /** Order of day and month as far as the dates tell before anybody is asked, else that of the home. */
-function isDayFirst(sheet: Sheet): boolean {
+export function isDayFirst(sheet: Sheet): boolean {
   const { table, dateColumn, firstRow, dayFirst } = sheet;
   if (dayFirst !== undefined || dateColumn < 0) return dayFirst ?? true;
   const told = weighDayFirst(table, dateColumn, firstRow, Math.min(table.rowCount, firstRow + SAMPLE_ROWS));

@@ -98,3 +98,52 @@ function statement(row: string): string {
   const [from, to, of, used] = row.split(',');
   return [of, from, to, used].join(',');
 }
+
+/** Rows of two homes, each on its own day of the month. */
+const ofTwo = (names: readonly string[], apart: number, amount: (i: number, home: number) => number) =>
+  Array.from({ length: 8 }, (_, i) =>
+    names.map((name, home) => {
+      const day = new Date(Date.UTC(2025, i, 3 + home * apart)).toISOString().slice(0, 10);
+      return `${name},${day},${amount(i, home)}`;
+    }),
+  ).flat();
+const used = (i: number, home: number) => 200 + home * 40 + ((i * 37) % 30);
+const counted = (i: number, home: number) => 1000 + home * 4000 + i * (200 + home * 40);
+
+test.each([
+  ['Address', ['12 Hill Road', '14 Hill Road']],
+  ['Site', ['1', '2']],
+  ['Account', ['1001', '1002']],
+  ['Account', ['A-1001', 'A-1002']],
+  ['Meter serial number', ['445566', '778899']],
+  ['Zählernummer', ['1ABC0012', '1ABC0034']],
+  // Words that say nothing, and dates that are even for each of them only.
+  ['Where', ['House', 'Garage']],
+])('%s of two homes on days of their own', (heading, names) => {
+  for (const [amounts, of] of [
+    ['Used (kWh)', used],
+    ['Reading (kWh)', counted],
+  ] as const) {
+    const rows = ofTwo(names, 9, of);
+    for (const order of [rows, rows.toSorted()]) {
+      const { series, codes } = read([`${heading},As of,${amounts}`, ...order]);
+      expect(series.map((one) => one.split(' ').slice(0, 2).join(' '))).toEqual([
+        'electricity import',
+        'electricity import',
+      ]);
+      expect(codes).toContain('registers-by-column');
+    }
+  }
+});
+
+test.each([
+  ['an account that followed another', 'Account', ['A', 'A', 'A', 'A', 'B', 'B', 'B', 'B'], used],
+  ['a house after another', 'Address', ['1 Elm', '1 Elm', '1 Elm', '2 Oak', '2 Oak', '2 Oak', '2 Oak', '2 Oak'], used],
+  ['who read the meter', 'Customer', ['Jo', 'Al', 'Jo', 'Al', 'Jo', 'Al', 'Jo', 'Al'], counted],
+  ['how it was paid', 'Paid by', ['card', 'cash', 'card', 'cash', 'card', 'cash', 'card', 'cash'], used],
+  ['a number of each bill', 'Contract ref', ['K1', 'K2', 'K3', 'K4', 'K5', 'K6', 'K7', 'K8'], used],
+])('%s is of one home', (_, heading, words, of) => {
+  const rows = ofTwo([''], 0, of).map((row, i) => `${words[i]}${row}`);
+  const { series, codes } = read([`${heading},As of,${of === used ? 'Used' : 'Reading'} (kWh)`, ...rows]);
+  expect([series.length, codes.includes('registers-by-column')]).toEqual([1, false]);
+});
