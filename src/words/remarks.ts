@@ -206,7 +206,10 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{at}: a spreadsheet may have changed day and month about in {count} dates, as here in {found}. Download the file again, and import it before a spreadsheet opens it.',
   ),
   'after-today': phrase(
-    '{at}: {found} is later than today, {expected}. {count, plural, one {# row} other {# rows}} of this kind. Check the order of day and month.',
+    '{at}: {found} is later than today, {expected}. {count, plural, one {# row that is} other {# rows that are}} later {count, plural, one {was} other {were}} left out. If nothing in the file lies ahead, check the order of day and month, and the date of this computer.',
+  ),
+  'not-over': phrase(
+    '{at} goes on to {to}, and today is {from}: what is written there is of a part of that time, and was left out.{alike}',
   ),
   'number-unreadable': phrase(
     '{at}: the reading is {number}; {expected} is expected. It counts as missing. Correct the file or leave the row out.{alike}',

@@ -26,7 +26,7 @@ export function cleanReadings(
   today: string,
   book: RemarkBook,
 ): SpanReading[] {
-  const all: SpanReading[] = [];
+  const written: SpanReading[] = [];
   let zeros = 0;
   for (const b of blocks)
     for (let i = 0; i < b.start.length; i++) {
@@ -51,10 +51,10 @@ export function cleanReadings(
         continue;
       }
       if (one.duration === 0) zeros++;
-      all.push(one);
+      written.push(one);
     }
-  all.sort((a, b) => a.start - b.start || a.duration - b.duration);
-  remarkLater(all, today, book);
+  written.sort((a, b) => a.start - b.start || a.duration - b.duration);
+  const all = leaveOutLater(written, today, book);
   if (isCounter) return countersToUse(all, book);
   // Where every length is nought the sender never writes it, and the reading type's own length holds.
   const fallback = usualSeconds && usualSeconds > 0 ? usualSeconds : commonestDuration(all);
@@ -68,7 +68,7 @@ export function cleanReadings(
   return kept;
 }
 
-function remarkLater(all: readonly SpanReading[], today: string, book: RemarkBook): void {
+function leaveOutLater(all: readonly SpanReading[], today: string, book: RemarkBook): readonly SpanReading[] {
   const limit = Date.parse(today) / 1000 + 2 * 86_400;
   const later = all.filter((r) => r.start > limit);
   const first = later[0];
@@ -79,6 +79,7 @@ function remarkLater(all: readonly SpanReading[], today: string, book: RemarkBoo
       expected: today,
       count: later.length,
     });
+  return first ? all.filter((r) => r.start <= limit) : all;
 }
 
 export function commonestDuration(readings: readonly { readonly duration: number }[]): number | undefined {

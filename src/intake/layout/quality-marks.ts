@@ -29,6 +29,8 @@ export type Quality = 'actual' | 'estimated' | 'customer' | 'unknown';
 export const readQuality = (sheet: Sheet, column: number, row: number): Quality =>
   qualityOf(cellText(sheet.table, row, column), sheet, column);
 
+export const isEstimate = (mark: string): boolean => ESTIMATED.test(mark) || NOT_READ.test(plainWords(mark));
+
 /** The mark beside a number, or a cell that is one. */
 const markOf = (text: string): string => markBeside(text) ?? (/^[-+£]?\d{2}/.test(text) ? '' : text);
 
@@ -41,7 +43,7 @@ function qualityOf(text: string, sheet: Sheet, column: number): Quality {
       return 'estimated';
     return words !== undefined && OF_CUSTOMER.test(words) ? 'customer' : 'unknown';
   }
-  if (ESTIMATED.test(cell) || NOT_READ.test(plainWords(cell))) return 'estimated';
+  if (isEstimate(cell)) return 'estimated';
   if (YES.test(cell) && isOfEstimates) return 'estimated';
   if (CUSTOMER.test(cell)) return 'customer';
   return cell === '' ? 'unknown' : 'actual';

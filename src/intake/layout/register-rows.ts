@@ -10,10 +10,11 @@ import { isOfVolumeRows } from './counter-beside.ts';
 import { carrierOfWords, type Energy, meaningOf, plainWords, slotOfHeading, unitOfWords } from './headings.ts';
 import { energiesByPartner } from './log-headings.ts';
 import { areReadInTurn, countApart, namesMeters } from './meters-in-turn.ts';
+import { isEstimate } from './quality-marks.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
 import { unitBeside } from './stated-energy.ts';
-import { AMOUNT, DRAWN, HIGHEST, POWER, RATE_REGISTER, TOTALS, WAY } from './vocabulary.ts';
+import { AMOUNT, DRAWN, HIGHEST, POWER, RATE_REGISTER, TO_COMPARE, TOTALS, WAY } from './vocabulary.ts';
 
 export interface RegisterSheet {
   /** As written in the column. */
@@ -31,6 +32,8 @@ export interface RegisterSheets {
 const MOST_REGISTERS = 8;
 /** By their names or numbers; more are those of bills. */
 const MOST_METERS = 40;
+/** Marks of longer tables come from a meter, which plans nothing. */
+const MOST_BY_HAND = 2000;
 /** Rows looked at to see whether stamps repeat. */
 const SAMPLE_ROWS = 4000;
 const CODE_HEADING =
@@ -50,18 +53,22 @@ function energyOf(register: string): Energy | undefined {
 export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
   if (sheet.dateColumn < 0) return undefined;
   for (const column of sheet.columns) {
-    if (column.index === sheet.dateColumn || isDateColumn(column) || isMarkColumn(column)) continue;
+    if (column.index === sheet.dateColumn || isDateColumn(column)) continue;
+    const isMark = isMarkColumn(column);
+    if (isMark && sheet.table.rowCount > MOST_BY_HAND) continue;
     const isCode = isNumberColumn(column) && (CODE_HEADING.test(plainWords(column.heading)) || namesMeters(column));
     if (!isWordColumn(column) && !isCode) continue;
     const { groups, isWhole } = groupRows(sheet, column) ?? {};
     if (
       !groups ||
       groups.size < 2 ||
+      (isMark && !holdsOtherThanUse([...groups.keys()])) ||
       [...groups.keys()].every(namesMonth) ||
       !(
         momentsRepeat(sheet) ||
         (isWhole &&
-          ((nameEnergies([...groups.keys()]) && takeTurns(groups)) ||
+          (holdsOtherThanUse([...groups.keys()]) ||
+            (nameEnergies([...groups.keys()]) && takeTurns(groups)) ||
             countApart(sheet, groups) ||
             areReadInTurn(sheet, column, groups)))
       ) ||
@@ -177,6 +184,12 @@ function joinTurns(sheet: Sheet, sheets: readonly RegisterSheet[]): readonly Reg
     }));
     return [{ register, sheet: { ...group[0]!.sheet, table: joined, columns } }];
   });
+}
+
+/** Whether some rows are said to be forecasts or of another year, and others not. */
+function holdsOtherThanUse(words: readonly string[]): boolean {
+  const others = words.filter((word) => TO_COMPARE.test(plainWords(word)) && !isEstimate(word));
+  return others.length > 0 && others.length < words.length;
 }
 
 /** Rows of each word, and whether all that are dated have one. Undefined where there are too many words for registers. */

@@ -457,7 +457,7 @@ export const SAYS_NO_MORE = whole(
   'taglich\\w*|stundlich\\w*|monatlich\\w*|jahrlich\\w*|quotidien\\w*|mensuel\\w*|annuel\\w*|journali\\w*|diari[oa]|mensual|anual|giornalier\\w*|mensil\\w*|annual[ei]|dagelijks\\w*|maandelijks\\w*|daglig\\w*|manedlig\\w*|kvarter',
   '(sub.?)?totals?|totaal|totale?|totaux|gesamt|insgesamt|summe?|somme|suma|somma|overall|all|net|gross|netto|brutto|mains?|supply|supplied|point|channel|kanal|canal|service',
   'gas|gaz|metano?|erdgas|naturgas|aardgas|naturale?|naturel|energ\\w*|utility|fuel|commodity|sparte|medium|fluide',
-  'values?|wert|valeur|valor|valore|waarde|vaerdi|varde|reads?|readings?|data|daten|donnees|datos|dati|gegevens|profile?|number|num|state|sensor|statistic|quantity|recorded|measured?|measurement|metered|billed|actual|gemessen\\w*|mesure\\w*|medid[oa]|misurat[oa]|gemeten|malt',
+  'values?|wert|valeur|valor|valore|waarde|vaerdi|varde|reads?|readings?|data|daten|donnees|datos|dati|gegevens|profile?|number|num|state|sensor|statistic|quantity|recorded|measured?|measurement|metered|billed|actual|ist|observed|gemessen\\w*|mesure\\w*|medid[oa]|misurat[oa]|gemeten|malt',
   'this|the|for|and|und|aus|dem|den|des|der|die|het|van|voor|aan|les|las|los|del|della|dei|with|was|has|your|you|our|from|into|com|por|par|pour|pro',
   'consomm\\w*|consum\\w*|us(age|ed?|es)|verbraucht?|verbruikt?|forbrugt?|kobt?|drawn|taken|atteinte',
   'grid|netz?|nett?et|reseau|red|rete|geliefert\\w*|livree?|geleverd|leveret|fornit[ao]|suministrad[ao]|delivered|actief|aktiv|reell?e?|real|effettiva',

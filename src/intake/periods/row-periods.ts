@@ -1,5 +1,6 @@
 /** First and last day of each row's period: from two dates, from the label of a month or quarter, or from one date a row. */
-import { monthOf, toCivilDate, yearOf } from '../../model/calendar/civil.ts';
+import { monthOf, toCivilDate, toDayNumber, yearOf } from '../../model/calendar/civil.ts';
+import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
 import { sideByCounter } from '../layout/counter-beside.ts';
 import { plainWords } from '../layout/headings.ts';
@@ -40,6 +41,26 @@ export function rowPeriods(
   if (dates.kind === 'month' || dates.kind === 'quarter')
     return everyFewMonths(sheet, dates, choices, book) ?? fromLabels(dates, dates.kind === 'month' ? 1 : 3);
   return fromOneDate(sheet, dates, amounts, choices, book);
+}
+
+/** Takes the days off rows that go on after today, in place: what is written there is of a part of them only. */
+export function leaveOutUnfinished(
+  { toDay }: RowPeriods,
+  sheet: Sheet,
+  dates: Dates,
+  today: CivilDate,
+  book: RemarkBook,
+): void {
+  const last = toDayNumber(today);
+  for (let i = 0; i < toDay.length; i++) {
+    if (!(toDay[i]! - 1 > last)) continue;
+    book.tally('not-over', 'note', {
+      row: sheet.table.lineOfRow[dates.rows[i]!]!,
+      from: today,
+      to: toCivilDate(toDay[i]! - 1),
+    });
+    toDay[i] = Number.NaN;
+  }
 }
 
 function fromTwoDates(

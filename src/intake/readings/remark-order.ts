@@ -1,6 +1,7 @@
-/** Order of the rows and stamps after today, said once for a file. */
+/** Order of the rows, said once for a file, and stamps after today. */
 import { toDayNumber } from '../../model/calendar/civil.ts';
 import { orderOfRows, type RowOrder } from '../dates/interval.ts';
+import { takeOut } from '../layout/drop-sums.ts';
 import type { Dates } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import type { IntakeContext } from '../terms/choices.ts';
@@ -14,17 +15,19 @@ export function remarkOrder(dates: Dates, book: RemarkBook): RowOrder {
   return order;
 }
 
-export function remarkAfterToday(sheet: Sheet, dates: Dates, context: IntakeContext, book: RemarkBook): void {
-  const limit = (toDayNumber(context.today) + 1) * 1440;
-  let count = 0;
-  let first = -1;
-  for (let i = 0; i < dates.count; i++) if (dates.civilMinute[i]! > limit && count++ === 0) first = i;
-  if (count === 0) return;
+/** The rows that can have been measured, in the same arrays: what is later than today is expected, or its date misread. */
+export function leaveOutLater(sheet: Sheet, dates: Dates, { today }: IntakeContext, book: RemarkBook): Dates {
+  const limit = (toDayNumber(today) + 1) * 1440;
+  const later = new Set<number>();
+  for (let i = 0; i < dates.count; i++) if (dates.civilMinute[i]! > limit) later.add(i);
+  const [first] = later;
+  if (first === undefined) return dates;
   const row = dates.rows[first]!;
   book.add('after-today', 'note', {
     row: sheet.table.lineOfRow[row]!,
     found: cellText(sheet.table, row, sheet.dateColumn),
-    expected: context.today,
-    count,
+    expected: today,
+    count: later.size,
   });
+  return { ...dates, count: takeOut(dates, later) };
 }

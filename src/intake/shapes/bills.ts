@@ -23,10 +23,10 @@ import { fileBills } from '../periods/bill-details.ts';
 import { type Costs, doubtPrice, readCosts } from '../periods/costs.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
-import { areLengths, type RowPeriods, rowPeriods } from '../periods/row-periods.ts';
+import { areLengths, leaveOutUnfinished, type RowPeriods, rowPeriods } from '../periods/row-periods.ts';
 import { takeBack } from '../periods/take-back.ts';
 import { usedSinceYear } from '../readings/day-counter.ts';
-import { remarkAfterToday } from '../readings/remark-order.ts';
+import { leaveOutLater } from '../readings/remark-order.ts';
 import { isSentBelowNought, splitNet } from '../readings/split-net.ts';
 import { isOfDegrees, isVolumeOfGas } from '../terms/units.ts';
 
@@ -60,7 +60,8 @@ export const bills: IntakeShape = {
     const { sheet, choices, context, book } = input;
     const column = choices.columns?.from ?? choices.columns?.stamp ?? sheet.dateColumn;
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
-    const dates = readDates(sheet, column, undefined, dayFirst, context.zone, context.onProgress);
+    const found = readDates(sheet, column, undefined, dayFirst, context.zone, context.onProgress);
+    const dates = leaveOutLater(sheet, found, context, book);
     countByLocalDays(dates, choices, context.zone, book);
     explainStrays(sheet, dates, choices, book);
     const toColumn = choices.columns?.to ?? stepOf(sheet).toColumn;
@@ -70,8 +71,8 @@ export const bills: IntakeShape = {
       book.add(dates.count === 0 ? 'no-readable-rows' : 'no-numbers', 'refusal', { column: columnName(sheet, column) });
       return nothingRead(choices, dates.count);
     }
-    remarkAfterToday(sheet, dates, context, book);
     const periods = rowPeriods(sheet, dates, toColumn, columns, choices, context.zone, book);
+    leaveOutUnfinished(periods, sheet, dates, context.today, book);
     remarkRising(sheet, columns, choices, book);
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);
     const decimal = settleDecimals(sheet, columns, choices, book);

@@ -1,6 +1,6 @@
 /** One day a row: a date and what was used on it, or its mean, highest and lowest temperature. */
 
-import { toCivilDate } from '../../model/calendar/civil.ts';
+import { toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
 import { isTemperature } from '../../model/shapes/evidence.ts';
 import { tell } from '../../model/shapes/told.ts';
 import { meanOf } from '../../model/units/sums.ts';
@@ -20,7 +20,7 @@ import { dayPicture, daySeries } from '../periods/day-series.ts';
 import { remarkFrozenDays } from '../periods/frozen-days.ts';
 import { usedSinceMonth } from '../readings/day-counter.ts';
 import { daysOfStamps } from '../readings/days-of-stamps.ts';
-import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
+import { leaveOutLater, remarkOrder } from '../readings/remark-order.ts';
 import { screenEnergy, screenTemperature } from '../readings/screen-values.ts';
 import { splitNet } from '../readings/split-net.ts';
 import { isOfDegrees } from '../terms/units.ts';
@@ -49,7 +49,8 @@ export const daily: IntakeShape = {
     const { sheet, choices, context, book } = input;
     const column = choices.columns?.stamp ?? choices.columns?.from ?? sheet.dateColumn;
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
-    const dates = readDates(sheet, column, undefined, dayFirst, context.zone, context.onProgress);
+    const found = readDates(sheet, column, undefined, dayFirst, context.zone, context.onProgress);
+    const dates = leaveOutLater(sheet, found, context, book);
     explainStrays(sheet, dates, choices, book);
     const extremes = choices.columns?.value === undefined ? findExtremes(sheet, book) : undefined;
     const columns = extremes
@@ -59,13 +60,13 @@ export const daily: IntakeShape = {
       book.add(dates.count === 0 ? 'no-readable-rows' : 'no-numbers', 'refusal', { column: columnName(sheet, column) });
       return nothingRead(choices, dates.count);
     }
-    remarkAfterToday(sheet, dates, context, book);
     remarkOrder(dates, book);
     // In days that grow colder a use rises too, but not to many times itself, and not day by day for weeks.
     const mayRun = columns.filter((c) => c.largest > RUNNING_TOTAL * c.smallest || c.rises >= WEEKS_OF_RISING);
     if (!extremes) remarkRising(sheet, mayRun, choices, book);
     countByLocalDays(dates, choices, context.zone, book);
     const dayOfRow = daysOfStamps(sheet, column, dates, choices, book);
+    const isOver = whatIsOver(dayOfRow, dates, input);
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);
     const estimated = quality === undefined ? null : estimatedRows(sheet, quality, dates);
     const decimal = settleDecimals(sheet, columns, choices, book);
@@ -103,7 +104,7 @@ export const daily: IntakeShape = {
       screen(input, facts, quantity, values, dates);
       const list = Array.from(values, (value, r) => ({
         day: dayOfRow[r]!,
-        value,
+        value: isOver(dayOfRow[r]!) ? value : Number.NaN,
         line: sheet.table.lineOfRow[dates.rows[r]!]!,
         estimated: estimated?.[r] === 1,
       }));
@@ -140,6 +141,15 @@ export const daily: IntakeShape = {
     };
   },
 };
+
+/** Of today a file knows a part only; says which row is of it. */
+function whatIsOver(days: ArrayLike<number>, { rows }: Dates, { sheet, context, book }: ShapeInput) {
+  const today = toDayNumber(context.today);
+  const at = Array.from(days).indexOf(today);
+  const row = sheet.table.lineOfRow[rows[at]!]!;
+  if (at >= 0) book.add('not-over', 'note', { row, from: context.today, to: context.today });
+  return (day: number): boolean => day < today;
+}
 
 function screen(
   { sheet, book }: ShapeInput,

@@ -22,7 +22,7 @@ import { columnName, readValues, settleDecimal } from '../layout/value-cells.ts'
 import { doubtPrice, readCosts } from '../periods/costs.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
-import { remarkAfterToday } from '../readings/remark-order.ts';
+import { leaveOutLater } from '../readings/remark-order.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { rowTexts } from '../text/table.ts';
 
@@ -55,7 +55,8 @@ export const deliveries: IntakeShape = {
   parse({ sheet, choices, context, book }) {
     const column = choices.columns?.stamp ?? choices.columns?.from ?? sheet.dateColumn;
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
-    const dates = readDates(sheet, column, undefined, dayFirst, context.zone, context.onProgress);
+    const found = readDates(sheet, column, undefined, dayFirst, context.zone, context.onProgress);
+    const dates = leaveOutLater(sheet, found, context, book);
     explainStrays(sheet, dates, choices, book);
     const [facts, ...others] = dates.count === 0 ? [] : seriesColumns(sheet, choices, [column], book);
     if (!facts) {
@@ -75,7 +76,6 @@ export const deliveries: IntakeShape = {
       !book.has('column-asked')
     )
       book.add('amount-asked', 'question', { column: columnName(sheet, facts.index) });
-    remarkAfterToday(sheet, dates, context, book);
     const decimal = settleDecimal(sheet, facts.index, choices, book);
     const values = readValues(sheet, facts.index, dates.rows, dates.count, decimal, tell('amount-of-fuel'), book);
     const isSaid = choices.unit !== undefined || facts.meaning.unit !== undefined;

@@ -25,7 +25,7 @@ import {
 } from '../readings/build-interval-series.ts';
 import { takeDayApart } from '../readings/day-counter.ts';
 import { areAmounts, groupsOf, type Lengths, lengthsOf } from '../readings/even-lengths.ts';
-import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
+import { leaveOutLater, remarkOrder } from '../readings/remark-order.ts';
 import { withRunningMeans } from '../readings/running-means.ts';
 import { splitNet } from '../readings/split-net.ts';
 import { type StampSide, sideOfStamps } from '../readings/stamp-side.ts';
@@ -54,7 +54,8 @@ export const longInterval: IntakeShape = {
     const column = choices.columns?.stamp ?? choices.columns?.from ?? sheet.dateColumn;
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
     const timeColumn = choices.columns?.time ?? step.timeColumn;
-    const dates = readDates(sheet, column, timeColumn, dayFirst, context.zone, stageOf(context.onProgress, 0, 0.45));
+    const found = readDates(sheet, column, timeColumn, dayFirst, context.zone, stageOf(context.onProgress, 0, 0.45));
+    const dates = leaveOutLater(sheet, found, context, book);
     explainStrays(sheet, dates, choices, book, () => context.onProgress?.(0.45));
     const intervalMinutes = commonestStep(dates.civilMinute, dates.count);
     if (dates.count === 0 || intervalMinutes === undefined) {
@@ -66,7 +67,6 @@ export const longInterval: IntakeShape = {
       return nothingRead(choices, dates.count);
     }
     context.onProgress?.(0.47);
-    remarkAfterToday(sheet, dates, context, book);
     const order = remarkOrder(dates, book);
     const toColumn = choices.columns?.to ?? step.toColumn ?? step.endTimeColumn;
     const said = saidSide(sheet, column, timeColumn, toColumn, choices);

@@ -19,7 +19,7 @@ import { columnName, settleDecimals } from '../layout/value-cells.ts';
 import { AMOUNT } from '../layout/vocabulary.ts';
 import { isMissing } from '../numbers/read-number.ts';
 import { firstOfMonthAfter } from '../periods/row-periods.ts';
-import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
+import { leaveOutLater, remarkOrder } from '../readings/remark-order.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import { listNames } from '../terms/remark-book.ts';
 import { isOfDegrees, isPower, isVolumeOfGas, MOST_KWH_A_DAY, ratioOf } from '../terms/units.ts';
@@ -54,7 +54,7 @@ export const register: IntakeShape = {
     const timeColumn = choices.columns?.time ?? stepOf(sheet).timeColumn;
     const written = readDates(sheet, column, timeColumn, dayFirst, context.zone, context.onProgress);
     const stamp = sideOfMonths(sheet, written, choices, book);
-    const dates = stamp === 'end' ? atTheirEnd(written) : written;
+    const dates = leaveOutLater(sheet, stamp === 'end' ? atTheirEnd(written) : written, context, book);
     explainStrays(sheet, dates, choices, book);
     const { every = false } = choices;
     const chosen = every ? undefined : choices.columns?.value;
@@ -86,7 +86,6 @@ export const register: IntakeShape = {
       book.add('readings-times', 'refusal', { column: columnName(sheet, columns[0]!.index), found: times });
       return nothingRead(choices, dates.count);
     }
-    remarkAfterToday(sheet, dates, context, book);
     const newestFirst = remarkOrder(dates, book) === 'newest first';
     const inOrder = orderInTime(dates.civilMinute, dates.count, newestFirst);
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);

@@ -14,7 +14,7 @@ import { offsetSaid, steadyClockOf } from '../layout/titles.ts';
 import { readValues, settleDecimals } from '../layout/value-cells.ts';
 import { buildIntervalSeries, placeClock, type RawReadings } from '../readings/build-interval-series.ts';
 import { takeDayApart } from '../readings/day-counter.ts';
-import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
+import { leaveOutLater, remarkOrder } from '../readings/remark-order.ts';
 import { splitNet } from '../readings/split-net.ts';
 import type { StampSide } from '../readings/stamp-side.ts';
 import { stageOf } from '../terms/progress.ts';
@@ -72,13 +72,13 @@ export const wideDays: IntakeShape = {
     const layout = findLayout(sheet);
     const column = choices.columns?.stamp ?? sheet.dateColumn;
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
-    const dates = readDates(sheet, column, undefined, dayFirst, context.zone, stageOf(context.onProgress, 0, 0.2));
+    const found = readDates(sheet, column, undefined, dayFirst, context.zone, stageOf(context.onProgress, 0, 0.2));
+    const dates = leaveOutLater(sheet, found, context, book);
     explainStrays(sheet, dates, choices, book, () => context.onProgress?.(0.2));
     if (!layout || dates.count === 0) {
       book.add('no-readable-rows', 'refusal');
       return nothingRead(choices, dates.count);
     }
-    remarkAfterToday(sheet, dates, context, book);
     remarkOrder(dates, book);
     const decimal = settleDecimals(sheet, eveningFirst(layout), choices, book);
     const table = layout.columns.map((c, i) =>

@@ -148,8 +148,10 @@ export const REMARKS: Catalogue = {
     '{at}: Eine Tabellenkalkulation hat in {count} Daten Tag und Monat vertauscht, hier zu {found}. Sie wurden zurückgetauscht, denn so stehen die Zeilen in der Reihe.',
   '{at}: a spreadsheet may have changed day and month about in {count} dates, as here in {found}. Download the file again, and import it before a spreadsheet opens it.':
     '{at}: Eine Tabellenkalkulation hat vielleicht in {count} Daten Tag und Monat vertauscht, so hier in {found}. Laden Sie die Datei noch einmal herunter und lesen Sie sie ein, bevor eine Tabellenkalkulation sie öffnet.',
-  '{at}: {found} is later than today, {expected}. {count, plural, one {# row} other {# rows}} of this kind. Check the order of day and month.':
-    '{at}: {found} liegt nach dem heutigen Tag, {expected}. {count, plural, one {# Zeile} other {# Zeilen}} dieser Art. Prüfen Sie die Reihenfolge von Tag und Monat.',
+  '{at}: {found} is later than today, {expected}. {count, plural, one {# row that is} other {# rows that are}} later {count, plural, one {was} other {were}} left out. If nothing in the file lies ahead, check the order of day and month, and the date of this computer.':
+    '{at}: {found} liegt nach dem heutigen Tag, {expected}. {count, plural, one {# spätere Zeile wurde} other {# spätere Zeilen wurden}} ausgelassen. Wenn in der Datei nichts bevorsteht, prüfen Sie die Reihenfolge von Tag und Monat und das Datum dieses Rechners.',
+  '{at} goes on to {to}, and today is {from}: what is written there is of a part of that time, and was left out.{alike}':
+    '{at} reicht bis {to}, und heute ist {from}: Was dort steht, gilt für einen Teil dieser Zeit und wurde ausgelassen.{alike}',
   '{at}: the reading is {number}; {expected} is expected. It counts as missing. Correct the file or leave the row out.{alike}':
     '{at}: Der Messwert ist {number}; erwartet wird {expected}. Er gilt als fehlend. Berichtigen Sie die Datei, oder lassen Sie die Zeile weg.{alike}',
   '{at}: {found} in {column} may have a decimal sign or a thousands sign. We took "{expectedNames}" for the decimal sign. Choose the other if the total looks wrong.':

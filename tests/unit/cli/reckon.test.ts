@@ -25,7 +25,9 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(folder, { recursive: true }));
 
-async function run(...args: string[]) {
+const run = (...args: string[]) => runOn('2026-11-25', ...args);
+
+async function runOn(today: string, ...args: string[]) {
   const said = { out: '', err: '' };
   const code = await reckon(args, {
     out: (text) => {
@@ -34,7 +36,7 @@ async function run(...args: string[]) {
     err: (text) => {
       said.err += text;
     },
-    today: '2026-11-25',
+    today,
   });
   return { code, ...said };
 }
@@ -377,7 +379,7 @@ describe('a household file', () => {
     const files = [{ file: 'pump.csv', choices: { carrier: 'electricity', role: 'heat-pump' } }];
     const { boughtKWh: _, ...check } = CHECK.check;
     const path = write({ ...HOUSEHOLD, ...CHECK, check, files });
-    const { out, err } = await run(path, '--check', '--json');
+    const { out, err } = await runOn('2027-03-02', path, '--check', '--json');
     expect(err).toBe('');
     expect(JSON.parse(out).check.input.boughtKWh).toBeCloseTo(90 * 20.5, 6);
     const missing = await run(write({ ...HOUSEHOLD, ...CHECK, check }, 'without.json'), '--check');

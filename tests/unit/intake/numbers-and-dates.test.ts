@@ -1,11 +1,12 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { readStamp } from '../../../src/intake/dates/read-stamp.ts';
 import { civilDay, createStampReader, IMPOSSIBLE, READ, UNREADABLE } from '../../../src/intake/dates/stamp-reader.ts';
 import { decideDecimal } from '../../../src/intake/numbers/decide-decimal.ts';
 import { markBeside, readNumber, readPlainNumber } from '../../../src/intake/numbers/read-number.ts';
-import { codesOf, splitTable } from '../../../src/intake/text/table.ts';
+import { codesOf as lettersOf, splitTable } from '../../../src/intake/text/table.ts';
 import { toCivilDate, toDayNumber } from '../../../src/model/calendar/civil.ts';
+import { codesOf, previewOf } from './read-text.ts';
 
 describe('numbers', () => {
   test.each<[string, '.' | ',', number]>([
@@ -63,7 +64,7 @@ describe('numbers', () => {
     );
     fc.assert(
       fc.property(cell, fc.constantFrom('.' as const, ',' as const), (text, decimal) => {
-        const plain = readPlainNumber(codesOf(`;${text};`), 1, text.length + 1, decimal);
+        const plain = readPlainNumber(lettersOf(`;${text};`), 1, text.length + 1, decimal);
         isRead[Number.isNaN(plain) ? 'no' : 'yes']++;
         if (Number.isNaN(plain))
           expect(text).not.toMatch(decimal === '.' ? /^\d{1,9}$|^\d{1,4}\.\d{1,5}$/ : /^\d{1,9}$/);
@@ -193,5 +194,47 @@ describe('dates', () => {
       }),
       { numRuns: 300 },
     );
+  });
+});
+
+describe('what nobody can have measured yet', () => {
+  const months = ['2026-08,210', '2026-09,250', '2026-10,300', '2026-11,95', '2026-12,410', '2027-01,420'];
+  const days = (kinds: readonly [string, string]) =>
+    Array.from({ length: 60 }, (_, i) => {
+      const date = new Date(Date.UTC(2026, 0, 1 + i)).toISOString().slice(0, 10);
+      return `${date},${8 + (i % 4)},${kinds[i < 40 ? 0 : 1]}`;
+    });
+
+  it('is left out and named, as is a month that goes on', () => {
+    const preview = previewOf(['Month,Electricity (kWh)', ...months]);
+    expect(preview.series[0]).toMatchObject({ to: '2026-11-01', total: 760 });
+    expect(codesOf(preview)).toEqual(['after-today', 'not-over']);
+  });
+
+  it('has no unfinished year nor day in it', () => {
+    const years = ['2023,3600', '2024,3700', '2025,3650', '2026,2900'];
+    expect(previewOf(['Year,Electricity (kWh)', ...years]).series[0]).toMatchObject({
+      to: '2026-01-01',
+      total: 10_950,
+    });
+    const rows = Array.from({ length: 25 }, (_, i) => `2026-11-${String(i + 1).padStart(2, '0')},${8 + (i % 4)}`);
+    const preview = previewOf(['Date,Electricity (kWh)', ...rows]);
+    expect(preview.series[0]?.to).toBe('2026-11-25');
+    expect(codesOf(preview)).toEqual(['not-over']);
+  });
+
+  it.each([
+    ['measured', 'forecast'],
+    ['Ist', 'Prognose'],
+    ['Actual', 'Budget'],
+  ] as const)('is no row of %s whose kind is %s', (...kinds) => {
+    const preview = previewOf(['Date,Electricity (kWh),Kind', ...days(kinds)]);
+    expect(preview.series[0]).toMatchObject({ to: '2026-02-10' });
+    expect(codesOf(preview)).toEqual(['registers-by-column', 'columns-left-out']);
+  });
+
+  it('a reading that is estimated stays', () => {
+    const preview = previewOf(['Date,Electricity (kWh),Kind', ...days(['read', 'projected'])]);
+    expect(preview.series[0]).toMatchObject({ to: '2026-03-02' });
   });
 });
