@@ -24,7 +24,7 @@ import { splitBills } from './paper/split-bills.ts';
 import { tariffOfBill } from './paper/tariff-of-bill.ts';
 import { type Section, sharedOf, type Understanding, understand } from './paper/understand.ts';
 import { faultsOf, listValues, type ReadSection } from './paper/values.ts';
-import { DELIVERED_FUEL, GAS, HEAT, OTHER_GOODS, WATER } from './paper/vocabulary.ts';
+import { DELIVERED_FUEL, ELECTRICITY, GAS, HEAT, OTHER_GOODS, WATER } from './paper/vocabulary.ts';
 import { periodPicture } from './periods/period-series.ts';
 import { emptyPreview, standing } from './read-file.ts';
 import { PAPER_SHAPE, type Page, type PaperChoices, type PaperValue } from './terms/paper-reading.ts';
@@ -333,7 +333,13 @@ function readSection(
     ({ kind, register, registerGuessed }) => kind === 'energy' && register !== undefined && !registerGuessed,
   );
   const isByDayOnly = section.fuel === undefined && isByRates && !rows.some(({ text }) => GAS.test(text));
-  const byUnit = section.gas.length > 0 ? 'gas' : isByDayOnly ? 'electricity' : undefined;
+  // No gas meter counts kWh; who supplies by name electricity alone sells no heat.
+  const isByCounter =
+    section.fuel === undefined &&
+    section.differences.length > 0 &&
+    rows.some(({ text }) => ELECTRICITY.test(text)) &&
+    !rows.some(({ text }) => GAS.test(text) || HEAT.test(text));
+  const byUnit = section.gas.length > 0 ? 'gas' : isByDayOnly || isByCounter ? 'electricity' : undefined;
   const isDoubtful = section.fuel === 'gas' && !byUnit && isByRates;
   const named = isLeftOut(section.fuel) || isDoubtful ? undefined : section.fuel;
   const fuel = named ?? byUnit ?? chosen;

@@ -131,7 +131,7 @@ const NO_NUMBERS: readonly RegExp[] = [
   /(?<![\d.,£€$])\d{8,}(?![\d.,])/g,
   /(?<![\d.,£€$])\d{2,}(?: \d{2,}){2,}(?![\d.,])/g,
   /\b(?=\w*\d)(?=\w*\p{L}\w*\d|\d\w*\p{L}{2,}\w*\d)\w{5,}\b/gu,
-  /(?<!\p{L})\p{L}+-?\d[\p{L}\d-]*/gu,
+  /(?<!\p{L})(?!(?:[SN]?m|ft)3(?![\p{L}\d]))\p{L}+-?\d[\p{L}\d-]*/gu,
 ];
 /** What none of them can do without, found from its digit: most rows are looked through once. */
 const HAS_NO_NUMBER = /\d(?::\d|\.\d\d ?[-–] ?\d|\d{7}|\d(?: \d{2,}){2})|0\d{2,5}[ /-]\d|(?<=[\p{L}_]-?)\d/u;
@@ -226,13 +226,14 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
     const unitEnd = end + (unit?.[0].length ?? 0);
     // Small and close behind a fraction it is a cent; else it may be the sign of a customer's reading.
     const isCent = decimals > 0 && !money && !unit && /^c(?![\p{L}\d])/u.test(rest);
-    const sign = open?.[0];
+    // "(12.30)" is taken off; "(24.44 pence each)" only says more.
+    const sign = open === '(' && !/^\s?\)/.test(left.slice(unitEnd)) ? undefined : open?.[0];
     const isMinusBehind = unitEnd < left.length && /^\s?(?:CR\b|[-−](?=\s|$))/.test(left.slice(unitEnd));
     const from = match.index + (whole.length - whole.trimStart().length);
     figures.push({
       row: number,
       box: boxOf(from, unitEnd),
-      text: text.slice(sign === '(' || sign === '+' ? from + 1 : from, unitEnd).trim(),
+      text: text.slice(open === '(' || sign === '+' ? from + 1 : from, unitEnd).trim(),
       value,
       decimals,
       negative: (sign !== undefined && sign !== '+') || minus !== '' || isMinusBehind,
@@ -256,12 +257,13 @@ function everyMatch(text: string, pattern: RegExp): RegExpExecArray[] {
   return found;
 }
 
-/** "£182.50 × 91 ÷ 365": a price for a year, and days of it. */
+/** "£182.50 × 91 ÷ 365", "91 days × £182.50 ÷ 365": a price for a year, and days of it. */
 function byYear(figures: readonly Figure[], text: string): readonly Figure[] {
   if (figures.length < 2 || !/36[56]/.test(text)) return figures;
-  const share = /(\d+)(?: ?\p{L}+)? ?[÷/:] ?36[56](?!\d)/u.exec(text);
-  const at = share ? figures.findIndex((one) => one.value === Number(share[1]) && one.decimals === 0) : -1;
-  const price = figures[at - 1];
+  const share = DAYS_OF_YEAR.exec(text);
+  const [, last, first] = share ?? [];
+  const at = share ? figures.findIndex((one) => one.value === Number(first ?? last) && one.decimals === 0) : -1;
+  const price = figures[first === undefined ? at - 1 : at + 1];
   if (!price || (price.kind !== 'money' && price.kind !== 'plain')) return figures;
   return figures
     .filter(({ value, decimals }, i) => i <= at || decimals > 0 || (value !== 365 && value !== 366))
@@ -270,6 +272,10 @@ function byYear(figures: readonly Figure[], text: string): readonly Figure[] {
       return one === price ? { ...one, kind: 'price', per: 'year', hundredths: 100 } : one;
     });
 }
+
+/** Days right before the days of a year, or before the price that is divided by them. */
+const DAYS_OF_YEAR =
+  /(?:(\d+)(?: ?\p{L}+)?|(\d+)(?: ?\p{L}+)? ?[x×*] ?[£€$]? ?\d[\d.,]*[.,]\d+ ?[£€$]?) ?[÷/:] ?36[56](?!\d)/u;
 
 /** Stands in for what is no number; of one byte, so that texts with it are searched as quickly as those without. */
 const BLANK = '\u0080';
@@ -398,6 +404,8 @@ function withHeading(figure: Figure, rows: readonly RowFacts[], at: number): Fig
     found = i;
   }
   heading = heading.trim();
+  // "Grundpreis für 1 Jahr" says itself what it counts.
+  if (figure.kind === 'plain' && isInText(figure, rows[at]!)) return figure;
   if (figure.kind !== 'plain') return heading === '' ? figure : { ...figure, heading };
   const named = kindOfHeading(heading, figure);
   // Behind a count may stand its price and its sum.
@@ -417,6 +425,22 @@ function withHeading(figure: Figure, rows: readonly RowFacts[], at: number): Fig
         (isOfSums(rows[at]) || isOfSums(rows[at - 1]) || rows[at]!.figures.some((one) => one.kind === 'energy')));
   return { ...figure, heading, ...(isOfDays || isSum ? {} : kind) };
 }
+/** Between words of running text, closer than those of two columns. */
+function isInText({ box }: Figure, { row: { words, height } }: RowFacts): boolean {
+  const at = words.findIndex(({ x, width }) => x + width > box.x + 1);
+  const [before, own, after] = [words[at - 1], words[at], words[at + 1]];
+  const isClose = (one: Word, next: Word) => next.x - one.x - one.width < height * 0.5;
+  return (
+    before !== undefined &&
+    own !== undefined &&
+    after !== undefined &&
+    /\p{Ll}$/u.test(before.text) &&
+    /^\p{L}{3}/u.test(after.text) &&
+    isClose(before, own) &&
+    isClose(own, after)
+  );
+}
+
 const DAYS_ROW = /^(?:number of )?(?:days|tage)\b/i;
 
 const SUMS: readonly RegExp[] = [NET, VAT, TOTAL];

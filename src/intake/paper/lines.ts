@@ -341,12 +341,17 @@ function datesOf(amount: Figure, pairs: readonly DatePair[], rows: readonly RowF
     ({ from, to }) =>
       from.row < amount.row &&
       !READING.test(rows[from.row]!.words) &&
+      !holdsReadings(rows[from.row]!) &&
       !rows[to.row]!.figures.some(isMoney) &&
       from.row === to.row,
   );
   const nearest = above.at(-1);
   return nearest ? { dates: nearest } : {};
 }
+
+/** In a table whose head names readings. */
+export const holdsReadings = ({ figures }: RowFacts): boolean =>
+  figures.some(({ kind, heading }) => kind === 'reading' || READING.test(heading));
 
 /** In the row itself, or in its upper and lower half where its cells have two lines. */
 export const isAround = (from: number, to: number, row: number): boolean =>

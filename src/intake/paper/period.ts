@@ -4,7 +4,7 @@ import { monthOf, toCivilDate, yearOf } from '../../model/calendar/civil.ts';
 import type { DatePair } from './date-pairs.ts';
 import type { RowFacts } from './figures.ts';
 import { fuelsIn } from './fuel-of.ts';
-import type { PaperLine } from './lines.ts';
+import { holdsReadings, type PaperLine } from './lines.ts';
 import type { Proof } from './relations.ts';
 import { COMPARED, EARLIER, PERIOD, READING } from './vocabulary.ts';
 
@@ -51,7 +51,8 @@ export function periodOf(
     return undefined;
   };
   // Days of readings may fit the same count a day aside; those that the bill states go first.
-  const ofReadings = ({ pair }: PaperPeriod) => Number(saysReadings(rows[pair.from.row]!));
+  const ofReadings = ({ pair: { from } }: PaperPeriod) =>
+    Number(saysReadings(rows[from.row]!) || holdsReadings(rows[from.row]!));
   const stated = pairs.filter(({ from, to }) => !EARLIER.test(`${rows[from.row]!.words} ${rows[to.row]!.words}`));
   const own = [...stated, ...joinedStretches(lines)];
   const fitting = own

@@ -343,11 +343,17 @@ export function findGasSums(rows: readonly RowFacts[], differences: readonly Dif
   // Between a volume and a calorific value it needs no word.
   const isBetween = ({ row }: Figure) =>
     ['volume', 'heat'].every((kind) => rows[row]!.figures.some((one) => one.kind === kind));
+  // "× 1.02264 × 39.3 ÷ 3.6 = 4,298 kWh" says by itself what its numbers are.
+  const isInFormula = ({ row }: Figure) =>
+    /[÷/:] ?3[.,]6(?!\d)/.test(rows[row]!.text) && rows[row]!.figures.some(({ kind }) => kind === 'energy');
   const used = new Set(differences.map((one) => one.used));
   const volumes = all.filter((one) => one.kind === 'volume' || used.has(one));
   const factors = all.filter(
     (one) =>
-      one.value > 0.85 && one.value < 1.1 && one.decimals >= 3 && (CORRECTION.test(about(one)) || isBetween(one)),
+      one.value > 0.85 &&
+      one.value < 1.1 &&
+      one.decimals >= 3 &&
+      (CORRECTION.test(about(one)) || isBetween(one) || isInFormula(one)),
   );
   const calorifics = all.filter(
     (one) =>
@@ -355,7 +361,9 @@ export function findGasSums(rows: readonly RowFacts[], differences: readonly Dif
       (one.value >= 8 && one.value <= 13
         ? // "Conversion factor 11.3712", from m³ to kWh in one.
           one.kind === 'heat' || CALORIFIC.test(about(one)) || CORRECTION.test(about(one))
-        : one.value >= 34 && one.value <= 45 && (one.kind === 'heat' || CALORIFIC.test(about(one)))),
+        : one.value >= 34 &&
+          one.value <= 45 &&
+          (one.kind === 'heat' || CALORIFIC.test(about(one)) || isInFormula(one))),
   );
   const energies = all.filter(({ kind }) => kind === 'energy');
   const tried = volumes.length * Math.max(1, factors.length) * calorifics.length * energies.length;

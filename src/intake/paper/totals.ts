@@ -93,6 +93,19 @@ const taxWordsOn = keptForLast((rows): TaxWords => {
   };
 });
 
+/** In a cell of two lines that begins with the tax the rate stands under it, with the sum half a line between. */
+function underWord(rows: readonly RowFacts[], at: number): Figure[] {
+  const { row } = rows[at]!;
+  const word = row.words.find(({ text }) => VAT.test(text));
+  return rows
+    .slice(at + 1, at + 3)
+    .flatMap(({ figures }) => figures)
+    .filter(
+      ({ box }) =>
+        word && box.page === row.page && Math.abs(box.x - word.x) < ALIGNED && box.y - word.y < row.height * 3,
+    );
+}
+
 /** VAT rows: a share in per cent and a sum of money, in one row or in two that follow each other. */
 export function vatRows(rows: readonly RowFacts[], taken: ReadonlySet<Figure>): VatFound[] {
   const { isOfTax, elsewhere, inColumn, below: inTaxColumn } = taxWordsOn(rows);
@@ -109,7 +122,7 @@ export function vatRows(rows: readonly RowFacts[], taken: ReadonlySet<Figure>): 
     // Small under its tax stands the rate and nothing else.
     const next = rows[at + 1]?.figures ?? [];
     const below = next.every(isRate) ? next : [];
-    const near = [...figures, ...(rows[at - 1]?.figures ?? []), ...below].filter(isRate);
+    const near = [...figures, ...(rows[at - 1]?.figures ?? []), ...below, ...underWord(rows, at)].filter(isRate);
     // At the head of a column of taxes.
     const [headRate] = figures.filter(isRate);
     if (headRate && !figures.some(isMoney) && words.split('\t').length > 1) {
@@ -160,13 +173,27 @@ export function findTotals({ rows, lines, taken }: TotalsInput): Totals | undefi
   const extras = extrasAbout({ rows, lines, taken }, vats);
   let best: Totals | undefined;
   const sets = subsetsOf(extras);
-  for (const before of sets) {
-    const netPence = bare + sumOf(before.map(({ pence }) => pence));
-    const rest = extras.filter((one) => !before.includes(one));
-    const found = settleNet({ rows, lines, printed, vats, netPence, before, rest, tried: sets.length });
-    if (found && (!best || rankOf(found) > rankOf(best))) best = found;
-  }
+  const tryAll = (charged: number) => {
+    for (const before of sets) {
+      const exactPence = charged + sumOf(before.map(({ pence }) => pence));
+      const rest = extras.filter((one) => !before.includes(one));
+      const found = settleNet({ rows, lines, printed, vats, exactPence, before, rest, tried: sets.length });
+      if (found && (!best || rankOf(found) > rankOf(best))) best = found;
+    }
+  };
+  tryAll(bare);
+  const unrounded = unroundedPence(lines);
+  if (unrounded !== undefined && (best?.confirmed ?? 0) < ALL_CONFIRMED) tryAll(unrounded);
   return best;
+}
+
+/** The sum before tax, the tax and the total. */
+const ALL_CONFIRMED = 3;
+/** What charges come to whose amounts are rounded only where they are printed; undefined where one is no exact product. */
+function unroundedPence(lines: readonly PaperLine[]): number | undefined {
+  if (lines.length < 2 || !lines.every(({ product, amount }) => product && !product.loose && !amount.negative))
+    return undefined;
+  return sumOf(lines.map(({ quantity, pence }) => quantity!.value * pence!));
 }
 
 const ABOVE = 3;
@@ -225,14 +252,17 @@ interface NetInput {
   readonly lines: readonly PaperLine[];
   readonly printed: readonly Figure[];
   readonly vats: readonly VatFound[];
-  readonly netPence: number;
+  /** Before tax; with parts of a penny where the charges are not rounded. */
+  readonly exactPence: number;
   readonly before: readonly Extra[];
   readonly rest: readonly Extra[];
   readonly tried: number;
 }
 
 function settleNet(input: NetInput): Totals | undefined {
-  const { rows, printed, vats, netPence, before, rest, lines, tried } = input;
+  const { rows, printed, vats, exactPence, before, rest, lines, tried } = input;
+  const isUnrounded = !Number.isInteger(exactPence);
+  const netPence = Math.round(exactPence);
   if (netPence <= 0) return undefined;
   const prefer = (pence: number, words: RegExp, not: readonly (Figure | undefined)[] = []) => {
     const equal = printed.filter(
@@ -245,13 +275,16 @@ function settleNet(input: NetInput): Totals | undefined {
     // One role a number.
     if (before.some(({ figure }) => figure === tax)) return false;
     const share = rate.value / 100;
-    const reckoned = included ? (netPence * share) / (1 + share) : netPence * share;
+    const reckoned = included ? (exactPence * share) / (1 + share) : exactPence * share;
     return Math.abs(reckoned - penceOf(tax)) <= 0.5 + 1e-6 && penceOf(tax) >= LEAST_TAX;
   });
   // Where VAT is inside the prices, their sum is the total and nothing is net.
   const whole = parts.length > 1 ? prefer(netPence, vat?.included ? TOTAL : NET) : undefined;
   const net = vat?.included ? undefined : whole;
-  const grossPence = netPence + (vat && !vat.included ? penceOf(vat.tax) : 0);
+  const share = vat && !vat.included ? vat.rate.value / 100 : 0;
+  const grossPence = isUnrounded
+    ? Math.round(exactPence * (1 + share))
+    : netPence + (vat && !vat.included ? penceOf(vat.tax) : 0);
   const total = vat?.included
     ? (whole ?? prefer(grossPence, TOTAL))
     : prefer(grossPence, TOTAL, [vat ? net : undefined]);
@@ -262,7 +295,12 @@ function settleNet(input: NetInput): Totals | undefined {
   const isSure = sumBits >= LEAST_BITS;
   const signed = (one: Figure) =>
     `${one.negative || before.some(({ figure, pence }) => figure === one && pence < 0) ? '− ' : '+ '}${unsigned(one)}`;
-  const sum = parts.map(signed).join(' ').replace(/^\+ /, '');
+  const sum = isUnrounded
+    ? [
+        ...lines.map(({ product }) => product!.sum.split(' = ')[0]!),
+        ...before.map(({ figure }) => signed(figure)),
+      ].join(' + ')
+    : parts.map(signed).join(' ').replace(/^\+ /, '');
   if (whole && isSure) proofs.push({ figures: [...parts, whole], sum: `${sum} = ${whole.text}`, bits: sumBits });
   if (vat) {
     const base = whole?.text ?? printedAs(netPence, vat.tax);
@@ -275,7 +313,9 @@ function settleNet(input: NetInput): Totals | undefined {
     if (total && !vat.included)
       proofs.push({
         figures: [...(net ? [net] : parts), vat.tax, total],
-        sum: `${base} + ${vat.tax.text} = ${total.text}`,
+        sum: isUnrounded
+          ? `(${sum}) × (100 % + ${vat.rate.text}) = ${total.text}`
+          : `${base} + ${vat.tax.text} = ${total.text}`,
         bits: Math.log2(grossPence),
       });
   }
@@ -344,16 +384,23 @@ export interface Settling {
   readonly proof?: Proof;
 }
 
+/** Of several sums in a row each bears the words before it, where there are any. */
+function labelOf({ box }: Figure, { row, words, figures }: RowFacts): string {
+  const left = figures.filter((one) => isMoney(one) && one.box.x < box.x).at(-1)?.box;
+  const own = row.words.filter(({ x }) => left && x >= left.x + left.width - 1 && x < box.x - 1);
+  const text = own.map((word) => word.text).join(' ');
+  return /\p{L}{2}/u.test(text) ? text : words;
+}
+
 /** What is due after payments and balances; kept apart from what the energy cost. */
 export function findSettling(rows: readonly RowFacts[], totalPence: number, taken: ReadonlySet<Figure>): Settling {
-  const free = rows
-    .map(({ words, figures }) => ({
-      words,
-      figures: figures.filter((one) => isMoney(one) && one.value > 0 && !taken.has(one)),
-    }))
-    .filter(({ figures }) => figures.length > 0);
+  const free = rows.flatMap((row) =>
+    row.figures
+      .filter((one) => isMoney(one) && one.value > 0 && !taken.has(one))
+      .map((figure) => ({ figure, words: labelOf(figure, row) })),
+  );
   const of = (words: RegExp, not?: RegExp) =>
-    free.flatMap((row) => (words.test(row.words) && !not?.test(row.words) ? row.figures : []));
+    free.flatMap((one) => (words.test(one.words) && !not?.test(one.words) ? [one.figure] : []));
   const next = of(NEXT_PAYMENT)[0];
   const dues = of(DUE, NEXT_PAYMENT);
   const moved = [

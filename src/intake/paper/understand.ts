@@ -187,9 +187,15 @@ function linesOfPage(
   const inTurn = [...every.filter((line) => !earlier.has(line)), ...earlier];
   const repeated = dropRepeats(inTurn, rows);
   // Charges of equal months repeat too: what the totals say counts.
-  const confirmed = (lines: readonly PaperLine[]) => {
-    const input = { rows, lines: lines.filter(({ kind }) => !NO_CHARGES.has(kind)), taken: used };
+  const confirmedAs = (lines: readonly PaperLine[]) => {
+    const input = { rows, lines, taken: used };
     return Math.max(findTotals(input)?.confirmed ?? 0, findSeveralTaxes(input)?.confirmed ?? 0);
+  };
+  // Each fuel may have a total of its own.
+  const confirmed = (lines: readonly PaperLine[]) => {
+    const charges = lines.filter(({ kind }) => !NO_CHARGES.has(kind));
+    const byFuel = [...Map.groupBy(charges, ({ fuel }) => fuel).values()];
+    return Math.max(confirmedAs(charges), byFuel.length < 2 ? 0 : Math.min(...byFuel.map(confirmedAs)));
   };
   // Equal charges below days of their own, where no total holds those of all.
   const isRepeating = repeated.length < every.length;
@@ -269,10 +275,14 @@ function sectionsOf(
     ({ fuel, kind }) => kind === 'unknown' || kind === 'export' || (isLeftOut(fuel) && kind !== 'payment'),
   );
   const everything = [...fuels.flatMap(linesOfFuel), ...others];
-  const over =
-    fuels.length + others.length > 1 && plain.some((one) => (one?.vat ?? one?.taxes) === undefined)
-      ? findTotals({ rows, lines: everything, taken })
+  const isOpen = fuels.length + others.length > 1 && plain.some((one) => (one?.vat ?? one?.taxes) === undefined);
+  const held = isOpen ? findTotals({ rows, lines: everything, taken }) : undefined;
+  // Water bears another tax, or none.
+  const apart =
+    isOpen && !held?.vat && fuels.length > 1
+      ? findTotals({ rows, lines: fuels.flatMap(linesOfFuel), taken })
       : undefined;
+  const over = apart?.vat ? apart : held;
   const parts = fuels.map((fuel, i): readonly Part[] => {
     const lines = linesOfFuel(fuel);
     const whole = { lines, totals: plain[i], pairs };
@@ -321,9 +331,14 @@ function sectionsOf(
       (line) =>
         !kept.has(line) && !sections.some((section) => repeatsWithTax(line, section) || isSumOf(line, section.lines)),
     ),
-    strayUses: differences
-      .filter((one) => !sections.some(({ differences: own }) => own.includes(one)))
-      .map(({ used: stray }) => stray),
+    strayUses: [
+      ...differences
+        .filter((one) => !sections.some(({ differences: own }) => own.includes(one)))
+        .map(({ used: stray }) => stray),
+      ...gas
+        .filter((one) => !sections.some((own) => own.gas.some((other) => workingOf(other) === workingOf(one))))
+        .map(({ energy }) => energy),
+    ],
     payments: all.filter(({ kind }) => kind === 'payment'),
   };
 }

@@ -23,14 +23,14 @@ export const HEAT = words(
   'heat networks?|district heat(?:ing)?|communal (?:heat(?:ing)?|boilers?)|heating (?:and|&) hot water (?:charges?|bill|account|statement)|heat interface units?|energy cent(?:re|er)|heat (?:meter|used|supply|charges?)|(?:fern|nah)wärme\\w*|wärme(?:zähler|lieferung|abrechnung|menge|preis|verbrauch)\\w*|arbeitspreis wärme|chauffage urbain|réseau de chaleur|stadsverwarming|warmtelevering|teleriscaldamento',
 );
 export const WATER = words(
-  'water|sewage|sewerage|wastewater|trinkwasser\\w*|wasser\\w*|abwasser\\w*|schmutzwasser\\w*|niederschlagswasser\\w*|agua|acqua|acquedotto|drinkwater|eau (?:potable|froide)',
+  '(?<!hot )water|sewage|sewerage|wastewater|trinkwasser\\w*|wasser\\w*|abwasser\\w*|schmutzwasser\\w*|niederschlagswasser\\w*|agua|acqua|acquedotto|drinkwater|eau (?:potable|froide)',
 );
 
 export const STANDING = words(
-  'standing charges?|daily charges?|service charges?|fixed charges?|supply charges?|daily supply|grundpreis\\w*|grundgebühr\\w*|verrechnungspreis|messpreis|leistungspreis|bereitstellung\\w*|standing|abonnement|vastrecht|vaste (?:leverings)?kosten|quota fissa|término fijo|potencia contratada|cuota fija|costo fisso',
+  'standing charges?|daily charges?|service charges?|fixed charges?|supply charges?|daily supply|grundpreis\\w*|grundgebühr\\w*|grundpauschale|verrechnungspreis|messpreis|leistungspreis|bereitstellung\\w*|standing|abonnement|vastrecht|vaste (?:leverings)?kosten|quota fissa|término fijo|potencia contratada|cuota fija|costo fisso',
 );
 export const LEVY = words(
-  'levy|levies|stromsteuer|energiesteuer|erdgassteuer|contribution\\w*|co.{0,2}[- ]?(?:preis|kosten|abgabe|steuer|zertifikat)\\w*|co[2₂][- ]?\\w*|carbon (?:tax|price)|climate change levy|behg\\w*|netzentgelt\\w*|netznutzung\\w*|energiebelasting|trasporto|accisa?e?|accijns\\w*|nettarie(?:f|ven)|cspe|cta|impuesto (?:sobre la )?electricidad|oneri',
+  'levy|levies|stromsteuer|energiesteuer|erdgassteuer|contribution\\w*|co.{0,2}[- ]?(?:preis|kosten|abgabe|steuer|zertifikat)\\w*|co[2₂][- ]?\\w*|carbon (?:tax|price)|climate change levy|ccl|behg\\w*|netzentgelt\\w*|netznutzung\\w*|energiebelasting|trasporto|accisa?e?|accijns\\w*|nettarie(?:f|ven)|cspe|cta|impuesto (?:sobre la )?electricidad|oneri',
   'abgaben?|umlagen?',
 );
 export const ENERGY = words(
@@ -39,7 +39,7 @@ export const ENERGY = words(
 /** That units were used, rather than what one of them costs. */
 export const USED = words('used?|usage|consumption|verbrauch\\w*|consommation|verbruik|consumo');
 export const VAT = words(
-  '(?<!(?:no|free of) )vat|value added tax|umsatzsteuer|mehrwertsteuer|[gh]st|mwst\\.?|ust\\.?|sales tax|tax|tva|btw|iva',
+  '(?<!(?:no|free of) )vat|value added tax|umsatzsteuer|mehrwertsteuer|[gh]\\.?s\\.?t\\.?|mwst\\.?|ust\\.?|sales tax|tax|tva|btw|iva',
 );
 export const INCLUDES_VAT = words(
   'dont (?:la )?tva|incl(?:\\.|usief) btw|(?:incl(?:uding|udes|usive of|\\.)?|of which|includes?) (?:the )?(?:\\d+ ?% ?)?(?:vat|value added tax|tax)|vat included|darin enthalten\\w*|enthaltene\\w*|(?:inkl\\.?|inklusive|einschließlich|einschl\\.) (?:\\d+ ?% ?)?(?:gesetzl\\w*\\.? )?(?:mwst|ust|umsatzsteuer|mehrwertsteuer)\\.?',
@@ -136,7 +136,7 @@ export const BY_CUSTOMER = words(
 export const CORRECTION = words(
   'correction(?: factor)?|volume correction|conversion factor|zustandszahl|z-zahl|umrechnungsfaktor',
 );
-export const CALORIFIC = words('calorific(?: value)?|heating value|brennwert|abrechnungsbrennwert|mj');
+export const CALORIFIC = words('calorific(?: value)?|cv|heating value|brennwert|abrechnungsbrennwert|mj');
 export const HUNDRED_CUBIC_FEET = words('hundreds? (?:of )?cubic feet|hcf|ft3|ft³|imperial');
 
 /** Names of registers, as they are kept. */

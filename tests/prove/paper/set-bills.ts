@@ -1,4 +1,5 @@
 /** Bills as suppliers set them, each in a layout of its own and with what must not be taken; suppliers and people are invented. */
+import { PLAIN_BILLS } from './plain-bills.ts';
 import { type SetBill, type SetPeriod, setBill } from './set-page.ts';
 
 const round = (value: number): number => Math.floor(value + 0.5 + 1e-9);
@@ -2520,4 +2521,4 @@ Your credit before this bill              600.00 CR
   );
 }
 
-export const SET_BILLS: readonly SetBill[] = bills;
+export const SET_BILLS: readonly SetBill[] = [...bills, ...PLAIN_BILLS];

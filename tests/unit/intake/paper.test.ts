@@ -7,6 +7,7 @@ import type { Figure } from '../../../src/intake/paper/figures.ts';
 import { printedAs } from '../../../src/intake/paper/relations.ts';
 import { readPages, readPaper } from '../../../src/intake/read-paper.ts';
 import { LAYOUTS, layOutBill } from '../../prove/paper/lay-out.ts';
+import { PLAIN_BILLS } from '../../prove/paper/plain-bills.ts';
 import { SET_BILLS } from '../../prove/paper/set-bills.ts';
 import { isOn } from '../../prove/paper/set-page.ts';
 import { provePaper, proveScrambled } from '../../prove/paper.ts';
@@ -691,6 +692,10 @@ describe('bills as suppliers set them, each with what must not be taken', () => 
     if (!isAsked) expect(periodsOf(preview)).toEqual(truth);
     const values = preview.paper?.values ?? [];
     expect(values.filter(({ boxes }) => boxes.some((box) => isOn(box, foreign)))).toEqual([]);
+  });
+  test.each(PLAIN_BILLS.map((one) => [one.name, one] as const))('nothing is asked: %s', async (_name, one) => {
+    const { preview } = await readPaper('bill.pdf', writePdf(one.pages), {}, intakeContext(one.zone, '2026-11-25'));
+    expect(codesOf(preview, 'question', 'refusal')).toEqual([]);
   });
   test('with a line, a cell or a digit lost they are right or asked', async () => {
     expect(await proveLosses(160)).toMatchObject({ within: true });

@@ -1,0 +1,192 @@
+/** Bills on which nothing is left to ask, each set as one kind of supplier does; suppliers and people are invented. */
+import { type SetBill, type SetPeriod, setBill } from './set-page.ts';
+
+const UK = 'Europe/London';
+const IE = 'Europe/Dublin';
+const DE = 'Europe/Berlin';
+
+const bill = (name: string, zone: string, text: string, ...truth: SetPeriod[]): SetBill =>
+  setBill(name, zone, text, truth);
+
+export const PLAIN_BILLS: readonly SetBill[] = [
+  bill(
+    'days of the bill from its first day, those of the readings from the day before',
+    UK,
+    `
+Hollowmead Energy
+Your energy statement
+15 January 2026 – 14 April 2026
+
+Your electricity charges in detail
+Start date            Start reading       End date            End reading       Energy used
+14 January 2026       20411 Actual        14 April 2026       21183 Actual          772 kWh
+Energy used           772 kWh at 27.03p                                             £208.67
+Standing charge       90 days at 60.10p                                              £54.09
+Subtotal of charges before VAT                                                      £262.76
+VAT @ 5.00%                                                                          £13.14
+Total electricity charges                                                           £275.90
+`,
+    ['electricity', '2026-01-15', '2026-04-15', 772, 27590],
+  ),
+  bill(
+    'the sum from volume to energy in running text, and a price by blocks',
+    UK,
+    `
+Quillgas
+Your gas bill 3 Nov 2025 to 1 Feb 2026, 91 days
+20802 - 20417 = 385 cubic metres. 385 x 1.02264 x 39.3 / 3.6 = 4,298.07 kWh.
+First 670.00 kWh at 9.140p                            £61.24
+Next 3,628.07 kWh at 5.877p                          £213.22
+Standing charge at 0.00p per day                       £0.00
+Subtotal                                             £274.46
+VAT at 5.0%                                           £13.72
+Total gas charges including VAT                      £288.18
+`,
+    ['gas', '2025-11-03', '2026-02-02', 4298.07, 28818],
+  ),
+  bill(
+    'charges that are rounded only where they are printed',
+    UK,
+    `
+Brightwater Utilities
+Electricity bill   From 09/01/2026   To 08/02/2026   31 days
+Charge           kWh / days          p           £
+Peak                  188.3     33.017       62.17
+Off-peak              402.9     14.208       57.24
+Standing                 31     51.333       15.91
+Charges before VAT                         £135.33
+VAT (5%)                                     £6.77
+Charges including VAT                      £142.09
+`,
+    ['electricity', '2026-01-09', '2026-02-09', 591.2, 14209],
+  ),
+  bill(
+    'a standing charge for the year, by its days, and a levy',
+    IE,
+    `
+Inishfree Electric
+Billing period 08/01/2026 – 08/03/2026 (60 days)
+Your electricity charges
+24hr energy                      887 kWh x €0.2947          €261.40
+Standing charge                  60 days x €261.38 / 365     €42.97
+Public Service Obligation levy   2 months                     €3.23
+Subtotal before VAT                                         €307.60
+VAT at 9%                                                    €27.68
+Total                                                       €335.28
+`,
+    ['electricity', '2026-01-08', '2026-03-09', 887, 33528],
+  ),
+  bill(
+    'electricity in the name of the supplier alone, and a counter of kWh',
+    UK,
+    `
+Weald & Downs Electric
+Period of account 4 October 2025 to 3 January 2026
+Meter reading    Meter reading        kWh      Price      Charge
+previous         present             used          p           £
+8811             10099               1288     24.050      309.76
+92 days quarterly charge                      46.360       42.65
+VAT exclusive                                             352.41
+VAT 5.0%                                                   17.62
+To pay                                                    370.03
+`,
+    ['electricity', '2025-10-04', '2026-01-04', 1288, 37003],
+  ),
+  bill(
+    'the rate of the tax under its name, beside a panel about the tariff',
+    UK,
+    `
+Larkbridge
+Your bill: 20 January 2026 to 19 April 2026
+Electricity
+Energy used                                       ~About your tariff
+812 kWh at 25.94p per kWh            £210.63      ~Exit fee £75.00
+Standing charge
+90 days at 57.21p per day             £51.49      ~Ends 30 Sep 2026
+VAT                                               ~Estimated use 3,100 kWh
+5% of £262.12                         £13.11      ~Estimated cost £1,012.96 a year
+Total electricity                    £275.23
+`,
+    ['electricity', '2026-01-20', '2026-04-20', 812, 27523],
+  ),
+  bill(
+    'a charge for each month of two fuels, of which two months cost the same',
+    UK,
+    `
+Mossend Energy
+Bill period 01 January 2026 to 31 March 2026
+Electricity
+January energy                310.2 kWh      26.01p      £80.68
+January standing charge         31 days      55.20p      £17.11
+February energy               288.1 kWh      26.01p      £74.93
+February standing charge        28 days      55.20p      £15.46
+March energy                  251.9 kWh      26.01p      £65.52
+March standing charge           31 days      55.20p      £17.11
+Total before VAT                                        £270.81
+VAT 5%                                                   £13.54
+Total electricity                                       £284.35
+Gas
+January energy              1,811.0 kWh       6.03p     £109.20
+January standing charge         31 days      30.80p       £9.55
+February energy             1,602.5 kWh       6.03p      £96.63
+February standing charge        28 days      30.80p       £8.62
+March energy                1,188.8 kWh       6.03p      £71.68
+March standing charge           31 days      30.80p       £9.55
+Total before VAT                                        £305.23
+VAT 5%                                                   £15.26
+Total gas                                               £320.49
+`,
+    ['electricity', '2026-01-01', '2026-04-01', 850.2, 28435],
+    ['gas', '2026-01-01', '2026-04-01', 4602.3, 32049],
+  ),
+  bill(
+    'what is charged before what it is for, with the price in brackets',
+    UK,
+    `
+Silverbirch Supply
+Period: 11 Feb 2026 – 10 May 2026; electricity
+£241.47      for 988 kWh (24.44 pence each)
+£44.51       for 89 days’ standing charge (50.01 pence each)
+£14.30       VAT at 5 per cent
+£300.28      is what this bill costs
+`,
+    ['electricity', '2026-02-11', '2026-05-11', 988, 30028],
+  ),
+  bill(
+    'electricity, gas and water on one paper, water with a tax of its own',
+    DE,
+    `
+Stadtwerke Mittelau
+Verbrauchsabrechnung 2025
+Abrechnungszeitraum: 01.01.2025 - 31.12.2025
+Strom netto                                            1.047,19 €
+Erdgas netto                                           1.419,54 €
+Wasser netto                                             308,32 €
+19 % USt auf 2.466,73 €                                  468,68 €
+7 % USt auf 308,32 €                                      21,58 €
+Gesamtbetrag                                           3.265,31 €
+\fStrom
+Zählerstand 31.12.2024                                     41.220
+Zählerstand 31.12.2025                                     44.340
+Verbrauch                                               3.120 kWh
+Arbeitspreis        3.120 kWh      29,410 ct/kWh         917,59 €
+Grundpreis           365 Tage      129,60 €/Jahr         129,60 €
+Strom netto                                            1.047,19 €
+Erdgas
+Zählerstand 31.12.2024                                      8.002
+Zählerstand 31.12.2025                                      9.290
+Verbrauch                                                1.288 m³
+Zustandszahl                                               0,9581
+Brennwert                                           11,311 kWh/m³
+Verbrauch                                              13.958 kWh
+Arbeitspreis       13.958 kWh      9,1040 ct/kWh       1.270,74 €
+Grundpreis           365 Tage      148,80 €/Jahr         148,80 €
+Erdgas netto                                           1.419,54 €
+Wasser
+Verbrauch              112 m³          2,11 €/m³         236,32 €
+Grundpreis           365 Tage       72,00 €/Jahr          72,00 €
+`,
+    ['electricity', '2025-01-01', '2026-01-01', 3120, 124616],
+    ['gas', '2025-01-01', '2026-01-01', 13958, 168925],
+  ),
+];
