@@ -1,10 +1,9 @@
 /** Bills on paper as a record of what was used and paid, one period a bill. */
-import { addDays, daysBetween, toDayNumber } from '../../model/calendar/civil.ts';
+import { daysBetween, toDayNumber } from '../../model/calendar/civil.ts';
 import type { Bill } from '../../model/shapes/bill.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
 import { periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
-import type { IntakeContext } from '../terms/choices.ts';
 import type { PaperChoices } from '../terms/paper-reading.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import type { SectionBill } from './bill-of-section.ts';
@@ -16,7 +15,6 @@ export function seriesOf(
   own: readonly ReadSection[],
   at: number,
   rowOf: (section: ReadSection) => number,
-  context: IntakeContext,
   book: RemarkBook,
   said: PaperChoices,
 ): Series[] {
@@ -36,8 +34,6 @@ export function seriesOf(
     row: number,
   ): RawPeriod {
     const kWh = kWhOf(bill);
-    if (toDayNumber(bill.to) > toDayNumber(context.today) + 1)
-      book.add('after-today', 'note', { found: addDays(bill.to, -1), expected: context.today, count: 1 });
     const total = said.asPrinted && bill.totalPence !== undefined ? bill.totalPence : sums.reckonedPence;
     // A credit is no lower use and no lower price; what was laid on is paid like the rest, unless it is for no energy.
     const credits = (section.totals?.after ?? []).reduce((sum, { pence }) => sum + Math.min(0, pence), 0);
