@@ -42,8 +42,17 @@ const OF_METER =
 export const namesMeters = ({ heading, meaning: { unit, carrier } }: ColumnFacts): boolean =>
   unit === undefined && carrier === undefined && OF_METER.test(plainWords(heading));
 
+/** Numbers under the name of a building may be what it used. */
+export const numbersMeters = (column: ColumnFacts): boolean =>
+  namesMeters(column) &&
+  /^(site|plot)$|serial|account|konto|\b(no|nr|number|id|ref\w*)\b|(nummer|matric\w*)$/.test(
+    plainWords(column.heading),
+  );
+
 /** A meter that was exchanged and one slip come again less often. */
 const LEAST_TURNS = 3;
+/** Rows of one to those of another, where they are told apart by numbers. A judgement. */
+const ALIKE = 1.3;
 /** How far the steps of one meter's dates are from each other, as a share of the longest, and those of two meters. Judgements. */
 const [EVEN, UNEVEN] = [0.3, 0.5];
 
@@ -54,6 +63,8 @@ const [EVEN, UNEVEN] = [0.3, 0.5];
  */
 export function areReadInTurn(sheet: Sheet, column: ColumnFacts, groups: Groups): boolean {
   if ([...groups.keys()].some((word) => unitOfWords(plainWords(word)) !== undefined)) return false;
+  const counts = [...groups.values()].map(({ length }) => length);
+  if (isNumberColumn(column) && Math.max(...counts) > ALIKE * Math.min(...counts)) return false;
   const dayFirst = isDayFirst(sheet);
   const parts = [...groups].map(([word, rows]) =>
     rows.map((row) => ({ word, row, at: momentOf(sheet, row, dayFirst) })),

@@ -9,7 +9,7 @@ import { type ColumnFacts, isDateColumn, isMarkColumn, isNumberColumn, isWordCol
 import { isOfVolumeRows } from './counter-beside.ts';
 import { carrierOfWords, type Energy, meaningOf, plainWords, slotOfHeading, unitOfWords } from './headings.ts';
 import { energiesByPartner } from './log-headings.ts';
-import { areReadInTurn, countApart, namesMeters } from './meters-in-turn.ts';
+import { areReadInTurn, countApart, namesMeters, numbersMeters } from './meters-in-turn.ts';
 import { isEstimate } from './quality-marks.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
@@ -56,7 +56,7 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
     if (column.index === sheet.dateColumn || isDateColumn(column)) continue;
     const isMark = isMarkColumn(column);
     if (isMark && sheet.table.rowCount > MOST_BY_HAND) continue;
-    const isCode = isNumberColumn(column) && (CODE_HEADING.test(plainWords(column.heading)) || namesMeters(column));
+    const isCode = isNumberColumn(column) && (CODE_HEADING.test(plainWords(column.heading)) || numbersMeters(column));
     if (!isWordColumn(column) && !isCode) continue;
     const { groups, isWhole } = groupRows(sheet, column) ?? {};
     if (

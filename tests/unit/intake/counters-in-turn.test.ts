@@ -147,3 +147,11 @@ test.each([
   const { series, codes } = read([`${heading},As of,${of === used ? 'Used' : 'Reading'} (kWh)`, ...rows]);
   expect([series.length, codes.includes('registers-by-column')]).toEqual([1, false]);
 });
+
+test.each(['House', 'Home', 'Building', 'Meter'])('what was used under “%s” numbers no homes', (heading) => {
+  const rows = Array.from({ length: 60 }, (_, i) => {
+    const day = new Date(Date.UTC(2025, 0, 1 + i)).toISOString().slice(0, 10);
+    return `${day},${9 + ((i * 7) % 5) + (i % 11 === 0 ? 2 : 0)},${3 + ((i * 3) % 4)}`;
+  });
+  expect(read([`Date,${heading},Garage (kWh)`, ...rows]).codes).not.toContain('registers-by-column');
+});
