@@ -529,6 +529,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'counter-shared': phrase(
     '{column} of {file} goes on over {count, plural, one {# missing reading} other {# missing readings}}. What it rose by meanwhile was shared out evenly{effect, select, none {} other {, about {energy}}}.',
   ),
+  'counter-unread': phrase(
+    '{column} of {file} was not read for long {count, plural, one {once} other {# times}}, first from {from} to {to}. It rose by {energy} meanwhile. {said, select, yes {That is saved by itself, as {names}.} other {That is not in its total.}}',
+  ),
   'weeks-by-number': phrase(
     '{file} numbers its weeks. We took them from Monday to Sunday. The week with the fourth of January is the first.',
   ),

@@ -21,6 +21,8 @@ export interface RegisterPlaces {
   /** Whether a reading was estimated, and whether a note beside it tells of a new meter. */
   readonly isEstimated?: (index: number) => boolean;
   readonly tellsOfExchange?: (index: number) => boolean;
+  /** Whether a reading is the first after the counter began anew, as it does each year. */
+  readonly beginsAnew?: (index: number) => boolean;
   readonly onStep?: () => void;
 }
 
@@ -31,7 +33,7 @@ const BEGINS_ANEW = 0.5;
 export function registerSteps(
   order: readonly number[],
   readings: Float64Array,
-  { lineOf, dayOf, timeOf, isEstimated, tellsOfExchange, onStep }: RegisterPlaces,
+  { lineOf, dayOf, timeOf, isEstimated, tellsOfExchange, beginsAnew, onStep }: RegisterPlaces,
   book: RemarkBook,
 ): RegisterStep[] {
   const steps: RegisterStep[] = [];
@@ -93,6 +95,7 @@ export function registerSteps(
     const low = readings[from]!;
     const high = readings[to]!;
     if (high >= low) return high - low;
+    if (beginsAnew?.(to)) return Number.NaN;
     const where = {
       row: lineOf(to),
       foundTold: tell('first-then', { first: low, next: high }),

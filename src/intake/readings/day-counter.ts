@@ -156,3 +156,64 @@ export function usedSinceYear(
   }
   return used;
 }
+
+/** A counter that begins at nought each year. */
+export interface YearlyCounter {
+  /** Day on which it began, for the first reading after it and for the first of all. */
+  readonly beganAt: ReadonlyMap<number, number>;
+  /** Whether a reading tells of the day that it names too: it is not nought on the first of the year, or the last is of its last day. */
+  readonly closesDay: boolean;
+}
+
+/** A counter that fell but once may have been exchanged on that day. */
+const FALLS_TO_TELL = 2;
+const THIS_YEAR =
+  /\b(this|current) year\b|\byear to date\b|\bytd\b|\b(dieses|aktuelles|laufendes) jahr|jahres(wert|summe|zahler|verbrauch)|\bcette annee\b|\bdit jaar\b|\bi ar\b/;
+
+/**
+ * Whether readings fall at the first of one month, each year and never else; undefined for other counters.
+ * @param order indices in order of time, those that could not be read left out @param heading in plain words
+ */
+export function beginsEachYear(
+  order: readonly number[],
+  readings: Float64Array,
+  dayAt: (index: number) => number,
+  heading: string,
+): YearlyCounter | undefined {
+  const falls = order.flatMap((now, at) => (at > 0 && readings[now]! < readings[order[at - 1]!]! ? [at] : []));
+  if (falls.length < (THIS_YEAR.test(heading) ? 1 : FALLS_TO_TELL)) return undefined;
+  const starts = falls.map((at) => firstsBetween(dayAt(order[at - 1]!), dayAt(order[at]!)));
+  const months = [...starts[0]!.keys()].filter((month) => starts.every((one) => one.has(month)));
+  const month = months.includes('01') ? '01' : months.length === 1 ? months[0] : undefined;
+  if (month === undefined) return undefined;
+  const days = starts.map((one) => one.get(month)!);
+  const [first, last] = [order[0]!, order.at(-1)!];
+  const all = [...firstsOfMonth(month, dayAt(first), dayAt(last))];
+  const risen = order.reduce((sum, now, at) => sum + Math.max(0, readings[now]! - readings[order[at - 1] ?? now]!), 0);
+  const perDay = risen / (dayAt(last) - dayAt(first));
+  const isLikely = (index: number, start: number) =>
+    readings[index]! <= MOST_STEPS * perDay * (dayAt(index) - start + 1);
+  // One on the last day of all may show the whole year still.
+  if (all.some((day) => !days.includes(day) && day !== dayAt(first) && day !== dayAt(last))) return undefined;
+  if (falls.some((at, i) => !isLikely(order[at]!, days[i]!))) return undefined;
+  const beganAt = new Map(falls.map((at, i) => [order[at]!, days[i]!]));
+  const began = [...firstsOfMonth(month, dayAt(first) - LONGEST_YEAR, dayAt(first))].at(-1);
+  if (began !== undefined && isLikely(first, began)) beganAt.set(first, began);
+  const isOfItsDay = [...beganAt].some(([index, day]) => dayAt(index) === day && readings[index]! > 0);
+  const isOfLastDays = falls.every((at, i) => dayAt(order[at - 1]!) === days[i]! - 1 && dayAt(order[at]!) > days[i]!);
+  return { beganAt, closesDay: isOfItsDay || isOfLastDays };
+}
+
+const LONGEST_YEAR = 366;
+
+function* firstsOfMonth(month: string, from: number, to: number): Generator<number> {
+  for (let day = from; day <= to; day++) if (toCivilDate(day).slice(5) === `${month}-01`) yield day;
+}
+
+/** First days of months from one day to another, by their month. */
+function firstsBetween(from: number, to: number): Map<string, number> {
+  const firsts = new Map<string, number>();
+  for (let day = from; day <= Math.min(to, from + LONGEST_YEAR); day++)
+    if (toCivilDate(day).endsWith('-01')) firsts.set(toCivilDate(day).slice(5, 7), day);
+  return firsts;
+}

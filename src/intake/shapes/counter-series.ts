@@ -1,9 +1,9 @@
 /** One counter of a file as a series: of intervals, days or periods, by how far its readings are apart. */
 
 import { toCivilDate } from '../../model/calendar/civil.ts';
-import { isEnergy, type Series } from '../../model/shapes/evidence.ts';
+import type { Series } from '../../model/shapes/evidence.ts';
 import { tell } from '../../model/shapes/told.ts';
-import { sumOf } from '../../model/units/sums.ts';
+import { toInstants } from '../clock/to-instants.ts';
 import { zoneTable } from '../clock/zone-table.ts';
 import { commonestStep, isIntervalLength } from '../dates/interval.ts';
 import type { ShapeInput } from '../importer/shape.ts';
@@ -11,20 +11,20 @@ import type { ColumnFacts } from '../layout/column-facts.ts';
 import { plainWords } from '../layout/headings.ts';
 import { readQuality } from '../layout/quality-marks.ts';
 import type { Dates } from '../layout/read-dates.ts';
-import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
+import type { Quantity } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { steadyClockOf } from '../layout/titles.ts';
 import { columnName, readAmounts } from '../layout/value-cells.ts';
-import { dayPicture, daySeries } from '../periods/day-series.ts';
-import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import { type RegisterStep, registerSteps } from '../periods/register-steps.ts';
+import { unreadDays } from '../periods/unread-days.ts';
 import { buildIntervalSeries, placeClock, type RawReadings } from '../readings/build-interval-series.ts';
-import { LONGEST_FILL_DAYS } from '../readings/fill-gaps.ts';
+import { beginsEachYear } from '../readings/day-counter.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import type { IntervalDays } from '../terms/preview.ts';
 import { stageOf } from '../terms/progress.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { cellText } from '../text/table.ts';
+import { overDays, readByDays } from './counter-days.ts';
 
 export interface CounterInput {
   readonly facts: ColumnFacts;
@@ -41,6 +41,8 @@ export interface CounterSeries {
   readonly intervals?: IntervalDays;
   readonly firstDays: readonly { readonly at: string; readonly value: number | null }[];
   readonly quantity: Quantity;
+  /** What it rose by over days of which it tells nothing by themselves. */
+  readonly unread?: Series;
   readonly clock?: NonNullable<IntakeChoices['clock']>;
 }
 
@@ -70,8 +72,14 @@ export function readCounter(counter: CounterInput, input: ShapeInput): CounterSe
   const notes = sheet.columns.filter((c) => c.words > 0 && c.numbers === 0);
   const tellsOfExchange = (i: number) =>
     notes.some((c) => NEW_METER.test(plainWords(cellText(sheet.table, dates.rows[i]!, c.index))));
+  const read = inOrder.filter((i) => !Number.isNaN(readings[i]!));
+  // What is read in the evening closes that day.
+  const dayRead = (i: number) => Math.ceil(dates.civilMinute[i]! / 1440 - 0.5);
+  const yearly = beginsEachYear(read, readings, dayRead, plainWords(facts.heading));
+  if (yearly) book.add('counts-from-year', 'note', { column: columnName(sheet, facts.index) });
+  const beginsAnew = (i: number) => yearly?.beganAt.has(i) === true;
   const places = {
-    ...{ lineOf, dayOf, timeOf, isEstimated, tellsOfExchange },
+    ...{ lineOf, dayOf, timeOf, isEstimated, tellsOfExchange, beginsAnew },
     onStep: () => context.onProgress?.(0.65),
   };
   const steps = registerSteps(inOrder, readings, places, book);
@@ -91,10 +99,36 @@ export function readCounter(counter: CounterInput, input: ShapeInput): CounterSe
     const rest = { ...context, onProgress: stageOf(context.onProgress, 0.8, 1) };
     rest.onProgress(0);
     const built = buildIntervalSeries(counter.id, raw.raw, read, clock, choices, rest, book);
-    if (built)
-      return withEnds({ ...built, ...(clock.settled.clock === undefined ? {} : { clock: clock.settled.clock }) });
+    if (built) {
+      const stamps = { ...raw.raw, civil: dates.civilMinute, values: readings, offsets: dates.offsets };
+      const { start } = toInstants({ ...stamps, count: dates.count }, clock.settled, clock.zone);
+      return withEnds({
+        ...built,
+        ...(clock.settled.clock === undefined ? {} : { clock: clock.settled.clock }),
+        ...unread(
+          built,
+          (i) => start[i]!,
+          (day) => clock.zone.dayStart(day),
+          raw.raw.intervalMinutes,
+        ),
+      });
+    }
   }
-  return withEnds(readByDays(counter, steps, stepMinutes, lineOf, input));
+  const dayAt = (i: number) => dayRead(i) + (yearly?.closesDay && dates.kind === 'day' ? 1 : 0);
+  const spans = overDays(steps, dayAt, [readings, yearly, read[0]]);
+  const byDays = readByDays(counter, spans, stepMinutes, lineOf, input);
+  return withEnds(byDays && { ...byDays, ...unread(byDays, dayAt, (day) => day, 0) });
+
+  function unread(
+    { series, quantity }: Pick<CounterSeries, 'series' | 'quantity'>,
+    at: (index: number) => number,
+    dayStart: (day: number) => number,
+    tolerance: number,
+  ): Pick<CounterSeries, 'unread'> {
+    const times = { steps, at, dayStart, tolerance, lineOf };
+    const own = unreadDays(series, quantity, times, columnName(sheet, facts.index), book);
+    return own ? { unread: own } : {};
+  }
 
   function withEnds(made: CounterSeries | undefined): CounterSeries | undefined {
     const isRead = (i: number) => !Number.isNaN(readings[i]!);
@@ -103,49 +137,6 @@ export function readCounter(counter: CounterInput, input: ShapeInput): CounterSe
     const { unit } = made.quantity;
     return { ...made, series: { ...made.series, counter: { first: readings[first]!, last: readings[last]!, unit } } };
   }
-}
-
-function readByDays(
-  { facts, id, dates, quality }: CounterInput,
-  steps: readonly RegisterStep[],
-  stepMinutes: number | undefined,
-  lineOf: (index: number) => number,
-  { sheet, choices, context, book }: ShapeInput,
-): CounterSeries | undefined {
-  // What is read in the evening closes that day.
-  const dayAt = (i: number) => Math.ceil(dates.civilMinute[i]! / 1440 - 0.5);
-  const used = overDays(steps, dayAt);
-  const days = used.reduce((sum, s) => sum + dayAt(s.after) - dayAt(s.before), 0);
-  const perDay = used.reduce((sum, s) => sum + s.used, 0) / Math.max(1, days);
-  const quantity = settleUnit(sheet, facts, days > 0 ? perDay : Number.NaN, undefined, choices, context, book);
-  const name = facts.heading || quantity.carrier;
-  if (stepMinutes === 1440 && used.length > 2) {
-    const short = used.filter((s) => dayAt(s.after) - dayAt(s.before) <= LONGEST_FILL_DAYS);
-    const values = short.flatMap((s) => {
-      const days = dayAt(s.after) - dayAt(s.before);
-      const value = (s.used * quantity.kWhPerUnit) / days;
-      return Array.from({ length: days }, (_, i) => ({ day: dayAt(s.before) + i, value, line: lineOf(s.after) }));
-    });
-    const shared = short.filter((s) => dayAt(s.after) - dayAt(s.before) > 1);
-    if (shared.length > 0)
-      book.add('counter-shared', 'note', {
-        column: columnName(sheet, facts.index),
-        count: sumOf(shared.map((s) => dayAt(s.after) - dayAt(s.before) - 1)),
-        ...(isEnergy(quantity.carrier) ? { effectKWh: sumOf(shared.map((s) => s.used)) * quantity.kWhPerUnit } : {}),
-      });
-    const series = daySeries(id, name, quantity, values, 0, book);
-    return series && { series, firstDays: dayPicture(series), quantity };
-  }
-  const periods = used.map((s) => ({
-    fromDay: dayAt(s.before),
-    toDay: dayAt(s.after),
-    quantity: s.used,
-    kWh: s.used * quantity.kWhPerUnit,
-    quality: quality === undefined ? ('unknown' as const) : readQuality(sheet, quality, dates.rows[s.after]!),
-    line: lineOf(s.after),
-  }));
-  const series = periodSeries(id, name, quantity, periods, book);
-  return series && { series, firstDays: periodPicture(series), quantity };
 }
 
 /** So often a counter goes on by its last digit. A judgement. */
@@ -160,23 +151,6 @@ function leastStepOf(steps: Float64Array): number {
     else if (step < least * 1.001) often++;
   }
   return often >= LEAST_STEPS ? least : 0;
-}
-
-/** Steps within one day go together with the one that leaves it. */
-function overDays(steps: readonly RegisterStep[], dayAt: (index: number) => number): RegisterStep[] {
-  const over: RegisterStep[] = [];
-  let open: RegisterStep | undefined;
-  for (const step of steps) {
-    if (Number.isNaN(step.used)) {
-      open = undefined;
-      continue;
-    }
-    open = open ? { before: open.before, after: step.after, used: open.used + step.used } : step;
-    if (dayAt(open.after) <= dayAt(open.before)) continue;
-    over.push(open);
-    open = undefined;
-  }
-  return over;
 }
 
 /** Readings of so few equal steps are uneven; a longer pause than so many minutes is none to be shared out. A judgement. */

@@ -28,6 +28,7 @@ import { readCounter } from './counter-series.ts';
 
 /** Rising values over this many rows are no coincidence. */
 const TELLING_ROWS = 30;
+const WEEK_MINUTES = 7 * 1440;
 /** Over so many a single fall is an exchange. */
 const LONG_ROWS = 100;
 /** A quarter of a year. */
@@ -123,7 +124,7 @@ export const register: IntakeShape = {
         ...(columns.length === 1 ? { carrier: first.quantity.carrier, role: first.quantity.role } : {}),
         ...(choices.calorificMJPerM3 === undefined ? {} : { calorificMJPerM3: choices.calorificMJPerM3 }),
       },
-      series: built.map((b) => b.series),
+      series: built.flatMap((b) => (b.unread ? [b.series, b.unread] : [b.series])),
       intervals: built.flatMap((b) => b.intervals ?? []),
       firstDays: first.firstDays,
       dataRows: dates.count,
@@ -240,8 +241,10 @@ function counterColumns(sheet: Sheet, isChosen = false): ColumnFacts[] {
   const columns = quantityColumns(sheet, [sheet.dateColumn, stepOf(sheet).toColumn]).filter(
     (c) => !isTemperatureColumn(c) && !isPower(c.meaning.unit) && (!c.counting || c.meaning.unit !== undefined),
   );
+  // Of months a counter that begins anew each year falls in every twelfth.
+  const falls = (stepOf(sheet).minutes ?? 0) > WEEK_MINUTES ? 0.1 : 0.02;
   const named = columns.filter(
-    (c) => c.meaning.role === 'reading' && Math.min(c.falls, c.rises) <= 1 + c.numbers * 0.02,
+    (c) => c.meaning.role === 'reading' && Math.min(c.falls, c.rises) <= 1 + c.numbers * falls,
   );
   // Beside a column that must be one what goes up is a reading as well.
   const isSure = isChosen || named.length > 0 || columns.some((c) => isTooMuch(sheet, c));

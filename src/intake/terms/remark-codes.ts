@@ -162,6 +162,7 @@ export const REMARK_CODES = [
   'counts-from-year',
   'counter-uneven',
   'counter-shared',
+  'counter-unread',
   'register-rising-asked',
   'estimated-merged',
   'cost-of-several',
