@@ -107,6 +107,8 @@ export function findLeftOver(
   const open = [
     ...new Set([
       ...readings,
+      // In a row that is not sure it may be a charge.
+      ...money.filter(({ row }) => rows[row]!.row.isUnsure),
       ...ofOtherFuel,
       ...(others.length > 0 ? underOtherFuel(rows, free, isMissing) : []),
       ...amongCharges,

@@ -69,7 +69,7 @@ const titleOf = (rows: readonly RowFacts[], at: number): RowFacts[] =>
 
 /** The known register that some words name. */
 export function registerNamed(text: string): string | undefined {
-  const named = text.replaceAll(/\b(?:per|a|each|pro|je) (?:day|tag)\b/gi, '');
+  const named = text.replaceAll(/(?:\b(?:per|a|each|pro|je) |\/ ?)(?:day|tag)\b/gi, '');
   return REGISTERS.find(([pattern]) => pattern.test(named))?.[1];
 }
 

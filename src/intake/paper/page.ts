@@ -1,5 +1,6 @@
 /** A page as words with their places, wherever they came from, put into rows. */
 import type { Page, Word } from '../terms/paper-reading.ts';
+import { unsureRows } from './unsure-rows.ts';
 
 /** Words beside each other, from left to right. */
 export interface Row {
@@ -7,6 +8,8 @@ export interface Row {
   readonly y: number;
   readonly height: number;
   readonly words: readonly Word[];
+  /** In a picture, whether some of its words might as well stand in the row above or below. */
+  readonly isUnsure?: boolean;
 }
 
 /** Words whose middles lie within half a line of each other stand in one row. */
@@ -29,7 +32,13 @@ export function rowsOf(pages: readonly Page[]): Row[] {
       height,
       words: words.toSorted((a, b) => a.x - b.x),
     }));
-    return joinHalves(inOrder);
+    const joined = joinHalves(inOrder);
+    if (page.picture === undefined) return joined;
+    const unsure = unsureRows(
+      joined.map((row) => row.words),
+      lean,
+    );
+    return joined.map((row, at) => (unsure.has(at) ? { ...row, isUnsure: true } : row));
   });
 }
 

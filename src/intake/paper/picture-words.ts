@@ -3,12 +3,14 @@ import type { Grey, Page, SeenWord } from '../terms/paper-reading.ts';
 
 /** The long side of a page, points. */
 const LONG_SIDE = 842;
-/** Capitals and digits are so high, of the size of the letters; letters stand that far below the top of it. */
-const CAPITALS = 0.72;
+/** Capitals and digits, and letters like x, are so high, of the size of the letters; letters stand that far below the top of it. */
+const [CAPITALS, SMALL] = [0.72, 0.52];
 const BASE = 0.8;
 
 const isTall = (text: string): boolean => /[A-Z\dbdfhklt£€$]/.test(text);
 const isBelow = (text: string): boolean => /[gjpqyQ,;()|/§ß]/.test(text);
+/** Signs that reach above capitals and below the line. */
+const isBeyond = (text: string): boolean => /[()|/§]/.test(text);
 /** Lines, frames and dirt that were taken for letters. */
 const isDirt = ({ text, sure }: SeenWord): boolean =>
   /^[^\p{L}\p{N}£€$%×=+@–−-]+$/u.test(text) || (sure < 15 && !/\d|kWh|Tag|day/i.test(text));
@@ -32,8 +34,10 @@ export function pageOfWords(picture: Grey, seen: readonly SeenWord[]): Page {
       const size = median(tall.map((word) => word.height)) / CAPITALS;
       const base = median(tall.map((word) => word.y + word.height));
       return words.map((word) => {
-        // A line that is not quite level carries each word at its own height.
-        const own = isBelow(word.text) || !isTall(word.text) ? base : word.y + word.height;
+        // A line that is not quite level carries each word at its own height; what hangs below it is measured from its top.
+        const high = isTall(word.text) || isBeyond(word.text) ? CAPITALS : SMALL;
+        const ownBase = isBelow(word.text) ? word.y + high * size : word.y + word.height;
+        const own = /[\p{L}\p{N}]/u.test(word.text) ? ownBase : base;
         const bottom = Math.abs(own - base) < size * 0.4 ? own : base;
         return {
           text: tidied(word.text),

@@ -6,7 +6,7 @@ import { nameOf, type PaperLine, registersOf } from './lines.ts';
 import { LEAST_BITS, type Proof, printedAs } from './relations.ts';
 import type { Totals } from './totals.ts';
 import type { Section, Understanding } from './understand.ts';
-import { ADDED, GIVEN_BACK, LEVY, SERVICE, STANDING, SUPPORT, TAKEN_OFF, VAT } from './vocabulary.ts';
+import { ADDED, GIVEN_BACK, LEVY, PERIOD, SERVICE, STANDING, SUPPORT, TAKEN_OFF, VAT } from './vocabulary.ts';
 
 export interface ReadSection {
   readonly section: Section;
@@ -30,12 +30,12 @@ type Draft = Omit<PaperValue, 'key' | 'state' | 'sums' | 'boxes' | 'text' | 'mea
 };
 
 /** The sums that prove each figure, as they stand on the paper. */
-function provingSums({ together, settling }: Understanding, sections: ValuesInput['sections']) {
+function provingSums({ rows, together, settling }: Understanding, sections: ValuesInput['sections']) {
   const proofs = [
     ...sections.flatMap(({ section }) => proofsOf(section)),
     ...(together?.proofs ?? []),
     ...(settling.proof ? [settling.proof] : []),
-  ].filter(({ bits }) => bits >= LEAST_BITS);
+  ].filter(({ bits, figures }) => bits >= LEAST_BITS && areSure(figures, rows));
   const sumsOf = new Map<Figure, Set<string>>();
   for (const { figures, sum } of proofs) {
     for (const figure of figures) {
@@ -47,17 +47,27 @@ function provingSums({ together, settling }: Understanding, sections: ValuesInpu
   return sumsOf;
 }
 
+/** Whether the rows that a proof reaches over are sure: among others that are not, a part of it may be another's. */
+function areSure(figures: readonly Figure[], rows: readonly RowFacts[]): boolean {
+  const at = figures.map(({ row }) => row);
+  return rows.slice(Math.min(...at), Math.max(...at) + 2).every(({ row }) => !row.isUnsure);
+}
+
 export function listValues({ understood, sections, typed }: ValuesInput): PaperValue[] {
   const { rows, together, settling } = understood;
   const sumsOf = provingSums(understood, sections);
   const faults = new Map(sections.flatMap((one) => one.faults.map(({ figure, sum }) => [figure, sum] as const)));
   const values: PaperValue[] = [];
+  const isUnsure = (one: RowFacts) => one.row.isUnsure === true;
+  // Where some rows are not sure, what no word names may be anything.
+  const isDoubtful = rows.some(isUnsure);
   const add = (draft: Draft, figure: Figure, meaning: PaperValue['meaning'] = 'said') => {
     const fault = faults.get(figure);
     const sums = [...(fault === undefined ? [] : [fault]), ...(sumsOf.get(figure) ?? [])];
     const isTyped = typed(figure.box);
     // A sum that fails is shown of what the person typed too.
-    const state = fault !== undefined ? 'contradicted' : isTyped ? 'typed' : sums.length > 0 ? 'proved' : 'read';
+    const isProved = sums.length > 0 && !(isDoubtful && meaning === 'guessed');
+    const state = fault !== undefined ? 'contradicted' : isTyped ? 'typed' : isProved ? 'proved' : 'read';
     values.push({
       key: `${draft.kind}-${values.length}`,
       text: figure.text,
@@ -86,7 +96,11 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
     if (period) {
       const { pair, proof } = period;
       const boxes = [pair.from.box, pair.to.box];
-      const state = boxes.some(typed) ? 'typed' : proof ? 'proved' : 'read';
+      const own = [pair.from, pair.to].map(({ row }) => rows[row]!);
+      // Where no word says that they are the bill's and other days are unsure, it may be those.
+      const others = PERIOD.test(own[0]!.words) ? own : rows;
+      const isOther = others.some((one) => isUnsure(one) && one.dates.length > 0);
+      const state = boxes.some(typed) ? 'typed' : proof && !isOther ? 'proved' : 'read';
       values.push({
         ...of('period'),
         key: `period-${values.length}`,
@@ -109,12 +123,17 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
       );
       const isGuessed =
         own.some((line) => line.isGuessed || isBesideAnother(line, own)) ||
+        // A name twice may have slipped off its row.
+        (isDoubtful && own.length > 1 && own.some(({ dates }) => dates === undefined)) ||
         (groups.length > 1 && !isNamed && !isMetered) ||
         isGivenBack;
       const meaning = isGuessed ? 'guessed' : 'said';
       if (reading) {
-        add({ ...of('opening', name), reading: kindOfReading(reading.earlier, rows) }, reading.earlier);
-        add({ ...of('closing', name), reading: kindOfReading(reading.later, rows) }, reading.later);
+        // Where its charge stands in a row that is not sure, the register may be another.
+        const isOther = own.some(({ quantity, amount }) => isUnsure(rows[(quantity ?? amount).row]!));
+        const readings = [['opening', reading.earlier] as const, ['closing', reading.later] as const];
+        for (const [kind, figure] of readings)
+          add({ ...of(kind, name), reading: kindOfReading(figure, rows) }, figure, isOther ? 'guessed' : 'said');
       }
       for (const line of own) addLine(line, name, ['use', 'price', 'charge'], meaning);
     }
@@ -165,7 +184,9 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
     }
     // What follows from a credit that nothing names may be what is due instead.
     const isNamed = totals.after.every(({ figure }) => isNamedExtra(rows[figure.row]!));
-    if (totals.total) add(of('total'), totals.total, isNamed ? 'said' : 'guessed');
+    // Without tax it may be the sum before it, where the row of the tax is not sure.
+    const isLast = totals.vat !== undefined || totals.taxes !== undefined || !isDoubtful;
+    if (totals.total) add(of('total'), totals.total, isNamed && isLast ? 'said' : 'guessed');
   }
 }
 

@@ -3,7 +3,9 @@
 import { A4, type PlacedText, widthOf } from '../../../sample-bills/write-pdf.ts';
 import { intakeContext } from '../../../src/desk/take-in.ts';
 import type { IntakePreview, PaperValue } from '../../../src/intake/intake.ts';
+import { leaningRows } from '../../../src/intake/paper/proving-more.ts';
 import { readPages } from '../../../src/intake/read-paper.ts';
+import type { Page } from '../../../src/intake/terms/paper-reading.ts';
 import type { Chance } from '../chance.ts';
 import type { ProofTable } from '../table.ts';
 import type { LaidOutBill, PrintedField } from './lay-out.ts';
@@ -12,7 +14,7 @@ type Pages = LaidOutBill['pages'];
 const context = intakeContext('Europe/London', '2026-11-25');
 
 /** The words of the pages as a PDF of them gives them. */
-const wordsOf = (pages: Pages) =>
+export const wordsOf = (pages: Pages): Page[] =>
   pages.map((texts) => ({
     width: A4.width,
     height: A4.height,
@@ -29,6 +31,13 @@ const wordsOf = (pages: Pages) =>
 
 export const readLaidOut = (pages: Pages): IntakePreview => readPages('bill.pdf', wordsOf(pages), {}, context).preview;
 
+/** The same of words that were seen in pictures, whose rows are tried as they may lean. */
+export const readSeen = (pages: readonly Page[]): IntakePreview =>
+  leaningRows(
+    pages.map((page) => ({ ...page, picture: 'data:' })),
+    (leaning) => readPages('bill.jpg', leaning, {}, context),
+  ).result.preview;
+
 export interface ReadBack {
   /** Fields of the paper that are proved and right, read and right, and missing. */
   readonly proved: number;
@@ -39,7 +48,7 @@ export interface ReadBack {
   readonly wrongRead: readonly string[];
   readonly isWhole: boolean;
   readonly isAsked: boolean;
-  /** It could be kept with one key, and its days, use or cost are not those of the bill. */
+  /** It could be kept with one key, and its days, use or cost are not those of the bill, or a register bears another's name. */
   readonly keptWrong: boolean;
 }
 
@@ -82,6 +91,7 @@ export function holdAgainst(made: LaidOutBill, preview: IntakePreview): ReadBack
   let read = 0;
   const wrong: string[] = [];
   const wrongRead: string[] = [];
+  let isMisnamed = false;
   const isOf = (value: PaperValue, field: PrintedField) =>
     field.kind === value.kind &&
     (value.fuel === undefined || field.fuel === '' || field.fuel === value.fuel) &&
@@ -102,7 +112,10 @@ export function holdAgainst(made: LaidOutBill, preview: IntakePreview): ReadBack
     if (shared) {
       if (value.state === 'proved') proved += 1;
       else read += 1;
-    } else if (value.state === 'proved')
+      continue;
+    }
+    if (value.kind === 'use') isMisnamed = true;
+    if (value.state === 'proved')
       wrong.push(`${value.kind} ${value.name ?? ''} ${value.text}: ${value.sums.join(' | ')}`);
     else wrongRead.push(`${value.kind} ${value.name ?? ''} ${value.text}`);
   }
@@ -118,7 +131,7 @@ export function holdAgainst(made: LaidOutBill, preview: IntakePreview): ReadBack
     wrongRead,
     isWhole,
     isAsked: !isWhole,
-    keptWrong: isWhole && !isRight(made, preview),
+    keptWrong: isWhole && (isMisnamed || !isRight(made, preview)),
   };
 }
 
@@ -148,7 +161,7 @@ export const scramble = (pages: Pages, chance: Chance): PlacedText[][] =>
   );
 
 /** Of values called proved. */
-const MOST_WRONG = 1 / 1000;
+export const MOST_WRONG = 1 / 1000;
 
 /** What came back of many bills, field by field; within its limits where at most 1 in 1,000 called proved is wrong. */
 export function tableOfBacks(title: string, backs: readonly ReadBack[]): ProofTable {

@@ -11,6 +11,7 @@ import { PLAIN_BILLS } from '../../prove/paper/plain-bills.ts';
 import { SET_BILLS } from '../../prove/paper/set-bills.ts';
 import { isOn } from '../../prove/paper/set-page.ts';
 import { provePaper, proveScrambled } from '../../prove/paper.ts';
+import { provePaperBent } from '../../prove/paper-bent.ts';
 import { proveLosses } from '../../prove/paper-losses.ts';
 
 const context = intakeContext('Europe/London', '2026-11-25');
@@ -560,6 +561,11 @@ describe('charges for what is no energy', () => {
 describe('bills in many layouts', () => {
   test('what is called proved is right', () => {
     expect(provePaper(2 * LAYOUTS)).toMatchObject({ within: true });
+  });
+  test('on bent paper too, and where it lies flat no row is doubted', () => {
+    const { within, rows } = provePaperBent(LAYOUTS / 4);
+    expect(within).toBe(true);
+    expect(rows[0]!.at(-2)).toBeGreaterThanOrEqual(17);
   });
   test('scrambled digits prove nothing', () => {
     expect(proveScrambled(LAYOUTS)).toMatchObject({ within: true });
