@@ -6,11 +6,14 @@ import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
 import * as vocabulary from './vocabulary.ts';
-import { A_DAY, DRAWN, RATE_REGISTER, WHOLE_HOME } from './vocabulary.ts';
+import { A_DAY, DRAWN, RATE_REGISTER, SINCE, WHOLE_HOME } from './vocabulary.ts';
 
 /** Whether it holds the mean of a day rather than all that was used; a daily mean of degrees is no amount. */
 export const isADay = ({ heading, meaning }: ColumnFacts): boolean =>
   A_DAY.test(plainWords(heading)) && !isOfDegrees(meaning.unit);
+
+/** Whether it holds all since a month or a year began. */
+export const isSince = ({ heading }: ColumnFacts): boolean => SINCE.test(plainWords(heading));
 
 export const isTotal = ({ heading }: Pick<ColumnFacts, 'heading'>): boolean =>
   /total|gesamt|totaal|(?<!con|as)sum(?!mer)|\ball\b|overall/i.test(heading);

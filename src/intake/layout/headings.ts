@@ -100,7 +100,7 @@ export function plainWords(heading: string): string {
 
 /** "Waerme", "Zaehler", "Rueckspeisung" and "maaler", as machines without these letters write them. */
 const DIGRAPHS =
-  /(?<=w)ae(?=rm)|(?<=z)ae(?=hl)|(?<=k)ae(?=lte)|(?<![a-z])ue(?=ber)|(?<=r)ue(?=ck)|(?<=gef)ue(?=hl)|(?<=f)ue(?=llst)|(?<=k)ue(?=hl)|(?<=t)ae(?=gl)|(?<=j)ae(?=hr)|(?<=h)oe(?=chst)|(?<=st)ue(?=nd)|(?<=sch)ae(?=tz)|(?<=verg)ue(?=t)|(?<=m)aa(?=ler)/g;
+  /(?<=w)ae(?=rm)|(?<=z)ae(?=hl)|(?<=k)ae(?=lte)|(?<![a-z])ue(?=ber)|(?<=r)ue(?=ck)|(?<=gef)ue(?=hl)|(?<=f)ue(?=llst)|(?<=k)ue(?=hl)|(?<=t)ae(?=gl)|(?<=j)ae(?=hr)|(?<=h)oe(?=chst)|(?<=st)ue(?=nd)|(?<=sch)ae(?=tz)|(?<=verg)ue(?=t)|(?<=fl)ue(?=ss)|(?<=geb)ue(?=hr)|(?<=st)ue(?=ck)|(?<=m)aa(?=ler)/g;
 const withoutDigraphs = (words: string): string =>
   /[aou]e|aa/.test(words) ? words.replaceAll(DIGRAPHS, (digraph) => digraph[0]!) : words;
 
@@ -154,6 +154,10 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
     return '°F';
   return undefined;
 }
+
+/** A unit by itself, behind a number or in a column of units; above a column "t" is a time or a temperature. */
+export const unitOfSign = (sign: string): EnergyUnit | undefined =>
+  unitOfWords(plainWords(sign)) ?? (/^t$/i.test(sign.trim()) ? 'tonne' : undefined);
 
 /** How often a number counts what is written: 10 in "kWh x10", 1,000 in thousand cubic feet; 1 where nothing says so. */
 export function timesOfWords(words: string): number {

@@ -71,6 +71,11 @@ export const OTHER_FUEL = words(
   'charbon|houille|anthrazit|(?<![a-z])bois(?! ?pellet)(?<!granules de bois)|buches?(?![a-z])|(?<![a-z])lena(?![a-z])|legna|legname|steenkool|kolen(?![a-z])|brandhout|braende|klapi|polttopuu|drewno|palivove|(?<![a-z])steres?(?![a-z])|^ved(?![a-z])',
 );
 
+/** Wood to burn, where a title says it: "wood", "coal" and "logs" alone are names and places too. */
+export const FIREWOOD = words(
+  'fire ?wood|(?<![a-z])wood ?logs|logs? (deliver|bought|burn)|brennholz|scheitholz|stuckholz|hackschnitzel|hackgut|brikett|bois de chauffage|legna da ardere|brandhout|braendeovn|polttopuu|palivove drevo|drewno opalowe',
+);
+
 /** Reactive and apparent: no energy that is bought. */
 export const NOT_ACTIVE = any(
   whole('k?va|k?vah|k?varh?|k?vah?r'),
@@ -243,7 +248,7 @@ export const OUT_OF_DOORS = words('out(door|side)|aussen|exter|buiten|esterna|ud
 
 /** All that a home uses, rather than one of its parts. */
 export const WHOLE_HOME = whole(
-  '(whole )?(house|home|household)|mains(?! water)|building|haus(halt)?|gesamt|maison|foyer|logement|casa|vivienda|abitazione|woning|huis|hus|bolig',
+  '(whole[ -]?)?(house|home|household)|mains(?! water)|building|haus(halt)?|gesamt|maison|foyer|logement|casa|vivienda|abitazione|woning|huis|hus|bolig',
 );
 
 /** American homes have two legs, by such words; "Flat A" and "Flat B" are two homes. */
@@ -278,7 +283,9 @@ export const TO_COMPARE = any(
   words('anomal(y|ies|ia)|departure from|deviation from|abweichung (vom|zum)|ecart a la|afwijking|scostamento'),
   words('durchschnitts?(nutzer|haushalt|wohnung)|average (user|household|dwelling)'),
   words('(moving|running) (average|avg|mean)|moyenne (mobile|glissante)|media (movil|mobile)|voortschrijdend|glidende'),
-  words('vorjahr|vormonat|prognose|plan ?wert|vergleich|gleitend|bereinigt|annee (precedente|derniere)|prevision'),
+  words(
+    'vorjahr|vormonat|vorhersage|prognos|pronostic|verwachting|voorspel|ennuste|predpoved|plan ?wert|vergleich|gleitend|bereinigt|annee (precedente|derniere)|prevision',
+  ),
   words(
     'foyers? similaires?|ano (anterior|pasado)|prevision|anno precedente|previsto|vorig jaar|verwacht|sidste ar|forventet',
   ),
@@ -307,6 +314,11 @@ export const A_DAY = any(
     '(average|avg\\.?|mean) daily|daily (average|avg|mean)|tagesdurchschnitt|tagesmittel|moyenne (par jour|journaliere)',
   ),
   words('media (diaria|giornaliera)|(consumo|promedio) diario medio|daggemiddelde|dognmiddel|dagligt gennemsnit'),
+);
+
+/** All since a month, a year or anything else began. */
+export const SINCE = words(
+  '(year|month|week|quarter|season) to date|(?<![a-z])[ymq]td(?![a-z])|running total|cumulative|kumul|cumul|acumulad|seit jahresbeginn|depuis le debut|sinds begin|dall.inizio',
 );
 
 export const CLOCK_TIME = any(
@@ -357,6 +369,19 @@ export const MONEY = any(
   whole('gbp|eur|euros?|usd|chf|dkk|kr|pence|pounds?|pris|debit|credit|balance|saldo|solde|haben|paid (in|out)'),
 );
 
+/** Money that is a part of a bill; a total may say that it holds one. From memory of bills. */
+export const PART_OF_COST = words(
+  '(demand|network|distribution|transmission|capacity|metering|meter|supply|service|delivery|fixed|basic|customer|environmental|policy|carbon|wires|access|line) (charges?|costs?|fees?)',
+  '(?<![a-z])(lev(y|ies)|surcharges?|(?<!(incl?(uding)?|with|plus|after|before|ex(cl?(uding)?)?|inc)\\.? )tax(es)?(?= ?($|[([£€$])))',
+  'netzentgelt|netznutzung|netzkosten|stromsteuer|energiesteuer|umlage|konzession|grundpreis|grundgebuhr|messstellen|messentgelt',
+  'acheminement|turpe|(?<![a-z])(cspe|cta)(?![a-z])|abonnement|peajes?|impuesto|termino (de potencia|fijo)|alquiler',
+  'oneri|accis[ae]|imposte|quota fissa|trasporto|netbeheer|vastrecht|energiebelasting|nettarif|elafgift|natavgift|nettleie|energiskatt',
+);
+/** All of a bill, with whatever parts. */
+export const ALL_OF_COST = words(
+  'total|gesamt|totaal|totale|(?<![a-z])(incl|inkl|inc|ttc|all|summe|bill|invoice|rechnung)(?![a-z])',
+);
+
 export const MARKS = any(
   words('quality|status|estimat|flag|(read(ing)?|type of) ?type|^type$|actual|^e ?\\/ ?a$|^a ?\\/ ?e$'),
   words('qualit|statut|^nature|^etat|^estado|^stato|calidad|kwaliteit|kvalitet|metodo de obten'),
@@ -365,7 +390,9 @@ export const MARKS = any(
 
 export const COUNTER = any(
   whole('reading|register|cumulative|meter read|index|counter|stand|releve|relevee|lectura|lettura'),
-  words('zahlerstand|meterstand|tellerstand|malerstand|taellerstand|aflaesning|ablesung|acumulad|cumulat'),
+  words(
+    'zahlerstand|meterstand|gasstand|waterstand|(?<![a-z])(strom|gas|wasser)zahlerstand|tellerstand|malerstand|taellerstand|aflaesning|ablesung|acumulad|cumulat',
+  ),
   words('lukema|matarstallning|malerstand|avlasning|stan (licznika|gazomierza)|odczyt|wskazani|leitura|odecet'),
   words(
     'stav (elektro|plyno|mer|vodo)|kumul|^reads?$|odometer',
@@ -378,11 +405,18 @@ export const METER = words(
   'matare|licznik|gazomierz|elektromer|plynomer|meridl|meter\\b|zahler(?!nr|nummer)|compteur|contador|contatore|(?<![a-z])(maler|teller)(?![a-z])',
 );
 
+/** What fuel comes in, by the piece: how much is in one the words do not say. */
+export const PIECES = whole(
+  'bottles?|cylinders?|canisters?|drums?|barrels?|cans?|jerry ?cans?|loads?|fills?|refills?|tanks?|pallets?|flaschen?|fasser|kanister|paletten?|bouteilles?|bidons?|futs?|bombole|bombonas?|botellas?|flessen|vaten|flasker|flaskor|butle|lahve|palets?',
+);
+
 export const AMOUNT = any(
   words('usage|consum|used|energ|volume|verbrauch|quantity|amount|delivered|import|export|units'),
   words('forbrukning|anvandning|forbruk(?![a-z])|zuzyci|spotreb|kulutus'),
   words('consommation|bezug|verbruik|afname|levering|forbrug|maengde|\\bmenge|quantite|cantidad'),
-  words('quantita|hoeveelheid|^kob|messwert|^valor|^valeur|^waarde|^wert'),
+  words(
+    'quantita|quantidade|(?<![a-z])(maara|mangd|mengde|ilosc|mnozstvi)(?![a-z])|hoeveelheid|^kob|messwert|^valor|^valeur|^waarde|^wert',
+  ),
 );
 
 /** A register of some hours, at some price. */
@@ -461,6 +495,7 @@ export const SAYS_NO_MORE = whole(
   'this|the|for|and|und|aus|dem|den|des|der|die|het|van|voor|aan|les|las|los|del|della|dei|with|was|has|your|you|our|from|into|com|por|par|pour|pro',
   'consomm\\w*|consum\\w*|us(age|ed?|es)|verbraucht?|verbruikt?|forbrugt?|kobt?|drawn|taken|atteinte',
   'grid|netz?|nett?et|reseau|red|rete|geliefert\\w*|livree?|geleverd|leveret|fornit[ao]|suministrad[ao]|delivered|actief|aktiv|reell?e?|real|effettiva',
+  'registad[oa]s?|registrad[oa]s?|regist(red|rato|ree?)|erfasst\\w*|measured|mean|average|avg|active|activ[ae]|attiva|ativa|whole',
   'mittlere? leistung|puissance moyenne|gemiddeld vermogen|gennemsnitlig effekt|potenza media|potencia media|(mean|average) (power|demand|load)',
   'start|end|opening|closing|present|previous|current|last|latest|first|new|old|before|after|later|earlier|primary|secondary|active|smart|general|rate|register|index|phase|pulses?|imp(uls\\w*)?|normal',
 );
