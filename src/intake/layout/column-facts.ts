@@ -4,7 +4,7 @@ import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, type StampKind, UNREADABLE } from '../dates/stamp-reader.ts';
 import { isMissing, markBeside, readAwkwardNumber } from '../numbers/read-number.ts';
 import { cellText, type Table } from '../text/table.ts';
-import { type HeadingMeaning, meaningOf, plainWords, unitOfWords } from './headings.ts';
+import { type HeadingMeaning, meaningOf, unitOfSign } from './headings.ts';
 
 export interface ColumnFacts {
   readonly index: number;
@@ -132,7 +132,7 @@ export function columnFacts(table: Table, column: number, rows: readonly number[
 
 /** A unit behind the numbers is one above them. */
 function withSuffix(heading: string, byHeading: HeadingMeaning, suffix: string): HeadingMeaning {
-  if (byHeading.unit !== undefined || unitOfWords(plainWords(suffix)) === undefined) return byHeading;
+  if (byHeading.unit !== undefined || unitOfSign(suffix) === undefined) return byHeading;
   return meaningOf(`${heading} (${suffix})`);
 }
 

@@ -1,4 +1,4 @@
-/** Gas in m³ in some rows and in kWh in others, by a column of units or by what stands behind the numbers, in one unit. */
+/** Rows in several units of one thing, and gas in m³ in some and in kWh in others, in one unit: by a column of units or what stands behind the numbers. */
 import { readAwkwardNumber } from '../numbers/read-number.ts';
 import type { EnergyUnit, IntakeChoices, IntakeContext } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
@@ -13,6 +13,37 @@ import { isColumnOfUnits, statedCarrier, unitReader } from './stated-energy.ts';
 import { columnName } from './value-cells.ts';
 
 const isEnergy = (unit: EnergyUnit): boolean => ratioOf(unit, 'kWh') !== undefined;
+
+/** Tonnes beside kilograms, Wh beside kWh, in the unit of the first row; undefined where a row's unit is none of those. */
+function evenAlike(sheet: Sheet, ofUnits: ColumnFacts, amounts: ColumnFacts, book: RemarkBook): Sheet | undefined {
+  const { table, firstRow } = sheet;
+  const unitAt = unitReader(sheet, ofUnits.index, amounts.index);
+  const rows = Array.from({ length: table.rowCount - firstRow }, (_, i) => firstRow + i).filter(
+    (row) => cellText(table, row, ofUnits.index) !== '',
+  );
+  const decimal = signOf(rows.map((row) => cellText(table, row, amounts.index)));
+  const into = rows.length > 0 ? unitAt(rows[0]!).unit : undefined;
+  if (into === undefined || decimal === undefined) return undefined;
+  const others = new Set(rows.flatMap((row) => (unitAt(row).unit === into ? [] : [unitAt(row).unit])));
+  if ([...others].some((unit) => unit === undefined || ratioOf(unit, into) === undefined)) return undefined;
+  const name = cellText(table, rows[0]!, ofUnits.index);
+  if (rows.every((row) => cellText(table, row, ofUnits.index) === name)) return undefined;
+  const even = rewriteCells(table, (row, column) => {
+    const unit = row < firstRow ? undefined : unitAt(row).unit;
+    if (unit === undefined) return undefined;
+    if (column === ofUnits.index) return [name];
+    if (unit === into) return undefined;
+    const amount = column === amounts.index ? readAwkwardNumber(cellText(table, row, column), decimal) : Number.NaN;
+    return Number.isNaN(amount) ? undefined : [(amount * ratioOf(unit, into)!).toFixed(6).replace('.', decimal)];
+  });
+  if (others.size > 0)
+    book.add('units-evened', 'note', {
+      column: columnName(sheet, amounts.index),
+      found: [...others].join(', '),
+      expected: into,
+    });
+  return { ...sheet, ...layOutSheet(sheet.fileName, even) };
+}
 
 /**
  * The sheet with its kWh as the volume that they are of, so that they come back as they were whatever the calorific value
@@ -34,6 +65,8 @@ export function evenUnits(
       (ofUnits ? c.meaning.unit === undefined : c.suffix !== '') &&
       isAmount(c),
   );
+  const alike = ofUnits && amounts && evenAlike(sheet, ofUnits, amounts, book);
+  if (alike) return alike;
   if (!amounts || ![undefined, 'gas'].includes(statedCarrier(sheet, amounts)?.carrier)) return undefined;
   const unitAt = unitReader(sheet, ofUnits?.index, amounts.index);
   const rows = Array.from({ length: table.rowCount - firstRow }, (_, i) => firstRow + i);

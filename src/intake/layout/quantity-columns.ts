@@ -4,11 +4,19 @@ import type { EnergyUnit } from '../terms/choices.ts';
 import { isOfDegrees } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn } from './column-facts.ts';
-import { isADay, isTotal, namesRegister } from './column-words.ts';
+import { isADay, isSince, isTotal, namesRegister } from './column-words.ts';
 import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
-import { DEGREE_DAYS, IDENTIFIER, OF_UNITS, OUT_OF_DOORS, RATE_REGISTER, withoutBrackets } from './vocabulary.ts';
+import {
+  DEGREE_DAYS,
+  IDENTIFIER,
+  OF_UNITS,
+  OUT_OF_DOORS,
+  PIECES,
+  RATE_REGISTER,
+  withoutBrackets,
+} from './vocabulary.ts';
 
 /** Number columns that may hold quantities, best first. Costs, rates, counters, numbers of customers and hours are none. */
 export function quantityColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {
@@ -25,15 +33,25 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
       !isYesOrNo(sheet, c, others) &&
       // "10 kWh" in every row of a column of units is no amount.
       !(c.smallest === c.largest && c.suffix !== '' && OF_UNITS.test(plainWords(c.heading))) &&
+      !isSizeOfPieces(c, others) &&
       // Numbers of a station or a place stand in every row alike.
       !(c.meaning.role === 'unknown' && c.smallest === c.largest && c.largest !== 0 && c.numbers > 2),
   );
+  // All since the year began, beside the amounts of its months, is the same again.
+  const isOfSince = (c: ColumnFacts, other: ColumnFacts) =>
+    isSince(c) &&
+    !isSince(other) &&
+    other.meaning.unit === c.meaning.unit &&
+    [undefined, other.meaning.carrier].includes(c.meaning.carrier) &&
+    c.meaning.seriesRole === other.meaning.seriesRole &&
+    other.meaning.role === 'value';
   // "kWh a day" beside kWh is the same again; a number under "Day" is a register beside another register only.
   const amounts = numbers.filter(
     (c) =>
       (!isADay(c) ||
         isOfWarmth(c) ||
         !numbers.some((other) => !isADay(other) && other.meaning.unit === c.meaning.unit)) &&
+      !numbers.some((other) => isOfSince(c, other)) &&
       (c.meaning.role !== 'stamp' || numbers.some((other) => other !== c && namesRegister(other))) &&
       !isOneExtreme(c, numbers) &&
       !isSumOfDays(sheet, c, numbers) &&
@@ -48,6 +66,12 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
     (c.meaning.role === 'index' ? 3 : 0);
   return amounts.toSorted((a, b) => score(b) - score(a) || a.index - b.index);
 }
+
+/** "47 kg" in every row beside a number of bottles. */
+const isSizeOfPieces = (c: ColumnFacts, others: readonly ColumnFacts[]): boolean =>
+  c.suffix !== '' &&
+  c.smallest === c.largest &&
+  others.some((other) => other !== c && other.suffix === '' && PIECES.test(plainWords(other.heading)));
 
 /** Nothing but 0 and 1 without a unit, beside energy that has one: whether something is so. */
 function isYesOrNo({ table, firstRow }: Sheet, c: ColumnFacts, others: readonly ColumnFacts[]): boolean {

@@ -82,7 +82,7 @@ export function settleUnit(
   const settledCarrier = settleCarrier(sheet, column, { stated, said }, ofFile, book);
   const perReading = hours === undefined ? Number.NaN : (perDay * hours) / 24;
   const mixed = choices.unit === undefined ? unitsByRow(sheet, column) : [];
-  if (mixed.length > 1) book.add('units-by-row', 'refusal', { column: name, found: mixed.join(', ') });
+  if (mixed.length > 1) book.add('units-by-row', 'refusal', { column: name, found: listNames(mixed) });
   const inTenths = isTemperature(settledCarrier) && saysTenths(sheet, column);
   const unit = stated ?? (inTenths ? '°C' : guessUnit(settledCarrier, column, perDay, perReading));
   const fits = isUnitOf(settledCarrier, unit);

@@ -1,4 +1,5 @@
 /** What is said of a column: its unit and what it is of, above it, beside it, in the titles and the other headings. */
+import { isMissing } from '../numbers/read-number.ts';
 import type { EnergyUnit } from '../terms/choices.ts';
 import { isOfDegrees, ratioOf } from '../terms/units.ts';
 import { cellText, type Table } from '../text/table.ts';
@@ -6,7 +7,7 @@ import { type ColumnFacts, isNumberColumn, isWordColumn } from './column-facts.t
 import { namesRegister, registerOf } from './column-words.ts';
 import { isOfVolume } from './counter-beside.ts';
 import { isOtherUse } from './energy-columns.ts';
-import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings.ts';
+import { carrierOfWords, type Energy, plainWords, unitOfSign, unitOfWords } from './headings.ts';
 import { isBesideHeat } from './heat-logs.ts';
 import type { Sheet } from './sheet.ts';
 import { carrierOfTitles, unitOfTitles } from './titles.ts';
@@ -14,7 +15,7 @@ import { OF_UNITS, WAY } from './vocabulary.ts';
 
 /** Unit as written: above the column, behind the numbers, in the title lines, in the file's name. */
 export function statedUnit(sheet: Sheet, column: ColumnFacts): EnergyUnit | undefined {
-  const withSuffix = column.suffix === '' ? undefined : unitOfWords(plainWords(column.suffix));
+  const withSuffix = column.suffix === '' ? undefined : unitOfSign(column.suffix);
   if (column.meaning.unit ?? withSuffix) return column.meaning.unit ?? withSuffix;
   return unitBeside(sheet, column) ?? unitOfTitles(sheet);
 }
@@ -60,16 +61,20 @@ export function unitReader({ table }: Sheet, ofUnits: number | undefined, amount
     const cell = cellText(table, row, ofUnits ?? amounts);
     const text = ofUnits === undefined ? (BEHIND.exec(cell)?.[0] ?? '') : cell;
     const words = known.get(text)?.words ?? plainWords(text);
-    const found = known.get(text) ?? { words, unit: unitOfWords(words) };
+    const found = known.get(text) ?? { words, unit: unitOfSign(text) };
     known.set(text, found);
     return found;
   };
 }
 
-/** The units of a column that measure different things from row to row: by a column of units, or behind its numbers. */
-export function unitsByRow(sheet: Sheet, column: ColumnFacts): readonly EnergyUnit[] {
+/**
+ * The units of a column that measure different things from row to row: by a column of units, or behind its numbers. Beside
+ * one that is known a word that is not is another.
+ */
+export function unitsByRow(sheet: Sheet, column: ColumnFacts): readonly string[] {
   const { columns, table, firstRow } = sheet;
   const counts = new Map<EnergyUnit, number>();
+  const unknown = new Set<string>();
   const all = column.meaning.unit === undefined ? columns.filter(isColumnOfUnits) : [];
   const own = all.filter(({ index }) => index === column.index + 1);
   const beside = own.length > 0 ? own : all;
@@ -77,11 +82,13 @@ export function unitsByRow(sheet: Sheet, column: ColumnFacts): readonly EnergyUn
   if (column.suffix !== '') readers.push(unitReader(sheet, undefined, column.index));
   for (const read of readers)
     for (let row = firstRow; row < table.rowCount; row++) {
-      const { unit } = read(row);
+      const { unit, words } = read(row);
       if (unit !== undefined) counts.set(unit, (counts.get(unit) ?? 0) + 1);
+      else if (beside.length > 0 && !isMissing(words)) unknown.add(words);
     }
   const often = [...counts].filter(([, rows]) => beside.length > 0 || rows > 1).map(([unit]) => unit);
   const [first] = often;
+  if (counts.size > 0 && unknown.size > 0) return [...often, ...unknown];
   return beside.length > 0 || often.some((unit) => ratioOf(unit, first!) === undefined) ? often : [];
 }
 
@@ -125,7 +132,7 @@ const isApart = (sheet: Sheet, column: ColumnFacts, { meaning, ...facts }: Colum
   !isOfVolume(sheet, column, { meaning, ...facts });
 
 const OF_FUELS =
-  /\btype\b|\btipo\b|metertype|zahler(art|typ)|malertype|parameter|quantity|variable|measurement|\bfield\b|commodity|\bfuel|service|utility|indicator|entity|sensor|statistic|energieart|sparte|medium|media\b|\bprodu[ck]t(?![a-z])|^energi|fluide|suministro|fornitura/;
+  /\btype\b|\btipo\b|metertype|zahler(art|typ)|malertype|parameter|quantity|variable|measurement|\bfield\b|commodity|\bfuel|service|utility|indicator|entity|sensor|statistic|energieart|sparte|medium|media\b|\bprodu[ck]t(?![a-z])|^energi|fluide|suministro|fornitura|\btuot(e|teen)\b|(?<![a-z])(rodzaj|druh|soort|typ|type|slags?|lajin?) (de |af )?(energi|media|produ[ck]t)/;
 
 const OF_CODES = /\bobis\b|\bregister\b|\bkanal\b|\bchannel\b|kennzahl|kennziffer/;
 

@@ -9,7 +9,7 @@ import type { RemarkBook } from '../terms/remark-book.ts';
 import { ratioOf } from '../terms/units.ts';
 import { cellAt, cellText } from '../text/table.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
-import { slotOfHeading, unitOfWords } from './headings.ts';
+import { slotOfHeading, unitOfSign } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
 import { isInOtherLanguage } from './titles.ts';
@@ -122,7 +122,7 @@ export function readValues(
   const { codes, cellFrom, cellTo } = table;
   const values = new Float64Array(count);
   const facts = sheet.columns[column];
-  const columnUnit = unitOfWords(facts?.suffix.toLowerCase() ?? '') ?? facts?.meaning.unit;
+  const columnUnit = unitOfSign(facts?.suffix ?? '') ?? facts?.meaning.unit;
   for (let i = 0; i < count; i++) {
     if (i % ROWS_A_STEP === 0) onProgress?.(i / count);
     const cell = cellAt(table, rows[i]!, column);
@@ -137,7 +137,7 @@ export function readValues(
     values[i] = isSentinel(value) ? Number.NaN : value;
     if (!Number.isNaN(value)) {
       if (table.text.charCodeAt(to - 1) <= DIGIT_NINE) continue;
-      const unit = unitOfWords(/[^\d.,\s]+\d?$/.exec(cellText(table, rows[i]!, column))?.[0].toLowerCase() ?? '');
+      const unit = unitOfSign(/[^\d.,\s]+\d?$/.exec(cellText(table, rows[i]!, column))?.[0] ?? '');
       if (unit === undefined || columnUnit === undefined || unit === columnUnit) continue;
       const ratio = ratioOf(unit, columnUnit);
       values[i] = value * (ratio ?? Number.NaN);

@@ -76,9 +76,9 @@ const MOST = 1e15;
  * A single l is a litre only after a space, since 1l may be 11.
  */
 const UNIT =
-  /^([kmg]?wh|[gkm]j|g ?cal|(mm|k)?btu|dth|k?w|[ns]?m[3³]|smc|mcf|cu ?m|ft3|ft³|cu ?ft|[hc]cf|cf|gal(lons?)?|k|l(itres?|iters?|tr?s?)|th(er)?ms?|°?[cf]|°|%|p(ence)?|gbp|eur|usd|[£€])$/i;
+  /^([kmg]?wh|[gkm]j|g ?cal|(mm|k)?btu|dth|k?w|[ns]?m[3³]|smc|mcf|cu ?m|ft3|ft³|cu ?ft|[hc]cf|cf|gal(lons?)?|k|kgs?|t(onnen|onnes?)?|l(itres?|iters?|tr?s?)|th(er)?ms?|°?[cf]|°|%|p(ence)?|gbp|eur|usd|[£€])$/i;
 const AWKWARD =
-  /^(\()?\s*([£€$]?)\s*([-+−]?)\s*[£€$]?\s*([\d.,'’ \u00a0\u202f\u2009]+)(e[-+]?\d{1,3})?\s*(%|[a-zµ³°£€]{0,8}\d?)\s*(\))?$/i;
+  /^(\()?\s*([£€$]?)\s*([-+−]?)\s*[£€$]?\s*([\d.,'’ \u00a0\u202f\u2009]+)(?:(e[-+]?\d{1,3})|(?<=\d)([-−]))?\s*(%|[a-zµ³°£€]{0,8}\d?)\s*(\))?$/i;
 
 /** A mark of how a reading came about behind its number: "12345 E", "12345E", "12345 (A)", "900 est." */
 const MARK_BEHIND =
@@ -105,22 +105,22 @@ function splitMark(cell: string): { readonly number: string; readonly mark: stri
 /** The mark behind or before a number, in its own letters; undefined where there is none. */
 export const markBeside = (cell: string): string | undefined => splitMark(cell.trim())?.mark;
 
-/** Thousands signs, exponents, currency before, unit behind, minus signs of the typographer, brackets for negative. */
+/** Thousands signs, exponents, currency before, unit behind, minus signs of the typographer and behind the number, brackets for negative. */
 export function readAwkwardNumber(cell: string, decimal: '.' | ','): number {
   const outer = cell.trim();
   if (outer.length > 40) return Number.NaN;
   const trimmed = splitMark(outer)?.number ?? outer;
   const match = AWKWARD.exec(trimmed);
   if (!match) return Number.NaN;
-  const [, open, , sign, body, exponent, unit, close] = match;
-  if (Boolean(open) !== Boolean(close)) return Number.NaN;
+  const [, open, , sign, body, exponent, signBehind, unit, close] = match;
+  if (Boolean(open) !== Boolean(close) || (signBehind && (sign || open))) return Number.NaN;
   if (unit && !UNIT.test(unit) && !(/^l$/i.test(unit) && /\s$/.test(body!))) return Number.NaN;
   const digits = plainDigits(body!.trim(), decimal);
   if (digits === undefined) return Number.NaN;
   const value = Number(digits + (exponent ?? ''));
   // Nothing on a bill or a meter is that large; it would only spoil the sums.
   if (value > MOST) return Number.NaN;
-  return open || sign === '-' || sign === '−' ? -value : value;
+  return open || sign === '-' || sign === '−' || signBehind ? -value : value;
 }
 
 /** Digits with a decimal point, thousands taken out; undefined where the groups are not of three. */

@@ -17,8 +17,9 @@ import { type Dates, readDates, settleDayFirst } from '../layout/read-dates.ts';
 import { settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
-import { statedCarrier } from '../layout/stated-energy.ts';
+import { statedCarrier, statedUnit, unitsByRow } from '../layout/stated-energy.ts';
 import { columnName, readValues, settleDecimal } from '../layout/value-cells.ts';
+import { PIECES } from '../layout/vocabulary.ts';
 import { doubtPrice, readCosts } from '../periods/costs.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
@@ -78,8 +79,10 @@ export const deliveries: IntakeShape = {
       book.add('amount-asked', 'question', { column: columnName(sheet, facts.index) });
     const decimal = settleDecimal(sheet, facts.index, choices, book);
     const values = readValues(sheet, facts.index, dates.rows, dates.count, decimal, tell('amount-of-fuel'), book);
-    const isSaid = choices.unit !== undefined || facts.meaning.unit !== undefined;
-    const unit = isSaid ? undefined : onlyUnit(statedCarrier(sheet, facts)?.carrier);
+    const isSaid =
+      choices.unit !== undefined || statedUnit(sheet, facts) !== undefined || unitsByRow(sheet, facts).length > 1;
+    const isOfPieces = PIECES.test(plainWords(facts.heading)) || middleOf(values) < LEAST_FILL;
+    const unit = isSaid || isOfPieces ? undefined : onlyUnit(statedCarrier(sheet, facts)?.carrier);
     const withUnit = unit === undefined ? choices : { ...choices, unit };
     const quantity = settleUnit(sheet, facts, Number.NaN, undefined, withUnit, context, book);
     const costs = readCosts(sheet, dates, facts, true, { ...choices, decimal }, book);
@@ -127,6 +130,14 @@ export const deliveries: IntakeShape = {
     };
   },
 };
+
+/** Fewer litres are brought to no tank: bottles, drums or cubic metres. A judgement. */
+const LEAST_FILL = 20;
+
+function middleOf(values: Float64Array): number {
+  const amounts = values.filter((value) => value > 0).sort();
+  return amounts[amounts.length >> 1] ?? Number.NaN;
+}
 
 /** Most fuels are delivered in one unit, which needs no saying; what nobody names is taken for litres, and asked about. */
 function onlyUnit(carrier: Carrier | undefined): SaleUnit | undefined {

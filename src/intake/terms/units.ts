@@ -117,6 +117,7 @@ const ALIKE: readonly Readonly<Partial<Record<EnergyUnit, number>>>[] = [
   { W: 0.001, kW: 1 },
   { 'm³': 1, litre: 0.001 },
   { 'ft³': 1, 'hundred ft³': 100 },
+  { kg: 1, tonne: SALE_UNITS.tonne.count, 'bag of 15 kg': 15, 'bag of 10 kg': 10 },
 ];
 
 /** How many of `into` one `unit` is; undefined where they measure different things. */

@@ -21,7 +21,11 @@ const notOfBags = (unit: string): RegExp =>
 /** Units in which fuel is delivered. */
 export const SALE_UNITS = {
   litre: { count: 1, many: 'litres', said: notOfBags(String.raw`lit(?:re|er)s?\b|ltrs?\b|l\b(?!['’])`) },
-  tonne: { count: 1000, many: 'tonnes', said: /^(?!.*(co2|carbon|emission)).*\btonnes?\b/ },
+  tonne: {
+    count: 1000,
+    many: 'tonnes',
+    said: /^(?!.*(co2|carbon|emission)).*(\b(tonn(es?|en|ellat[ae])|toneladas?)\b|[([]t[)\]])/,
+  },
   'bag of 15 kg': { count: 15, many: 'bags of 15 kg', said: bagOf(15) },
   'bag of 10 kg': { count: 10, many: 'bags of 10 kg', said: bagOf(10) },
   kg: { count: 1, many: 'kg', said: notOfBags(String.raw`kgs?\b`) },

@@ -571,7 +571,7 @@ test('gas by its upper heat value is read, and the same by its lower one is not'
 test('a price that nobody pays shows a unit that is another', () => {
   const bottles = ['2025-09-10,4,320.00', '2025-12-01,6,480.00', '2026-02-12,6,480.00'];
   const ofBottles = ['Date,47 kg propane cylinders,Cost (£)', ...bottles].join('\n');
-  expect(read(ofBottles).asked).toEqual(['unit-price-asked']);
+  expect(read(ofBottles).asked).toEqual(['unit-guessed']);
   expect(read(ofBottles, 'Europe/London', { unit: 'litre' }).asked).toEqual([]);
   // The same gas in litres at 62 p, a year's bills with their standing charge, and a home that stood empty at 53 p a day.
   const litres = bottles.map((row) =>

@@ -375,7 +375,7 @@ describe('what a heading means', () => {
   test('a column of units that change from row to row is refused', () => {
     const text = lines(
       'Date,Electricity,Unit',
-      many(40, (i) => `${dayOf2025(i)},${i % 2 === 0 ? '9.5,kWh' : '9500,Wh'}`),
+      many(40, (i) => `${dayOf2025(i)},${i % 2 === 0 ? '9.5,kWh' : '950,litre'}`),
     );
     expect(read(text)).toMatchObject({ series: [], refused: ['units-by-row'] });
   });
