@@ -220,6 +220,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'unread-lists-asked': phrase(
     '{file} has lists without dates ({names}), the first of {count} values. They may be what was used, so the record may not be all. Give them dates, or confirm that they may be left out.',
   ),
+  'unread-doubled-asked': phrase(
+    '{at}{when} gives another value for a time that had one, which comes to {energy} in all. We took the later. Correct the file, or confirm that the earlier ones may be left out.',
+  ),
   'decimal-asked': phrase(
     '{at}: {found} in {column} may have a decimal sign or a thousands sign. We took "{expectedNames}" for the decimal sign. Choose the other if the total looks wrong.',
   ),
@@ -497,6 +500,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'register-slip': phrase(
     '{at}: the counter fell a little ({words}) and was above it again later, so a figure is wrong. The lower one was left out. Correct it if you know better.{alike}',
+  ),
+  'register-peak': phrase(
+    '{at}: the counter stood above what it shows later ({words}), so a figure is wrong. The higher one was left out. Correct it if you know better.{alike}',
   ),
   'register-exchange': phrase(
     '{at}: the counter fell ({words}){hasDays, select, yes { between {from} and {to}} other {}}, so the meter was changed or a figure is wrong. The use between is not known. Add the last reading of the old meter.{alike}',

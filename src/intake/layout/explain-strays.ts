@@ -1,5 +1,6 @@
 /** Says of each row without a date what it is: totals, headings again, a last row cut off, or a row we cannot read. */
 
+import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import { sumOf } from '../../model/units/sums.ts';
 import { countAsNumber } from '../numbers/read-number.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
@@ -29,6 +30,21 @@ export function askUnread(
   const all = valueColumns ? dataRows : dataRows * columns.length;
   const { row, found } = first;
   if (count > all * MOST_UNREAD) book.add('unread-asked', 'question', { row, found, count, expected: String(all) });
+}
+
+/** Values that replaced others of the same time are asked about where they move the sum by more than this share. A judgement. */
+const MOST_REPLACED = 0.01;
+
+/** Asks where rows of one time differ by so much that which of them is right matters. */
+export function askReplaced(series: readonly Series[], choices: IntakeChoices, book: RemarkBook): void {
+  const replaced = book.list().filter(({ code }) => code === 'duplicate-different');
+  const effectKWh = sumOf(replaced.map((one) => Math.abs(one.effectKWh ?? 0)));
+  const totals = series.filter(({ carrier }) => !isTemperature(carrier)).map(({ total }) => Math.abs(total));
+  const [first] = replaced;
+  if (!first || choices.leaveUnread || book.refused() || !totals.some((total) => effectKWh > total * MOST_REPLACED))
+    return;
+  const { row, from } = first;
+  book.add('unread-doubled-asked', 'question', { row, ...(from === undefined ? {} : { from }), effectKWh });
 }
 
 export function explainStrays(

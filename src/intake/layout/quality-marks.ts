@@ -12,7 +12,7 @@ const ESTIMATED = /^(e|est|est\.|projected|~|≈|ca\.?|circa|c\.|approx\.?|appro
 const NOT_READ =
   /^(estim|geschat|ersatz|hochgerechn|rechnerisch|berechnet|interpol|substitut|stima|szacun|odhad|nahrad|arvio|ansl[a]?e?[tg]|skon|berakn|beregn|berekend|vervang|valeur (de )?remplac|remplace|sustitu|previst)/;
 /** In a column that asks whether a reading is an estimate. */
-const YES = /^(y|yes|true|1|ja|oui|si|sí)$/i;
+export const YES = /^(y|yes|true|1|ja|oui|si|sí)$/i;
 const OF_ESTIMATES = /estim|schatz|stimat|geschat|anslaet/;
 /** Signs of a footnote: what they mean only the file itself says. */
 const SIGN = /^[*†‡#¹²³⁴⁵]{1,3}\)?$/;

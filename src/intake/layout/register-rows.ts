@@ -10,7 +10,7 @@ import { isOfVolumeRows } from './counter-beside.ts';
 import { carrierOfWords, type Energy, meaningOf, plainWords, slotOfHeading, unitOfWords } from './headings.ts';
 import { energiesByPartner } from './log-headings.ts';
 import { areReadInTurn, countApart, namesMeters, numbersMeters } from './meters-in-turn.ts';
-import { isEstimate } from './quality-marks.ts';
+import { isEstimate, YES } from './quality-marks.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
 import { unitBeside } from './stated-energy.ts';
@@ -56,18 +56,20 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
     if (column.index === sheet.dateColumn || isDateColumn(column)) continue;
     const isMark = isMarkColumn(column);
     if (isMark && sheet.table.rowCount > MOST_BY_HAND) continue;
-    const isCode = isNumberColumn(column) && (CODE_HEADING.test(plainWords(column.heading)) || numbersMeters(column));
+    const isCode =
+      isNumberColumn(column) &&
+      (CODE_HEADING.test(plainWords(column.heading)) || numbersMeters(column) || isYesToCompare(column));
     if (!isWordColumn(column) && !isCode) continue;
     const { groups, isWhole } = groupRows(sheet, column) ?? {};
     if (
       !groups ||
       groups.size < 2 ||
-      (isMark && !holdsOtherThanUse([...groups.keys()])) ||
+      (isMark && !holdsOtherThanUse([...groups.keys()], column)) ||
       [...groups.keys()].every(namesMonth) ||
       !(
         momentsRepeat(sheet) ||
         (isWhole &&
-          (holdsOtherThanUse([...groups.keys()]) ||
+          (holdsOtherThanUse([...groups.keys()], column) ||
             (nameEnergies([...groups.keys()]) && takeTurns(groups)) ||
             countApart(sheet, groups) ||
             areReadInTurn(sheet, column, groups)))
@@ -75,7 +77,10 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
       !standsOnce(sheet, groups)
     )
       continue;
-    const leftOut = [...groups.keys()].filter((register) => isOfNoUse(register, [...groups.keys()]));
+    const others = otherThanUse([...groups.keys()], column);
+    const leftOut = [...groups.keys()].filter(
+      (register) => others.includes(register) || isOfNoUse(register, [...groups.keys()]),
+    );
     // A total of several energies is of none.
     const energies = new Set([...groups.keys()].flatMap((register) => energyOf(register)?.carrier ?? []));
     if (energies.size > 1)
@@ -186,9 +191,20 @@ function joinTurns(sheet: Sheet, sheets: readonly RegisterSheet[]): readonly Reg
   });
 }
 
-/** Whether some rows are said to be forecasts or of another year, and others not. */
-function holdsOtherThanUse(words: readonly string[]): boolean {
-  const others = words.filter((word) => TO_COMPARE.test(plainWords(word)) && !isEstimate(word));
+/** Words of rows that are said to be forecasts or of another year, or the yes of a column that asks so. */
+function otherThanUse(words: readonly string[], { heading }: ColumnFacts): readonly string[] {
+  const isAsking = TO_COMPARE.test(plainWords(heading));
+  return words.filter(
+    (word) => (isAsking && YES.test(word)) || (TO_COMPARE.test(plainWords(word)) && !isEstimate(word)),
+  );
+}
+
+const isYesToCompare = ({ heading, smallest, largest }: ColumnFacts): boolean =>
+  TO_COMPARE.test(plainWords(heading)) && smallest >= 0 && largest <= 1;
+
+/** Whether some rows are such and others not. */
+function holdsOtherThanUse(words: readonly string[], column: ColumnFacts): boolean {
+  const others = otherThanUse(words, column);
   return others.length > 0 && others.length < words.length;
 }
 

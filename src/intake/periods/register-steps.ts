@@ -64,6 +64,14 @@ export function registerSteps(
       });
       before = last.before;
     }
+    if (before !== undefined && isPeak(place, before)) {
+      book.tally('register-peak', 'note', {
+        row: lineOf(before),
+        foundTold: tell('first-then', { first: readings[before]!, next: readings[after]! }),
+        from: dayOf(before),
+      });
+      before = steps.pop()!.before;
+    }
     if (before !== undefined) steps.push({ before, after, used: difference(before, after) });
     before = after;
   }
@@ -89,6 +97,24 @@ export function registerSteps(
     if ([before, order[place]!].some((at) => tellsOfExchange?.(at) || isEstimated?.(at))) return false;
     const next = order.slice(place + 1).find((at) => !Number.isNaN(readings[at]!));
     return next !== undefined && readings[next]! >= last;
+  }
+
+  /**
+   * A reading above all that follow it, though below them without it: a digit too many, and no meter that began anew. One
+   * that runs backwards falls more often.
+   */
+  function isPeak(place: number, before: number): boolean {
+    const after = order[place]!;
+    const [last, fallen] = [readings[before]!, readings[after]!];
+    if (!(fallen < last && fallen > last * BEGINS_ANEW && isAbove(after))) return false;
+    if (timeOf(before) === timeOf(after) || [before, after].some((at) => tellsOfExchange?.(at))) return false;
+    const later = order.slice(place + 1).filter((at) => !Number.isNaN(readings[at]!));
+    return later.length > 0 && fallsAmong(order) === 1 && readings[later[0]!]! < last;
+  }
+
+  function fallsAmong(places: readonly number[]): number {
+    const read = places.map((at) => readings[at]!).filter((reading) => !Number.isNaN(reading));
+    return read.filter((reading, i) => i > 0 && reading < read[i - 1]!).length;
   }
 
   function difference(from: number, to: number): number {

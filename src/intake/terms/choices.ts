@@ -101,7 +101,7 @@ export const IntakeChoices = z.object({
   ofColumns: z.record(z.string().max(200), ChoicesOfColumn).optional(),
   /** Whether temperatures are a record of the days that they bear, rather than means or a typical year. */
   weatherMeasured: z.boolean().optional(),
-  /** Whether the many rows that could not be read may be left out. */
+  /** Whether the many rows that could not be read, or that a later one of their time replaced, may be left out. */
   leaveUnread: z.boolean().optional(),
   /** Sets aside what was chosen for an earlier file with the same headings. */
   anew: z.boolean().optional(),

@@ -99,6 +99,7 @@ function answersOfForm(remark: Remark, preview: IntakePreview): readonly Answer[
       ];
     case 'unread-asked':
     case 'unread-lists-asked':
+    case 'unread-doubled-asked':
       return [{ label: say('They may be left out'), choice: { leaveUnread: true }, holds: false }];
     case 'zone-asked':
     case 'clock-asked':

@@ -645,6 +645,10 @@ export const REMARKS: Catalogue = {
     '{file} ist JSON, in dem wir keine Liste von Messwerten fanden, oder mehrere, die dasselbe enthalten können. Exportieren Sie es als Tabelle (CSV), eine Energie nach der anderen.',
   '{column} of {file} is the warmest or the coldest of each day, and its mean is not there. Use a file of daily means, or of both.':
     '{column} von {file} ist der höchste oder der tiefste Wert jedes Tages, und das Mittel fehlt. Nehmen Sie eine Datei mit Tagesmitteln oder mit beidem.',
+  '{at}: the counter stood above what it shows later ({words}), so a figure is wrong. The higher one was left out. Correct it if you know better.{alike}':
+    '{at}: Der Zähler stand über dem, was er später zeigt ({words}), also ist eine Zahl falsch. Die höhere wurde weggelassen. Berichtigen Sie sie, wenn Sie es besser wissen.{alike}',
+  '{at}{when} gives another value for a time that had one, which comes to {energy} in all. We took the later. Correct the file, or confirm that the earlier ones may be left out.':
+    '{at}{when} gibt einer Zeit, die schon einen Wert hatte, einen anderen; im Ganzen macht das {energy} aus. Wir haben den späteren genommen. Berichtigen Sie die Datei, oder bestätigen Sie, dass die früheren wegbleiben dürfen.',
   '{file} is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.':
     '{file} ist keine Messung wirklicher Tage und kann deshalb nicht neben Zählerwerten stehen. Nehmen Sie eine Datei mit gemessenem Wetter.',
   '{at} begins rows of several types ({words}), which we do not read. Ask for interval data, or for a table with one reading a row.':
