@@ -4,7 +4,7 @@ import type { IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees, isPower, isVolumeOfGas } from '../terms/units.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn } from './column-facts.ts';
-import { namesOf, unknownWords } from './column-words.ts';
+import { isADay, isSince, namesOf, unknownWords } from './column-words.ts';
 import { countsOther, isOfVolume } from './counter-beside.ts';
 import { carrierOfWords, plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
@@ -24,13 +24,25 @@ export function askLeftOut(
   if (!taken || choices.columns?.value !== undefined || book.has('column-asked')) return;
   const leftOut = sheet.columns.filter(
     (c) =>
-      !read.includes(c.index) && (isOfItsOwn(c, series) || isUsage(sheet, c, taken, series)) && !countsOther(sheet, c),
+      !read.includes(c.index) &&
+      (isOfItsOwn(c, series) || isUsage(sheet, c, taken, series)) &&
+      !countsOther(sheet, c) &&
+      !isSaidAgain(c, taken),
   );
   const [column, found, count] = [columnName(sheet, taken.index), namesOf(sheet, leftOut), leftOut.length];
   if (count === 0) return;
   if (choices.every !== undefined) book.add('columns-left-out', 'note', { found, expected: column });
   else book.add('column-asked', 'question', { column, found, count });
 }
+
+/** The mean of a day, or all since the year began, beside the amounts that it is of. */
+const isSaidAgain = (c: ColumnFacts, taken: ColumnFacts): boolean =>
+  c.meaning.unit === taken.meaning.unit &&
+  [undefined, taken.meaning.carrier].includes(c.meaning.carrier) &&
+  c.meaning.seriesRole === taken.meaning.seriesRole &&
+  (isADay(c) || isSince(c)) &&
+  !isADay(taken) &&
+  !isSince(taken);
 
 /** "Usage" without a unit beside "gas usage", of which it is no multiple: of something else. */
 const isUsage = (sheet: Sheet, c: ColumnFacts, taken: ColumnFacts, series: readonly Series[]): boolean =>

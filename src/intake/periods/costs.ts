@@ -7,9 +7,11 @@ import { tell } from '../../model/shapes/told.ts';
 import { sumOf } from '../../model/units/sums.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn } from '../layout/column-facts.ts';
 import { mayBeMoney } from '../layout/column-words.ts';
+import { plainWords } from '../layout/headings.ts';
 import type { Dates } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { columnName, readValues, settleDecimal } from '../layout/value-cells.ts';
+import { ALL_OF_COST, PART_OF_COST } from '../layout/vocabulary.ts';
 import { choicesFor, type EnergyUnit, type IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 
@@ -32,6 +34,7 @@ export function readCosts(
 ): Costs {
   const costs = sheet.columns
     .filter((c) => isNumberColumn(c) && !c.isOtherMoney && (isMoneyColumn(c) || mayBeMoney(c, quantity)))
+    .filter(({ heading }) => !isPartOfCost(plainWords(heading)))
     .filter(({ meaning: { bill } }) => bill === undefined || ['total', 'fuel-cost', 'unit-charge'].includes(bill))
     // What the units alone cost is taken where nothing else is.
     .toSorted((a, b) => Number(a.meaning.bill === 'unit-charge') - Number(b.meaning.bill === 'unit-charge'));
@@ -68,6 +71,9 @@ export function readCosts(
   const pence = values.map((v) => (inPence ? v : Math.round(v * 10_000) / 100));
   return { column: chosen.index, pence, isUnits: chosen.meaning.bill === 'unit-charge' };
 }
+
+/** "Network charge": never what the row cost. */
+const isPartOfCost = (words: string): boolean => PART_OF_COST.test(words) && !ALL_OF_COST.test(words);
 
 /** Beyond these nobody pays for a kWh, in hundredths of whatever money, what is delivered and what is metered. Common practice, no source. */
 const LEAST_PENCE = 0.2;

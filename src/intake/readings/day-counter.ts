@@ -1,5 +1,6 @@
 /** A counter that begins at nought each midnight, month or year, under the name of an amount: "today's use", every hour. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
+import { plainWords } from '../layout/headings.ts';
 import { columnName } from '../layout/value-cells.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees } from '../terms/units.ts';
@@ -36,7 +37,12 @@ const MOST_STEPS = 3;
  * reading of the day is then not known.
  * @param civil minutes of each reading, in the order of the file
  */
-function usedSinceMidnight(values: Float64Array, civil: Float64Array, count: number): Float64Array | undefined {
+function usedSinceMidnight(
+  values: Float64Array,
+  civil: Float64Array,
+  count: number,
+  isOfToday: boolean,
+): Float64Array | undefined {
   const days = count > 0 ? (civil[count - 1]! - civil[0]!) / 1440 : 0;
   const falls: number[] = [];
   for (let i = 1; i < count; i++) {
@@ -47,7 +53,7 @@ function usedSinceMidnight(values: Float64Array, civil: Float64Array, count: num
   }
   const isDaily = falls.length > 0 && Math.abs(falls.length - days) <= 1 + days * 0.05;
   if (!isDaily || count < Math.max(1, days) * LEAST_A_DAY) return undefined;
-  const isOfFew = falls.length < FEW_DAYS;
+  const isOfFew = falls.length < FEW_DAYS && !isOfToday;
   if (falls.length === 1 && civil[falls[0]!]! % 1440 > MIDNIGHT_MINUTES) return undefined;
   const times = Map.groupBy(falls, (i) => civil[i]! % 1440);
   const most = Math.max(...[...times.values()].map((at) => at.length));
@@ -77,11 +83,17 @@ export function takeDayApart(
   { sheet, civil, count }: RawReadings,
   book: RemarkBook,
 ): void {
-  const used = isOfDegrees(column.meaning.unit) ? undefined : usedSinceMidnight(values, civil, count);
+  const used = isOfDegrees(column.meaning.unit)
+    ? undefined
+    : usedSinceMidnight(values, civil, count, TODAY.test(plainWords(column.heading)));
   if (!used) return;
   values.set(used);
   book.add('counts-from-midnight', 'note', { column: columnName(sheet, column.index) });
 }
+
+/** A name that says so needs fewer days to be believed. */
+const TODAY =
+  /\btoday|\be ?(day|today)\b|heute|\b(aujourd|hoy|oggi|vandaag|idag|i dag|dzis|dnes|tanaan|hoje)|(daily|day) (total|yield|counter)|tagesertrag|tageszahler/;
 
 const MONTHS_TO_TELL = 2;
 const LEAST_IN_MONTH = 15;

@@ -31,8 +31,11 @@ function isSumOf(whole: Series, others: readonly Series[]): boolean {
   });
 }
 
-/** Two meters never come to the same on so many days of different amounts. A judgement. */
+/** Two meters never come to the same on so many days of different amounts; one of hundredths tells as much as two others. A judgement. */
 const TELLING_AMOUNTS = 5;
+const tellingOf = (amounts: readonly (number | null)[]): number =>
+  [...new Set(amounts)].reduce<number>((sum, kWh) => sum + (kWh ? (isOfTenths(kWh) ? 1 : 2) : 0), 0);
+const isOfTenths = (kWh: number): boolean => Math.abs(kWh * 10 - Math.round(kWh * 10)) < 1e-4;
 /** What counters rise by is as they are printed. */
 const isSame = (a: number, b: number): boolean => Math.abs(a - b) <= Math.max(0.002, Math.abs(b) * 0.0005);
 
@@ -40,7 +43,7 @@ function isRepeatOf(one: Series, other: Series): boolean {
   // Two rates of a meter are two, however alike they are made up.
   if (one.days?.first !== other.days?.first || isRegisterName(one.name)) return false;
   const [mine, theirs] = [partsOf(one), partsOf(other)];
-  if (new Set(mine.filter((amount) => amount)).size < TELLING_AMOUNTS || mine.length !== theirs.length) return false;
+  if (tellingOf(mine) < TELLING_AMOUNTS || mine.length !== theirs.length) return false;
   return mine.every((amount, i) => (amount === null ? theirs[i] === null : isSame(amount, theirs[i] ?? Number.NaN)));
 }
 
@@ -56,7 +59,10 @@ const MADE_HERE = new Set<Series['role']>(['generation', 'export']);
 const apartOf = (a: readonly (number | null)[], b: readonly (number | null)[], times: number): number =>
   a.reduce<number>((sum, kWh, i) => sum + Math.abs((kWh ?? 0) - times * (b[i] ?? 0)), 0);
 
-/** Two records of one kind that hardly differ, or keep one ratio day by day, may be one; two rates of a meter are two. */
+/**
+ * Two records of one kind that hardly differ, or keep one ratio day by day, may be one, as may two counters that rose by
+ * the same; two rates of a meter are two.
+ */
 function askTwice(
   kind: readonly Series[],
   { every, columns }: IntakeChoices,
@@ -66,14 +72,15 @@ function askTwice(
   if (every || columns?.value !== undefined) return;
   for (const [i, one] of kind.entries()) {
     const mayBeOne = MADE_HERE.has(one.role) || (areColumns && one.role === 'import');
-    if (!mayBeOne || isRegisterName(one.name)) continue;
+    if (one.total <= 0 || isRegisterName(one.name)) continue;
     const mine = partsOf(one);
-    if (one.total <= 0 || mine.length < TELLING_AMOUNTS) continue;
     const near = kind.slice(i + 1).filter((other) => {
+      if (other.total <= 0 || isRegisterName(other.name)) return false;
+      if (one.counter && other.counter && isSame(one.total, other.total)) return true;
       const theirs = partsOf(other);
       return (
-        other.total > 0 &&
-        !isRegisterName(other.name) &&
+        mayBeOne &&
+        mine.length >= TELLING_AMOUNTS &&
         (apartOf(mine, theirs, 1) <= LOSSES * one.total ||
           apartOf(mine, theirs, one.total / other.total) <= RECKONED * one.total)
       );
