@@ -17,7 +17,7 @@ import { askLeftOut } from './layout/ask-left-out.ts';
 import { askTitles } from './layout/ask-titles.ts';
 import { lacksYear } from './layout/date-parts.ts';
 import { evenUnits } from './layout/even-units.ts';
-import { askUnread, remarkPreamble } from './layout/explain-strays.ts';
+import { askReplaced, askUnread, remarkPreamble } from './layout/explain-strays.ts';
 import { isOtherFuel, plainWords } from './layout/headings.ts';
 import { leaveOutOtherMoney } from './layout/other-money.ts';
 import { numbersOfSheet } from './layout/own-numbers.ts';
@@ -28,7 +28,7 @@ import { hasDatesTwice } from './layout/several-tables.ts';
 import type { Sheet } from './layout/sheet.ts';
 import { hasWeekdaysAcross } from './layout/unfold-across.ts';
 import { columnName } from './layout/value-cells.ts';
-import { DEGREE_DAYS } from './layout/vocabulary.ts';
+import { DEGREE_DAYS, FIREWOOD } from './layout/vocabulary.ts';
 import { namesWithoutPeople, recordsWithoutPeople, withoutPeople } from './layout/without-people.ts';
 import { openSheet, remarkTooLarge } from './open-sheet.ts';
 import { readRegisters } from './read-registers.ts';
@@ -105,6 +105,7 @@ function readLaid(laid: Laid, given: IntakeChoices, context: IntakeContext, book
     askLeftOut(sheet, read.series, [...read.valueColumns, ...(read.detailColumns ?? [])], choices, book);
   // A reading of a counter that is missing takes nothing from the sum.
   if (shape?.name !== 'counter') askUnread(sheet, read, choices, book);
+  askReplaced(read.series, choices, book);
   const sums = sumsAmong(read.series, choices, !registers, book);
   const reading = {
     ...read,
@@ -132,6 +133,10 @@ function remarkSheet(sheet: Sheet, choices: IntakeChoices, book: RemarkBook): vo
       found: turned.found,
       count: turned.count,
     });
+  const titles = [sheet.fileName, ...sheet.preamble.map(({ text }) => text)];
+  const wood = titles.find((title) => FIREWOOD.test(plainWords(title)));
+  if (wood !== undefined && !sheet.columns.some(({ meaning }) => meaning.carrier !== undefined))
+    book.add('other-fuel', 'refusal', { column: withoutPeople(wood) });
   if (sheet.dateForm === 'serial') book.add('dates-are-serials', 'note');
 }
 

@@ -1,5 +1,6 @@
 /** Where the headings of a table stand, and what they call each column. */
 import { readAwkwardNumber } from '../numbers/read-number.ts';
+import { pickRows } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { numberEitherWay } from './column-facts.ts';
 import { carrierOfWords, plainWords, unitOfWords } from './headings.ts';
@@ -22,6 +23,24 @@ export function undatedAbove(table: Table, dated: number): number {
     if (isHeading) return rows;
   }
   return 0;
+}
+
+const RULER = /^[:|+]*[-=_*]{2,}[:|+]*$/;
+/** Ruled lines stand below headings. */
+const RULED_ROWS = 40;
+
+/** The table without the lines of dashes that are drawn below its headings; undefined where there are none. */
+export function withoutRulers(table: Table): Table | undefined {
+  const isRuler = (row: number) => {
+    const cells = row < RULED_ROWS ? rowTexts(table, row).filter((cell) => cell !== '') : [];
+    return cells.length > 0 && cells.every((cell) => RULER.test(cell));
+  };
+  const rows = Array.from({ length: Math.min(table.rowCount, RULED_ROWS) }, (_, row) => row);
+  if (!rows.some(isRuler)) return undefined;
+  return pickRows(
+    table,
+    Array.from({ length: table.rowCount }, (_, row) => row).filter((row) => !isRuler(row)),
+  );
 }
 
 /** The row above the data with at least two words in it; a row of units between may stand below it. */

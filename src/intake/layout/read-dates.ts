@@ -73,7 +73,7 @@ export function settleDayFirst(
   if (/\d\.\d{1,2}\.\d/.test(cellText(table, evidence.rowOfEither, column))) return true;
   const byEnds = orderByEnds(sheet, column);
   if (byEnds !== undefined) return byEnds;
-  const byMonths = orderByMonths(sheet, column);
+  const byMonths = orderByMonths(sheet, column) ?? orderByFullDays(sheet, column);
   if (byMonths !== undefined) return byMonths;
   if (isInOtherLanguage(sheet) && !writesMonthFirst(zone)) return true;
   const dayFirst = !writesMonthFirst(zone);
@@ -129,6 +129,27 @@ function orderByMonths(sheet: Sheet, column: number): boolean | undefined {
   for (const at of [0, 1]) if (areMonths![at] && areOther![1 - at]) return at === 0;
   return undefined;
 }
+
+/** Of days with many readings each, the order in which they follow one another, where the other one lays a month between them. */
+function orderByFullDays(sheet: Sheet, column: number): boolean | undefined {
+  const count = sheet.table.rowCount - sheet.firstRow;
+  const every = Math.ceil(count / MOST_READ);
+  const rows = Uint32Array.from({ length: Math.ceil(count / every) }, (_, i) => sheet.firstRow + i * every);
+  const [dayFirst, monthFirst] = [true, false].map((order) => {
+    const minutes = readDatesAt(sheet, column, rows, rows.length, order, 'UTC');
+    const days = [...new Set(minutes.map((at) => Math.floor(at / 1440)))].filter((day) => !Number.isNaN(day));
+    if (days.length < 2 || count < days.length * FULL_DAY) return undefined;
+    const steps = days.slice(1).map((day, i) => Math.abs(day - days[i]!));
+    return { together: steps.every((step) => step === 1), apart: steps.every((step) => step >= 28) };
+  });
+  if (!dayFirst || !monthFirst) return undefined;
+  if (dayFirst.together && monthFirst.apart) return true;
+  return monthFirst.together && dayFirst.apart ? false : undefined;
+}
+/** So many rows of one day are its hours. */
+const FULL_DAY = 20;
+const MOST_READ = 5000;
+
 const LEAST_MONTHS = 4;
 const MOST_MONTHS = 240;
 

@@ -9,7 +9,7 @@ import { plainClocks } from './clock-fractions.ts';
 import { plainTemperatures } from './coded-temperatures.ts';
 import { type ColumnFacts, columnFacts, isDateColumn } from './column-facts.ts';
 import { joinDateParts, joinYearAbove, joinYearOutline } from './date-parts.ts';
-import { findHeadingRow, joinHeadings, undatedAbove, widthOf } from './find-headings.ts';
+import { findHeadingRow, joinHeadings, undatedAbove, widthOf, withoutRulers } from './find-headings.ts';
 import { HEAT_PUMP, plainWords } from './headings.ts';
 import { joinBrackets } from './join-brackets.ts';
 import { nameByPartner, nameLogColumns, namePumps } from './log-headings.ts';
@@ -27,6 +27,7 @@ import { nameProducts } from './name-products.ts';
 import { splitNumberedMonths, splitSpans, splitYears } from './spans.ts';
 import { type TurnedDates, turnBackDates } from './turned-dates.ts';
 import { unfoldAcross } from './unfold-across.ts';
+import { joinYearToDays } from './year-to-days.ts';
 
 export interface Sheet {
   readonly fileName: string;
@@ -66,7 +67,8 @@ const SEARCHED_COLUMNS = 40;
 const SEARCHED_ROWS = 20_000;
 
 export function layOutSheet(fileName: string, written: Table): Sheet {
-  const joined = joinBrackets(written) ?? written;
+  const bare = withoutRulers(written) ?? written;
+  const joined = joinBrackets(bare) ?? bare;
   const whole = carryDittos(joined) ?? joined;
   const turned = turnBackDates(whole);
   return turned ? { ...layOut(fileName, turned.table), turned } : layOut(fileName, whole);
@@ -74,7 +76,8 @@ export function layOutSheet(fileName: string, written: Table): Sheet {
 
 function layOut(fileName: string, written: Table): Sheet {
   const unfolded = unfoldAcross(written, fileName) ?? plainTemperatures(written) ?? plainClocks(written) ?? written;
-  const table = splitSpans(unfolded) ?? unfolded;
+  const spanned = splitSpans(unfolded) ?? unfolded;
+  const table = joinYearToDays(spanned) ?? spanned;
   const sample = Math.min(table.rowCount, SAMPLE_ROWS);
   const dateColumn = findDateColumn(table, sample);
   if (dateColumn >= 0) {

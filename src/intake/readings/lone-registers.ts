@@ -32,7 +32,10 @@ export function askLoneRegisters(
   for (const one of ofHome) {
     const own = said ?? registerOfSomeHours(one.name);
     const { role, beside } = choicesFor(choices, one.name);
-    if (own === undefined || role !== undefined || (choices.besideOf?.[one.name] ?? beside) !== undefined) continue;
+    // Registers that take turns were read as one record of all hours, and its name has both.
+    const isJoined = new Set(one.name.split(' + ').map(registerOfSomeHours)).size > 1;
+    if (own === undefined || isJoined || role !== undefined || (choices.besideOf?.[one.name] ?? beside) !== undefined)
+      continue;
     if (ofHome.some((other) => other !== one && sharedDays(one, other) >= SHARED * daysBetween(one.from, one.to)))
       continue;
     book.add('part-register-asked', 'question', { column: one.name, found: own });

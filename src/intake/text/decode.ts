@@ -15,16 +15,16 @@ export function decodeText(bytes: Uint8Array): Decoded {
   return isAscii ? text : { ...text, text: plainSigns(text.text) };
 }
 
-/** Signs that only look like others, as word processors and web pages put them, and marks without a width. */
-const ODD = /[\u00a0\u00ad\u2000-\u200d\u2010-\u2012\u202f\u205f\u2060\u2212\u3000\ufeff\uff01-\uff5e]/;
+/** Signs that only look like others, as word processors and web pages put them, and marks without a width, as of the way of writing. */
+const ODD = /[\u00a0\u00ad\u2000-\u200f\u2010-\u2012\u202a-\u202f\u205f-\u2069\u2212\u3000\ufeff\uff01-\uff5e]/;
 const THOUSANDS_BLANK = '\u202f';
 
 /** Blanks, hyphens, minus signs and letters of full width as a keyboard writes them; marks without a width left out. */
-function plainSigns(text: string): string {
+export function plainSigns(text: string): string {
   if (!ODD.test(text)) return text;
   return (
     text
-      .replaceAll(/[\u00ad\u200b-\u200d\u2060\ufeff]/g, '')
+      .replaceAll(/[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]/g, '')
       .replaceAll(/[\u2010-\u2012\u2212]/g, '-')
       .replaceAll(/[\uff01-\uff5e]/g, (sign) => String.fromCharCode(sign.charCodeAt(0) - 0xfee0))
       // Between thousands it stays one that parts no cells.

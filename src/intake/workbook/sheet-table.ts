@@ -1,5 +1,6 @@
 /** Cells of one sheet as a table of text, so that every shape reads a workbook as it reads a text file. */
 import { clockTimeOf, toCivilDate, twoDigits } from '../../model/calendar/civil.ts';
+import { plainSigns } from '../text/decode.ts';
 import { codesOf, MAX_CELLS, type Table } from '../text/table.ts';
 import { walkXml } from '../text/walk-xml.ts';
 import type { CellForm, WorkbookParts } from './parts.ts';
@@ -69,8 +70,11 @@ function columnOf(reference: string): number {
 
 function cellWords(value: string, type: string, form: CellForm, parts: WorkbookParts): string {
   const text = value.replaceAll(/\s+/g, ' ').trim();
-  if (type === 's') return (parts.words[Number(text)] ?? '').replaceAll(/\s+/g, ' ').trim();
-  if (type !== 'n' || text === '') return text;
+  if (type === 's')
+    return plainSigns(parts.words[Number(text)] ?? '')
+      .replaceAll(/\s+/g, ' ')
+      .trim();
+  if (type !== 'n' || text === '') return plainSigns(text);
   const number = Number(text);
   if (!Number.isFinite(number)) return text;
   if (form === 'number') return String(Number(number.toPrecision(15)));

@@ -78,7 +78,7 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
   // Long: dates
   ['long-day-first.csv', 'readings', "electricity 30' 2025-03-12..2025-03-15 76.8 144/144 3d", ''],
   ['long-month-first.csv', 'readings', "electricity 30' 2025-03-12..2025-03-15 76.8 144/144 3d", ''],
-  ['long-date-asked.csv', 'readings', "electricity 30' 2025-02-03..2025-02-06 76.8 144/144 3d", 'date-order-asked@2?'],
+  ['long-date-full-days.csv', 'readings', "electricity 30' 2025-02-03..2025-02-06 76.8 144/144 3d", ''],
   [
     'long-date-mixed.csv',
     'readings',
@@ -573,7 +573,7 @@ describe('the installer corrects', () => {
   test.each<[string, string, IntakeChoices, [string, number]]>([
     ['the unit', 'long-no-words.csv', { unit: 'Wh' }, ['2025-01-14', 0.077]],
     ['the fuel and its calorific value', 'long-gas-m3.csv', { calorificMJPerM3: 38 }, ['2025-01-14', 82.902]],
-    ['the order of day and month', 'long-date-asked.csv', { dayFirst: false }, ['2025-03-02', 76.8]],
+    ['the order of day and month', 'long-date-full-days.csv', { dayFirst: false }, ['2025-03-02', 76.8]],
     ['the decimal sign', 'long-ambiguous-comma.csv', { decimal: '.' }, ['2025-01-14', 76.8]],
     ['the side of the stamp', 'long-start.csv', { stamp: 'end' }, ['2025-01-13', 76.8]],
     ['the clock', 'long-summer-no-clock.csv', { clock: 'utc' }, ['2025-07-01', 76.8]],
