@@ -20,6 +20,7 @@ const Layout = IntakeChoices.omit({
   besideOf: true,
   weatherMeasured: true,
   leaveUnread: true,
+  shortMonths: true,
   anew: true,
 });
 

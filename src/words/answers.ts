@@ -26,6 +26,7 @@ const KEYS: readonly (readonly [code: RegExp, key: Key])[] = [
   [/^records-/, 'beside'],
   [/^weather-/, 'weatherMeasured'],
   [/^unread-/, 'leaveUnread'],
+  [/^short-month-/, 'shortMonths'],
 ];
 
 const OTHER_VALUES: Readonly<Partial<Record<Key, readonly string[]>>> = {
@@ -37,6 +38,7 @@ const OTHER_VALUES: Readonly<Partial<Record<Key, readonly string[]>>> = {
   ownUse: ['within', 'apart'],
   weatherMeasured: ['true', 'false'],
   leaveUnread: ['true'],
+  shortMonths: ['whole', 'parts'],
   role: ['import', 'export', 'generation', 'heat-pump'],
   decimal: ['.', ','],
   shape: ['bills', 'counter'],
@@ -66,6 +68,7 @@ function taken(key: Key, { code, expected }: Remark, choices: IntakeChoices): un
   if (/^(net|weatherMeasured|leaveUnread|dayFirst|toInclusive)$/.test(key)) return choices[key] ?? true;
   if (code === 'direction-of-name-asked' || code === 'title-way-asked') return expected;
   if (key === 'role') return choices.role ?? 'import';
+  if (key === 'shortMonths') return 'parts';
   // Amounts that only rise are a counter's far more often, and as amounts they come to many times the use.
   if (code === 'register-rising-asked') return 'counter';
   if (key === 'ownUse') return choices.ownUse ?? 'within';

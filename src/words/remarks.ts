@@ -208,6 +208,10 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'after-today': phrase(
     '{at}: {found} is later than today, {expected}. {count, plural, one {# row that is} other {# rows that are}} later {count, plural, one {was} other {were}} left out. If nothing in the file lies ahead, check the order of day and month, and the date of this computer.',
   ),
+  'short-month-asked': phrase(
+    '{at} holds far less than its like: {energy} in {column}. It may be a part of a month: one that was not over when the file was made, or the first in this home. Say whether it stands for a whole month.{alike}',
+  ),
+  'short-month-left-out': phrase('{at} is a part of a month, as you said, and was left out: {energy}.{alike}'),
   'not-over': phrase(
     '{at} goes on to {to}, and today is {from}: what is written there is of a part of that time, and was left out.{alike}',
   ),

@@ -24,6 +24,7 @@ import { type Costs, doubtPrice, readCosts } from '../periods/costs.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
 import { areLengths, leaveOutUnfinished, type RowPeriods, rowPeriods } from '../periods/row-periods.ts';
+import { askShortMonths } from '../periods/short-months.ts';
 import { takeBack } from '../periods/take-back.ts';
 import { usedSinceYear } from '../readings/day-counter.ts';
 import { leaveOutLater } from '../readings/remark-order.ts';
@@ -114,7 +115,9 @@ export const bills: IntakeShape = {
       const values = isBelow ? signed.map((value) => 0 - value) : signed;
       const costs = readCosts(sheet, dates, facts, columns.length === 1, { ...choices, decimal }, book);
       const lines = dates.rows.subarray(0, dates.count);
-      const raw = toRawPeriods(input, { facts, quantity, values, costs, quality, periods, rows: lines });
+      const all = toRawPeriods(input, { facts, quantity, values, costs, quality, periods, rows: lines });
+      const isOfMonths = toColumn === undefined && (dates.kind === 'month' || dates.kind === 'quarter');
+      const raw = isOfMonths ? askShortMonths(all, quantity, choices, columnName(sheet, facts.index), book) : all;
       const name = extremes ? MEAN_OF_BOTH : facts.heading === '' ? quantity.carrier : facts.heading;
       const series = periodSeries(`series-${i + 1}`, name, quantity, raw, book);
       if (series) doubtPrice(series, quantity.unit, columnName(sheet, facts.index), choices, book);

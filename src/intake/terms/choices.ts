@@ -103,6 +103,8 @@ export const IntakeChoices = z.object({
   weatherMeasured: z.boolean().optional(),
   /** Whether the many rows that could not be read, or that a later one of their time replaced, may be left out. */
   leaveUnread: z.boolean().optional(),
+  /** Whether months with far less than their like are whole, or parts, which are left out. */
+  shortMonths: z.enum(['whole', 'parts']).optional(),
   /** Sets aside what was chosen for an earlier file with the same headings. */
   anew: z.boolean().optional(),
 });

@@ -42,6 +42,8 @@ export const REMARK_CODES = [
   'dates-turned-maybe',
   'after-today',
   'not-over',
+  'short-month-asked',
+  'short-month-left-out',
   // Numbers
   'number-unreadable',
   'unread-asked',

@@ -97,6 +97,15 @@ function answersOfForm(remark: Remark, preview: IntakePreview): readonly Answer[
         { label: say('A point is the decimal'), choice: { decimal: '.' }, holds: choices.decimal === '.' },
         { label: say('A comma is the decimal'), choice: { decimal: ',' }, holds: choices.decimal === ',' },
       ];
+    case 'short-month-asked':
+      return [
+        { label: say('Whole months'), choice: { shortMonths: 'whole' }, holds: choices.shortMonths === 'whole' },
+        {
+          label: say('Parts: leave them out'),
+          choice: { shortMonths: 'parts' },
+          holds: choices.shortMonths === 'parts',
+        },
+      ];
     case 'unread-asked':
     case 'unread-lists-asked':
     case 'unread-doubled-asked':

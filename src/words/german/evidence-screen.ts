@@ -357,6 +357,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
   Faults: 'Fehler',
   'Leave the others out': 'Die anderen weglassen',
   'They may be left out': 'Sie dürfen wegbleiben',
+  'Whole months': 'Ganze Monate',
+  'Parts: leave them out': 'Teile: weglassen',
   'Measured on these days': 'An diesen Tagen gemessen',
   'The mean of each day': 'Das Mittel jedes Tages',
   'used as the time of each reading': 'als Zeit jedes Messwerts genommen',

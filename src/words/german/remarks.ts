@@ -152,6 +152,10 @@ export const REMARKS: Catalogue = {
     '{at}: Eine Tabellenkalkulation hat vielleicht in {count} Daten Tag und Monat vertauscht, so hier in {found}. Laden Sie die Datei noch einmal herunter und lesen Sie sie ein, bevor eine Tabellenkalkulation sie öffnet.',
   '{at}: {found} is later than today, {expected}. {count, plural, one {# row that is} other {# rows that are}} later {count, plural, one {was} other {were}} left out. If nothing in the file lies ahead, check the order of day and month, and the date of this computer.':
     '{at}: {found} liegt nach dem heutigen Tag, {expected}. {count, plural, one {# spätere Zeile wurde} other {# spätere Zeilen wurden}} ausgelassen. Wenn in der Datei nichts bevorsteht, prüfen Sie die Reihenfolge von Tag und Monat und das Datum dieses Rechners.',
+  '{at} holds far less than its like: {energy} in {column}. It may be a part of a month: one that was not over when the file was made, or the first in this home. Say whether it stands for a whole month.{alike}':
+    '{at} hat viel weniger als vergleichbare: {energy} in {column}. Vielleicht ist es nur ein Teil eines Monats: Er war noch nicht vorbei, als die Datei entstand, oder ist der erste in dieser Wohnung. Sagen Sie, ob die Zeile für einen ganzen Monat steht.{alike}',
+  '{at} is a part of a month, as you said, and was left out: {energy}.{alike}':
+    '{at} ist, wie Sie sagen, ein Teil eines Monats und wurde ausgelassen: {energy}.{alike}',
   '{at} goes on to {to}, and today is {from}: what is written there is of a part of that time, and was left out.{alike}':
     '{at} reicht bis {to}, und heute ist {from}: Was dort steht, gilt für einen Teil dieser Zeit und wurde ausgelassen.{alike}',
   '{at}: the reading is {number}; {expected} is expected. It counts as missing. Correct the file or leave the row out.{alike}':

@@ -238,3 +238,30 @@ describe('what nobody can have measured yet', () => {
     expect(preview.series[0]).toMatchObject({ to: '2026-03-02' });
   });
 });
+
+describe('a month that holds far less than its like', () => {
+  const months = (kWh: readonly number[]) =>
+    kWh.map((amount, i) => `${2024 + Math.floor(i / 12)}-${String((i % 12) + 1).padStart(2, '0')},${amount}`);
+  const electricity = (kWh: readonly number[], choices = {}) =>
+    previewOf(['Month,Electricity (kWh)', ...months(kWh)], { choices });
+
+  it('is asked about at either end, and in the middle where it is nought', () => {
+    expect(codesOf(electricity([95, 300, 310, 290, 300, 305]))).toEqual(['short-month-asked']);
+    expect(codesOf(electricity([310, 300, 310, 290, 300, 95]))).toEqual(['short-month-asked']);
+    expect(codesOf(electricity([310, 300, 0, 290, 300, 310]))).toEqual(['short-month-asked']);
+  });
+
+  it('counts, or is left out and named, as is said', () => {
+    const kWh = [310, 300, 310, 290, 300, 95];
+    expect(electricity(kWh, { shortMonths: 'whole' })).toMatchObject({ series: [{ total: 1605 }], remarks: [] });
+    const parts = electricity(kWh, { shortMonths: 'parts' });
+    expect(parts.series[0]).toMatchObject({ total: 1510, to: '2024-06-01' });
+    expect(codesOf(parts)).toEqual(['short-month-left-out']);
+  });
+
+  it('is lawful where the same month of another year was as low, and in the summer of what heats', () => {
+    const year = [900, 800, 600, 300, 120, 60, 50, 55, 150, 400, 700, 850];
+    expect(codesOf(electricity([...year, ...year.slice(0, 5)]))).toEqual([]);
+    expect(codesOf(previewOf(['Month,Gas (kWh)', ...months(year.slice(3, 9))]), 'question')).toEqual([]);
+  });
+});
