@@ -34,7 +34,9 @@ export function seriesOf(
     row: number,
   ): RawPeriod {
     const kWh = kWhOf(bill);
-    const total = said.asPrinted && bill.totalPence !== undefined ? bill.totalPence : sums.reckonedPence;
+    // A penny of rounding is the supplier's.
+    const isAsPrinted = said.asPrinted || sums.agrees;
+    const total = isAsPrinted && bill.totalPence !== undefined ? bill.totalPence : sums.reckonedPence;
     // A credit is no lower use and no lower price; what was laid on is paid like the rest, unless it is for no energy.
     const credits = (section.totals?.after ?? []).reduce((sum, { pence }) => sum + Math.min(0, pence), 0);
     const taxed = bill.vat.included ? 1 : 1 + vatRate;

@@ -7,7 +7,7 @@ import type { Figure, RowFacts } from './figures.ts';
 import type { PaperLine } from './lines.ts';
 import { isMoney, type Proof, penceOf } from './relations.ts';
 import { findTotals, type Totals } from './totals.ts';
-import { COMPARED, EARLIER } from './vocabulary.ts';
+import { COMPARED, EARLIER, PAYMENT } from './vocabulary.ts';
 
 export interface ChargeGroup {
   readonly lines: readonly PaperLine[];
@@ -110,8 +110,18 @@ export function areApart(a: ChargeGroup, b: ChargeGroup): boolean {
 /** Rows of a table above a number, rows of words above those, and words of a title; more are running text. */
 const [TABLE_ROWS, TITLE_ROWS, TITLE_WORDS] = [14, 2, 8];
 /** The words, at the head of a number's column or above its table, that say it is of another time than the bill. */
-export function earlierWords({ heading, row: at }: Figure, rows: readonly RowFacts[]): string | undefined {
-  if (EARLIER.test(heading)) return heading;
+export const earlierWords = (figure: Figure, rows: readonly RowFacts[]): string | undefined =>
+  wordsOver(figure, rows, EARLIER);
+
+/** In a list of payments, whose title names no charges beside them. */
+export function isOfPayments(figure: Figure, rows: readonly RowFacts[]): boolean {
+  const title = wordsOver(figure, rows, PAYMENT);
+  return title !== undefined && !/charge|cost|bill|rechnung|kosten/i.test(title);
+}
+
+/** What is said at the head of a number's column or above its table, where it says one of some words. */
+function wordsOver({ heading, row: at }: Figure, rows: readonly RowFacts[], said: RegExp): string | undefined {
+  if (said.test(heading)) return heading;
   const { row } = rows[at]!;
   // The head of several columns says of each its own, one beside the table nothing of it.
   const isTitle = ({ row: { page, words }, text, figures }: RowFacts) =>
@@ -123,7 +133,7 @@ export function earlierWords({ heading, row: at }: Figure, rows: readonly RowFac
   const title = rows.slice(from, at).findLastIndex(isTitle);
   if (title < 0) return undefined;
   const above = rows.slice(Math.max(0, from + title + 1 - TITLE_ROWS), from + title + 1).filter(isTitle);
-  return above.find(({ words }) => EARLIER.test(words) && words.split(' ').length <= TITLE_WORDS)?.text;
+  return above.find(({ words }) => said.test(words) && words.split(' ').length <= TITLE_WORDS)?.text;
 }
 
 const ABOVE = 4;

@@ -4,9 +4,10 @@ import { sumOf } from '../../model/units/sums.ts';
 import type { PaperValue } from '../terms/paper-reading.ts';
 import type { Box, Figure, RowFacts } from './figures.ts';
 import { fuelsIn, fuelsOn, isAside, isLeftOut, isShareOnly, type PaperFuel } from './fuel-of.ts';
-import { earlierWords, isCompared } from './groups.ts';
+import { earlierWords, isCompared, isOfPayments } from './groups.ts';
 import { asPrinted, nameOf, sumPence, sumQuantity } from './lines.ts';
 import { isMoney, penceOf, printedAs } from './relations.ts';
+import { findTotals } from './totals.ts';
 import type { Understanding } from './understand.ts';
 import {
   ADDED,
@@ -52,7 +53,8 @@ export function findLeftOver(
   const known = new Set([...used.map(({ value }) => value), ...sums]);
   const aside = new Set(leftOut.flatMap(({ quantity, price, amount }) => [quantity, price, amount]));
   const free = all.filter((one) => !known.has(one.value) && !aside.has(one));
-  const isSettled = ({ row }: Figure) => SETTLED.some((words) => words.test(rows[row]!.words));
+  const isSettled = (one: Figure) =>
+    SETTLED.some((words) => words.test(rows[one.row]!.words)) || isOfPayments(one, rows);
   const isElsewhere = (one: Figure) => isCompared([{ amount: one }], rows);
   const isFreeMoney = (one: Figure) => isMoney(one) && one.kind !== 'price' && !isSettled(one);
   const money = free.filter(isFreeMoney);
@@ -74,10 +76,11 @@ export function findLeftOver(
       (one) => one.kind === 'energy' && one.row > first && one.row < last && rows[one.row]!.figures.some(isMoney),
     );
   });
+  const offered = isCompared(leftOut, rows) ? totalsOf(leftOut, rows) : [];
   const totals = all.filter((one) => {
     const { row, value, box } = one;
     // What is printed with a minus or as a credit is no sum of charges.
-    if (one.negative || sure.has(value) || aside.has(one) || !isFreeMoney(one)) return false;
+    if (one.negative || sure.has(value) || aside.has(one) || offered.includes(one) || !isFreeMoney(one)) return false;
     const { words } = rows[row]!;
     // Water, heat and what was sent out are in a total of everything.
     if (!TOTAL.test(words)) return false;
@@ -122,6 +125,13 @@ export function findLeftOver(
       ? { figure, sum: sumAgainst(figure, understood) }
       : undefined;
   return { open, ...(wrongTotal ? { wrongTotal } : {}), money: money.filter((one) => !open.includes(one)) };
+}
+
+/** What charges of an offer or a forecast come to. */
+function totalsOf(lines: Understanding['leftOut'], rows: readonly RowFacts[]): Figure[] {
+  const taken = new Set(lines.flatMap(({ product }) => product?.figures ?? []));
+  const found = lines.length < 2 ? undefined : findTotals({ rows, lines, taken });
+  return [found?.net, found?.vat?.tax, found?.total].flatMap((one) => one ?? []);
 }
 
 /** "£388.95 + £19.45 (408.40) ≠ £418.40". */

@@ -12,6 +12,7 @@ import {
   NET,
   NEXT_PAYMENT,
   PAYMENT,
+  PERIOD,
   READING,
   REGISTERS,
   SERVICE,
@@ -349,9 +350,13 @@ function datesOf(amount: Figure, pairs: readonly DatePair[], rows: readonly RowF
   return nearest ? { dates: nearest } : {};
 }
 
-/** In a table whose head names readings. */
-export const holdsReadings = ({ figures }: RowFacts): boolean =>
-  figures.some(({ kind, heading }) => kind === 'reading' || READING.test(heading));
+/** In a table whose head names readings, or with a count beside each of two days. */
+export const holdsReadings = ({ figures, dates, words }: RowFacts): boolean =>
+  figures.some(({ kind, heading }) => kind === 'reading' || READING.test(heading)) ||
+  (dates.length > 1 &&
+    !figures.some(isMoney) &&
+    !PERIOD.test(words) &&
+    figures.filter(({ kind, decimals }) => kind === 'plain' && decimals === 0).length > 1);
 
 /** In the row itself, or in its upper and lower half where its cells have two lines. */
 export const isAround = (from: number, to: number, row: number): boolean =>
@@ -409,7 +414,9 @@ export function extrasBetween(
     const share = free.length === 2 && (isShare(one!, two!) || isTimes(one!, two!)) ? two : undefined;
     // Beside each other stand those of two fuels.
     const fuelOf = free.length > 1 && fuel ? fuelsOn(rows).of : undefined;
-    const own = share ? [share] : fuelOf ? free.filter((some) => fuelOf(some) === fuel) : free;
+    // "1 year at £14.20: £14.20" says one sum twice.
+    const isOnce = free.length === 2 && one!.value === two!.value && one!.negative === two!.negative;
+    const own = share ? [share] : isOnce ? [two!] : fuelOf ? free.filter((some) => fuelOf(some) === fuel) : free;
     if (own.length !== 1) return [];
     const [figure] = own;
     const name = own === free ? words : figure!.before.split('\t').at(-1)!;

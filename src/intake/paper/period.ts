@@ -50,6 +50,13 @@ export function periodOf(
     }
     return undefined;
   };
+  // Each of two papers in one file states its own days.
+  const notOver = ({ pair: { from } }: PaperPeriod) =>
+    Number(!lines.some(({ dates }) => dates?.from.row === from.row && dates.from.day === from.day));
+  const ofOther = ({ pair: { from, to } }: PaperPeriod) => {
+    const [named, other] = fuelsIn(`${rows[from.row]!.words} ${rows[to.row]!.words}`);
+    return named !== undefined && !other && lines.some(({ fuel }) => fuel !== undefined && fuel !== named);
+  };
   // Days of readings may fit the same count a day aside; those that the bill states go first.
   const ofReadings = ({ pair: { from } }: PaperPeriod) =>
     Number(saysReadings(rows[from.row]!) || holdsReadings(rows[from.row]!));
@@ -58,13 +65,16 @@ export function periodOf(
   const fitting = own
     .flatMap((pair) => fits(pair) ?? [])
     .toSorted((a, b) =>
-      Math.abs(b.pair.days - a.pair.days) > 1 ? b.pair.days - a.pair.days : ofReadings(a) - ofReadings(b),
+      Math.abs(b.pair.days - a.pair.days) > 1
+        ? b.pair.days - a.pair.days
+        : ofReadings(a) - ofReadings(b) || notOver(a) - notOver(b),
     );
   if (fitting[0]) {
     const { pair, inclusive } = fitting[0];
     // Reading days may be a day aside, and a longer statement about it leaves open which of the two is meant.
     const isOpen =
       ofReadings(fitting[0]) ||
+      ofOther(fitting[0]) ||
       own.some((other) => holds(other, pair, rows)) ||
       dayLines.some((one) => isApart(one, pair));
     return isOpen ? { pair, inclusive } : fitting[0];

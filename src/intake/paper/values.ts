@@ -122,7 +122,7 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
         ({ amount, quantity }) => amount.negative && !GIVEN_BACK.test(rows[(quantity ?? amount).row]!.words),
       );
       const isGuessed =
-        own.some((line) => line.isGuessed || isBesideAnother(line, own)) ||
+        own.some((line) => line.isGuessed || (isBesideAnother(line, own) && !isInStretches(section))) ||
         // A name twice may have slipped off its row.
         (isDoubtful && own.length > 1 && own.some(({ dates }) => dates === undefined)) ||
         (groups.length > 1 && !isNamed && !isMetered) ||
@@ -188,6 +188,19 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
     const isLast = totals.vat !== undefined || totals.taxes !== undefined || !isDoubtful;
     if (totals.total) add(of('total'), totals.total, isNamed && isLast ? 'said' : 'guessed');
   }
+}
+
+/** Whether standing charges beside each other are for days that together are those of the bill, such as before and after a change of price. */
+function isInStretches({ lines, period }: Section): boolean {
+  const counts = lines.flatMap(({ kind, quantity, product }) =>
+    kind === 'standing' && product && quantity?.kind === 'days' ? quantity : [],
+  );
+  const days = counts.reduce((sum, { value }) => sum + value, 0);
+  return (
+    new Set(counts.map(({ row }) => row)).size < counts.length &&
+    period?.proof?.figures.length === counts.length &&
+    days > 0
+  );
 }
 
 /** Charges at different prices beside each other are of two meters or fuels, and the words over them are lost. */

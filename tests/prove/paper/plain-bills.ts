@@ -165,7 +165,8 @@ Wasser netto                                             308,32 €
 19 % USt auf 2.466,73 €                                  468,68 €
 7 % USt auf 308,32 €                                      21,58 €
 Gesamtbetrag                                           3.265,31 €
-\fStrom
+\f
+Strom
 Zählerstand 31.12.2024                                     41.220
 Zählerstand 31.12.2025                                     44.340
 Verbrauch                                               3.120 kWh
@@ -188,5 +189,121 @@ Grundpreis           365 Tage       72,00 €/Jahr          72,00 €
 `,
     ['electricity', '2025-01-01', '2026-01-01', 3120, 124616],
     ['gas', '2025-01-01', '2026-01-01', 13958, 168925],
+  ),
+  bill(
+    'a list of payments with its own sum, before tax and with it',
+    DE,
+    `
+Eichental Energie GmbH
+Jahresrechnung Strom
+Zeitraum 01.03.2025 bis 28.02.2026
+Arbeitspreis       3.334 kWh      31,40 ct/kWh                    1.046,88 €
+Grundpreis         12 Monate      12,40 €/Monat                     148,80 €
+Summe netto                                                       1.195,68 €
+Umsatzsteuer 19,0 %                                                 227,18 €
+Summe brutto                                                      1.422,86 €
+Gezahlte Abschläge
+Fällig                   netto €           USt €            brutto €
+!01.05.2025               378,15           71,85              450,00
+!01.09.2025               378,15           71,85              450,00
+!01.01.2026               378,15           71,85              450,00
+!Summe                  1.134,45          215,55            1.350,00
+Nachzahlung: 72,86 €
+`,
+    ['electricity', '2025-03-01', '2026-03-01', 3334, 142286],
+  ),
+  bill(
+    'a column before a change of price and one after it',
+    UK,
+    `
+Whimbrel
+Electricity bill for 12 March 2026 – 11 June 2026
+                              Before 1 April 2026      From 1 April 2026
+Units used (kWh)                              211                    688
+Unit rate (p)                               27.69                  24.67
+Cost of units                              £58.43                £169.73
+Days                                           20                     72
+Standing charge (p a day)                   54.75                  57.21
+Cost of standing charge                    £10.95                 £41.19
+Total before VAT                                                 £280.30
+VAT at 5%                                                         £14.02
+Total                                                            £294.32
+`,
+    ['electricity', '2026-03-12', '2026-06-12', 899, 29432],
+  ),
+  bill(
+    'a charge once a year, whose price is said beside it, and parts of the price of gas',
+    DE,
+    `
+Gaswerk Rotfelden
+Abrechnung Erdgas 01.01.2025 – 31.12.2025
+Gaslieferung            14.250 kWh      5,912 ct/kWh        842,46 €
+Netznutzung             14.250 kWh      1,844 ct/kWh        262,77 €
+Konzessionsabgabe       14.250 kWh      0,030 ct/kWh          4,28 €
+Grundpreis               12 Monate      8,20 €/Monat         98,40 €
+Messung                     1 Jahr           14,20 €         14,20 €
+Nettobetrag                                               1.222,11 €
+19 % Umsatzsteuer                                           232,20 €
+Bruttobetrag                                              1.454,31 €
+`,
+    ['gas', '2025-01-01', '2026-01-01', 14250, 145431],
+  ),
+  bill(
+    'the working of the next instalments, with a total of its own',
+    DE,
+    `
+Stadtwerke Wiesental
+Stromabrechnung 01.01.2025 bis 31.12.2025
+Arbeitspreis 3.120 kWh × 31,20 ct/kWh                     973,44 €
+Grundpreis 12 Monate × 11,90 €                            142,80 €
+Netto                                                   1.116,24 €
+USt 19 %                                                  212,09 €
+Brutto                                                  1.328,33 €
+
+Berechnung Ihres neuen Abschlags
+!Arbeitspreis 3.100 kWh × 33,00 ct/kWh                  1.023,00 €
+!Grundpreis 12 Monate × 12,40 €                           148,80 €
+!Netto                                                  1.171,80 €
+!USt 19 %                                                 222,64 €
+!Brutto                                                 1.394,44 €
+`,
+    ['electricity', '2025-01-01', '2026-01-01', 3120, 132833],
+  ),
+  bill(
+    'two papers in one file, of as many days each',
+    UK,
+    `
+Merlin
+Electricity bill 6 January 2026 to 5 April 2026
+811 kWh at 26.40p                                          £214.10
+Standing charge 90 days at 55.10p                           £49.59
+Total before VAT                                           £263.69
+VAT 5%                                                      £13.18
+Total electricity                                          £276.87
+Merlin
+Gas bill 20 January 2026 to 19 April 2026
+3120 kWh at 6.02p                                          £187.82
+Standing charge 90 days at 30.11p                           £27.10
+Total before VAT                                           £214.92
+VAT 5%                                                      £10.75
+Total gas                                                  £225.67
+`,
+    ['electricity', '2026-01-06', '2026-04-06', 811, 27687],
+    ['gas', '2026-01-20', '2026-04-20', 3120, 22567],
+  ),
+  bill(
+    'what the roof saved, in running text',
+    UK,
+    `
+Sunmere
+Electricity bill 6 January 2026 to 5 April 2026
+811 kWh at 26.40p                                          £214.10
+Standing charge 90 days at 55.10p                           £49.59
+Total before VAT                                           £263.69
+VAT 5%                                                      £13.18
+Total                                                      £276.87
+!You used 402 kWh of your own: 402 kWh at 26.40p = £106.13 saved.
+`,
+    ['electricity', '2026-01-06', '2026-04-06', 811, 27687],
   ),
 ];

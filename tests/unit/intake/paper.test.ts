@@ -703,6 +703,18 @@ describe('bills as suppliers set them, each with what must not be taken', () => 
     const { preview } = await readPaper('bill.pdf', writePdf(one.pages), {}, intakeContext(one.zone, '2026-11-25'));
     expect(codesOf(preview, 'question', 'refusal')).toEqual([]);
   });
+  test('what a bill cost is what it prints, where the price is an average', async () => {
+    const { series, remarks } = await readLines([
+      ['Electricity 1 February 2026 – 28 February 2026'],
+      ['Energy by half-hours, 402.17 kWh, average 17.77p', '£71.46'],
+      ['Standing charge 28 days 47.85p', '£13.40'],
+      ['Subtotal', '£84.86'],
+      ['VAT 5%', '£4.24'],
+      ['Charges this month', '£89.10'],
+    ]);
+    expect(remarks.filter(({ weight }) => weight !== 'note')).toEqual([]);
+    expect(series[0]!.periods![0]!.costPence).toBe(8910);
+  });
   test('with a line, a cell or a digit lost they are right or asked', async () => {
     expect(await proveLosses(160)).toMatchObject({ within: true });
   });
