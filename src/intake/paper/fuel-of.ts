@@ -164,7 +164,10 @@ function findFuels(rows: readonly RowFacts[]): Fuels {
       const together = marks.filter((mark) => mark.row === at);
       i -= together.length;
       if (at >= figure.row) continue;
-      const inColumn = together.length > 1 ? together.filter((mark) => isUnder(figure, mark)) : [];
+      const { x: left, width } = figure.box;
+      const isBelow = ({ x, end }: FuelMark) => left < end && left + width > x;
+      const flush = together.filter((mark) => isUnder(figure, mark));
+      const inColumn = together.length < 2 ? [] : flush.length > 0 ? flush : together.filter(isBelow);
       const mine = inColumn.length === 1 ? inColumn[0] : together.filter(({ x }) => x <= figure.box.x + 4).at(-1);
       if (mine) return (mine.isPriced ? sumsOfPage(figure, mine) : undefined) ?? mine.fuel;
     }

@@ -102,7 +102,12 @@ export function findLeftOver(
     ? []
     : money.filter(({ row }) => row > last && row <= last + FEE_ROWS && ADDED.test(rows[row]!.words));
   // Where no reading fits any use, those that are there contradict it; beside one that fits they are earlier ones.
-  const strays = strayUses.filter((one) => !known.has(one.value) && one.kind !== 'volume' && !isElsewhere(one));
+  // Beside its factor and what they come to: the counter of a transformer.
+  const isCounted = ({ row, value }: Figure) =>
+    rows[row]!.figures.some((by) => by.decimals === 0 && by.value > 1 && known.has(asPrinted(value * by.value)));
+  const strays = strayUses.filter(
+    (one) => !known.has(one.value) && one.kind !== 'volume' && !isElsewhere(one) && !isCounted(one),
+  );
   const isKnown =
     sections.some(({ differences, gas }) => differences.length + gas.length > 0) ||
     known.has(asPrinted(strays.reduce((sum, { value }) => sum + value, 0)));

@@ -306,4 +306,81 @@ Total                                                      £276.87
 `,
     ['electricity', '2026-01-06', '2026-04-06', 811, 27687],
   ),
+  bill(
+    'a column for each fuel, its name not quite over its numbers',
+    UK,
+    `
+Razorbill
+Bill for 11 January 2026 to 10 April 2026
+                             Electricity             Gas
+Previous reading                20,114            8,118
+Latest reading                  21,135            8,530
+Units used                       1,021              412
+Volume correction                               1.02264
+Calorific value                                    39.4
+Energy used                  1,021 kWh        4,611 kWh
+Unit rate                       24.67p            6.18p
+Energy cost                    £251.88          £284.96
+Days                                90               90
+Standing charge a day           57.21p           31.44p
+Standing charge                 £51.49           £28.30
+Total before VAT               £303.37          £313.26
+VAT at 5%                       £15.17           £15.66
+Total                          £318.54          £328.92
+`,
+    ['electricity', '2026-01-11', '2026-04-11', 1021, 31854],
+    ['gas', '2026-01-11', '2026-04-11', 4611, 32892],
+  ),
+  bill(
+    'what a business is charged for beside its units, by the same units',
+    UK,
+    `
+Anvil Business Energy
+Electricity invoice, supply period 01/03/2026 - 31/03/2026
+Day energy                  9,211.4 kWh      14.210 p/kWh      £1,308.94
+Night energy                3,104.8 kWh       9.820 p/kWh        £304.89
+DUoS red                      811.2 kWh       9.118 p/kWh         £73.97
+DUoS amber                  5,210.7 kWh       1.204 p/kWh         £62.74
+DUoS green                  6,294.3 kWh       0.091 p/kWh          £5.73
+Renewables Obligation      12,316.2 kWh       3.180 p/kWh        £391.66
+Contracts for Difference   12,316.2 kWh       0.911 p/kWh        £112.20
+Climate Change Levy        12,316.2 kWh       0.801 p/kWh         £98.65
+Standing charge                 31 days      142.00 p/day         £44.02
+Net total                                                      £2,402.80
+VAT 20%                                                          £480.56
+Invoice total                                                  £2,883.36
+`,
+    ['electricity', '2026-03-01', '2026-04-01', 12316.2, 288336],
+  ),
+  bill(
+    'a counter behind a transformer',
+    DE,
+    `
+Bergstrom eG
+Stromrechnung 01.01.2025–31.12.2025
+Zähler      Stand alt     Stand neu     Differenz     Wandlerfaktor      Verbrauch
+1EMH774        11.204        11.408           204                30      6.120 kWh
+Arbeitspreis    6.120 kWh      28,40 ct/kWh                          1.738,08 €
+Grundpreis      12 Monate      10,95 €/Monat                           131,40 €
+Netto                                                                1.869,48 €
+19 % USt                                                               355,20 €
+Brutto                                                               2.224,68 €
+`,
+    ['electricity', '2025-01-01', '2026-01-01', 6120, 222468],
+  ),
+  bill(
+    'prices so close before their sums that both look like one number',
+    UK,
+    `
+Shearwater
+Electricity bill 11 January 2026 to 10 April 2026
+                          kWh        pence £
+Energy                    1,021      24.670 251.88
+Standing charge           90 days    57.210 51.49
+Net                                  303.37
+VAT 5%                               15.17
+Gross                                318.54
+`,
+    ['electricity', '2026-01-11', '2026-04-11', 1021, 31854],
+  ),
 ];
