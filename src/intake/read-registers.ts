@@ -34,6 +34,7 @@ export function readRegisters(
     column: columnName(sheets[0]!.sheet, column),
     found: listNames(sheets.map((s) => s.register)),
   });
+  if (registers.isNetted) book.add('ways-in-turn', 'note', { column: columnName(sheets[0]!.sheet, column) });
   if (leftOut.length > 0)
     book.add('columns-left-out', 'note', {
       found: listNames(leftOut),

@@ -772,6 +772,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'other-fuel': phrase(
     '{column} of {file} is a fuel that is not compared here. Use a record of electricity, gas, oil, LPG, pellets or heat, or type the heat loss.',
   ),
+  'ways-in-turn': phrase(
+    '{file} gives one direction a reading, by {column}. Each reading is what was bought less what was sent out, so the other direction counts as nought there.',
+  ),
   'registers-by-column': phrase(
     '{file} tells its registers apart in {column} ({names}). Each is saved by itself, and export is never added to import.',
   ),

@@ -7,14 +7,14 @@ import { pickRows } from '../text/rewrite-cells.ts';
 import { cellText, rowTexts } from '../text/table.ts';
 import { type ColumnFacts, isDateColumn, isMarkColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
 import { isOfVolumeRows } from './counter-beside.ts';
-import { carrierOfWords, type Energy, meaningOf, plainWords, slotOfHeading, unitOfWords } from './headings.ts';
-import { energiesByPartner } from './log-headings.ts';
+import { type Energy, meaningOf, plainWords, slotOfHeading, unitOfWords } from './headings.ts';
 import { areReadInTurn, countApart, namesMeters, numbersMeters } from './meters-in-turn.ts';
 import { isEstimate, YES } from './quality-marks.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
 import { unitBeside } from './stated-energy.ts';
 import { AMOUNT, DRAWN, HIGHEST, POWER, RATE_REGISTER, TO_COMPARE, TOTALS, WAY } from './vocabulary.ts';
+import { DRAWN_FROM_GRID, energyOf, isFlagOfWay, waysOf, withNoughts } from './ways-in-turn.ts';
 
 export interface RegisterSheet {
   /** As written in the column. */
@@ -27,6 +27,8 @@ export interface RegisterSheets {
   readonly sheets: readonly RegisterSheet[];
   /** Reactive energy, humidity and the like. */
   readonly leftOut: readonly string[];
+  /** Whether each moment has one way only, so that the other is nought at it. */
+  readonly isNetted: boolean;
 }
 
 const MOST_REGISTERS = 8;
@@ -40,37 +42,38 @@ const CODE_HEADING =
   /register|channel|mpan|mprn|\bnmi\b|\bicp\b|esi ?id|\brate\b|\bmeter\b|kanal|zahler|obis|\btarif|contador|compteur|contatore|teller|maler/;
 const USED_FOR_HEATING =
   /(consum|\bused\b|usage|\binput\b|electric|verbrauch|strom).*(heating|dhw|hot water|heizung|warmwasser)|(heating|dhw|hot water|heizung|warmwasser).*(consum|\bused\b|usage|\binput\b|electric|verbrauch|strom)/;
-const DRAWN_FROM_GRID: Energy = { carrier: 'electricity' };
-
-/** "A+" is drawn and "A-" sent out, as meters show it. */
-function energyOf(register: string): Energy | undefined {
-  const words = plainWords(register);
-  if (/^\+?a\+|received/.test(words)) return DRAWN_FROM_GRID;
-  return /^-?a[-−–](?!\d{2})/.test(words) ? { carrier: 'electricity', seriesRole: 'export' } : carrierOfWords(words);
-}
 
 /** Undefined where no column tells registers apart, or where each moment stands there once only. */
 export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
   if (sheet.dateColumn < 0) return undefined;
+  let repeats: boolean | undefined;
+  const isRepeating = () => {
+    repeats ??= momentsRepeat(sheet);
+    return repeats;
+  };
   for (const column of sheet.columns) {
     if (column.index === sheet.dateColumn || isDateColumn(column)) continue;
     const isMark = isMarkColumn(column);
-    if (isMark && sheet.table.rowCount > MOST_BY_HAND) continue;
+    if (isMark && sheet.table.rowCount > MOST_BY_HAND && column.marks + column.missing === column.sampled) continue;
     const isCode =
       isNumberColumn(column) &&
-      (CODE_HEADING.test(plainWords(column.heading)) || numbersMeters(column) || isYesToCompare(column));
+      (CODE_HEADING.test(plainWords(column.heading)) ||
+        numbersMeters(column) ||
+        isYesToCompare(column) ||
+        isFlagOfWay(column));
     if (!isWordColumn(column) && !isCode) continue;
     const { groups, isWhole } = groupRows(sheet, column) ?? {};
+    const ways = groups && waysOf(column, [...groups.keys()]);
     if (
       !groups ||
       groups.size < 2 ||
-      (isMark && !holdsOtherThanUse([...groups.keys()], column)) ||
+      (isMark && !ways && !holdsOtherThanUse([...groups.keys()], column)) ||
       [...groups.keys()].every(namesMonth) ||
       !(
-        momentsRepeat(sheet) ||
+        isRepeating() ||
         (isWhole &&
           (holdsOtherThanUse([...groups.keys()], column) ||
-            (nameEnergies([...groups.keys()]) && takeTurns(groups)) ||
+            ((ways || nameEnergies([...groups.keys()])) && takeTurns(groups)) ||
             countApart(sheet, groups) ||
             areReadInTurn(sheet, column, groups)))
       ) ||
@@ -87,9 +90,8 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
       leftOut.push(...[...groups.keys()].filter((register) => TOTALS.test(register) && !energyOf(register)));
     for (const register of leftOut) groups.delete(register);
     if (groups.size === 0) return undefined;
-    const partners = energiesByPartner([...groups.keys()].map(plainWords));
     const known = new Map(
-      [...groups.keys()].map((register) => [register, partners.get(plainWords(register)) ?? energyOf(register)]),
+      [...groups.keys()].map((register) => [register, ways?.known.get(register) ?? energyOf(register)]),
     );
     // Beside the heat that it makes, what heating uses is the heat pump's.
     if ([...known.values()].some((one) => one?.seriesRole === 'heat-output'))
@@ -107,14 +109,22 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
         register,
         known.get(register) ?? (hasDirection ? DRAWN_FROM_GRID : undefined),
         rows,
-        WAY.test(plainWords(column.heading)) && !known.get(register) && !AMOUNT.test(plainWords(register)),
+        (ways?.isDoubtful || WAY.test(plainWords(column.heading))) &&
+          !known.get(register) &&
+          !AMOUNT.test(plainWords(register)),
       ),
     }));
     const inOneUnit = withoutVolume(sheets);
     const volumes = sheets.filter((one) => !inOneUnit.some(({ register }) => register === one.register));
+    const clock = clockColumnOf(sheet);
+    const netted =
+      !isRepeating() && (hasDirection || ways)
+        ? withNoughts(sheet, inOneUnit, (own, row) => momentAt(own, row, clock))
+        : undefined;
     return {
       column: column.index,
-      sheets: joinTurns(sheet, inOneUnit),
+      sheets: netted ?? joinTurns(sheet, inOneUnit),
+      isNetted: netted !== undefined,
       leftOut: [...leftOut, ...volumes.map(({ register }) => register)],
     };
   }
@@ -315,7 +325,7 @@ function sheetOf(
     ...own,
     ...(own.columns.some((c) => slotOfHeading(c.heading) !== undefined) ? { register: name } : {}),
     columns: own.columns.map((c): ColumnFacts => {
-      if (c.index === column.index) return { ...c, meaning: { role: 'index' } };
+      if (c.index === column.index) return { ...c, marks: 0, meaning: { role: 'index' } };
       if (c.meaning.role === 'index' && c.heading !== '') return c;
       if (!isNumberColumn(c) || ['cost', 'rate', 'calorific', 'quality', 'beside'].includes(c.meaning.role)) return c;
       if (hasAmount && c.meaning.role === 'unknown') return c;

@@ -259,6 +259,7 @@ export const REMARK_CODES = [
   'clock-of-weather',
   // Several meters in one file
   'registers-by-column',
+  'ways-in-turn',
   'heat-pump-taken',
   // Tariffs
   'tariff-not-json',

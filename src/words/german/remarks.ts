@@ -82,6 +82,8 @@ export const REMARKS: Catalogue = {
     '{file} hat Listen ohne Datum ({names}). Sie wurden weggelassen.',
   '{column} of {file} was not read for long {count, plural, one {once} other {# times}}, first from {from} to {to}. It rose by {energy} meanwhile. {said, select, yes {That is saved by itself, as {names}.} other {That is not in its total.}}':
     '{column} von {file} wurde {count, plural, one {einmal} other {#-mal}} lange nicht abgelesen, zuerst vom {from} bis {to}. Dabei stieg der Zähler um {energy}. {said, select, yes {Das wird für sich gespeichert, als {names}.} other {Das ist nicht in der Summe.}}',
+  '{file} gives one direction a reading, by {column}. Each reading is what was bought less what was sent out, so the other direction counts as nought there.':
+    '{file} nennt je Ablesung nur eine Richtung ({column}). Jede Ablesung ist der Bezug abzüglich der Einspeisung, darum zählt die andere Richtung dort als null.',
   '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or leave the file.':
     '{column} in {file} klingt nach einem einzelnen Gerät. Bestätigen Sie, dass es der Verbrauch des ganzen Hauses ist, oder lassen Sie die Datei weg.',
   '{column} of {file} stands beside what a heat pump logs. It may be what the whole home uses, or the heat pump alone. Say which it is.':

@@ -1,5 +1,5 @@
 /** Rows of several meters in turn, of which no moment is said twice: by their names, or because each goes up by itself. */
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { codesOf, previewOf } from './read-text.ts';
 
 const read = (rows: readonly string[]) => {
@@ -154,4 +154,76 @@ test.each(['House', 'Home', 'Building', 'Meter'])('what was used under “%s” 
     return `${day},${9 + ((i * 7) % 5) + (i % 11 === 0 ? 2 : 0)},${3 + ((i * 3) % 4)}`;
   });
   expect(read([`Date,${heading},Garage (kWh)`, ...rows]).codes).not.toContain('registers-by-column');
+});
+
+describe('rows that each tell of one way', () => {
+  const SLOTS = Array.from({ length: 48 * 29 }, (_, i) => i);
+  const isNoon = (i: number) => i % 48 >= 20 && i % 48 < 30;
+  const kWh = (i: number) => 20 + (i % 7);
+  const netted = (drawn: string, sent: string, heading = 'Type') => [
+    `Time,${heading},kWh`,
+    ...SLOTS.map((i) => `${at(i / 2, 0)},${isNoon(i) ? sent : drawn},0.${kWh(i)}`),
+  ];
+  const sumOf = (is: (i: number) => boolean) => SLOTS.filter(is).reduce((sum, i) => sum + kWh(i), 0) / 100;
+  const [sent, drawn] = [sumOf(isNoon), sumOf((i) => !isNoon(i))];
+  test.each([
+    ['Import', 'Export', 'Type'],
+    ['in', 'out', 'Direction'],
+    ['Bezug', 'Einspeisung', 'Richtung'],
+    ['bought', 'sold', 'Kind'],
+    ['usage', 'feed-in', 'Type'],
+    ['Verbrauch', 'Einspeisung', 'Art'],
+    ['no', 'yes', 'Export?'],
+    ['0', '1', 'Is export'],
+  ])('%s and %s under %s: the other is nought meanwhile', (one, other, heading) => {
+    const preview = previewOf(netted(one, other, heading), { fileName: 'log.csv' });
+    expect(
+      preview.series
+        .map((s) => [s.role, Number(s.total.toFixed(2)), s.present === s.expected])
+        .toSorted()
+        .toReversed(),
+    ).toEqual([
+      ['import', drawn, true],
+      ['export', sent, true],
+    ]);
+    const codes = codesOf(preview);
+    expect([codes.includes('ways-in-turn'), codes.includes('gap')]).toEqual([true, false]);
+  });
+  test.each([
+    ['I', 'E'],
+    ['+', '-'],
+    ['C', 'P'],
+  ])('%s and %s may be ways', (one, other) => {
+    const preview = previewOf(netted(one, other), { fileName: 'log.csv' });
+    const asked = preview.remarks.filter(({ code }) => code === 'direction-asked').map(({ column }) => column);
+    expect(asked).toEqual([`kWh, ${one}`, `kWh, ${other}`]);
+    expect(codesOf(preview)).not.toContain('estimated');
+  });
+  test.each([
+    ['marks of readings', 'A', 'E', 'Type'],
+    ['a quality', 'I', 'E', 'Quality'],
+    ['two rates', 'Peak', 'Off-peak', 'Type'],
+  ])('%s are of one record', (_, one, other, heading) => {
+    const { series, codes } = read(netted(one, other, heading));
+    expect([series, codes.includes('ways-in-turn')]).toEqual([
+      [`electricity import ${(drawn + sent).toFixed(1)}`],
+      false,
+    ]);
+  });
+  test('rows that are missing altogether stay a gap', () => {
+    const [head, ...rows] = netted('Import', 'Export');
+    const preview = previewOf([head!, ...rows.slice(0, 500), ...rows.slice(560)], { fileName: 'log.csv' });
+    expect(codesOf(preview).filter((code) => code === 'gap')).toHaveLength(2);
+  });
+  test('two that are read in turn have no noughts between', () => {
+    const rows = SLOTS.map((i) => `${at(i / 2, 0)},${i % 2 ? 'Export' : 'Import'},0.${kWh(i)}`);
+    expect(read(['Time,Type,kWh', ...rows]).codes).not.toContain('ways-in-turn');
+  });
+  test('one way a day is no record of days', () => {
+    const days = Array.from(
+      { length: 60 },
+      (_, i) => `${at(24 * i, 0).slice(0, 10)},${i % 2 ? 'in' : 'out'},${kWh(i)}`,
+    );
+    expect(read(['Date,Direction,kWh', ...days]).series).toEqual([]);
+  });
 });
