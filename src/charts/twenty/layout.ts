@@ -3,7 +3,7 @@ import { spokenPounds } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { niceStep, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
-import { textWidth } from '../frame/text.ts';
+import { textWidth, widestWord } from '../frame/text.ts';
 
 export interface TwentyDot {
   readonly x: number;
@@ -22,19 +22,32 @@ export interface TwentyLayout {
   readonly zeroX: number;
   readonly radius: number;
   readonly dots: readonly TwentyDot[];
-  readonly ticks: readonly {
+  readonly ticks: readonly { readonly x: number; readonly label: string }[];
+  /** What each side is called, line under line. */
+  readonly names: readonly {
+    readonly line: string;
     readonly x: number;
-    readonly label: string;
-    readonly anchor: 'start' | 'middle' | 'end';
+    readonly y: number;
+    readonly textAnchor: 'start' | 'end';
   }[];
-  /** Whether each side is wide enough for its name. */
-  readonly room: { readonly more: boolean; readonly less: boolean };
 }
 
 const LARGEST_RADIUS = { desk: 20, table: 25, paper: 15 } as const;
 const HEIGHT = { desk: 330, table: 400, paper: 230 } as const;
 /** A bin narrower than a pound would show a difference that nobody can promise. */
 const SMALLEST_BIN_PENCE = 100;
+/** Into how many bins the futures may fall; of all of them the ones with the largest dots are taken. */
+const BINS = Array.from({ length: 30 }, (_, i) => 34 - i);
+/** Steps of the axis from the finest on: the first whose labels stand apart is taken. */
+const STEPS = [7, 6, 5, 4, 3, 2, 1] as const;
+/** Between a name and the edge or what stands beside it, px. */
+const ASIDE = 12;
+const LINE_HEIGHT = 1.1;
+
+interface Range {
+  readonly low: number;
+  readonly high: number;
+}
 
 export function layOutTwenty(
   savingsPence: readonly number[],
@@ -43,62 +56,109 @@ export function layOutTwenty(
 ): TwentyLayout {
   const { width, font, faint } = measuresOf(size, place.width);
   const height = place.height ?? HEIGHT[size];
-  const base = height - faint - 20;
-  const top = 8;
-  const left = 12;
-  const right = width - 12;
-  const known = savingsPence.filter(Number.isFinite);
-  const worst = Math.min(0, ...known);
-  const best = Math.max(0, ...known);
-  const wanted = LARGEST_RADIUS[size];
-  // Columns as close as the dots allow: bins of a rounded size, with two empty ones at each end for the names.
-  const columns = Math.max(8, Math.floor((right - left) / (2 * wanted + 4)));
-  const bin = Math.max(niceStep((best - worst) / (columns - 4)), SMALLEST_BIN_PENCE);
-  const axis = {
-    low: (Math.min(worst < 0 ? -1 : 0, Math.floor(worst / bin)) - 2) * bin,
-    high: (Math.floor(best / bin) + 3) * bin,
-  };
-  const step = niceStep((axis.high - axis.low) / Math.max(2, Math.min(5, (right - left) / (faint * 8))));
-  const x = placeOn(axis, left, right);
-
-  const stacks = new Map<number, number>();
-  const placed = known
-    .toSorted((a, b) => a - b)
-    .map((value) => {
-      const place = value < 0 ? Math.min(-1, Math.floor(value / bin)) : Math.floor(value / bin);
-      const level = stacks.get(place) ?? 0;
-      stacks.set(place, level + 1);
-      return { place, level, side: value < 0 ? ('more' as const) : ('less' as const) };
-    });
-  const highest = Math.max(1, ...stacks.values());
-  const columnWidth = x(bin) - x(0);
-  const radius = Math.max(2, Math.min(wanted, columnWidth / 2 - 1.5, (base - top - font * 2) / (2 * highest) - 1.5));
+  const frame = { left: 12, right: width - 12, top: 8, base: height - faint - 20, font, faint };
+  const known = savingsPence.filter(Number.isFinite).toSorted((a, b) => a - b);
+  const span = Math.max(0, ...known) - Math.min(0, ...known);
+  const bins = new Set(BINS.map((count) => Math.max(niceStep(span / count), SMALLEST_BIN_PENCE)));
+  const { dots, radius, range, names } = [...bins]
+    .map((bin) => stackDots(known, bin, LARGEST_RADIUS[size], frame))
+    .reduce((best, next) => (next.radius > best.radius ? next : best));
+  const placed = (lines: readonly string[], x: number, textAnchor: 'start' | 'end') =>
+    lines.map((line, nth) => ({ line, x, y: frame.top + font + nth * font * LINE_HEIGHT, textAnchor }));
   return {
     width,
     height,
-    font,
-    faint,
-    top,
-    base,
-    left,
-    right,
-    zeroX: x(0),
+    ...frame,
+    zeroX: placeOn(range, frame.left, frame.right)(0),
     radius,
-    dots: placed.map((dot) => ({
-      x: x((dot.place + 0.5) * bin),
-      y: base - radius - 2 - dot.level * (2 * radius + 3),
-      side: dot.side,
-    })),
-    ticks: ticksWithin(axis, step).map((value) => ({
-      x: x(value),
-      label: savingText(value),
-      anchor: x(value) < left + faint * 3 ? 'start' : x(value) > right - faint * 3 ? 'end' : 'middle',
-    })),
-    room: {
-      more: x(0) - left > textWidth(say('costs more'), font) + 24,
-      less: right - x(0) > textWidth(say('costs less'), font) + 24,
-    },
+    dots,
+    ticks: layOutTicks(range, known, frame),
+    names: [...placed(names.more, frame.left + ASIDE, 'start'), ...placed(names.less, frame.right, 'end')],
   };
+}
+
+type Frame = Pick<TwentyLayout, 'left' | 'right' | 'top' | 'base' | 'font' | 'faint'>;
+
+/** The futures in bins of this size, their dots as large as columns, stacks and the names above them allow. */
+function stackDots(known: readonly number[], bin: number, largest: number, frame: Frame) {
+  const { left, right, top, base, font } = frame;
+  const places = known.map((value) => (value < 0 ? Math.min(-1, Math.floor(value / bin)) : Math.floor(value / bin)));
+  const range = withRoomForNames(
+    { low: Math.min(-2, (places[0] ?? 0) - 1) * bin, high: Math.max(2, (places.at(-1) ?? 0) + 2) * bin },
+    bin,
+    frame,
+  );
+  const x = placeOn(range, left, right);
+  const names = {
+    more: nameLines(say('costs more'), x(0) - left, font),
+    less: nameLines(say('costs less'), right - x(0), font),
+  };
+  const stacks = Map.groupBy(places, (place) => place);
+  const columnWidth = x(bin) - x(0);
+  const radii = [...stacks].map(([place, { length }]) => {
+    const [from, to] = [x(place * bin), x((place + 1) * bin)];
+    const under = Math.max(
+      from < left + ASIDE + widest(names.more, font) ? names.more.length : 0,
+      to > right - widest(names.less, font) ? names.less.length : 0,
+    );
+    return (base - top - under * font * LINE_HEIGHT - (under > 0 ? 6 : 0)) / (2 * length) - 1.5;
+  });
+  const radius = Math.max(2, Math.min(largest, columnWidth / 2 - 1.5, ...radii));
+  const dots = [...stacks].flatMap(([place, stack]) =>
+    stack.map((_, level) => ({
+      x: x((place + 0.5) * bin),
+      y: base - radius - 2 - level * (2 * radius + 3),
+      side: place < 0 ? ('more' as const) : ('less' as const),
+    })),
+  );
+  return { dots, radius, range, names };
+}
+
+const widest = (lines: readonly string[], font: number) => Math.max(0, ...lines.map((line) => textWidth(line, font)));
+
+/** Bins are added to a side that would be too narrow for its name. */
+function withRoomForNames({ low, high }: Range, bin: number, { left, right, font }: Frame): Range {
+  const needs = (name: string) => widestWord([name], font) + 2 * ASIDE;
+  const widened = (side: number, all: number, needed: number) => {
+    const lacking = (needed * all - side * (right - left)) / (right - left - needed);
+    return lacking > 0 ? Math.ceil(lacking / bin) * bin : 0;
+  };
+  const more = widened(-low, high - low, needs(say('costs more')));
+  const less = widened(high, high - low + more, needs(say('costs less')));
+  return { low: low - more, high: high + less };
+}
+
+/** In one line, else word under word. */
+function nameLines(name: string, room: number, font: number): readonly string[] {
+  const fits = (lines: readonly string[]) => widest(lines, font) + 2 * ASIDE <= room + 1;
+  return [[name], name.split(' ')].find(fits) ?? [];
+}
+
+/**
+ * The finest steps whose labels stand apart and name an amount on each side on which futures lie, else on one of them.
+ * Where whole labels have no room, the amounts stand alone: the sides bear their names above.
+ */
+function layOutTicks(range: Range, known: readonly number[], { left, right, faint }: Frame): TwentyLayout['ticks'] {
+  const x = placeOn(range, left, right);
+  const sides = [-1, 1].filter((side) => known.some((value) => value * side > 0));
+  const bare = (pence: number) => (pence === 0 ? savingText(0) : spokenPounds(Math.abs(pence)));
+  const apart = [savingText, bare].flatMap((text) =>
+    STEPS.map((count) => {
+      const step = Math.max(niceStep((range.high - range.low) / count), SMALLEST_BIN_PENCE);
+      const ticks = ticksWithin(range, step).map((value) => {
+        const label = text(value);
+        return { value, label, x: x(value), half: textWidth(label, faint) / 2 };
+      });
+      return ticks.filter(({ value, x, half }) => value === 0 || (x > half && x + half < right + left));
+    }).filter((ticks) =>
+      ticks.every(({ x, half }, i) => i === 0 || x - half > ticks[i - 1]!.x + ticks[i - 1]!.half + faint * 0.6),
+    ),
+  );
+  const named = (ticks: (typeof apart)[number]) =>
+    sides.filter((side) => ticks.some(({ value }) => value * side > 0)).length;
+  const most = Math.max(...apart.map(named));
+  const shown = apart.find((ticks) => named(ticks) === most) ?? [{ x: x(0), label: savingText(0) }];
+  return shown.map(({ x, label }) => ({ x, label }));
 }
 
 /** What the heat pump costs in one future: "the same", "£200 less". */

@@ -1,4 +1,3 @@
-import { say } from '../../words/say.ts';
 import { Measured, type Standing } from '../frame/measured.tsx';
 import { layOutTwenty, type TwentyLayout } from './layout.ts';
 
@@ -23,16 +22,11 @@ function Painted({ layout }: { readonly layout: TwentyLayout }) {
         fill="var(--fuel-tint)"
         opacity={0.35}
       />
-      {layout.room.more ? (
-        <text className="faint" x={left + 12} y={top + font + 6} fontSize={font}>
-          {say('costs more')}
+      {layout.names.map(({ line, ...place }) => (
+        <text className="faint" key={`${place.x} ${line}`} fontSize={font} {...place}>
+          {line}
         </text>
-      ) : null}
-      {layout.room.less ? (
-        <text className="faint" x={right} y={top + font + 6} fontSize={font} textAnchor="end">
-          {say('costs less')}
-        </text>
-      ) : null}
+      ))}
       {layout.dots.map((dot) => (
         <circle
           key={`${dot.x} ${dot.y}`}
@@ -55,7 +49,7 @@ function Painted({ layout }: { readonly layout: TwentyLayout }) {
           x={tick.x}
           y={base + faint + 12}
           fontSize={faint}
-          textAnchor={tick.anchor}
+          textAnchor="middle"
         >
           {tick.label}
         </text>

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { expect, test } from 'vitest';
+import { textWidth } from '../../../src/charts/frame/text.ts';
 import { layOutTwenty } from '../../../src/charts/twenty/layout.ts';
 import { TwentyPicture } from '../../../src/charts/twenty/picture.tsx';
 import { twentySentence } from '../../../src/charts/twenty/sentence.ts';
@@ -29,6 +30,41 @@ test('every future is a dot, on its own side, inside the picture, none on anothe
       },
     ),
   );
+});
+
+test('both sides bear their names however narrow the picture, and the amounts below stand apart', () => {
+  const moved = (pounds: number) => SKETCH.map((pence) => pence + pounds * 100);
+  for (const savings of [SKETCH, moved(-400), moved(-2000), moved(1000)]) {
+    for (const size of ['desk', 'table', 'paper'] as const) {
+      for (let width = 300; width < 1200; width += 50) {
+        const { names, ticks, faint, zeroX } = layOutTwenty(savings, size, { width });
+        const side = (end: 'start' | 'end') => names.filter(({ textAnchor }) => textAnchor === end);
+        expect(
+          side('start')
+            .map(({ line }) => line)
+            .join(' '),
+        ).toBe('costs more');
+        expect(
+          side('end')
+            .map(({ line }) => line)
+            .join(' '),
+        ).toBe('costs less');
+        const half = (text: string) => textWidth(text, faint) / 2;
+        for (const [i, { x, label }] of ticks.entries()) {
+          expect(x + half(label)).toBeLessThan(width);
+          expect(x - half(label)).toBeGreaterThan(i === 0 ? 0 : ticks[i - 1]!.x + half(ticks[i - 1]!.label));
+          expect(label === 'the same').toBe(x === zeroX);
+        }
+        expect(ticks.length, `${size} ${width}`).toBeGreaterThan(1);
+      }
+    }
+  }
+});
+
+test('in a narrow picture as many bins are taken as make the dots large', () => {
+  const { dots, radius } = layOutTwenty(SKETCH, 'table', { width: 320, height: 330 });
+  expect(new Set(dots.map(({ x }) => x)).size).toBeGreaterThanOrEqual(5);
+  expect(radius).toBeGreaterThan(12);
 });
 
 test.each([
