@@ -81,11 +81,14 @@ export function signedPounds(pence: number, written: (pence: number) => string =
   return text.startsWith('−') || !/[1-9]/.test(text) ? text : `+${text}`;
 }
 
+/** Both ends as they are said, or what both are. */
+export const rangeSaid = (low: string, high: string): string =>
+  low === high ? low : say('{low} to {high}', { low, high });
+
 /** A range of money in speech, both ends with their sign: "£1,040 to £1,400". */
 export function poundsRange(lowPence: number, highPence: number): string {
   if (!Number.isFinite(lowPence) || !Number.isFinite(highPence)) return unknownAmount();
-  const [low, high] = [spokenPounds(Math.min(lowPence, highPence)), spokenPounds(Math.max(lowPence, highPence))];
-  return low === high ? low : say('{low} to {high}', { low, high });
+  return rangeSaid(spokenPounds(Math.min(lowPence, highPence)), spokenPounds(Math.max(lowPence, highPence)));
 }
 
 /** Three leading digits from 1,000 on; below as money in speech. */

@@ -2,7 +2,7 @@
 import type { Household } from '../model/shapes/household.ts';
 import type { Facing } from '../model/shapes/reference.ts';
 import type { OtherWay, TariffChoice, TariffCost } from '../model/shapes/tariff-choice.ts';
-import { exactPounds, grouped, pence, percent, poundsRange, spokenKWh, spokenPounds } from './numbers.ts';
+import { exactPounds, grouped, pence, percent, poundsRange, rangeSaid, spokenKWh, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { sayTold } from './say-told.ts';
 import { systemInSentence, systemName } from './systems.ts';
@@ -268,13 +268,12 @@ function bestHoursSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'
       : say('The heat pump runs at its usual hours on each.'),
     ...worth.map(({ name, saving, leastRoomC, mostRoomC }) =>
       say(
-        'On “{name}”, the best hours save about {amount} a year. In 8 of 10 homes like yours it is {range}. Rooms: {least} to {most} °C.',
+        'On “{name}”, the best hours save about {amount} a year. In 8 of 10 homes like yours it is {range}. Rooms: {rooms} °C.',
         {
           name,
           amount: spokenPounds(saving.value),
           range: poundsRange(saving.low, saving.high),
-          least: grouped(leastRoomC, 1),
-          most: grouped(mostRoomC, 1),
+          rooms: rangeSaid(grouped(leastRoomC, 1), grouped(mostRoomC, 1)),
         },
       ),
     ),

@@ -181,7 +181,7 @@ function chargedThings(own: TariffCost['own']): string[] {
 function risksSentence({ unitPence, followsMarket }: TariffCost): string {
   if (followsMarket) return say('Its risk: it follows the market, and an expensive winter costs more.');
   return unitPence && unitPence.most > unitPence.least
-    ? say('Its risk: a unit costs up to {price}.', { price: pence(unitPence.most) })
+    ? say('Its risk: a kWh costs up to {price}.', { price: pence(unitPence.most) })
     : '';
 }
 

@@ -1,6 +1,6 @@
 /** Three strips over one day: the price as bars, the heat as a filled step beside the usual hours, the rooms as a line. */
 import { clockTimeOf } from '../../model/calendar/civil.ts';
-import { grouped, pence } from '../../words/numbers.ts';
+import { grouped, pence, rangeSaid } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { axisFor, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
@@ -62,9 +62,8 @@ export function layOutBestDay(
     price: {
       ...named(
         0,
-        say('price on a cold day, {least} to {most}', {
-          least: pence(Math.min(...series.pencePerKWh)),
-          most: pence(Math.max(...series.pencePerKWh)),
+        say('price on a cold day, {range}', {
+          range: rangeSaid(pence(Math.min(...series.pencePerKWh)), pence(Math.max(...series.pencePerKWh))),
         }),
       ),
       baseY: price(0),
@@ -76,7 +75,7 @@ export function layOutBestDay(
       usualPath: steps(series.usualKW, heat),
     },
     rooms: {
-      ...named(2, say('rooms, {least} to {most} °C', { least: grouped(least, 1), most: grouped(most, 1) })),
+      ...named(2, say('rooms, {range} °C', { range: rangeSaid(grouped(least, 1), grouped(most, 1)) })),
       path: series.roomC.map((c, i) => `${i === 0 ? 'M' : 'L'}${one(x(i + 1))} ${one(rooms(c))}`).join(''),
       band: { y: rooms(most), height: rooms(least) - rooms(most) },
     },

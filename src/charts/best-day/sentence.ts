@@ -5,18 +5,24 @@ import type { BestDaySeries } from './series.ts';
 
 export const bestDayName = () => say('A cold day in the best hours');
 
-/** What the heat pump does when a unit costs most, and how warm the rooms stay. */
+/** What the heat pump does when a kWh costs most, and how warm the rooms stay. */
 export function bestDaySentence({ name, pencePerKWh, usualKW, bestKW, roomC }: BestDaySeries): string {
-  const half = pencePerKWh.indexOf(Math.max(...pencePerKWh));
-  return [
-    say('On a cold day on “{name}”, a unit costs most from {at}.', { name, at: clockTimeOf(half * 30) }),
-    say('The heat pump then gives {best} kW of heat, at its usual hours {usual} kW.', {
-      best: grouped(bestKW[half]!, 1),
-      usual: grouped(usualKW[half]!, 1),
-    }),
-    say('The rooms stay between {least} and {most} °C.', {
-      least: grouped(Math.min(...roomC), 1),
-      most: grouped(Math.max(...roomC), 1),
-    }),
-  ].join(' ');
+  const most = Math.max(...pencePerKWh);
+  const half = pencePerKWh.indexOf(most);
+  const atPrice =
+    Math.min(...pencePerKWh) === most
+      ? [say('On a cold day on “{name}”, a kWh costs the same at every hour.', { name })]
+      : [
+          say('On a cold day on “{name}”, a kWh costs most from {at}.', { name, at: clockTimeOf(half * 30) }),
+          say('The heat pump then gives {best} kW of heat, at its usual hours {usual} kW.', {
+            best: grouped(bestKW[half]!, 1),
+            usual: grouped(usualKW[half]!, 1),
+          }),
+        ];
+  const [coolest, warmest] = [grouped(Math.min(...roomC), 1), grouped(Math.max(...roomC), 1)];
+  const rooms =
+    coolest === warmest
+      ? say('The rooms stay at {most} °C.', { most: warmest })
+      : say('The rooms stay between {least} and {most} °C.', { least: coolest, most: warmest });
+  return [...atPrice, rooms].join(' ');
 }

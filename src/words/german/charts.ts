@@ -161,19 +161,22 @@ export const CHARTS: Catalogue = {
   '{amount} more': '{amount} mehr',
   '{amount} less': '{amount} weniger',
   'A cold day in the best hours': 'Ein kalter Tag in den besten Stunden',
-  'On a cold day on “{name}”, a unit costs most from {at}.':
+  'On a cold day on “{name}”, a kWh costs the same at every hour.':
+    'An einem kalten Tag mit „{name}“ kostet eine kWh zu jeder Stunde gleich viel.',
+  'On a cold day on “{name}”, a kWh costs most from {at}.':
     'An einem kalten Tag mit „{name}“ kostet eine kWh ab {at} am meisten.',
   'The heat pump then gives {best} kW of heat, at its usual hours {usual} kW.':
     'Die Wärmepumpe liefert dann {best} kW Wärme, zu den üblichen Stunden {usual} kW.',
+  'The rooms stay at {most} °C.': 'Die Räume bleiben bei {most} °C.',
   'The rooms stay between {least} and {most} °C.': 'Die Räume bleiben zwischen {least} und {most} °C.',
   'A cold day on “{name}”: price, heat and rooms, half-hour by half-hour.':
     'Ein kalter Tag mit „{name}“: Preis, Wärme und Räume, halbe Stunde für halbe Stunde.',
   'Heat, usual hours, kW': 'Wärme, übliche Stunden, kW',
   'Heat, best hours, kW': 'Wärme, beste Stunden, kW',
   'Rooms, °C': 'Räume, °C',
-  'price on a cold day, {least} to {most}': 'Preis am kalten Tag, {least} bis {most}',
+  'price on a cold day, {range}': 'Preis am kalten Tag, {range}',
   'heat, to {most} kW; dashed: as usual': 'Wärme, bis {most} kW; gestrichelt: wie üblich',
-  'rooms, {least} to {most} °C': 'Räume, {least} bis {most} °C',
+  'rooms, {range} °C': 'Räume, {range} °C',
   'Twenty futures, each as likely as the others, from worst to best for the heat pump.':
     'Zwanzig mögliche Verläufe, jeder so wahrscheinlich wie die anderen, für die Wärmepumpe vom schlechtesten zum besten.',
   Future: 'Verlauf',

@@ -35,7 +35,7 @@ export const PRICES_SCREEN: Catalogue = {
     'Er verlangt nichts Neues von Ihnen: Gezählt ist Ihr Verbrauch zu den jetzigen Stunden.',
   'Its risk: it follows the market, and an expensive winter costs more.':
     'Sein Risiko: Er folgt dem Markt, und ein teurer Winter kostet mehr.',
-  'Its risk: a unit costs up to {price}.': 'Sein Risiko: Die kWh kostet bis zu {price}.',
+  'Its risk: a kWh costs up to {price}.': 'Sein Risiko: Die kWh kostet bis zu {price}.',
   'With the same roof, battery and car, each on its best tariff: about {pump} with the heat pump, about {present} as now.':
     'Mit gleichem Dach, Speicher und Auto, je im besten Tarif: rund {pump} mit Wärmepumpe, rund {present} wie jetzt.',
   'That is about {amount} a year less than on “{used}”, which the estimate rests on now.':
@@ -101,8 +101,8 @@ export const PRICES_SCREEN: Catalogue = {
   'The heat pump runs in the best hours of each tariff. That is counted above.':
     'Die Wärmepumpe läuft in den besten Stunden jedes Tarifs. Das ist oben mitgerechnet.',
   'The heat pump runs at its usual hours on each.': 'Die Wärmepumpe läuft bei jedem Tarif zu ihren üblichen Stunden.',
-  'On “{name}”, the best hours save about {amount} a year. In 8 of 10 homes like yours it is {range}. Rooms: {least} to {most} °C.':
-    'Mit „{name}“ sparen die besten Stunden etwa {amount} im Jahr. In 8 von 10 Häusern wie Ihrem sind es {range}. Räume: {least} bis {most} °C.',
+  'On “{name}”, the best hours save about {amount} a year. In 8 of 10 homes like yours it is {range}. Rooms: {rooms} °C.':
+    'Mit „{name}“ sparen die besten Stunden etwa {amount} im Jahr. In 8 von 10 Häusern wie Ihrem sind es {range}. Räume: {rooms} °C.',
   'That needs a control that can choose the hours. Once a week the hot water is still heated through, against germs.':
     'Dafür braucht es eine Regelung, die die Stunden wählen kann. Das Warmwasser wird weiterhin jede Woche durchgeheizt, gegen Keime.',
   'How long the home stays warm is assumed: without heat it cools by {drop} K in three winter hours.':

@@ -34,7 +34,7 @@ describe('the answer', () => {
     expect(chooseSentence(choice)).toMatch(/^“Night” costs you least: about £\d+ a year less than now\.$/);
     expect(asksAndRisks(choice)).toEqual([
       'It asks nothing new of you: your use is counted at its present hours.',
-      'Its risk: a unit costs up to 29.0 p.',
+      'Its risk: a kWh costs up to 29.0 p.',
     ]);
   });
 
