@@ -4,7 +4,7 @@ import { type Answer, factAge } from '../words/asked.ts';
 import { longDate } from '../words/numbers.ts';
 import { say } from '../words/say.ts';
 import { renderDocument, shorten } from './document.tsx';
-import { plainOrigin } from './origin.tsx';
+import { Origin } from './origin.tsx';
 import type { DocumentSettings } from './parts.ts';
 
 function AnswerList({ answers, today }: { readonly answers: readonly Answer[]; readonly today: CivilDate }) {
@@ -15,7 +15,7 @@ function AnswerList({ answers, today }: { readonly answers: readonly Answer[]; r
         {answer} {caution ? <strong>{caution}</strong> : null}
       </p>
       <p className="quiet small">
-        {factAge(fact, today)} {fact.provenance === 'memory' ? null : <span lang="en">{plainOrigin(fact.source)}</span>}
+        {factAge(fact, today)} {fact.provenance === 'memory' ? null : <Origin text={fact.source} />}
       </p>
     </div>
   ));

@@ -53,7 +53,10 @@ export const customerFacts: FactsByCountry = {
     ...everywhere,
     noise: read('Statutory instrument 2025/560, in force on 29 May 2025 (England)', YEAR),
     grant: {
-      ...read('gov.uk, Boiler Upgrade Scheme; notice of 9 June 2026; £9,000 second hand', QUARTER),
+      ...read(
+        'gov.uk, Boiler Upgrade Scheme; notice of 9 June 2026; for homes without gas £9,000, second hand',
+        QUARTER,
+      ),
       values: { grant: 7500, offGas: 9000 },
     },
     garden: ground,

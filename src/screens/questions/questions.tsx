@@ -1,5 +1,6 @@
 /** The customer's questions over whatever page is open: Q shows them, the letter beside one its answer. */
 import { useEffect, useState } from 'react';
+import { Reworded } from '../../charts/reworded.tsx';
 import { QUESTION_IDS, type QuestionId } from '../../model/shapes/customer-question.ts';
 import { customerFacts } from '../../reference/customer-facts.ts';
 import { type Answer, answerQuestions, factAge, isOldFact } from '../../words/asked.ts';
@@ -121,7 +122,7 @@ function AnswerView({ answer, today }: { readonly answer: Answer; readonly today
       {fact.source ? (
         <details className="small">
           <summary>{say('How we know')}</summary>
-          <span lang="en">{fact.source}</span>
+          <Reworded text={fact.source} />
         </details>
       ) : null}
     </>

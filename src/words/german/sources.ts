@@ -129,10 +129,37 @@ export const SOURCES: Catalogue = {
     'Öffentliche Seite zur Preisgrenze von Ofgem vom 27. Mai 2026',
   'brine: Melinder 2010, IIR; water: IAPWS-95; both evaluated with the open library CoolProp 8.0.0':
     'Sole: Melinder 2010, IIR; Wasser: IAPWS-95; beide ausgewertet mit der offenen Bibliothek CoolProp 8.0.0',
+  '32 A at 230 V': '32 A bei 230 V',
+  'Fraunhofer ISE, WPsmart im Bestand, 56 older houses, 2020 (shk-at-work.de)':
+    'Fraunhofer ISE, WPsmart im Bestand, 56 ältere Häuser, 2020 (shk-at-work.de)',
+  'EN 442: label at 50 K above the room, exponent 1.3 (from memory), 5 K between flow and return':
+    'EN 442: Nennleistung bei 50 K über dem Raum, Exponent 1,3 (aus dem Gedächtnis), 5 K zwischen Vorlauf und Rücklauf',
+  'gov.uk, checking F-gas equipment for leaks: yearly from 5 t CO₂e, or 10 t if sealed':
+    'gov.uk, Dichtheitsprüfung nach F-Gas-Regeln: jährlich ab 5 t CO₂e, bei geschlossenen ab 10 t',
+  'gov.uk, Boiler Upgrade Scheme, what you can get (no grant beside a gas boiler)':
+    'gov.uk, Boiler Upgrade Scheme (keine Förderung neben einer Gasheizung)',
+  'Energy Networks Association, connecting heat pumps and chargers: above 60 A ask first':
+    'Energy Networks Association, Anschluss von Wärmepumpen und Ladestationen: über 60 A vorher fragen',
+  'Electrification of Heat, interim, March 2023: median 2.80 over the year, 2.44 on cold days; Joule 2023':
+    'Electrification of Heat, Zwischenbericht, März 2023: im Mittel 2,80 übers Jahr, 2,44 an kalten Tagen; Joule 2023',
+  'VDI 4640-2 of 2001 as quoted by the survey of Saxony-Anhalt (20 to 60 W a metre); Energy Saving Trust; trenches from memory':
+    'VDI 4640-2 von 2001, zitiert vom Landesamt für Geologie Sachsen-Anhalt (20 bis 60 W je Meter); Energy Saving Trust; Kollektoren aus dem Gedächtnis',
+  'gov.uk, closed-loop ground source exemption, September 2024; statutory instrument 2025/560':
+    'gov.uk, Ausnahme für geschlossene Erdwärmekreise, September 2024; Verordnung 2025/560',
+  'Statutory instrument 2025/560, in force on 29 May 2025 (England)':
+    'Verordnung 2025/560, in Kraft seit 29. Mai 2025 (England)',
+  'TA Lärm as quoted by LAI, August 2023: 35 to 40 dB(A) at night outside the window':
+    'TA Lärm, zitiert von der LAI, August 2023: nachts 35 bis 40 dB(A) vor dem Fenster',
+  'WHG § 49 as quoted by Schwabach and Potsdam; mining law below 100 m; TA Lärm (LAI, August 2023)':
+    'WHG § 49, zitiert von Schwabach und Potsdam; Bergrecht ab 100 m Tiefe; TA Lärm (LAI, August 2023)',
+  'KfW 458, copies of 2024 to 2026 (kfw.de, interhyp.de)':
+    'KfW 458, Abschriften von 2024 bis 2026 (kfw.de, interhyp.de)',
+  'months of this home’s own estimate': 'Monate der eigenen Schätzung dieses Hauses',
+  'this program’s own ranges': 'eigene Spannen dieses Programms',
   'litres × kelvins × 4.18 kJ, no losses; mixed with mains water of 10 °C to 40 °C':
     'Liter × Kelvin × 4,18 kJ, ohne Verluste; gemischt mit Leitungswasser von 10 °C auf 40 °C',
-  'gov.uk, Boiler Upgrade Scheme; notice of 9 June 2026; £9,000 second hand':
-    'gov.uk, Boiler Upgrade Scheme; Bekanntmachung vom 9. Juni 2026; 9.000 £ aus zweiter Hand',
+  'gov.uk, Boiler Upgrade Scheme; notice of 9 June 2026; for homes without gas £9,000, second hand':
+    'gov.uk, Boiler Upgrade Scheme; Bekanntmachung vom 9. Juni 2026; für Häuser ohne Gas 9.000 £, aus zweiter Hand',
   'Lemmon 2003 Int J Thermophys pseudo-pure equation of state; evaluated with the open library CoolProp 8.0.0':
     'Lemmon 2003 Int J Thermophys, Zustandsgleichung wie für einen reinen Stoff; ausgewertet mit der offenen Bibliothek CoolProp 8.0.0',
   'R32 and R1234yf at 68.9 and 31.1 % by mass as one mixture; evaluated with the open library CoolProp 8.0.0':

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { FORMS } from '../../../src/intake/forms/index.ts';
 import { SHAPES } from '../../../src/intake/shapes/index.ts';
 import { PAPER_SHAPE } from '../../../src/intake/terms/paper-reading.ts';
+import { customerFacts } from '../../../src/reference/customer-facts.ts';
 import { EARLIER } from '../../../src/words/german/earlier.ts';
 import { german } from '../../../src/words/german/german.ts';
 import type { Catalogue } from '../../../src/words/say.ts';
@@ -99,6 +100,19 @@ describe('every text has its German', () => {
     const remarks = sourcesIn(tables).filter((source) => REMARK.test(source));
     expect(remarks.length).toBeGreaterThan(30);
     expect([...new Set(remarks)].filter((source) => german[source] === undefined)).toEqual([]);
+  });
+  test('what an answer to a customer rests on has its German, but for titles', () => {
+    const facts = Object.values(customerFacts).flatMap((ofCountry) => Object.values(ofCountry));
+    const shown = facts.filter(({ provenance }) => provenance !== 'memory').map(({ source }) => source);
+    expect(new Set(shown.filter((source) => german[source] === undefined))).toEqual(
+      new Set([
+        'Health and Safety Executive, hot and cold water systems (hse.gov.uk/legionnaires)',
+        'Department of Energy and Climate Change, energy labels and house prices, July 2013',
+        'Energy Saving Trust, Green Heat Toolkit, protecting consumers, 2025',
+        'Consumer Contracts Regulations 2013 (uksi/2013/3134)',
+        'BGB §§ 312b, 312g, 355',
+      ]),
+    );
   });
   test('what a file can be taken for has its German', () => {
     const names = [...SHAPES.map(({ name }) => name), ...FORMS.map(({ name }) => name), PAPER_SHAPE];
