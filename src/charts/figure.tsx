@@ -3,6 +3,7 @@
  * The picture is one stop for the keyboard with the sentence as its name; T shows the table and T the picture again.
  */
 import { type KeyboardEvent, type ReactNode, useId, useRef, useState } from 'react';
+import { keepTogether } from '../words/keep-together.ts';
 import { say } from '../words/say.ts';
 import { type ChartTable, ChartTableView } from './frame/chart-table.tsx';
 import { tableCsv } from './frame/csv.ts';
@@ -47,7 +48,9 @@ export function ChartFigure(props: ChartFigureProps) {
   const saveFigures = () => saveInBrowser(new Blob([tableCsv(table)], { type: 'text/csv' }), `${fileNameOf(name)}.csv`);
   return (
     <figure className="chart" onKeyDown={onKeyDown}>
-      <figcaption className={props.sentenceSaid ? 'unseen' : 'voice'}>{props.spoken ?? sentence}</figcaption>
+      <figcaption className={props.sentenceSaid ? 'unseen' : 'voice'}>
+        {props.spoken ?? keepTogether(sentence)}
+      </figcaption>
       {asTable ? (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: one stop for the keyboard, and a wide table can be scrolled.
         <section ref={place} className="chart-as-table" id={id} tabIndex={0} aria-label={tableName}>

@@ -1,10 +1,8 @@
 /** Everyday figures of one home that customers ask for: warmth of a radiator, hot water, ground. Rough guides, no design. */
 import type { Appraisal } from './shapes/appraisal.ts';
 import type { Household } from './shapes/household.ts';
+import { CYLINDER_LITRES, HOT_C } from './shapes/usual-home.ts';
 
-/** Tank and store temperature where nobody has said them: a usual cylinder, our own assumption. */
-const USUAL_TANK_LITRES = 200;
-const USUAL_STORE_C = 50;
 const COLD_C = 10;
 const SHOWER_C = 40;
 /** kWh to warm a litre by 1 K. */
@@ -29,8 +27,8 @@ export function waterAtHome({
   machine,
   heat,
 }: Pick<Household, 'hotWater' | 'machine' | 'heat'>): WaterAtHome {
-  const tankLitres = hotWater.cylinderLitres?.value ?? USUAL_TANK_LITRES;
-  const storeC = hotWater.hotC?.value ?? USUAL_STORE_C;
+  const tankLitres = hotWater.cylinderLitres?.value ?? CYLINDER_LITRES;
+  const storeC = hotWater.hotC?.value ?? HOT_C;
   const kW = machine.full?.capacityKW?.value ?? heat.heatLossKW?.value;
   return {
     tankLitres,

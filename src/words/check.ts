@@ -171,8 +171,6 @@ function doubtRemedy({ code, billKWh, readKWh, daysRead = 0, days = 0 }: BillDou
 
 const unitsADay = (kWh: number, days: number): string => exactKWh(kWh / days);
 
-type Estimated = Pick<BillCheck, 'actualPence' | 'estimatedPence' | 'seasonPence'>;
-
 /** The written estimate for exactly the days of the bill: winter days take more than their share of the year. */
 export const estimatedForDaysPence = ({
   estimatedPence,
@@ -182,20 +180,6 @@ export const estimatedForDaysPence = ({
 /** The causes from the estimate for these days to the bill: the step from an even slice of the year is behind them. */
 export const partsForDays = ({ parts, seasonPence }: Pick<BillCheck, 'parts' | 'seasonPence'>) =>
   seasonPence === undefined ? parts : parts.filter(({ cause }) => cause !== 'days');
-
-/** Against the estimate for these days: "The bill is £212 above the estimate." */
-export function differenceFromEstimate(check: Estimated & Partial<Pick<BillCheck, 'verdict'>>): string {
-  if (check.verdict === 'unknown') return say('The bill is for the whole home, the estimate for heating alone.');
-  const difference = check.actualPence - estimatedForDaysPence(check);
-  if (!Number.isFinite(difference)) return say('The bill and the estimate cannot be compared yet.');
-  if (Math.abs(difference) < NOTHING_PENCE) return say('The bill is as estimated.');
-  return say('The bill is {amount} {way, select, above {above} other {below}} the estimate.', byHowMuch(difference));
-}
-
-const byHowMuch = (difference: number) => ({
-  amount: spokenPounds(Math.abs(difference)),
-  way: difference > 0 ? 'above' : 'below',
-});
 
 /** Causes that nobody in the house can help: what is left without them is what has to be explained. */
 const PUT_RIGHT = ['days', 'price', 'tariff', 'when', 'standing-charge', 'weather'];
@@ -249,6 +233,7 @@ export function causeName(cause: string, pence: number): string {
 
 /** Causes that need another word where they do something. */
 const DOERS: Readonly<Record<string, { readonly up: string; readonly down: string }>> = {
+  price: { up: phrase('A higher electricity price'), down: phrase('A lower electricity price') },
   'standing-charge': { up: phrase('A higher standing charge'), down: phrase('A lower standing charge') },
   backup: { up: phrase('The backup heater'), down: phrase('The backup heater') },
 };

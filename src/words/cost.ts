@@ -185,8 +185,8 @@ export function roomHeatPriceSentence(appraisal: Systems): string {
   const other = beside?.pencePerKWhSpaceHeat;
   if (!own || !other || !Number.isFinite(own) || !Number.isFinite(other)) return '';
   return say('For the rooms alone, with pumps left out, it is {price} and {otherPrice}.', {
-    price: pence(own, 2),
-    otherPrice: pence(other, 2),
+    price: pence(own),
+    otherPrice: pence(other),
   });
 }
 

@@ -224,7 +224,7 @@ export function letterUnknowns(check: BillCheck): string[] {
       ? open
           .filter(() => check.verdict === 'unknown')
           .map((part) => say('We cannot tell apart yet: {parts}.', { parts: insideOf(part) }))
-      : [[say('Where most of the difference may come from, with 20 chances in all:'), ...likely].join(' ')]),
+      : [[say('Most of the difference may come from one of these.'), ...likely].join(' ')]),
     ...(check.doubts ?? []).flatMap((doubt) => {
       if (doubt.code === 'other-unknown') return [doubtSentence(doubt)];
       return doubt.code === 'readings-cover-part' ? [coverSentence(doubt)] : [];

@@ -171,7 +171,10 @@ function labelParts(series: CycleSeries, drawing: Drawing): Words {
   const aboveCondenser = condenser.y - 1.1 * font;
   const innerLeft = evaporator.x + evaporator.width + gap;
   const innerRight = condenser.x - gap;
-  const belowBlock = ground.y + ground.height + 1.4 * font;
+  // Where what the ground gives would reach the evaporator's number, both ends are named a line lower.
+  const reachesNumber = ground.x + textWidth(unitsAnHour(loop.groundKW), font) + gap > evaporatorNameX - past;
+  const lower = reachesNumber ? 1.25 * font : 0;
+  const belowBlock = ground.y + ground.height + 1.4 * font + lower;
   const houseEnd = house.x + house.width;
   const houseX = Math.min(house.x, houseEnd - past - textWidth(name('house'), font, true));
   const valveNameWidth = textWidth(name('valve'), font, true) + past;
@@ -224,7 +227,7 @@ function labelParts(series: CycleSeries, drawing: Drawing): Words {
     badge('house', houseX + drawing.badgeRadius, nameY),
     badge('valve', valveX + drawing.badgeRadius, bottom + 2.7 * font),
   ];
-  return { height: bottom + 3.6 * font, labels, badges };
+  return { height: bottom + 3.6 * font + lower, labels, badges };
 }
 
 /** Badges on the drawing, words as a list below it. */

@@ -1,5 +1,6 @@
 /** The gap between a bill and the written estimate in parts, each with its sum. */
 
+import { addDays } from '../calendar/civil.ts';
 import type { SystemResult } from '../shapes/appraisal.ts';
 import type { BillCheckInput, BillCheckPart } from '../shapes/bill-check.ts';
 import { type Told, tell } from '../shapes/told.ts';
@@ -110,7 +111,7 @@ function daysPart(
       estimated.days,
       tell('days'),
       'measured',
-      tell('bill-of', { from: bill.from, to: bill.to }),
+      tell('bill-of', { from: { on: bill.from }, to: { on: addDays(bill.to, -1) } }),
     ),
     line(tell('equal-share'), estimatedPence, 'pence', 'estimated', tell('worked-out')),
     line(tell('exactly-these-days'), seasonPence, 'pence', 'estimated', tell('typical-year-of-estimate')),

@@ -57,7 +57,7 @@ function originOf(record: HeatRecord, fitted: FittedRecord): Told {
   const first = record.spans[0]!;
   const last = record.spans.at(-1)!;
   const names = record.series.map((s) => s.name).join(', ');
-  const span = { from: toCivilDate(first.first), to: toCivilDate(last.first + last.days) };
+  const span = { from: { on: toCivilDate(first.first) }, to: { on: toCivilDate(last.first + last.days - 1) } };
   return tell('total-of-series', { names, kWh: fitted.kWh, ...span });
 }
 

@@ -57,7 +57,7 @@ export function findingWorking(finding: Finding): Working {
     grade,
     origin,
   });
-  const origin = tell('readings-between', { from, to });
+  const origin = tell('readings-between', { from: { on: from }, to: { on: to } });
   return {
     title: tell(code === 'behaviour-changed' && kWh < 0 ? 'found-less-used' : `found-${code}`),
     formula: tell(kWh !== 0 ? 'units-by-price-and-year' : pence !== 0 ? 'paid-less-before' : 'amount-not-known'),

@@ -75,7 +75,7 @@ export interface ToldBill {
   'tariff-before': null;
   'tariff-taken': null;
   'price-of-tariff': { tariff: 'words' };
-  'bill-of': { from: 'words'; to: 'words' };
+  'bill-of': { from: 'day'; to: 'day' };
   'the-bill': null;
   'bill-by-units': null;
   'bill-actual': null;

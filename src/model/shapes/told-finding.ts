@@ -52,7 +52,7 @@ export interface ToldFinding {
   'price-of-unit': null;
   'units-in-year': null;
   'cost-in-year': null;
-  'readings-between': { from: 'words'; to: 'words' };
+  'readings-between': { from: 'day'; to: 'day' };
   'first-to-last': null;
   'from-readings': null;
 }

@@ -79,7 +79,7 @@ export interface ToldHeat {
   'sum-below': null;
   'sum-below-with-error': { errorKWh: number };
   'base-of-record': { errorKWh: number };
-  'total-of-series': { names: 'words'; kWh: number; from: 'words'; to: 'words' };
+  'total-of-series': { names: 'words'; kWh: number; from: 'day'; to: 'day' };
   'monthly-means': null;
   'typical-year-of': { region: 'words' };
   'appliances-source': null;

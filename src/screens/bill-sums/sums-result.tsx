@@ -1,8 +1,8 @@
 import type { CheckedBill } from '../../model/bill/check-bill-sums.ts';
 import type { BillRow } from '../../model/bill/compare-rows.ts';
 import { billCauseSentence, NO_EXPLANATION, reachSentence, rowName, rowSum, rowValue } from '../../words/bill-sums.ts';
+import { keepTogether } from '../../words/keep-together.ts';
 import { say } from '../../words/say.ts';
-import { keepTogether } from '../shared/split-spoken.ts';
 
 /** What would explain a difference; then line by line what is on the bill, worked out, and apart. */
 export function SumsResult({ checked }: { readonly checked: CheckedBill }) {

@@ -360,6 +360,11 @@ function MetersShow({ form, series }: { readonly form: Form; readonly series: re
   const span = spanOf(draft);
   if (!span) return null;
   const meters = listMeters(series);
+  const taken = (meter: Series, kWh: number) => ({
+    kWh: Number(kWh.toFixed(1)),
+    meter: meter.role === 'heat-pump' ? ('heat-pump' as const) : ('whole-house' as const),
+  });
+  const isTaken = ({ kWh, meter }: ReturnType<typeof taken>) => draft.kWh === kWh && draft.meter === meter;
   const shown = meters.flatMap((meter) => {
     const days = daysOf(meter, span.from, span.to);
     return days ? [{ meter, kWh: sumOf(days) }] : [];
@@ -381,18 +386,17 @@ function MetersShow({ form, series }: { readonly form: Form; readonly series: re
               ),
             }}
           />{' '}
-          <button
-            type="button"
-            onClick={() => {
-              form.set({
-                kWh: Number(kWh.toFixed(1)),
-                meter: meter.role === 'heat-pump' ? 'heat-pump' : 'whole-house',
-              });
-              form.takePrice(span);
-            }}
-          >
-            {say('Use it')}
-          </button>
+          {isTaken(taken(meter, kWh)) ? null : (
+            <button
+              type="button"
+              onClick={() => {
+                form.set(taken(meter, kWh));
+                form.takePrice(span);
+              }}
+            >
+              {say('Use it')}
+            </button>
+          )}
         </p>
       ))}
       {meters

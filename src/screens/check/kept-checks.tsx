@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { compareDates } from '../../model/calendar/civil.ts';
 import type { BillCheck } from '../../model/shapes/bill-check.ts';
-import { differenceFromEstimate } from '../../words/check.ts';
+import { verdictSentence } from '../../words/check.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
@@ -37,7 +37,7 @@ export function KeptChecks(props: { readonly shown: string | null; readonly onSh
             <li key={check.id}>
               <span>
                 {say('{low} to {high}', { low: longDate(check.input.from), high: longDate(dayBefore(check.input.to)) })}
-                . {differenceFromEstimate(check)}{' '}
+                . {verdictSentence(check)}{' '}
                 <HowWeKnow
                   find={() => [checkWorking(check)]}
                   about={say('the check of {from}', { from: longDate(check.input.from) })}

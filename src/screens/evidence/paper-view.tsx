@@ -2,12 +2,12 @@
 import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import type { IntakeChoices, PaperReading, PaperRepair, PaperValue } from '../../intake/intake.ts';
 import { addDays } from '../../model/calendar/civil.ts';
+import { keepTogether } from '../../words/keep-together.ts';
 import { paperStateWords, paperValueName, paperValueText } from '../../words/paper.ts';
 import { say } from '../../words/say.ts';
 import { TickField } from '../shared/choice-field.tsx';
 import { DateEntry } from '../shared/date-entry.tsx';
 import { readDate } from '../shared/date-text.ts';
-import { keepTogether } from '../shared/split-spoken.ts';
 import { lastDayOf } from './day-words.ts';
 import './paper.css';
 import { PaperPage, type PlaceOnPage } from './paper-page.tsx';

@@ -2,12 +2,12 @@
 
 import { type ReactNode, useEffect, useLayoutEffect, useRef, useState } from 'react';
 import type { IntakeChoices } from '../../intake/intake.ts';
+import { keepTogether } from '../../words/keep-together.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { FileButton } from '../shared/file-button.tsx';
 import { Refused } from '../shared/refused.tsx';
-import { keepTogether } from '../shared/split-spoken.ts';
 import { describeFailure } from '../state/describe-failure.ts';
 import { ChoicesForm } from './choices-form.tsx';
 import { ColumnTable } from './column-table.tsx';

@@ -59,8 +59,8 @@ export function PurchaseFields() {
     },
   ] as const;
   const rates = [
-    { field: 'electricityGrowthPerYear', label: say('Electricity grows'), ...RATE, usual: USUAL.growthPerYear },
-    { field: 'fuelGrowthPerYear', label: say('Fuel grows'), ...RATE, usual: USUAL.growthPerYear },
+    { field: 'electricityGrowthPerYear', label: say('Electricity price rises'), ...RATE, usual: USUAL.growthPerYear },
+    { field: 'fuelGrowthPerYear', label: say('Fuel price rises'), ...RATE, usual: USUAL.growthPerYear },
     {
       field: 'growthSpreadPerYear',
       label: say('Uncertainty of both'),

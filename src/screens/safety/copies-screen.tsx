@@ -41,7 +41,7 @@ export function CopiesScreen(props: {
         ['#/privacy', say('What is stored')],
       ]}
     >
-      <h1 className="voice">{say('All your data fits into one file. Keep it somewhere else than this computer.')}</h1>
+      <h1 className="voice">{say('All your data fits into one file. Keep it somewhere other than this computer.')}</h1>
       <Refused text={failure} />
       {state === null ? null : (
         <>

@@ -6,6 +6,10 @@ export interface SpokenPart {
   readonly figure: number | null;
 }
 
+/** What ends within a word goes to its end: "20 Jahre" stands in "in 20 Jahren". */
+const endOfWord = (sentence: string, end: number): number =>
+  /\p{L}/u.test(sentence[end - 1] ?? '') ? end + /^\p{L}*/u.exec(sentence.slice(end))![0].length : end;
+
 /** Cuts a sentence at the first standing of each figure, in the order given; a figure that does not stand in it is left out. */
 export function splitSpoken(sentence: string, figures: readonly string[]): SpokenPart[] {
   const spans: { at: number; end: number; figure: number }[] = [];
@@ -15,7 +19,7 @@ export function splitSpoken(sentence: string, figures: readonly string[]): Spoke
     while (at >= 0 && spans.some((span) => at < span.end && at + text.length > span.at)) {
       at = sentence.indexOf(text, at + 1);
     }
-    if (at >= 0) spans.push({ at, end: at + text.length, figure });
+    if (at >= 0) spans.push({ at, end: endOfWord(sentence, at + text.length), figure });
   });
   spans.sort((a, b) => a.at - b.at);
   const parts: SpokenPart[] = [];
@@ -31,13 +35,3 @@ export function splitSpoken(sentence: string, figures: readonly string[]): Spoke
 
 /** The marks that close what stands before a text: "." of ". These are prices". A line must not begin with them. */
 export const closingMarks = (text: string): string => /^[.,;:)”“…]*/.exec(text)![0];
-
-const NO_BREAK_SPACE = '\u00a0';
-const NO_BREAK_HYPHEN = '\u2011';
-
-/** A figure never stands on another line than its unit, nor the day's than its month in German. */
-export const keepTogether = (text: string): string =>
-  text
-    .replace(/(\d\.?) (?=\p{Lu}\p{L}+ \d{4})/gu, `$1${NO_BREAK_SPACE}`)
-    .replace(/(\d) (p|ct|€|%|kWh|°C|m²|m³)(?![\p{L}])/gu, `$1${NO_BREAK_SPACE}$2`)
-    .replaceAll('half-hour', `half${NO_BREAK_HYPHEN}hour`);

@@ -1,7 +1,9 @@
 /** A sentence in which figures that have a working are underlined and open it. */
+
+import { keepTogether } from '../../words/keep-together.ts';
 import type { ShownWorking } from '../../words/working.ts';
 import { Closed, Glossed } from './glossary-page.tsx';
-import { closingMarks, keepTogether, splitSpoken } from './split-spoken.ts';
+import { closingMarks, splitSpoken } from './split-spoken.ts';
 
 export interface SpokenFigure {
   /** The figure as it stands in the sentence. */

@@ -165,6 +165,8 @@ export const CHARTS: Catalogue = {
     'An einem kalten Tag mit „{name}“ kostet eine kWh zu jeder Stunde gleich viel.',
   'On a cold day on “{name}”, a kWh costs most from {at}.':
     'An einem kalten Tag mit „{name}“ kostet eine kWh ab {at} am meisten.',
+  'The heat pump then rests; at its usual hours it gives {usual} kW of heat.':
+    'Die Wärmepumpe ruht dann; zu den üblichen Stunden liefert sie {usual} kW Wärme.',
   'The heat pump then gives {best} kW of heat, at its usual hours {usual} kW.':
     'Die Wärmepumpe liefert dann {best} kW Wärme, zu den üblichen Stunden {usual} kW.',
   'The rooms stay at {most} °C.': 'Die Räume bleiben bei {most} °C.',

@@ -59,13 +59,6 @@ export const CHECK: Catalogue = {
   'Add “check” with the dates, the kWh and the price of the bill.':
     'Ergänzen Sie „check“ mit den Tagen, den kWh und dem Preis der Rechnung.',
   'This bill cannot be judged yet.': 'Diese Rechnung lässt sich noch nicht beurteilen.',
-  'The bill and the estimate cannot be compared yet.':
-    'Rechnung und Kostenschätzung lassen sich noch nicht vergleichen.',
-  'The bill is for the whole home, the estimate for heating alone.':
-    'Die Rechnung gilt für das ganze Haus, die Kostenschätzung nur für das Heizen.',
-  'The bill is as estimated.': 'Die Rechnung ist wie geschätzt.',
-  'The bill is {amount} {way, select, above {above} other {below}} the estimate.':
-    'Die Rechnung liegt {amount} {way, select, above {über} other {unter}} der Kostenschätzung.',
   'An even slice of the year would be {slice}. In a usual year these days are {season, select, cold {colder} other {milder}} than the others, so the estimate for them is {season, select, cold {more} other {less}}: {amount}.':
     'Ein gleicher Teil des Jahres wären {slice}. In einem üblichen Jahr sind diese Tage {season, select, cold {kälter} other {milder}} als die anderen, darum ist die Kostenschätzung dafür {season, select, cold {mehr} other {weniger}}: {amount}.',
   'Days of winter': 'Wintertage',
@@ -93,6 +86,8 @@ export const CHECK: Catalogue = {
   'More billed than read': 'Über den Messwerten',
   'Less billed than read': 'Unter den Messwerten',
   'All the rest': 'Alles Übrige',
+  'A higher electricity price': 'Ein höherer Strompreis',
+  'A lower electricity price': 'Ein niedrigerer Strompreis',
   'A higher standing charge': 'Ein höherer Grundpreis',
   'A lower standing charge': 'Ein niedrigerer Grundpreis',
   'The backup heater': 'Der Heizstab',

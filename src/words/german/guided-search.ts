@@ -21,8 +21,7 @@ export const GUIDED_SEARCH: Catalogue = {
   'something else': 'etwas anderes',
   'something at home that we can only ask you about': 'etwas im Haus, nach dem wir nur fragen können',
   '{name}: {chance}.': '{name}: {chance}.',
-  'Where most of the difference may come from, with 20 chances in all:':
-    'Woher das meiste des Unterschieds kommen kann, mit Wahrscheinlichkeiten von zusammen 20:',
+  'Most of the difference may come from one of these.': 'Eines davon kann den größten Teil des Unterschieds ausmachen.',
   'less likely causes and anything else': 'weniger Wahrscheinliches und alles andere',
   'less than 1 in 20': 'weniger als 1 von 20',
   '{count} in 20': '{count} von 20',

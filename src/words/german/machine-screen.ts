@@ -93,7 +93,7 @@ export const MACHINE_SCREEN: Catalogue = {
   'Below 25 it warms no room; above 75 no heat pump runs.':
     'Unter 25 wärmt sie keinen Raum; über 75 läuft keine Wärmepumpe.',
   Refrigerant: 'Kältemittel',
-  'not known: {name} assumed': 'nicht bekannt: {name} angenommen',
+  'not known: {name} assumed': 'angenommen: {name}',
   'It is on the rating plate. Only the picture inside the heat pump and the site readings need it.':
     'Steht auf dem Typenschild. Nur das Bild vom Inneren und die Messungen vor Ort brauchen es.',
   'Quick: type the seasonal factors': 'Schnell: Jahresarbeitszahlen eingeben',

@@ -48,7 +48,7 @@ export const SAFETY: Catalogue = {
   'Bring everything back from a copy': 'Alles aus einer Kopie wiederherstellen',
   'Exported without a part. {remark}': 'Ohne einen Teil exportiert. {remark}',
   'What is stored': 'Was gespeichert ist',
-  'All your data fits into one file. Keep it somewhere else than this computer.':
+  'All your data fits into one file. Keep it somewhere other than this computer.':
     'Alle Ihre Daten passen in eine Datei. Bewahren Sie sie anderswo auf als diesen Computer.',
   'Is everything still as it was saved?': 'Ist noch alles, wie es gespeichert wurde?',
   'Each piece is checked against its checksum when it is read, and all of them every week.':

@@ -15,6 +15,8 @@ test('with a peak the sentence says when a kWh costs most, and the strips their 
   expect(bestDaySentence(day)).toBe(
     'On a cold day on “Peak”, a kWh costs most from 16:00. The heat pump then gives 1.5 kW of heat, at its usual hours 3.0 kW. The rooms stay between 19.6 and 20.0 °C.',
   );
+  const rests = { ...day, bestKW: halves(() => 0) };
+  expect(bestDaySentence(rests)).toContain('The heat pump then rests; at its usual hours it gives 3.0 kW of heat.');
   const { price, rooms } = layOutBestDay(day, 'desk');
   expect([price.name, rooms.name]).toEqual(['price on a cold day, 24.0 p to 41.5 p', 'rooms, 19.6 to 20.0 °C']);
 });

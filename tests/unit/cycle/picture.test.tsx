@@ -11,6 +11,8 @@ import { reckonAirSide } from '../../../src/model/cycle/air-side.ts';
 import { type HeatFrom, type LoopInput, reckonLoop } from '../../../src/model/cycle/household-loop.ts';
 import { refrigerants } from '../../../src/reference/refrigerants.ts';
 import { CYCLE_STEPS } from '../../../src/words/cycle.ts';
+import { german } from '../../../src/words/german/german.ts';
+import { speak } from '../../../src/words/say.ts';
 import { readingEase, sentencesOf, wordsOf } from '../words/reading-ease.ts';
 
 function seriesOf(change: Partial<LoopInput> = {}, from: HeatFrom = 'ground') {
@@ -29,46 +31,53 @@ function seriesOf(change: Partial<LoopInput> = {}, from: HeatFrom = 'ground') {
   return cycleSeries(result.loop, 'floor', from, beside);
 }
 const series = seriesOf();
-const big = seriesOf({
-  refrigerant: refrigerants.R32,
-  heatKW: 23.4,
-  brineInC: -1,
-  brineOutC: -5,
-  flowC: 55,
-  returnC: 47,
-});
-const air = seriesOf({ refrigerant: refrigerants.R290, brineInC: -13, brineOutC: -18, flowC: 55, returnC: 47 }, 'air');
+const BIG = [
+  { refrigerant: refrigerants.R32, heatKW: 23.4, brineInC: -1, brineOutC: -5, flowC: 55, returnC: 47 },
+] as const;
+const AIR = [{ refrigerant: refrigerants.R290, brineInC: -13, brineOutC: -18, flowC: 55, returnC: 47 }, 'air'] as const;
+const big = seriesOf(...BIG);
+const air = seriesOf(...AIR);
 
 describe('layout', () => {
   test.each([
-    ['desk', 900],
-    ['desk', 700],
-    ['table', 1080],
-    ['paper', 650],
-    ['desk', 380],
-    ['desk', 300],
-  ] as const)('%s at %d: no words over other words, none outside', (size: PictureSize, width) => {
-    for (const each of [series, big, air]) {
-      const layout = layOutCycle(each, size, { width });
-      const boxOf = (label: Label) => {
-        const height = label.weight === 'quiet' ? layout.faint : layout.font;
-        const long = textWidth(label.text, height, label.weight === 'name');
-        const x = label.anchor === 'start' ? label.x : label.anchor === 'end' ? label.x - long : label.x - long / 2;
-        return { text: label.text, x, right: x + long, y: label.y - 0.72 * height, bottom: label.y };
-      };
-      const boxes = layout.labels.map(boxOf);
-      for (const [index, a] of boxes.entries()) {
-        expect(a.x, a.text).toBeGreaterThanOrEqual(-1);
-        expect(a.right, a.text).toBeLessThanOrEqual(layout.width + 1);
-        expect(a.bottom, a.text).toBeLessThan(layout.height);
-        for (const b of boxes.slice(index + 1)) {
-          const over = a.x < b.right && b.x < a.right && a.y < b.bottom && b.y < a.bottom;
-          expect(over, `“${a.text}” over “${b.text}” at ${size} ${width}`).toBe(false);
+    ['desk', 900, 'en-GB'],
+    ['desk', 700, 'en-GB'],
+    ['table', 1080, 'en-GB'],
+    ['table', 956, 'de-DE'],
+    ['paper', 650, 'de-DE'],
+    ['desk', 380, 'en-GB'],
+    ['desk', 300, 'de-DE'],
+  ] as const)(
+    '%s at %d, %s: no words over other words or numbers, none outside',
+    (size: PictureSize, width, language) => {
+      speak({ language, currency: 'GBP' }, language === 'de-DE' ? german : undefined);
+      for (const each of [seriesOf(), seriesOf(...BIG), seriesOf(...AIR)]) {
+        const layout = layOutCycle(each, size, { width });
+        const boxOf = (label: Label) => {
+          const height = label.weight === 'quiet' ? layout.faint : layout.font;
+          const long = textWidth(label.text, height, label.weight === 'name');
+          const x = label.anchor === 'start' ? label.x : label.anchor === 'end' ? label.x - long : label.x - long / 2;
+          return { text: label.text, x, right: x + long, y: label.y - 0.72 * height, bottom: label.y };
+        };
+        const round = layout.badges.map(({ x, y, number }) => {
+          const r = layout.badgeRadius;
+          return { text: `(${number})`, x: x - r, right: x + r, y: y - r, bottom: y + r };
+        });
+        // In a list the numbers stand on the drawing, by themselves.
+        const boxes = [...layout.labels.map(boxOf), ...(layout.listed ? [] : round)];
+        for (const [index, a] of boxes.entries()) {
+          expect(a.x, a.text).toBeGreaterThanOrEqual(-1);
+          expect(a.right, a.text).toBeLessThanOrEqual(layout.width + 1);
+          expect(a.bottom, a.text).toBeLessThan(layout.height);
+          for (const b of boxes.slice(index + 1)) {
+            const over = a.x < b.right && b.x < a.right && a.y < b.bottom && b.y < a.bottom;
+            expect(over, `“${a.text}” over “${b.text}” at ${size} ${width}`).toBe(false);
+          }
         }
+        expect(layout.badges.map((badge) => badge.number).toSorted()).toEqual([1, 2, 3, 4, 5, 6]);
       }
-      expect(layout.badges.map((badge) => badge.number).toSorted()).toEqual([1, 2, 3, 4, 5, 6]);
-    }
-  });
+    },
+  );
   test('bands are as thick as their share: ground and meter make the house', () => {
     const { groundBand, meterBand, houseBand } = layOutCycle(series, 'desk');
     expect(houseBand.ground.height).toBeCloseTo(groundBand.height, 9);

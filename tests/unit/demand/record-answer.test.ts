@@ -212,14 +212,17 @@ describe('the record’s estimate', () => {
     ['estimated readings', { fitted: fitted(0.9, 3, 0.1) }],
     ['an efficiency that was not measured', { grade: 'estimated' as const }],
   ])('%s makes it estimated', (_name, of) => expect(estimate(of).grade).toBe('estimated'));
-  test('its working: slope × degree days, or the total; from the first day to the day after the last', () => {
+  test('its working: slope × degree days, or the total; from the first day to the last', () => {
     const of = (working: ReturnType<typeof estimate>['working'], step: number) => working.steps![step]!;
     const bySlope = of(estimate().working, 0);
     expect(bySlope.inputs.map(({ value }) => value)).toEqual([5, 2000, reference.spread.habits.value]);
     expect(bySlope).toMatchObject({
       result: { value: 10_000 },
       inputs: [
-        { grade: 'measured', origin: { data: { names: 'a, b', kWh: 3500, from: '2024-01-01', to: '2024-03-02' } } },
+        {
+          grade: 'measured',
+          origin: { data: { names: 'a, b', kWh: 3500, from: { on: '2024-01-01' }, to: { on: '2024-03-01' } } },
+        },
         {},
         {},
       ],

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { closingMarks, keepTogether } from '../../../src/screens/shared/split-spoken.ts';
+import { closingMarks, splitSpoken } from '../../../src/screens/shared/split-spoken.ts';
+import { keepTogether } from '../../../src/words/keep-together.ts';
 
 describe('marks that stay on the line of the figure before them', () => {
   test.each([
@@ -10,6 +11,11 @@ describe('marks that stay on the line of the figure before them', () => {
     ['', ''],
     ['…', '…'],
   ])('%j begins with %j', (text, marks) => expect(closingMarks(text)).toBe(marks));
+});
+
+test('a figure that ends within a word takes the whole word', () => {
+  const parts = splitSpoken('In 20 Jahren gleicht sich das aus.', ['20 Jahre']);
+  expect(parts.map(({ text }) => text)).toEqual(['In ', '20 Jahren', ' gleicht sich das aus.']);
 });
 
 describe('what never stands on two lines', () => {

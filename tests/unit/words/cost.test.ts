@@ -141,7 +141,7 @@ describe('around it', () => {
     );
     const rooms = systems.map((one, i) => ({ ...one, pencePerKWhSpaceHeat: [28 / 4, 7 / 0.9][i]! }));
     expect(cost.roomHeatPriceSentence({ systems: rooms })).toBe(
-      'For the rooms alone, with pumps left out, it is 7.00 p and 7.78 p.',
+      'For the rooms alone, with pumps left out, it is 7.0 p and 7.8 p.',
     );
     const even = { against: 'present', breakEvenFactor: 28 / (7 / 0.9) } as const;
     expect(cost.breakEvenSentence(even, 'gas-old')).toBe(
