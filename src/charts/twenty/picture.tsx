@@ -44,7 +44,7 @@ function Painted({ layout }: { readonly layout: TwentyLayout }) {
       {layout.ticks.map((tick) => (
         <text
           data-axis=""
-          key={tick.label}
+          key={tick.x}
           className="faint"
           x={tick.x}
           y={base + faint + 12}
