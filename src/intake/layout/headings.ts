@@ -32,6 +32,7 @@ import {
   RATE_REGISTER,
   SENT_OUT,
   STAMP,
+  SUN_HEAT,
   THERM_FACTOR,
   TO_COMPARE,
   WATER,
@@ -141,13 +142,13 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
   if (sold) return sold;
   if (/[([ ]k(elvin)?[)\]]|kelvin/.test(words)) return 'K';
   if (
-    /°c|\bdeg\.? ?c\b|celsius|\btemp\w* c\b|^t ?(mean|avg|max|min) c$|bulb ?[([]c[)\]]|\b(temp\w*|t ?(air|mean|avg|max|min)?) ?[([]c[)\]]|º ?c(?![a-z])/.test(
+    /°c|\bdeg\.? ?c\b|celsius|\btemp\w* c\b|^t ?(mean|avg|max|min) c$|^(high|low|avg|average|mean|max|min)\w*( temp\w*)? ?[([]c[)\]]$|bulb ?[([]c[)\]]|\b(temp\w*|t ?(air|mean|avg|max|min)?) ?[([]c[)\]]|º ?c(?![a-z])/.test(
       words,
     )
   )
     return '°C';
   if (
-    /°f|\bdeg\.? ?f\b|fahrenheit|\b(temp\w*|oat|[el]wt) f\b|^t ?(mean|avg|max|min) f$|bulb ?[([]f[)\]]|\b(temp\w*|t ?(air|mean|avg|max|min)?) ?[([]f[)\]]|º ?f(?![a-z])|\btmpf\b/.test(
+    /°f|\bdeg\.? ?f\b|fahrenheit|\b(temp\w*|oat|[el]wt) f\b|^t ?(mean|avg|max|min) f$|^(high|low|avg|average|mean|max|min)\w*( temp\w*)? ?[([]f[)\]]$|bulb ?[([]f[)\]]|\b(temp\w*|t ?(air|mean|avg|max|min)?) ?[([]f[)\]]|º ?f(?![a-z])|\btmpf\b/.test(
       words,
     )
   )
@@ -157,11 +158,13 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
 
 /** A unit by itself, behind a number or in a column of units; above a column "t" is a time or a temperature. */
 export const unitOfSign = (sign: string): EnergyUnit | undefined =>
-  unitOfWords(plainWords(sign)) ?? (/^t$/i.test(sign.trim()) ? 'tonne' : undefined);
+  unitOfWords(plainWords(sign)) ?? (/^to?\.?$/i.test(sign.trim()) ? 'tonne' : undefined);
 
 /** How often a number counts what is written: 10 in "kWh x10", 1,000 in thousand cubic feet; 1 where nothing says so. */
 export function timesOfWords(words: string): number {
   if (unitOfWords(words) === 'hundred ft³') return 1;
+  if (/(^|[[(' ’])000s? ?[mk]?wh|\b(thousands?|tausend|tsd\.?|milliers|miles|migliaia) (of |de |di )?k?wh/.test(words))
+    return 1000;
   if (/\bmcf\b|\bk ?btus?\b|\b(10 ?³|10\^3|e3) ?m[3³]/.test(words)) return 1000;
   // Degrees are never counted in tens: "°C x10" are tenths.
   const unit = unitOfWords(words);
@@ -300,6 +303,7 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
     NOT_ACTIVE.test(words) ||
     OWN_USE.test(words) ||
     COLD_MADE.test(words) ||
+    (SUN_HEAT.test(words) && !isOfDegrees(words)) ||
     TO_COMPARE.test(words) ||
     isOtherFuel(words)
   )
@@ -318,7 +322,7 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   if (unit === undefined && /\brate\b(?! ?\d)|\btariff?\b(?! ?\d)/.test(words)) return 'rate';
   if (
     MONEY.test(words) &&
-    /(\/|\b(per|pro|par|je|por)) ?(100 ?)?(l|lit\w+|kg|t|to|srm|[ns]?m[3³]|smc|gj|sack|sac|bag)\b/.test(words)
+    /(\/|\b(per|pro|par|je|por)) ?(100 ?)?(l|lit\w+|kg|t|to|tonn\w*|srm|[ns]?m[3³]|smc|gj|sack|sac|bag)\b/.test(words)
   )
     return 'rate';
   if (unit === undefined && MONEY.test(words)) return 'cost';

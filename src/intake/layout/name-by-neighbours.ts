@@ -97,6 +97,9 @@ export function preferredDate(
 /** Amounts hardly change so little from row to row as a counter does that has run for years. A judgement. */
 const RUN_FOR_YEARS = 10;
 
+/** Amounts of a home rise so often one after another in no year. A judgement. */
+const MANY_RISES = 11;
+
 /** "Date read": the rows are readings of the meters. */
 export const isOfReadings = (c: ColumnFacts): boolean =>
   isDateColumn(c) &&
@@ -110,7 +113,8 @@ export function nameMeter(c: ColumnFacts, isListOfReadings: boolean): ColumnFact
   const goesOn = c.numbers - 1 - c.falls;
   if (!isMeter || !isNumberColumn(c) || c.falls > 1 || goesOn < 2 || goesOn <= 2 * c.falls || c.rises === 0) return c;
   const beganAnew = (c.falls === 1 || goesOn > c.rises) && c.smallest < c.largest / 5;
-  if (!beganAnew && c.smallest < RUN_FOR_YEARS * (c.largest - c.smallest)) return c;
+  if (!beganAnew && !(c.falls === 0 && c.rises >= MANY_RISES) && c.smallest < RUN_FOR_YEARS * (c.largest - c.smallest))
+    return c;
   return { ...c, meaning: { ...c.meaning, role: 'reading' } };
 }
 

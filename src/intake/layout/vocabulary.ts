@@ -90,6 +90,11 @@ export const COLD_MADE = words(
   'kaltemenge|kalteenergie|kalteerzeug|kalteproduk|kuhlenergie|froid produit|energie (frigorifique|de froid)|energia frigorifera',
 );
 
+/** Heat that collectors on the roof make: no electricity, and none that a heat pump has to make. */
+export const SUN_HEAT = words(
+  'solar.?therm|solar (hot )?water|solaire thermique|solar termica|solare termico|solvarme|solfangar|zonneboiler|zonnecollector|(solar|sonnen|flach|rohren)kollektor|aurinkolampo|kolektor',
+);
+
 /** What a home uses of its own making: neither bought nor sent out. */
 export const OWN_USE = words(
   'self.?(consum|use)|(consumed|used) direct|direct(ly)? (consum|us(e|ed|age))\\b|direktverbrauch|direktnutz|eigenverbrauch|autocons|eigen ?verbruik|egetforbrug|egenforbru|egenanvandn|own use|eigendeckung|(solar|\\bpv|panels?|roof) (to|used (in|by)) (the )?(home|house|load)',
@@ -375,6 +380,7 @@ export const PART_OF_COST = words(
   '(?<![a-z])(lev(y|ies)|surcharges?|(?<!(incl?(uding)?|with|plus|after|before|ex(cl?(uding)?)?|inc)\\.? )tax(es)?(?= ?($|[([£€$])))',
   'netzentgelt|netznutzung|netzkosten|stromsteuer|energiesteuer|umlage|konzession|grundpreis|grundgebuhr|messstellen|messentgelt',
   'acheminement|turpe|(?<![a-z])(cspe|cta)(?![a-z])|abonnement|peajes?|impuesto|termino (de potencia|fijo)|alquiler',
+  '^(gst|hst|pst|qst|vat|mwst|ust|umsatzsteuer|mehrwertsteuer|tva|iva|btw|moms|alv|dph)(?![a-z])',
   'oneri|accis[ae]|imposte|quota fissa|trasporto|netbeheer|vastrecht|energiebelasting|nettarif|elafgift|natavgift|nettleie|energiskatt',
 );
 /** All of a bill, with whatever parts. */
@@ -497,5 +503,5 @@ export const SAYS_NO_MORE = whole(
   'grid|netz?|nett?et|reseau|red|rete|geliefert\\w*|livree?|geleverd|leveret|fornit[ao]|suministrad[ao]|delivered|actief|aktiv|reell?e?|real|effettiva',
   'registad[oa]s?|registrad[oa]s?|regist(red|rato|ree?)|erfasst\\w*|measured|mean|average|avg|active|activ[ae]|attiva|ativa|whole',
   'mittlere? leistung|puissance moyenne|gemiddeld vermogen|gennemsnitlig effekt|potenza media|potencia media|(mean|average) (power|demand|load)',
-  'start|end|opening|closing|present|previous|current|last|latest|first|new|old|before|after|later|earlier|primary|secondary|active|smart|general|rate|register|index|phase|pulses?|imp(uls\\w*)?|normal',
+  'since|reset|lifetime|start|end|opening|closing|present|previous|current|last|latest|first|new|old|before|after|later|earlier|primary|secondary|active|smart|general|rate|register|index|phase|pulses?|imp(uls\\w*)?|normal',
 );

@@ -76,7 +76,7 @@ const MOST = 1e15;
  * A single l is a litre only after a space, since 1l may be 11.
  */
 const UNIT =
-  /^([kmg]?wh|[gkm]j|g ?cal|(mm|k)?btu|dth|k?w|[ns]?m[3³]|smc|mcf|cu ?m|ft3|ft³|cu ?ft|[hc]cf|cf|gal(lons?)?|k|kgs?|t(onnen|onnes?)?|l(itres?|iters?|tr?s?)|th(er)?ms?|°?[cf]|°|%|p(ence)?|gbp|eur|usd|[£€])$/i;
+  /^([kmg]?wh|[gkm]j|g ?cal|(mm|k)?btu|dth|k?w|[ns]?m[3³]|smc|mcf|cu ?m|ft3|ft³|cu ?ft|[hc]cf|cf|gal(lons?)?|k|kgs?|t(o|onnen|onnes?)?|l(itres?|iters?|tr?s?)|th(er)?ms?|°?[cf]|°|%|p(ence)?|gbp|eur|usd|[£€])$/i;
 const AWKWARD =
   /^(\()?\s*([£€$]?)\s*([-+−]?)\s*[£€$]?\s*([\d.,'’ \u00a0\u202f\u2009]+)(?:(e[-+]?\d{1,3})|(?<=\d)([-−]))?\s*(%|[a-zµ³°£€]{0,8}\d?)\s*(\))?$/i;
 

@@ -11,6 +11,7 @@ import { plainWords } from '../layout/headings.ts';
 import { quantityColumns } from '../layout/quantity-columns.ts';
 import type { Dates } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
+import { isColumnOfUnits } from '../layout/stated-energy.ts';
 import { columnName, readValues } from '../layout/value-cells.ts';
 import { PART_OF } from '../layout/vocabulary.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
@@ -71,6 +72,7 @@ export function remarkUnread({ sheet, choices, book }: ShapeInput, used: readonl
       c.heading !== '' &&
       !c.isOtherMoney &&
       c.missing < c.sampled &&
+      !isColumnOfUnits(c) &&
       !used.includes(c.index) &&
       !named.includes(c) &&
       !['index', 'calorific'].includes(c.meaning.role) &&
