@@ -212,6 +212,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{at} holds far less than its like: {energy} in {column}. It may be a part of a month: one that was not over when the file was made, or the first in this home. Say whether it stands for a whole month.{alike}',
   ),
   'short-month-left-out': phrase('{at} is a part of a month, as you said, and was left out: {energy}.{alike}'),
+  'not-filled': phrase(
+    '{at} has nought from {from} to {to}, where every row before has a use. We took it as not filled in yet and left it out. Fill it in, or leave those rows away.',
+  ),
   'not-over': phrase(
     '{at} goes on to {to}, and today is {from}: what is written there is of a part of that time, and was left out.{alike}',
   ),

@@ -23,7 +23,7 @@ export function periodSeries(
     inDegrees,
     book,
   ).toSorted((a, b) => a.fromDay - b.fromDay || a.toDay - b.toDay);
-  const sorted = inDegrees ? inOrder : mergeEstimated(inOrder, book);
+  const sorted = inDegrees ? inOrder : leaveOutUnfilled(mergeEstimated(inOrder, book), quantity, book);
   const first = sorted[0];
   if (!first) return undefined;
   const { covered, lastDay } = remarkHoles(sorted, inDegrees, name, book);
@@ -59,6 +59,27 @@ export function periodSeries(
     expected: lastDay - first.fromDay,
     estimatedCount,
   };
+}
+
+const LEAST_FILLED = 3;
+
+/** Noughts at the end of what a home drew, of which no period before has one: the list is not filled in any further. */
+function leaveOutUnfilled(
+  sorted: readonly RawPeriod[],
+  { carrier, role }: Quantity,
+  book: RemarkBook,
+): readonly RawPeriod[] {
+  const end = sorted.findLastIndex(({ kWh }) => kWh !== 0) + 1;
+  const isLived = carrier === 'electricity' && role === 'import' && end >= LEAST_FILLED;
+  if (!isLived || end === sorted.length || sorted.slice(0, end).some(({ kWh }) => kWh === 0)) return sorted;
+  const [first, last] = [sorted[end]!, sorted.at(-1)!];
+  book.add('not-filled', 'note', {
+    row: first.line,
+    from: toCivilDate(first.fromDay),
+    to: toCivilDate(last.toDay - 1),
+    count: sorted.length - end,
+  });
+  return sorted.slice(0, end);
 }
 
 /** Mean over the days [°C]. */

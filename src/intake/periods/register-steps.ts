@@ -29,6 +29,10 @@ export interface RegisterPlaces {
 /** Another meter begins below so much of the last reading of the one before. A judgement. */
 const BEGINS_ANEW = 0.5;
 
+/** What a counter turns over by is at most so many times the fastest that it ever rose; rises enough to tell. Judgements. */
+const MOST_OF_RATE = 2;
+const LEAST_RATES = 4;
+
 /** @param order indices of the readings in order of time */
 export function registerSteps(
   order: readonly number[],
@@ -38,6 +42,7 @@ export function registerSteps(
 ): RegisterStep[] {
   const steps: RegisterStep[] = [];
   let before: number | undefined;
+  let fallen: number | undefined;
   for (const [place, after] of order.entries()) {
     if (place % ROWS_A_STEP === 0) onStep?.();
     if (Number.isNaN(readings[after]!)) continue;
@@ -108,13 +113,24 @@ export function registerSteps(
     const [last, fallen] = [readings[before]!, readings[after]!];
     if (!(fallen < last && fallen > last * BEGINS_ANEW && isAbove(after))) return false;
     if (timeOf(before) === timeOf(after) || [before, after].some((at) => tellsOfExchange?.(at))) return false;
-    const later = order.slice(place + 1).filter((at) => !Number.isNaN(readings[at]!));
-    return later.length > 0 && fallsAmong(order) === 1 && readings[later[0]!]! < last;
+    const next = order.slice(place + 1).find((at) => !Number.isNaN(readings[at]!));
+    return next !== undefined && readings[next]! < last && falls() === 1;
   }
 
-  function fallsAmong(places: readonly number[]): number {
-    const read = places.map((at) => readings[at]!).filter((reading) => !Number.isNaN(reading));
-    return read.filter((reading, i) => i > 0 && reading < read[i - 1]!).length;
+  /** The most that the counter rose by in a unit of time; without limit where too few rises tell. */
+  function fastest(): number {
+    const read = order.filter((at) => !Number.isNaN(readings[at]!));
+    const rates = read.slice(1).flatMap((at, i) => {
+      const rise = readings[at]! - readings[read[i]!]!;
+      return rise > 0 && timeOf(at) > timeOf(read[i]!) ? [rise / (timeOf(at) - timeOf(read[i]!))] : [];
+    });
+    return rates.length < LEAST_RATES ? Number.POSITIVE_INFINITY : Math.max(...rates);
+  }
+
+  function falls(): number {
+    const read = order.map((at) => readings[at]!).filter((reading) => !Number.isNaN(reading));
+    fallen ??= read.filter((reading, i) => i > 0 && reading < read[i - 1]!).length;
+    return fallen;
   }
 
   function difference(from: number, to: number): number {
@@ -133,8 +149,9 @@ export function registerSteps(
       return Number.NaN;
     }
     // A register turns over from just below a power of ten to just above nought; any other fall is another meter.
-    if (turnsOver(low, high) && !tellsOfExchange?.(from) && !tellsOfExchange?.(to)) {
-      const range = rangeOf(low);
+    const range = rangeOf(low);
+    const isUsual = () => (high + range - low) / (timeOf(to) - timeOf(from)) <= MOST_OF_RATE * fastest();
+    if (turnsOver(low, high) && !tellsOfExchange?.(from) && !tellsOfExchange?.(to) && isUsual()) {
       book.tally('register-rollover', 'note', { ...where, expected: String(range), effectKWh: high + range - low });
       return high + range - low;
     }

@@ -41,6 +41,7 @@ export const REMARK_CODES = [
   'dates-turned',
   'dates-turned-maybe',
   'after-today',
+  'not-filled',
   'not-over',
   'short-month-asked',
   'short-month-left-out',

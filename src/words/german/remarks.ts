@@ -655,6 +655,8 @@ export const REMARKS: Catalogue = {
     '{at}: Der Zähler stand über dem, was er später zeigt ({words}), also ist eine Zahl falsch. Die höhere wurde weggelassen. Berichtigen Sie sie, wenn Sie es besser wissen.{alike}',
   '{at}{when} gives another value for a time that had one, which comes to {energy} in all. We took the later. Correct the file, or confirm that the earlier ones may be left out.':
     '{at}{when} gibt einer Zeit, die schon einen Wert hatte, einen anderen; im Ganzen macht das {energy} aus. Wir haben den späteren genommen. Berichtigen Sie die Datei, oder bestätigen Sie, dass die früheren wegbleiben dürfen.',
+  '{at} has nought from {from} to {to}, where every row before has a use. We took it as not filled in yet and left it out. Fill it in, or leave those rows away.':
+    '{at} hat null vom {from} bis {to}, wo jede Zeile davor einen Verbrauch hat. Wir haben das als noch nicht ausgefüllt weggelassen. Füllen Sie es aus, oder lassen Sie diese Zeilen weg.',
   '{file} is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.':
     '{file} ist keine Messung wirklicher Tage und kann deshalb nicht neben Zählerwerten stehen. Nehmen Sie eine Datei mit gemessenem Wetter.',
   '{at} begins rows of several types ({words}), which we do not read. Ask for interval data, or for a table with one reading a row.':

@@ -46,6 +46,7 @@ describe('units of a column of their own', () => {
   ];
   test.each([
     ['one thing, tonnes and kg', 'Pellets', ['4.5 t', '300 kg', '4 Tonnen', '450 kg'], 22_800],
+    ['tonnes as in Austria', 'Pellets', ['3.2 to', '3.5 to', '3.8 to'], 35_040],
     ['one unit in two spellings', 'Heating oil', ['900 litres', '500 L', '1000 ltr'], 15_450],
   ])('%s', (_, fuel, cells, kWh) => {
     const { totals: found, preview } = totals(
@@ -141,6 +142,43 @@ describe('a reading above all that follow it', () => {
     const { preview } = read(readings, notes);
     expect(codesOf(preview)).toContain(code);
     expect(codesOf(preview)).not.toContain('register-peak');
+  });
+});
+
+describe('a counter that falls from just below a power of ten', () => {
+  const read = (readings: readonly number[]) =>
+    previewOf([
+      'Date,Electricity meter reading kWh',
+      ...readings.map((reading, i) => `2024-${two(1 + i)}-01,${reading}`),
+    ]);
+  test('turns over by as much as it rises otherwise', () => {
+    const preview = read([9120, 9234, 9340, 9450, 9560, 9670, 9780, 9890, 14, 120]);
+    expect(preview.series[0]?.total).toBeCloseTo(1000);
+    expect(codesOf(preview)).toContain('register-rollover');
+  });
+  test('is another meter where it would be far more', () => {
+    const preview = read([9120, 9214, 9310, 9404, 9500, 9594, 9690, 14, 110]);
+    expect(codesOf(preview)).toContain('register-exchange');
+    expect(preview.series[0]?.total).toBeCloseTo(9690 - 9120 + 96);
+  });
+});
+
+describe('noughts at the end of a list of months', () => {
+  const list = (heading: string, amounts: readonly number[]) =>
+    previewOf([`Month,${heading}`, ...amounts.map((amount, i) => `2025-${two(1 + i)},${amount}`)]);
+  test('are not filled in yet', () => {
+    const preview = list('Electricity kWh', [420, 390, 360, 400, 310, 0, 0]);
+    expect(preview.series[0]).toMatchObject({ to: '2025-06-01', total: 1880 });
+    expect(preview.remarks.find(({ code }) => code === 'not-filled')).toMatchObject({ from: '2025-06-01', count: 2 });
+  });
+  test.each([
+    ['of gas in summer', 'Gas kWh', [1420, 1390, 960, 400, 0, 0, 0]],
+    ['of what is sent out', 'Exported electricity kWh', [20, 90, 160, 200, 310, 0]],
+    ['of a home that stood empty before', 'Electricity kWh', [420, 0, 360, 400, 310, 0]],
+  ])('stay where they are %s', (_, heading, amounts) => {
+    const preview = list(heading, amounts);
+    expect(preview.series[0]?.periods).toHaveLength(amounts.length);
+    expect(codesOf(preview)).not.toContain('not-filled');
   });
 });
 

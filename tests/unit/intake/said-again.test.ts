@@ -99,7 +99,7 @@ describe('what a row cost', () => {
     return previewOf([`From,To,Electricity (kWh),${heading}${more === '' ? '' : `,${more}`}`, ...rows]).series[0]
       ?.periods?.[0]?.costPence;
   };
-  test.each(['Demand charge ($)', 'Network charges (£)', 'Netzentgelt €', 'Stromsteuer €', 'Taxes (£)'])(
+  test.each(['Demand charge ($)', 'Network charges (£)', 'Netzentgelt €', 'Stromsteuer €', 'GST $', 'Taxes (£)'])(
     'is never a part of it: %s',
     (part) => {
       expect(bills(part)).toBeUndefined();
@@ -112,4 +112,21 @@ describe('what a row cost', () => {
       expect(bills(all)).toBe(2000);
     },
   );
+});
+
+describe('heat of collectors', () => {
+  const list = (heading: string) =>
+    previewOf([
+      `Month,Gas kWh,${heading}`,
+      ...range(9).map((i) => `2025-0${i + 1},${900 - 80 * ((i * 4) % 9)},${20 + 30 * ((i * 5) % 7)}`),
+    ]);
+  test.each(['Solar thermal yield kWh', 'Solarthermie Ertrag kWh', 'Solaire thermique produit kWh'])(
+    'is no electricity made: %s',
+    (heading) => {
+      expect(list(heading).series.map(({ role }) => role)).toEqual(['import']);
+    },
+  );
+  test('is not what panels make', () => {
+    expect(list('Solar generation kWh').series.map(({ role }) => role)).toEqual(['import', 'generation']);
+  });
 });
