@@ -50,6 +50,8 @@ export function readStamp(text: string, from: number, to: number, dayFirst: bool
   let day = c;
   if (lengthA === 4) {
     if (lengthC === 0 || lengthC > 2) return UNREADABLE;
+    // "2025.01.31." as in Hungary.
+    if (sign === 46 && text.charCodeAt(at) === 46) at++;
   } else {
     if (lengthC !== 4 && lengthC !== 2) return UNREADABLE;
     out.first = a;

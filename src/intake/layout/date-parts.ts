@@ -8,13 +8,13 @@ import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { carrierOfWords, plainWords } from './headings.ts';
 import { AMOUNT, BESIDE_THE_ENERGY, OF_A_COMPANY, OF_A_DAY, OF_A_PARTY, RECORD, TOTALS, WEEK } from './vocabulary.ts';
 
-const YEAR = /^(year|yr|yyyy|jahr|annee|an|ano|anno|jaar|ar|rok|vuosi)$/;
+export const YEAR = /^(year|yr|yyyy|jahr|annee|an|ano|anno|jaar|ar|rok|vuosi)$/;
 const MONTH = /^(month|mon|mo|mm|m|monat|mois|mes|mese|maand|maned|manad|miesiac|mesic|kk|kuukausi)$/;
 const QUARTER =
   /^(quarter|qtr|q|quartal|kvartal|kwartaal|kwartal|trimestre|trimester|ctvrtleti)( ?(no|nr|number)\.?)?$/;
 const DAY_OF_YEAR =
   /^(doy|yday|j(ulian )?day|julian|day of (the )?year|tag des jahres|jour julien|dag (van het|i) (jaar|aret))$/;
-const DAY = /^(day|dy|dd|d|tag|jour|dia|giorno|dag|dzien|den|paiva)$/;
+export const DAY = /^(day|dy|dd|d|tag|jour|dia|giorno|dag|dzien|den|paiva)$/;
 const COLUMN_OF = { month: MONTH, week: WEEK, quarter: QUARTER, 'day of year': DAY_OF_YEAR };
 const MOST_OF = { month: 12, week: 53, quarter: 4, 'day of year': 366 };
 const SEARCHED_ROWS = 40;

@@ -4,7 +4,6 @@ import { quarterOfName } from '../dates/quarter-names.ts';
 import { tableOfRows } from '../text/rewrite-cells.ts';
 import { cellText, rowTexts, type Table } from '../text/table.ts';
 import { isNumberColumn } from './column-facts.ts';
-import { lacksYear } from './date-parts.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
 
 interface Named {
@@ -17,16 +16,17 @@ const SHORT_YEAR = /(?<![\d.])\d\d(?![\d.])/g;
 /** Names of months alone may be names of places. */
 const LEAST_MONTHS = 3;
 
-/** A sheet whose months or quarters have no year, with the one that its name says. */
+/** A sheet whose days, months or quarters have no year, with the one that its name says. */
 export function layOutByName(fileName: string, name: string, table: Table): Sheet {
   const sheet = layOutSheet(fileName, table);
   const [year, ...others] = new Set(name.match(YEAR));
-  if (sheet.dateColumn >= 0 || year === undefined || others.length > 0 || !lacksYear(table)) return sheet;
+  if (sheet.dateColumn >= 0 || year === undefined || others.length > 0) return sheet;
   const rows = Array.from({ length: table.rowCount }, (_, row) => ({
     line: table.lineOfRow[row]!,
     cells: rowTexts(table, row),
   }));
-  return layOutSheet(fileName, tableOfRows([{ line: 1, cells: [year] }, ...rows]));
+  const dated = layOutSheet(fileName, tableOfRows([{ line: 1, cells: [year] }, ...rows]));
+  return dated.dateColumn >= 0 ? dated : sheet;
 }
 
 /** What a name says beside when; undefined where it does not say when. */

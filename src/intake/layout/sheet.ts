@@ -27,7 +27,7 @@ import { nameProducts } from './name-products.ts';
 import { splitNumberedMonths, splitSpans, splitYears } from './spans.ts';
 import { type TurnedDates, turnBackDates } from './turned-dates.ts';
 import { unfoldAcross } from './unfold-across.ts';
-import { joinYearToDays } from './year-to-days.ts';
+import { joinMonthToDays, joinYearToDays } from './year-to-days.ts';
 
 export interface Sheet {
   readonly fileName: string;
@@ -88,6 +88,7 @@ function layOut(fileName: string, written: Table): Sheet {
     joinDateParts(table) ??
     joinYearOutline(table) ??
     joinYearAbove(table) ??
+    joinMonthToDays(table) ??
     splitYears(table) ??
     splitNumberedMonths(table);
   if (joined) return layOut(fileName, joined);

@@ -8,7 +8,7 @@ import { createStampReader, READ } from '../dates/stamp-reader.ts';
 import { isMissing } from '../numbers/read-number.ts';
 import { tableOfRows } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
-import { yearOfTitles } from './date-parts.ts';
+import { YEAR, yearOfTitles } from './date-parts.ts';
 import { plainWords, slotOfHeading, unitOfWords } from './headings.ts';
 import { TOTALS, WEEK } from './vocabulary.ts';
 
@@ -224,7 +224,9 @@ const DAYS_OF_MONTH = [28, 31] as const;
 function findAcross(table: Table, row: number, heads: readonly string[], title: When): Across | undefined {
   const columns = heads
     .map((_, c) => c)
-    .filter((c) => c > 0 && heads[c] !== '' && !TOTALS.test(heads[c]!) && !COMPARES.test(heads[c]!));
+    .filter((c) => c > 0 && heads[c] !== '' && !TOTALS.test(heads[c]!) && !COMPARES.test(heads[c]!))
+    // Behind months or quarters the year is their sum.
+    .filter((c) => c < heads.length - 1 || !YEAR.test(plainWords(heads[c]!)));
   // The rows are looked through only where something stands across, since most tables are long and have nothing.
   const known = new Map<number, readonly string[]>();
   const downOf = (column: number): readonly string[] => {

@@ -1,8 +1,12 @@
 /** Days that are written without their year. */
+import { toCivilDate, twoDigits } from '../../model/calendar/civil.ts';
 import { monthOfName } from '../dates/month-names.ts';
+import { readStamp } from '../dates/read-stamp.ts';
+import { createStampReader, READ } from '../dates/stamp-reader.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
 import { cellText, rowTexts, type Table } from '../text/table.ts';
-import { yearOfTitles } from './date-parts.ts';
+import { DAY, yearOfTitles } from './date-parts.ts';
+import { plainWords } from './headings.ts';
 
 const SEARCHED_ROWS = 40;
 /** "14.01.", "14/1", "14 Jan", "Jan 14". */
@@ -63,4 +67,36 @@ function goOn(days: readonly RegExpExecArray[]): boolean {
     const isReal = all.every((at) => at > 100 && at < 1232);
     return isReal && [1, -1].some((way) => all.every((at, i) => i === 0 || (at - all[i - 1]!) * way >= 0));
   });
+}
+
+/** Days by their numbers below a title that names their month and its year: the month goes to each. */
+export function joinMonthToDays(table: Table): Table | undefined {
+  const searched = Array.from({ length: Math.min(table.rowCount, SEARCHED_ROWS) }, (_, row) => row);
+  const reader = createStampReader();
+  for (const row of searched) {
+    const column = rowTexts(table, row).findIndex((cell) => DAY.test(plainWords(cell)));
+    if (column < 0) continue;
+    const months = searched
+      .slice(0, row)
+      .flatMap((above) => rowTexts(table, above))
+      .flatMap((title) => {
+        const isMonth =
+          title.length >= 6 && readStamp(title, 0, title.length, true, reader) === READ && reader.kind === 'month';
+        return isMonth ? [toCivilDate(reader.civilMinute / 1440).slice(0, 7)] : [];
+      });
+    const days = new Map<number, number>();
+    for (let at = row + 1; at < table.rowCount; at++) {
+      const cell = cellText(table, at, column);
+      if (/^\d{1,2}\.?$/.test(cell)) days.set(at, Number.parseInt(cell, 10));
+    }
+    const numbers = [...days.values()];
+    const [month] = months;
+    if (month === undefined || months.length > 1 || numbers.length < LEAST_DAYS) continue;
+    if (!numbers.every((day, i) => day >= 1 && day <= 31 && (i === 0 || day > numbers[i - 1]!))) continue;
+    return rewriteCells(table, (at, c) => {
+      const day = c === column ? days.get(at) : undefined;
+      return day === undefined ? undefined : [`${month}-${twoDigits(day)}`];
+    });
+  }
+  return undefined;
 }

@@ -1,7 +1,9 @@
 /** Signs around numbers and dates, lines drawn below headings, and what a title says that its rows leave out. */
 import { describe, expect, test } from 'vitest';
+import { timesOfWords } from '../../../src/intake/layout/headings.ts';
 import { readAwkwardNumber } from '../../../src/intake/numbers/read-number.ts';
 import { codesOf, previewOf } from './read-text.ts';
+import { writeWorkbook } from './write-workbook.ts';
 
 const two = (n: number) => String(n).padStart(2, '0');
 const range = (n: number) => Array.from({ length: n }, (_, i) => i);
@@ -125,4 +127,69 @@ test('a column that names the energy in another language tells what the amounts 
   );
   const preview = previewOf(['Tuotteen tyyppi;Alkuaika;Määrä', ...rows], { zone: 'Europe/Helsinki' });
   expect(codesOf(preview, 'question')).not.toContain('carrier-guessed');
+});
+
+describe('days by their numbers alone', () => {
+  const list = (title: string, numbers: readonly number[]) => [
+    title,
+    'Day,Electricity kWh',
+    ...numbers.map((n, i) => `${n},${8 + (i % 3)}`),
+  ];
+  const all = range(31).map((i) => i + 1);
+  test('are of the month that a title names', () => {
+    expect(seriesOf(previewOf(list('January 2025', all)))).toEqual(['electricity import 2025-01-01 2025-02-01 278.0']);
+  });
+  test.each([
+    ['no month', 'Our electricity', all],
+    ['two months', 'January 2025 to February 2025', all],
+    ['days that begin again', 'January 2025', [...all.slice(0, 20), 1, 2, 3]],
+  ])('are refused with %s', (_, title, numbers) => {
+    expect(codesOf(previewOf(list(title, numbers)), 'refusal')).toContain('no-dates');
+  });
+});
+
+test('a sheet that is called by its year gives it to its days', () => {
+  const rows = range(40).map((i) => [`${two(1 + (i % 28))}.${two(1 + Math.floor(i / 28))}.`, 3 + (i % 4)]);
+  const book = writeWorkbook([{ name: '2024', rows: [['Tag', 'Strom kWh'], ...rows] }]);
+  expect(seriesOf(previewOf(book, { fileName: 'strom.xlsx', zone: 'Europe/Berlin' }))[0]).toMatch(
+    /2024-01-01 2024-02-13/,
+  );
+});
+
+test('a point behind the day, as in Hungary', () => {
+  const rows = range(9).map((i) => `2025.01.0${i + 1}.;${8 + i}`);
+  expect(seriesOf(previewOf(['Datum;Strom kWh', ...rows]))).toEqual(['electricity import 2025-01-01 2025-01-10 108.0']);
+});
+
+test('a column of the year behind its quarters is their sum', () => {
+  const rows = [2022, 2023, 2024].map((year, i) => [year, 800 + i, 500 + i, 400 + i, 700 + i, 2400 + 4 * i].join(','));
+  const preview = previewOf(['Electricity (kWh),Q1,Q2,Q3,Q4,Year', ...rows]);
+  expect(seriesOf(preview)).toEqual(['electricity import 2022-01-01 2025-01-01 7212.0']);
+});
+
+test.each([
+  ["gas used ('000 kwh)", 1000],
+  ['gas in thousands of kwh', 1000],
+  ['tsd. kwh', 1000],
+  ['gas (kwh)', 1],
+  ['2000 kwh tariff', 1],
+])('how often a number counts: %s', (words, times) => {
+  expect(timesOfWords(words)).toBe(times);
+});
+
+test('a meter that rises for a year shows readings, however young it is', () => {
+  const readings = [2310, 2385, 2441, 2460, 2466, 2470, 2474, 2480, 2499, 2540, 2601, 2680, 2760];
+  const dates = range(13).map((i) => `${i === 12 ? 2025 : 2024}-${two((i % 12) + 1)}-01`);
+  const preview = previewOf([
+    'Date,Gas meter (100s cubic feet)',
+    ...readings.map((reading, i) => `${dates[i]},${reading}`),
+  ]);
+  expect(preview.series[0]?.counter).toMatchObject({ first: 2310, last: 2760 });
+  expect(codesOf(preview, 'question')).not.toContain('register-rising-asked');
+});
+
+test('degrees by their letter under the words for the ends of a day', () => {
+  const rows = range(31).map((i) => `2025-01-${two(i + 1)},${40 + (i % 9)},${24 + (i % 9)},${32 + (i % 9)}`);
+  const preview = previewOf(['Date,High (F),Low (F),Avg (F)', ...rows], { zone: 'America/Chicago' });
+  expect(preview.series[0]).toMatchObject({ name: 'Avg (F)', carrier: 'outdoor-temperature' });
 });
