@@ -1,6 +1,6 @@
 /** Turns everything that can go wrong behind a request into the one form in which the screens hear of it. */
 import type { z } from 'zod';
-import { closest, tellExpected } from '../intake/schema-issue.ts';
+import { closest, tellExpected, valueAt } from '../intake/terms/schema-issue.ts';
 import { StoreFault } from '../store/store-fault.ts';
 import { say } from '../words/say.ts';
 import { sayTold } from '../words/say-told.ts';
@@ -11,14 +11,6 @@ import { explainStoreFault } from './store-refusal.ts';
 import { explainSystemFault } from './system-fault.ts';
 
 type Issue = z.core.$ZodIssue;
-
-function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
-  return path.reduce<unknown>(
-    (value, key) =>
-      value !== null && typeof value === 'object' ? (value as Record<PropertyKey, unknown>)[key] : undefined,
-    input,
-  );
-}
 
 function foundWords(value: unknown): string {
   if (value === undefined) return say('missing');

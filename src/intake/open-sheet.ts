@@ -115,7 +115,10 @@ function openPage(
 /** @param packed name of the file within an archive */
 export function remarkTooLarge(bytes: Uint8Array, packed: string, weight: 'refusal' | 'note', book: RemarkBook): void {
   book.add('file-too-large', weight, {
-    found: `${Math.round(bytes.length / 1_048_576)} MB${packed === '' ? '' : ` (${packed})`}`,
+    foundTold: tell('so-much-of', {
+      amount: Math.round(bytes.length / 1_048_576),
+      unit: packed === '' ? 'MB' : `MB (${packed})`,
+    }),
     expectedTold: tell('at-most-megabytes', { megabytes: LARGEST_EVIDENCE_BYTES / 1_048_576 }),
   });
 }

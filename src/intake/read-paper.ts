@@ -1,5 +1,6 @@
 /** A bill on paper: words to evidence, with everything that is not proved left open for the person. */
 
+import { tell } from '../model/shapes/told.ts';
 import { writesMonthFirst } from './dates/decide-day-first.ts';
 import type { IntakeChoices, IntakeContext, IntakeResult } from './intake.ts';
 import { numbersInText } from './layout/own-numbers.ts';
@@ -27,6 +28,7 @@ import { faultsOf, listValues, type ReadSection } from './paper/values.ts';
 import { DELIVERED_FUEL, ELECTRICITY, GAS, HEAT, OTHER_GOODS, WATER } from './paper/vocabulary.ts';
 import { periodPicture } from './periods/period-series.ts';
 import { emptyPreview, standing } from './read-file.ts';
+import { tellMoney } from './terms/money-words.ts';
 import { PAPER_SHAPE, type Page, type PaperChoices, type PaperValue } from './terms/paper-reading.ts';
 import { stageOf } from './terms/progress.ts';
 import { openRemarkBook, type RemarkBook } from './terms/remark-book.ts';
@@ -210,7 +212,11 @@ export function readPages(
   const services = sections.flatMap(({ made }) => (made ? servicesOf(made.bill) : []));
   if (services.length > 0)
     book.add('paper-services-left-out', 'note', {
-      found: services.map(({ name, pence }) => `${name} ${(pence / 100).toFixed(2)}`).join('; '),
+      foundTold: tell('these', {
+        parts: services.map(({ name, pence }) =>
+          tell('name-and-sum', { name, sum: tellMoney(pence / 100, money === '$' ? 'other' : money) }),
+        ),
+      }),
     });
   const shared = bills.flatMap(sharedOf);
   if (shared.length > 0)

@@ -5,12 +5,12 @@ import type { Remark } from '../model/shapes/evidence.ts';
 import { Tariff, TariffVersion } from '../model/shapes/tariff.ts';
 import { tell } from '../model/shapes/told.ts';
 import { LARGEST_EVIDENCE_BYTES } from './intake.ts';
-import { closest, tellExpected } from './schema-issue.ts';
 import { lineOfPath } from './tariff/line-of-path.ts';
 import type { TariffContext } from './tariff/price-column.ts';
 import { readPriceSeries, timeColumns } from './tariff/price-series-csv.ts';
 import { readTariffCsv } from './tariff/tariff-csv.ts';
 import { openRemarkBook, type RemarkBook } from './terms/remark-book.ts';
+import { closest, tellExpected, valueAt } from './terms/schema-issue.ts';
 import { decodeText } from './text/decode.ts';
 import { recogniseForeign } from './text/foreign.ts';
 import { nestsTooDeep } from './text/nesting.ts';
@@ -30,7 +30,7 @@ export function readTariff(fileName: string, bytes: Uint8Array, context: TariffC
 function readText(fileName: string, bytes: Uint8Array, context: TariffContext, book: RemarkBook): Tariff | null {
   if (bytes.length > LARGEST_EVIDENCE_BYTES / 4) {
     book.add('file-too-large', 'refusal', {
-      found: `${Math.round(bytes.length / 1_048_576)} MB`,
+      foundTold: tell('so-much-of', { amount: Math.round(bytes.length / 1_048_576), unit: 'MB' }),
       expectedTold: tell('at-most-megabytes', { megabytes: LARGEST_EVIDENCE_BYTES / 4 / 1_048_576 }),
     });
     return null;
@@ -102,15 +102,6 @@ function settle<T>(
     });
   }
   return null;
-}
-
-function valueAt(data: unknown, path: readonly PropertyKey[]): unknown {
-  let value = data;
-  for (const key of path) {
-    if (typeof value !== 'object' || value === null) return undefined;
-    value = Reflect.get(value, key);
-  }
-  return value;
 }
 
 const shown = (value: unknown): string =>

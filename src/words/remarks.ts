@@ -62,18 +62,15 @@ function gapsOf(remark: Remark): Readonly<Record<string, Value>> {
     record: column === undefined ? say('a record') : say('"{text}"', { text: column }),
     carrier: remark.carrier ?? 'none',
     hasName: column === undefined ? 'no' : 'yes',
-    /** As it stands in the file. */
-    found: quoted(found),
+    /** As it stands in the file. What is told is said as we say it, and not quoted. */
+    found: foundTold ? sayTold(foundTold) : quoted(found),
     number: numberFound(found),
     words: sayTold(foundTold ?? found ?? ''),
-    names: columnNames(found),
+    names: foundTold ? sayTold(foundTold) : columnNames(found),
     said: foundTold || found ? 'yes' : 'no',
     expected: sayTold(expectedTold ?? expected ?? tell('a-number')),
-    expectedNames: columnNames(expected),
-    /** In the language's own digits where it is a number of ours. */
-    expectedNumber: Number.isFinite(Number(expected))
-      ? Number(expected).toLocaleString(language())
-      : columnNames(expected),
+    expectedNames: expectedTold ? sayTold(expectedTold) : columnNames(expected),
+    says: expectedTold || expected ? 'yes' : 'no',
     foundCode: found ?? '',
     expectedCode: expected?.split(' ')[0] ?? '',
     code: remark.code,
@@ -455,10 +452,10 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file}: {series} is to be added to what another file has, and no such file is here for its days. It is not used until then. Bring that file. If it is all that the home took, remove it, choose it again and say so.',
   ),
   'records-weather-asked': phrase(
-    '{file} and {names} both tell the weather of {count, plural, one {# day} other {# days}}, and differ by {expectedNumber} °C on average. They may be of two places. Keep the one of this home, and the other aside.',
+    '{file} and {names} both tell the weather of {count, plural, one {# day} other {# days}}, and differ by {expectedNames} °C on average. They may be of two places. Keep the one of this home, and the other aside.',
   ),
   'records-number-asked': phrase(
-    '{file} names another meter or supply than {names} does ({expectedNames}). If the meter of this home was changed, it goes on. If not, it is a further meter or of another home. If {names} is the wrong one, remove that instead.',
+    '{file} names another meter or supply than {names} does{says, select, yes { ({expectedNames})} other {}}. If the meter of this home was changed, it goes on. If not, it is a further meter or of another home. If {names} is the wrong one, remove that instead.',
   ),
   'records-register-asked': phrase(
     '{file} counts another rate of a meter than {names} does ({expectedNames}). Two rates of one meter are added. If both names mean the same rate, it goes on. If {names} is the wrong one, remove that instead.',
@@ -596,7 +593,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'espi-other-clock': phrase(
     "{file} cuts its days by {names}, not by the home's ({expectedNames}). The days stay as they were cut.",
   ),
-  'espi-currency': phrase('{file} has costs that are not in pounds ({names}). They were left out.'),
+  'espi-currency': phrase(
+    '{file} has costs ({names}) that are not said to be in this home’s currency. They were left out.',
+  ),
   'cost-other-money': phrase('{file} has amounts in another currency than this home’s ({names}). They were left out.'),
   'espi-cost-left-out': phrase(
     '{file} has a cost beside each reading, {names} in all. Costs are saved for bills only, so they were left out.',
@@ -790,16 +789,19 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'tariff-wrong': phrase(
     '{at}: {field} is {said, select, yes {{found}} other {missing}}; it must be {expected}. Correct the file.',
   ),
+  'tariff-too-long': phrase(
+    '{file} has {count} {foundCode, select, days {days of prices} other {prices}}, and at most {expectedNames} are read. {foundCode, select, days {Keep those of the last years.} other {Give all hours of one price the same name in the column “band”.}}',
+  ),
   'tariff-columns': phrase(
-    '{file} has no column "{expectedNames}". A tariff file has the columns band, from, to, days, months and pence per kWh.',
+    '{file} has no column "{expectedNames}". A tariff file has the columns band, from, to, days, months and {expectedNames}.',
   ),
   'tariff-row': phrase('{at}: {column} is {found}; {expected} is expected. Correct the row.'),
   'tariff-fuel-guessed': phrase('{file} does not say which fuel it prices. We took {expected}. Confirm it.'),
   'tariff-vat-guessed': phrase(
-    '{file} does not say whether its prices include VAT. We took them as including 5 % VAT. Confirm it.',
+    '{file} does not say whether its prices include VAT. We took them as including {expectedNames} % VAT. Confirm it.',
   ),
   'tariff-unit-guessed': phrase(
-    '{at}: {column} does not name the unit of its prices. We took them as pence or cents per kWh. Confirm it.',
+    '{at}: {column} does not name the unit of its prices. We took them as {expectedNames} per kWh. Confirm it.',
   ),
   'tariff-date-asked': phrase(
     '{at}: {found} may be {expectedCode, select, day {day first or month first} other {month first or day first}}. We took it as {expected}. Correct it if that is wrong.',

@@ -7,6 +7,7 @@ import { areOtherRegisters, registerHours } from '../../model/evidence/register-
 import { findRivals, LEAST_DAYS, perDay } from '../../model/evidence/rivals.ts';
 import type { BillMeter } from '../../model/shapes/bill.ts';
 import { type Evidence, isTemperature, type Remark, type Series, standsBeside } from '../../model/shapes/evidence.ts';
+import { tell } from '../../model/shapes/told.ts';
 import { registerName } from './register-name.ts';
 
 /** What one import says of one kind of energy, or of the weather. */
@@ -18,7 +19,8 @@ interface Stretch {
 }
 
 /** Why two may not be of one meter. */
-type Difference = Pick<Remark, 'code' | 'expected'>;
+type Difference = Pick<Remark, 'code' | 'expected' | 'expectedTold'>;
+const tellChange = (first: number, next: number) => ({ expectedTold: tell('first-then', { first, next }) });
 
 /**
  * Questions about what does not go on in the others of its kind.
@@ -40,7 +42,7 @@ export function askOtherMeters(evidence: readonly Evidence[], coming?: Evidence)
         const [other, why] = others.flatMap((one) => {
           const why = differenceOf(one, own);
           return why ? [[one, why] as const] : [];
-        })[0] ?? [others[0]!, { code: 'records-number-asked', expected: '' }];
+        })[0] ?? [others[0]!, { code: 'records-number-asked' }];
         return [remarkOf(own, other, why)];
       }),
     );
@@ -158,7 +160,7 @@ function compareReadings(a: Stretch, b: Stretch): Difference | undefined {
     });
     const [first] = apart;
     if (first && pairs.length >= LEAST_READINGS && 2 * apart.length > pairs.length)
-      return { code: 'records-counter-asked', expected: `${first.before.reading} → ${first.one.reading}` };
+      return { code: 'records-counter-asked', ...tellChange(first.before.reading, first.one.reading) };
   }
   return undefined;
 }
@@ -201,8 +203,7 @@ function compareCourse(before: Stretch, after: Stretch): Difference | undefined 
   const ends = endsOf(after);
   for (const one of endsOf(before)) {
     const next = ends.find(({ key }) => key === one.key);
-    if (next && !runsOn(one, next))
-      return { code: 'records-counter-asked', expected: `${one.closing} → ${next.opening}` };
+    if (next && !runsOn(one, next)) return { code: 'records-counter-asked', ...tellChange(one.closing, next.opening) };
   }
   return compareLevels(before, after);
 }
@@ -275,6 +276,6 @@ function compareLevels(before: Stretch, after: Stretch): Difference | undefined 
   const [low, high] = [Math.min(...middles), Math.max(...middles)];
   const times = carrier === 'electricity' ? TIMES.electricity : TIMES.other;
   if (low <= 0 || high <= low * times) return undefined;
-  const [was, is] = middles.map((kWh) => String(Number(kWh.toPrecision(2))));
-  return { code: 'records-level-asked', expected: `${was} → ${is}` };
+  const [was, is] = middles.map((kWh) => Number(kWh.toPrecision(2)));
+  return { code: 'records-level-asked', ...tellChange(was!, is!) };
 }

@@ -1,6 +1,7 @@
 /** Asks about records of one kind that tell of the same days and do not agree. */
 import { findRivals } from '../../model/evidence/rivals.ts';
 import { type Evidence, isTemperature, type Remark, type Series } from '../../model/shapes/evidence.ts';
+import { tell } from '../../model/shapes/told.ts';
 
 /**
  * @param series joined over all imports @param evidence the imports, the last of which is on its way in
@@ -27,7 +28,9 @@ export function remarkRivals(
         ...(isNamed(own) ? { column: own.name } : { carrier: own.carrier }),
         found: file === fileOf(own) ? beside.name : isNamed(beside) ? `${file}, ${beside.name}` : file,
         count: days,
-        ...(isWeather ? { expected: String(Math.round((10 * apart) / days) / 10) } : { effectKWh: apart }),
+        ...(isWeather
+          ? { expectedTold: tell('figure', { figure: Math.round((10 * apart) / days) / 10 }) }
+          : { effectKWh: apart }),
       },
     ];
   });

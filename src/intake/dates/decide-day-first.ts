@@ -51,6 +51,9 @@ export function weighDayFirst(
   return { dayFirst, monthFirst, either, rowOfDayFirst, rowOfMonthFirst, rowOfEither };
 }
 
+/** With full stops between them dates are written day first everywhere. */
+export const isDotted = (date: string): boolean => /\d\.\d{1,2}\.\d/.test(date);
+
 /** Zones whose people write the month first. */
 export const writesMonthFirst = (zone: string): boolean =>
   /^America\/|^US\//.test(zone) &&

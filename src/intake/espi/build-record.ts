@@ -11,7 +11,7 @@ import { fillPlaced, withFilled } from '../readings/build-interval-series.ts';
 import { remarkFrozen, remarkGaps } from '../readings/find-gaps.ts';
 import { placeReadings } from '../readings/place-readings.ts';
 import { remarkPlaced } from '../readings/remark-placed.ts';
-import { screenEnergy } from '../readings/screen-values.ts';
+import { screenEnergy, tellAmount } from '../readings/screen-values.ts';
 import { firstDays, intervalDays, summariseReadings } from '../readings/summarise.ts';
 import type { IntakeChoices, IntakeContext } from '../terms/choices.ts';
 import type { IntervalDays } from '../terms/preview.ts';
@@ -29,7 +29,7 @@ export interface RecordInput {
   readonly quantity: RecordQuantity;
   /** In order of time, each with a length. */
   readonly readings: readonly SpanReading[];
-  /** ISO 4217 number; 826 is sterling. */
+  /** ISO 4217 number. */
   readonly currency: number | undefined;
   readonly localTime: LocalTime | undefined;
 }
@@ -150,13 +150,13 @@ function buildPeriods(
 ): BuiltRecord | undefined {
   const dayOf = dayCounter(input, readings, context, book);
   const written = new Map(input.readings.map((r) => [r.line, r.value]));
-  const withCosts = isSterling(input);
+  const withCosts = isHomeMoney(input, context);
   const raw = readings.flatMap((r): RawPeriod[] => {
     const fromDay = dayOf(r.start);
     const toDay = dayOf(r.start + r.duration);
     if (toDay <= fromDay) return [];
     if (r.value < 0) {
-      book.tally('negative', 'note', { row: r.line, column: input.name, found: `${Math.round(r.value)} kWh` });
+      book.tally('negative', 'note', { row: r.line, column: input.name, foundTold: tellAmount(r.value) });
       return [];
     }
     return [
@@ -165,7 +165,7 @@ function buildPeriods(
         toDay,
         quantity: (written.get(r.line) ?? 0) * input.quantity.writtenTimes,
         kWh: r.value,
-        // Hundred-thousandths of a pound.
+        // Hundred-thousandths of a pound or euro.
         ...(withCosts && !Number.isNaN(r.cost) ? { costPence: r.cost / 1000 } : {}),
         quality: r.estimated ? 'estimated' : 'actual',
         line: r.line,
@@ -176,7 +176,10 @@ function buildPeriods(
   return series && { series, firstDays: periodPicture(series) };
 }
 
-export const isSterling = (input: Pick<RecordInput, 'currency'>): boolean => input.currency === 826;
+/** ISO 4217. */
+const CURRENCIES = { '£': 826, '€': 978 } as const;
+export const isHomeMoney = ({ currency }: Pick<RecordInput, 'currency'>, { money = '£' }: IntakeContext): boolean =>
+  currency === CURRENCIES[money];
 
 function titleOf({ id, name, quantity }: RecordInput) {
   const fallback = quantity.role === 'import' ? quantity.carrier : `${quantity.carrier} ${quantity.role}`;
@@ -199,6 +202,9 @@ function dayCounter(
   const starts = readings.map((r) => r.start);
   const clock = midnightClock(starts, clocks) ?? clocks[0]!;
   if (clock.name !== 'household' && !book.has('espi-other-clock'))
-    book.add('espi-other-clock', 'note', { found: clock.name, expected: context.zone });
+    book.add('espi-other-clock', 'note', {
+      foundTold: clock.name === 'UTC' ? clock.name : tell('its-own-clock'),
+      expected: context.zone,
+    });
   return (s) => Math.floor((s + clock.offsetAt(s)) / DAY);
 }

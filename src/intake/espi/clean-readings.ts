@@ -63,7 +63,7 @@ export function cleanReadings(
   for (const one of all) {
     const duration = one.duration > 0 ? one.duration : one.duration === 0 && writesLengths ? 0 : (fallback ?? 0);
     if (duration > 0 && duration <= 400 * 86_400) kept.push({ ...one, duration });
-    else book.tally('espi-no-length', 'note', { row: one.line, found: String(one.value) });
+    else book.tally('espi-no-length', 'note', { row: one.line, foundTold: tell('figure', { figure: one.value }) });
   }
   return kept;
 }
@@ -75,8 +75,8 @@ function leaveOutLater(all: readonly SpanReading[], today: string, book: RemarkB
   if (first)
     book.add('after-today', 'note', {
       row: first.line,
-      found: new Date(first.start * 1000).toISOString().slice(0, 16),
-      expected: today,
+      foundTold: tell('that-day', { on: { on: new Date(first.start * 1000).toISOString().slice(0, 10) } }),
+      expectedTold: tell('that-day', { on: { on: today } }),
       count: later.length,
     });
   return first ? all.filter((r) => r.start <= limit) : all;

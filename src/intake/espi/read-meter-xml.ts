@@ -2,10 +2,11 @@
 import { type FormInput, type FormReading, firstLetters, type IntakeForm, nothingOfForm } from '../importer/form.ts';
 import { askCalorific, gasOfPlace } from '../layout/gas-factors.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
+import { tellMoney } from '../terms/money-words.ts';
 import { listNames } from '../terms/remark-book.ts';
 import { isVolumeOfGas } from '../terms/units.ts';
 import { decodeText } from '../text/decode.ts';
-import { type BuiltRecord, buildRecord, isSterling, type RecordInput } from './build-record.ts';
+import { type BuiltRecord, buildRecord, isHomeMoney, type RecordInput } from './build-record.ts';
 import { cleanReadings } from './clean-readings.ts';
 import { dropCoarser } from './drop-coarser.ts';
 import type { Feed } from './feed.ts';
@@ -138,21 +139,22 @@ function bothWays(one: Candidate): Candidate[] {
   ];
 }
 
-/** Costs have a place beside periods only, and only in pounds. */
+/** Costs have a place beside periods only, and only in the money of the home. */
 function remarkCosts(
   records: readonly (Candidate & { readonly resolution: string })[],
-  { book }: Pick<FormInput, 'book'>,
+  { context, book }: Pick<FormInput, 'context' | 'book'>,
 ): void {
-  const others = new Set<string>();
+  const others: string[] = [];
   let leftOut = 0;
   for (const record of records) {
     const total = record.readings.reduce((sum, r) => sum + (Number.isNaN(r.cost) ? 0 : r.cost), 0);
     if (total === 0) continue;
-    if (!isSterling(record)) others.add(record.currency === undefined ? 'not said' : `currency ${record.currency}`);
+    if (!isHomeMoney(record, context)) others.push(record.name);
     else if (record.resolution !== 'period') leftOut += total;
   }
-  if (others.size > 0) book.add('espi-currency', 'note', { found: [...others].join(', ') });
-  if (leftOut !== 0) book.add('espi-cost-left-out', 'note', { found: `£${(leftOut / 100_000).toFixed(2)}` });
+  if (others.length > 0) book.add('espi-currency', 'note', { found: listNames(others) });
+  if (leftOut !== 0)
+    book.add('espi-cost-left-out', 'note', { foundTold: tellMoney(leftOut / 100_000, context.money ?? '£') });
 }
 
 function previewRows(records: readonly Candidate[]): FormReading['rows'] {

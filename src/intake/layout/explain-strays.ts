@@ -5,7 +5,7 @@ import { sumOf } from '../../model/units/sums.ts';
 import { countAsNumber } from '../numbers/read-number.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import { ROWS_A_STEP } from '../terms/progress.ts';
-import type { RemarkBook } from '../terms/remark-book.ts';
+import { type RemarkBook, tellNumber } from '../terms/remark-book.ts';
 import { cellCount, cellText, rowTexts } from '../text/table.ts';
 import type { Dates } from './read-dates.ts';
 import type { Sheet } from './sheet.ts';
@@ -29,7 +29,7 @@ export function askUnread(
   const count = valueColumns ? Math.max(...unread) : sumOf(unread);
   const all = valueColumns ? dataRows : dataRows * columns.length;
   const { row, found } = first;
-  if (count > all * MOST_UNREAD) book.add('unread-asked', 'question', { row, found, count, expected: String(all) });
+  if (count > all * MOST_UNREAD) book.add('unread-asked', 'question', { row, found, count, ...tellNumber(all) });
 }
 
 /** Values that replaced others of the same time are asked about where they move the sum by more than this share. A judgement. */
@@ -99,7 +99,7 @@ export function explainStrays(
   if (dates.count === 0) return;
   if (undated * 2 > dates.count) book.add('rows-undated', 'refusal', { count: undated });
   else if (undated > all * MOST_UNREAD && !choices.leaveUnread)
-    book.add('unread-asked', 'question', { ...firstUndated, count: undated, expected: String(all) });
+    book.add('unread-asked', 'question', { ...firstUndated, count: undated, ...tellNumber(all) });
 }
 
 export function remarkPreamble(sheet: Sheet, book: RemarkBook): void {

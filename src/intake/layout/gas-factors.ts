@@ -3,7 +3,7 @@ import { MJ_PER_KWH } from '../../model/units/gas-volume.ts';
 import { meanOf } from '../../model/units/sums.ts';
 import { readAwkwardNumber } from '../numbers/read-number.ts';
 import type { EnergyUnit, IntakeContext } from '../terms/choices.ts';
-import type { RemarkBook } from '../terms/remark-book.ts';
+import { type RemarkBook, tellNumber } from '../terms/remark-book.ts';
 import { KWH_PER_THERM, kWhPerUnit } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
 import { isNumberColumn } from './column-facts.ts';
@@ -46,7 +46,7 @@ export const isOfAmerica = ({ zone }: IntakeContext): boolean => zone.startsWith
 /** Asks for the calorific value that was taken; bills in America print therms for a hundred cubic feet instead. */
 export const askCalorific = ({ gasVolume }: IntakeContext, book: RemarkBook): void =>
   book.add('calorific-assumed', 'question', {
-    expected: String(gasVolume.calorificMJPerM3),
+    ...tellNumber(gasVolume.calorificMJPerM3),
     ...(gasVolume === AMERICAN_GAS ? { found: 'therms' } : {}),
   });
 

@@ -376,7 +376,7 @@ export function meaningOf(heading: string): HeadingMeaning {
     role,
     ...(unit === undefined ? {} : { unit }),
     ...(carrier === undefined ? {} : carrier),
-    ...(role === 'cost' && /pence|\(p\)|\bp$/.test(words) ? { inPence: true } : {}),
+    ...(role === 'cost' && /pence|\bcents?\b|\((p|ct)\)|\b(p|ct)$/.test(words) ? { inPence: true } : {}),
     ...(bill === undefined ? {} : { bill }),
     ...(/\b(utc|gmt)\b|\bzulu\b/.test(words) && !(offsetOfWords(words) ?? 0) ? { utc: true } : {}),
   };

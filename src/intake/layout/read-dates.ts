@@ -1,7 +1,8 @@
 /** The date column of a sheet as typed arrays: which rows have a stamp, what it is in civil minutes, and its offset. */
 
 import { offsetMinutes } from '../../model/calendar/zone.ts';
-import { weighDayFirst, writesMonthFirst } from '../dates/decide-day-first.ts';
+import { tell } from '../../model/shapes/told.ts';
+import { isDotted, weighDayFirst, writesMonthFirst } from '../dates/decide-day-first.ts';
 import { readPlainStamp, readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, IMPOSSIBLE, READ, type StampKind } from '../dates/stamp-reader.ts';
 import { countAsNumber } from '../numbers/read-number.ts';
@@ -69,8 +70,7 @@ export function settleDayFirst(
   if (evidence.monthFirst > 0) return false;
   const beside = orderBeside(sheet, column);
   if (beside !== undefined) return beside;
-  // With full stops between them dates are written day first everywhere.
-  if (/\d\.\d{1,2}\.\d/.test(cellText(table, evidence.rowOfEither, column))) return true;
+  if (isDotted(cellText(table, evidence.rowOfEither, column))) return true;
   const byEnds = orderByEnds(sheet, column);
   if (byEnds !== undefined) return byEnds;
   const byMonths = orderByMonths(sheet, column) ?? orderByFullDays(sheet, column);
@@ -332,7 +332,7 @@ export function countByLocalDays(dates: Dates, choices: IntakeChoices, zone: str
   const local = inZone(zone);
   if (!areMidnights(local)) {
     if (areMidnights(written)) {
-      book.add('espi-other-clock', 'note', { found: 'its own clock', expected: zone });
+      book.add('espi-other-clock', 'note', { foundTold: tell('its-own-clock'), expected: zone });
       return;
     }
     const other = OTHER_ZONES.find((name) => areMidnights(inZone(name)));

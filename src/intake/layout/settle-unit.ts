@@ -12,7 +12,7 @@ import {
 } from '../../model/shapes/heating.ts';
 import { type Told, tell } from '../../model/shapes/told.ts';
 import { choicesFor, type EnergyUnit, type IntakeChoices, type IntakeContext } from '../terms/choices.ts';
-import { listNames, type RemarkBook } from '../terms/remark-book.ts';
+import { listNames, type RemarkBook, tellNumber } from '../terms/remark-book.ts';
 import {
   freezingIn,
   isGallon,
@@ -119,7 +119,7 @@ export function settleUnit(
   const factor = (byColumns ?? usual * tenths) * times * (isPower(settled) ? (hours ?? 24) : 1);
   if (isPower(settled)) book.tally('espi-power', 'note', { column: name });
   if (settled === 'pulse' && pulsesPerKWh === undefined)
-    book.add('pulses-asked', 'question', { column: name, expected: String(Math.round(1 / factor)) });
+    book.add('pulses-asked', 'question', { column: name, ...tellNumber(Math.round(1 / factor)) });
   const doubted = { column: name, carrier: settledCarrier, expected: settled };
   // What is asked already, or rests on a question of its own, is not asked twice.
   const isOpen = book.has('decimal-asked') || book.has('register-rising-asked');
@@ -400,7 +400,11 @@ function doubtDegrees(
       : doubted.expected === 'K'
         ? mean < COLDEST_MEAN_K
         : mean < COLDEST_MEAN_F && largest < COLD_MOST_F;
-  if (isOdd) book.add('degrees-doubtful', 'question', { ...doubted, found: String(threeDigits(mean)) });
+  if (isOdd)
+    book.add('degrees-doubtful', 'question', {
+      ...doubted,
+      foundTold: tell('figure', { figure: threeDigits(mean) }),
+    });
 }
 
 const threeDigits = (value: number): number => Number(value.toPrecision(3));

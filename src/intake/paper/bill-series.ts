@@ -1,7 +1,8 @@
 /** Bills on paper as a record of what was used and paid, one period a bill. */
-import { daysBetween, toDayNumber } from '../../model/calendar/civil.ts';
+import { addDays, daysBetween, toDayNumber } from '../../model/calendar/civil.ts';
 import type { Bill } from '../../model/shapes/bill.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
+import { tell } from '../../model/shapes/told.ts';
 import { periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
 import type { PaperChoices } from '../terms/paper-reading.ts';
@@ -22,7 +23,13 @@ export function seriesOf(
   const made = own.flatMap((one) => (one.made ? [{ ...one, made: one.made, row: rowOf(one) }] : []));
   if (made.length === 0 || !fuel) return [];
   const twice = made.find(({ made: { bill } }, i) => made.slice(0, i).some((one) => isOtherUse(one.made.bill, bill)));
-  if (twice) book.add('paper-same-days', 'refusal', { found: `${twice.made.bill.from} – ${twice.made.bill.to}` });
+  if (twice)
+    book.add('paper-same-days', 'refusal', {
+      foundTold: tell('day-to-day', {
+        low: { on: twice.made.bill.from },
+        high: { on: addDays(twice.made.bill.to, -1) },
+      }),
+    });
   const raw = made.map((one) => periodOf(one, one.made, one.row));
   const quantity = { unit: 'kWh', carrier: fuel, role: 'import', zeroAt: 0, kWhPerUnit: 1 } as const;
   const series = periodSeries(`series-${at + 1}`, fuel, quantity, raw, book);

@@ -135,7 +135,7 @@ function findColumns(input: ShapeInput, rows: BillRows, { fuel, own, several, us
   const calorific = sheet.columns.find((c) => c.meaning.role === 'calorific' && isNumberColumn(c));
   const calorifics = fuel === 'gas' ? numbers(calorific) : undefined;
   const correction = fuel === 'gas' ? ofWhole('correction').values : undefined;
-  const standing = settleStanding(free('standing')[0], free('standing-price').length > 0, book, sheet);
+  const standing = settleStanding(free('standing')[0], free('standing-price').length > 0, input);
   const [standingPrice, standingCharge] = [
     standing === 'price' ? ofWhole('standing') : ofWhole('standing-price'),
     standing === 'charge' ? ofWhole('standing') : ofWhole('standing-charge'),

@@ -1,14 +1,17 @@
 /** Money and shares on a bill in one unit each: pence, pence a unit, parts of one. */
+import { tell } from '../../model/shapes/told.ts';
+import type { ShapeInput } from '../importer/shape.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
 import { plainWords } from '../layout/headings.ts';
-import type { Sheet } from '../layout/sheet.ts';
+import { moneyOfColumn } from '../layout/other-money.ts';
 import { columnName } from '../layout/value-cells.ts';
-import type { RemarkBook } from '../terms/remark-book.ts';
+import { UNITS_OF } from '../terms/money-words.ts';
 
 const inPounds = (column: ColumnFacts): boolean =>
-  /£|\bgbp\b|\bpounds?\b/.test(plainWords(column.heading)) || column.money > 0;
+  /£|€|\bgbp\b|\beur(os?)?\b|\bpounds?\b/.test(plainWords(column.heading)) || column.money > 0;
 const inPence = (column: ColumnFacts): boolean =>
-  /\(p\)|\bp ?\/|\bp$|\bp per\b|\bpence\b/.test(plainWords(column.heading)) || column.suffix.toLowerCase() === 'p';
+  /\((p|ct)\)|\b(p|ct) ?\/|\b(p|ct)$|\b(p|ct) (per|je|pro)\b|\b(pence|cents?)\b/.test(plainWords(column.heading)) ||
+  ['p', 'ct'].includes(column.suffix.toLowerCase());
 
 /** An amount [pence]; pounds where nothing says pence. No column: it is in pence already. */
 export function penceOf(column: ColumnFacts | undefined, value: number | undefined): number | undefined {
@@ -31,14 +34,18 @@ export function priceOf(
 export function settleStanding(
   column: ColumnFacts | undefined,
   hasPrice: boolean,
-  book: RemarkBook,
-  sheet: Sheet,
+  { sheet, context, book }: Pick<ShapeInput, 'sheet' | 'context' | 'book'>,
 ): 'price' | 'charge' | undefined {
   if (!column) return undefined;
   if (hasPrice) return 'charge';
   const isPrice = column.largest < 3 || (column.smallest === column.largest && !inPounds(column));
-  const unit = isPrice ? (column.largest < 3 ? '£ a day' : 'p a day') : '£ for the whole bill';
-  book.add('standing-taken', 'note', { column: columnName(sheet, column.index), expected: unit });
+  const [main, hundredth] = UNITS_OF[moneyOfColumn(sheet, column, context)];
+  book.add('standing-taken', 'note', {
+    column: columnName(sheet, column.index),
+    expectedTold: isPrice
+      ? tell('money-a-day', { unit: column.largest < 3 ? main : hundredth })
+      : tell('money-for-the-bill', { unit: main }),
+  });
   return isPrice ? 'price' : 'charge';
 }
 

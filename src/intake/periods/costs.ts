@@ -8,11 +8,13 @@ import { sumOf } from '../../model/units/sums.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn } from '../layout/column-facts.ts';
 import { mayBeMoney } from '../layout/column-words.ts';
 import { plainWords } from '../layout/headings.ts';
+import { moneyOfColumn } from '../layout/other-money.ts';
 import type { Dates } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { columnName, readValues, settleDecimal } from '../layout/value-cells.ts';
 import { ALL_OF_COST, PART_OF_COST } from '../layout/vocabulary.ts';
-import { choicesFor, type EnergyUnit, type IntakeChoices } from '../terms/choices.ts';
+import { choicesFor, type EnergyUnit, type IntakeChoices, type IntakeContext } from '../terms/choices.ts';
+import { type Money, tellMoney } from '../terms/money-words.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 
 export interface Costs {
@@ -21,6 +23,7 @@ export interface Costs {
   readonly pence: Float64Array | undefined;
   /** Whether it is what the units alone cost, and no total. */
   readonly isUnits?: boolean;
+  readonly money?: Money;
 }
 
 /** With several energies in one file a cost belongs to the one that its heading names. */
@@ -30,6 +33,7 @@ export function readCosts(
   quantity: ColumnFacts,
   alone: boolean,
   choices: IntakeChoices,
+  context: IntakeContext,
   book: RemarkBook,
 ): Costs {
   const costs = sheet.columns
@@ -61,7 +65,7 @@ export function readCosts(
     const inPence = shared.meaning.inPence === true || shared.suffix === 'p';
     book.add('cost-of-several', 'note', {
       column: columnName(sheet, shared.index),
-      found: `£${(inPence ? sum / 100 : sum).toFixed(2)}`,
+      foundTold: tellMoney(inPence ? sum / 100 : sum, moneyOfColumn(sheet, shared, context)),
     });
   }
   if (!chosen) return { column: undefined, pence: undefined };
@@ -69,7 +73,8 @@ export function readCosts(
   const values = readValues(sheet, chosen.index, dates.rows, dates.count, decimal, tell('amount-in-pounds'), book);
   const inPence = chosen.meaning.inPence === true || chosen.suffix === 'p';
   const pence = values.map((v) => (inPence ? v : Math.round(v * 10_000) / 100));
-  return { column: chosen.index, pence, isUnits: chosen.meaning.bill === 'unit-charge' };
+  const isUnits = chosen.meaning.bill === 'unit-charge';
+  return { column: chosen.index, pence, isUnits, money: moneyOfColumn(sheet, chosen, context) };
 }
 
 /** "Network charge": never what the row cost. */
@@ -86,6 +91,7 @@ export function doubtPrice(
   { periods = [], carrier, role, name }: Series,
   unit: EnergyUnit,
   column: string,
+  { money = '£' }: Costs,
   choices: IntakeChoices,
   book: RemarkBook,
 ): void {
@@ -100,11 +106,11 @@ export function doubtPrice(
     ? MOST_PENCE.delivered * kWh
     : MOST_PENCE.metered * kWh + MOST_STANDING_PENCE * days;
   if (kWh === 0 || (pence >= LEAST_PENCE * kWh && pence <= most)) return;
-  const amount = Number((pence / kWh / 100).toPrecision(2));
+  const price = tellMoney(Number((pence / kWh / 100).toPrecision(2)), money);
   book.add('unit-price-asked', 'question', {
     column,
     carrier,
     expected: unit,
-    foundTold: tell('price-of-a-kwh', { amount }),
+    foundTold: tell('price-of-a-kwh', { price }),
   });
 }

@@ -1,6 +1,7 @@
 /** Runs of the same daily value: a meter that stood still, or a supply that was off. */
 import { toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
 import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
+import { tellAmount } from '../readings/screen-values.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 
 /** Daily values have three decimals or none; five whole numbers alike by chance are rare. Common practice, no source. */
@@ -25,7 +26,7 @@ export function remarkFrozenDays({ carrier, role, days, total, present, filled }
       book.tally(value === 0 ? 'zero-run' : 'frozen', 'note', {
         from: toCivilDate(first + from),
         to: toCivilDate(first + to - 1),
-        found: String(Number(value.toPrecision(6))),
+        foundTold: tellAmount(value),
         count,
         effectKWh: Math.round(count * (value === 0 ? likelyKWh : value) * 10) / 10,
       });

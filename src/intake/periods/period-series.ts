@@ -4,7 +4,7 @@ import { toCivilDate } from '../../model/calendar/civil.ts';
 import { type EvidencePeriod, isEnergy, isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import { tell } from '../../model/shapes/told.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
-import { mostKW, refuseDoubled } from '../readings/screen-values.ts';
+import { mostKW, refuseDoubled, tellAmount } from '../readings/screen-values.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { mergeEstimated } from './merge-estimated.ts';
 import type { RawPeriod } from './raw-period.ts';
@@ -95,7 +95,7 @@ function dropAbsurd(raw: readonly RawPeriod[], { carrier }: Quantity, book: Rema
     if (period.kWh <= most) return true;
     book.tally('spike', 'note', {
       row: period.line,
-      found: `${Number(period.kWh.toPrecision(4))} kWh`,
+      foundTold: tellAmount(period.kWh),
       expectedTold: tell('at-most-kwh', { kWh: most }),
       effectKWh: period.kWh,
     });

@@ -1,6 +1,7 @@
 /** Rows of a bill that give back: use below nought, and money back without any use. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import { sumOf } from '../../model/units/sums.ts';
+import { tellAmount } from '../readings/screen-values.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import type { RawPeriod } from './raw-period.ts';
 
@@ -28,7 +29,7 @@ export function takeBack(written: readonly RawPeriod[], column: string, book: Re
     const sum = sumOf(within.map(({ kWh }) => kWh));
     const left = whole ? 0 : (sum + row.kWh) / sum;
     if (!whole && !(left > 0)) {
-      book.tally('negative', 'note', { row: row.line, column, found: String(row.quantity) });
+      book.tally('negative', 'note', { row: row.line, column, foundTold: tellAmount(row.kWh) });
       continue;
     }
     book.tally('taken-back', 'note', { ...where, effectKWh: row.kWh });

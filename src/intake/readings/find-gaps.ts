@@ -3,6 +3,7 @@ import { localStamp } from '../../model/calendar/zone.ts';
 import type { ZoneTable } from '../clock/zone-table.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import type { Placed } from './place-readings.ts';
+import { tellAmount } from './screen-values.ts';
 
 const LISTED_GAPS = 12;
 /** A meter that shows one value for longer than this has stood still. */
@@ -82,7 +83,7 @@ export function remarkFrozen(
     book.tally(code, 'note', {
       from: stampAt(zone, since),
       to: stampAt(zone, until),
-      found: String(Number(value.toPrecision(6))),
+      foundTold: tellAmount(value, Number.isNaN(likelyKWh) ? '°C' : 'kWh'),
       count,
       // What the run itself came to; for a run of noughts what was likely used and not counted.
       ...(Number.isNaN(likelyKWh) ? {} : { effectKWh: round(count * (value === 0 ? likelyKWh : value)) }),

@@ -1,5 +1,6 @@
 /** Order of the rows, said once for a file, and stamps after today. */
 import { toDayNumber } from '../../model/calendar/civil.ts';
+import { tell } from '../../model/shapes/told.ts';
 import { orderOfRows, type RowOrder } from '../dates/interval.ts';
 import { takeOut } from '../layout/drop-sums.ts';
 import type { Dates } from '../layout/read-dates.ts';
@@ -26,7 +27,7 @@ export function leaveOutLater(sheet: Sheet, dates: Dates, { today }: IntakeConte
   book.add('after-today', 'note', {
     row: sheet.table.lineOfRow[row]!,
     found: cellText(sheet.table, row, sheet.dateColumn),
-    expected: today,
+    expectedTold: tell('that-day', { on: { on: today } }),
     count: later.size,
   });
   return { ...dates, count: takeOut(dates, later) };

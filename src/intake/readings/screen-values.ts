@@ -1,7 +1,7 @@
 /** Takes out what no house can have used and no weather can have been; each with its line and its effect. */
 
 import type { Carrier } from '../../model/shapes/evidence.ts';
-import { tell } from '../../model/shapes/told.ts';
+import { type Told, tell } from '../../model/shapes/told.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 
 /**
@@ -66,8 +66,8 @@ function takeOffDefrosts(
       if (rest <= 0) break;
     }
     values[i] = 0;
-    const found = `${round(taken)} kWh`;
-    book.tally('heat-taken-back', 'note', { row: lineOf(i), column, found, effectKWh: taken, ...when(i, whenOf) });
+    const foundTold = tellAmount(taken);
+    book.tally('heat-taken-back', 'note', { row: lineOf(i), column, foundTold, effectKWh: taken, ...when(i, whenOf) });
   }
 }
 
@@ -85,7 +85,7 @@ export function screenEnergy(screen: Screen, carrier: Carrier, book: RemarkBook)
         book.tally('negative', 'note', {
           row: lineOf(i),
           column,
-          found: `${round(value)} kWh`,
+          foundTold: tellAmount(value),
           effectKWh: value,
           ...when(i, whenOf),
         });
@@ -94,8 +94,8 @@ export function screenEnergy(screen: Screen, carrier: Carrier, book: RemarkBook)
       book.tally('spike', 'note', {
         row: lineOf(i),
         column,
-        found: `${round(value)} kWh`,
-        expectedTold: tell('at-most-kwh', { kWh: Number(round(most)) }),
+        foundTold: tellAmount(value),
+        expectedTold: tell('at-most-kwh', { kWh: fourDigits(most) }),
         effectKWh: value,
         ...when(i, whenOf),
       });
@@ -114,8 +114,8 @@ export function screenTemperature(
     const value = values[i]!;
     if (value >= COLDEST_C && value <= hottest) continue;
     if (Number.isNaN(value)) continue;
-    const found = `${round(value)} °C`;
-    book.tally('temperature-absurd', 'note', { row: lineOf(i), column, found, ...when(i, whenOf) });
+    const foundTold = tellAmount(value, '°C');
+    book.tally('temperature-absurd', 'note', { row: lineOf(i), column, foundTold, ...when(i, whenOf) });
     values[i] = Number.NaN;
   }
 }
@@ -134,4 +134,7 @@ export function refuseDoubled(different: number, present: number, row: number, c
 
 const when = (i: number, whenOf: Screen['whenOf']) => (whenOf ? { from: whenOf(i) } : {});
 
-const round = (value: number): string => String(Number(value.toPrecision(4)));
+const fourDigits = (value: number): number => Number(value.toPrecision(4));
+/** What a reading comes to. */
+export const tellAmount = (amount: number, unit: 'kWh' | '°C' = 'kWh'): Told =>
+  tell('so-much-of', { amount: fourDigits(amount), unit });

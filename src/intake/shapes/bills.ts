@@ -113,14 +113,14 @@ export const bills: IntakeShape = {
       const isBelow = isSentBelowNought(quantity.role, signed);
       if (isBelow) book.add('sent-below-nought', 'note', { column: columnName(sheet, facts.index) });
       const values = isBelow ? signed.map((value) => 0 - value) : signed;
-      const costs = readCosts(sheet, dates, facts, columns.length === 1, { ...choices, decimal }, book);
+      const costs = readCosts(sheet, dates, facts, columns.length === 1, { ...choices, decimal }, context, book);
       const lines = dates.rows.subarray(0, dates.count);
       const all = toRawPeriods(input, { facts, quantity, values, costs, quality, periods, rows: lines });
       const isOfMonths = toColumn === undefined && (dates.kind === 'month' || dates.kind === 'quarter');
       const raw = isOfMonths ? askShortMonths(all, quantity, choices, columnName(sheet, facts.index), book) : all;
       const name = extremes ? MEAN_OF_BOTH : facts.heading === '' ? quantity.carrier : facts.heading;
       const series = periodSeries(`series-${i + 1}`, name, quantity, raw, book);
-      if (series) doubtPrice(series, quantity.unit, columnName(sheet, facts.index), choices, book);
+      if (series) doubtPrice(series, quantity.unit, columnName(sheet, facts.index), costs, choices, book);
       return { facts, quantity, costs, values, series };
     });
     const filed = fileBills(input, { dates, periods, decimal, quality, energies: read });

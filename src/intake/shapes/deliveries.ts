@@ -85,7 +85,7 @@ export const deliveries: IntakeShape = {
     const unit = isSaid || isOfPieces ? undefined : onlyUnit(statedCarrier(sheet, facts)?.carrier);
     const withUnit = unit === undefined ? choices : { ...choices, unit };
     const quantity = settleUnit(sheet, facts, Number.NaN, undefined, withUnit, context, book);
-    const costs = readCosts(sheet, dates, facts, true, { ...choices, decimal }, book);
+    const costs = readCosts(sheet, dates, facts, true, { ...choices, decimal }, context, book);
     const fills = readFills(sheet, dates, values, costs.pence, book);
     const raw: RawPeriod[] = fills.slice(1).map((fill, i) => ({
       fromDay: fills[i]!.day,
@@ -102,7 +102,7 @@ export const deliveries: IntakeShape = {
       book.add('delivery-alone', 'refusal', first ? { from: toCivilDate(first.day) } : {});
       return nothingRead(choices, dates.count);
     }
-    doubtPrice(series, quantity.unit, columnName(sheet, facts.index), choices, book);
+    doubtPrice(series, quantity.unit, columnName(sheet, facts.index), costs, choices, book);
     book.add('delivery-rule', 'note', {
       row: sheet.table.lineOfRow[dates.rows[first.index]!]!,
       from: toCivilDate(first.day),

@@ -2,6 +2,7 @@
 import type { IntakeContext } from '../terms/choices.ts';
 import { type Money, moneysIn } from '../terms/money-words.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
+import { coinOf } from './home-terms.ts';
 
 export type TariffContext = Pick<IntakeContext, 'zone' | 'money'>;
 
@@ -47,9 +48,10 @@ export const pencePerKWhOf = ({ pence }: PriceColumn, amount: number): number =>
 export function findPriceColumn(
   headings: readonly string[],
   row: number,
-  { money }: TariffContext,
+  context: TariffContext,
   book: RemarkBook,
 ): PriceColumn | 'refused' | undefined {
+  const { money } = context;
   const small = headings.map((heading) => heading.toLowerCase().replaceAll('_', ' ').trim());
   const prices = small.flatMap((heading, column) => (isPrice(heading) ? [column] : []));
   const named = prices.filter((column) => prices.length === 1 || !NAMES.test(small[column]!));
@@ -73,7 +75,12 @@ export function findPriceColumn(
     return 'refused';
   }
   const isHundredths = HUNDREDTHS.test(heading);
-  if (!isHundredths && moneys.length === 0) book.add('tariff-unit-guessed', 'question', { row, column: name(column) });
+  if (!isHundredths && moneys.length === 0)
+    book.add('tariff-unit-guessed', 'question', {
+      row,
+      column: name(column),
+      expected: coinOf(context),
+    });
   return {
     column,
     pence: (isHundredths || moneys.length === 0 ? 1 : 100) * (PER_MWH.test(heading) ? 0.001 : 1),

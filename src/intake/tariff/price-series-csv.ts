@@ -5,17 +5,19 @@
 
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import { localDay, minutesInDay, startOfDay } from '../../model/calendar/zone.ts';
-import { Tariff } from '../../model/shapes/tariff.ts';
+import { Tariff, type TariffVersion } from '../../model/shapes/tariff.ts';
 import { tell, type Wording } from '../../model/shapes/told.ts';
 import { sumOf } from '../../model/units/sums.ts';
-import { weighDayFirst, writesMonthFirst } from '../dates/decide-day-first.ts';
+import { isDotted, weighDayFirst, writesMonthFirst } from '../dates/decide-day-first.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, READ } from '../dates/stamp-reader.ts';
 import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
-import type { RemarkBook } from '../terms/remark-book.ts';
+import { type RemarkBook, tellNumber } from '../terms/remark-book.ts';
 import { findSeparator } from '../text/separator.ts';
 import { cellText, rowTexts, splitTable, type Table } from '../text/table.ts';
+import { coinOf, usualVatRate } from './home-terms.ts';
 import { findPriceColumn, pencePerKWhOf, type TariffContext } from './price-column.ts';
+import { refuseIssues } from './refuse-issues.ts';
 
 const TIME =
   /^(time|date|start|from|valid.?from|period|half.?hour|hour|interval|timestamp|datum|dato|uhrzeit|zeit|stunde|heure|fecha|hora|tijd|uur|tid)/i;
@@ -65,8 +67,9 @@ function dayFirstIn(table: Table, time: number, zone: string, book: RemarkBook):
   const { dayFirst, monthFirst, either, rowOfEither } = weighDayFirst(table, time, 1);
   if (dayFirst + monthFirst > 0 || either === 0) return dayFirst >= monthFirst;
   const column = cellText(table, 0, time);
-  const expected = writesMonthFirst(zone) ? 'month first' : 'day first';
   const found = cellText(table, rowOfEither, time);
+  if (isDotted(found)) return true;
+  const expected = writesMonthFirst(zone) ? 'month first' : 'day first';
   book.add('tariff-date-asked', 'question', { row: table.lineOfRow[rowOfEither]!, column, found, expected });
   return expected === 'day first';
 }
@@ -90,7 +93,7 @@ export function readPriceSeries(
     const expectedTold = 'the time that each price begins at';
     book.add('tariff-row', 'refusal', { row: table.lineOfRow[0]!, column: heading, found: heading, expectedTold });
   }
-  if (!price) book.add('tariff-columns', 'refusal', { expected: 'pence per kWh' });
+  if (!price) book.add('tariff-columns', 'refusal', { expected: `${coinOf(context)}/kWh` });
   if (!price || price === 'refused' || book.refused()) return null;
   const dayFirst = dayFirstIn(table, time, zone, book);
   const decimal = separator === ';' && /\d,\d/.test(text) ? ',' : '.';
@@ -144,13 +147,14 @@ export function readPriceSeries(
   }
   if (book.refused() || prices.size === 0) return null;
   if (isHourly(prices)) for (const day of prices.values()) for (let i = 1; i < day.length; i += 2) day[i] = day[i - 1]!;
-  if (price.included === undefined) book.add('tariff-vat-guessed', 'question');
+  const vat = { rate: usualVatRate(context), included: price.included ?? true };
+  if (price.included === undefined) book.add('tariff-vat-guessed', 'question', tellNumber(100 * vat.rate));
   book.add('tariff-wrong', 'question', {
     column: 'standing',
     found: '',
-    expected: 'the standing charge in pence a day (0 was taken)',
+    expectedTold: tell('standing-a-day', { unit: coinOf(context) }),
   });
-  return build(fileName, prices, zone, price.included ?? true, book);
+  return build(fileName, prices, zone, vat, book);
 }
 
 /** Prices at every full hour and at no half hour hold for the whole hour. */
@@ -185,7 +189,7 @@ function build(
   fileName: string,
   prices: ReadonlyMap<number, (number | null)[]>,
   zone: string,
-  included: boolean,
+  vat: TariffVersion['vat'],
   book: RemarkBook,
 ): Tariff | null {
   const sorted = [...prices.keys()].sort((a, b) => a - b);
@@ -196,7 +200,7 @@ function build(
   if (days.length > 2 && !isWhole(days.at(-1)!)) days.pop();
   const all = days.flatMap(({ pencePerKWh }) => pencePerKWh.filter((pence) => pence !== null));
   const mean = sumOf(all) / Math.max(1, all.length);
-  const parsed = Tariff.safeParse({
+  const whole = {
     id: 'tariff-1',
     name: fileName.replace(/\.[a-z]{2,5}$/i, '').slice(0, 120) || 'Half-hourly prices',
     fuel: 'electricity',
@@ -206,18 +210,14 @@ function build(
       {
         from: days[0]!.date,
         standingPencePerDay: 0,
-        vat: { rate: 0.05, included },
+        vat,
         bands: [{ name: 'all hours', pencePerKWh: Math.round(mean * 100) / 100, times: 'rest' }],
         series: { zone, days },
       },
     ],
-  });
+  };
+  const parsed = Tariff.safeParse(whole);
   if (parsed.success) return parsed.data;
-  const [issue] = parsed.error.issues;
-  book.add('tariff-wrong', 'refusal', {
-    column: 'prices',
-    found: '',
-    expected: issue?.message ?? 'prices of a tariff',
-  });
+  refuseIssues(parsed.error.issues, whole, book);
   return null;
 }

@@ -7,15 +7,17 @@
 import { compareDates, toCivilDate } from '../../model/calendar/civil.ts';
 import { Tariff, type TariffBand, type TariffVersion, type TariffWindow } from '../../model/shapes/tariff.ts';
 import { tell, type Wording } from '../../model/shapes/told.ts';
-import { writesMonthFirst } from '../dates/decide-day-first.ts';
+import { isDotted, writesMonthFirst } from '../dates/decide-day-first.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, READ } from '../dates/stamp-reader.ts';
 import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
 import { moneysIn } from '../terms/money-words.ts';
-import type { RemarkBook } from '../terms/remark-book.ts';
+import { type RemarkBook, tellNumber } from '../terms/remark-book.ts';
 import { findSeparator } from '../text/separator.ts';
 import { rowTexts, splitTable } from '../text/table.ts';
+import { coinOf, usualVatRate } from './home-terms.ts';
 import { findPriceColumn, type PriceColumn, pencePerKWhOf, type TariffContext } from './price-column.ts';
+import { refuseIssues } from './refuse-issues.ts';
 import { readDays, readMonths, readTime } from './windows.ts';
 
 interface Draft {
@@ -67,7 +69,7 @@ export function readTariffCsv(fileName: string, text: string, context: TariffCon
       fuel = /gas/i.test(value) ? 'gas' : /elec/i.test(value) ? 'electricity' : undefined;
       if (!fuel) wrong('fuel', 'electricity or gas');
     } else if (/^valid from$/.test(word)) {
-      const date = readDate(value, !writesMonthFirst(context.zone), (expected) =>
+      const date = readDate(value, isDotted(value) || !writesMonthFirst(context.zone), (expected) =>
         book.add('tariff-date-asked', 'question', { row: line, column: cells[0]!, found: value, expected }),
       );
       if (!date) wrong('valid from', 'a date such as 2026-10-01');
@@ -76,7 +78,8 @@ export function readTariffCsv(fileName: string, text: string, context: TariffCon
       else drafts.push({ from: date, standing: last?.standing, vat: last?.vat, bands: [] });
     } else if (/^standing( charge)?/.test(word)) {
       const pence = pencePerDay(cells[0]!, value, decimal, columns?.price);
-      if (Number.isNaN(pence)) wrong('standing', 'pence a day', `${cells[0]} ${value}`);
+      if (Number.isNaN(pence))
+        wrong('standing', tell('money-a-day', { unit: coinOf(context) }), `${cells[0]} ${value}`);
       else current().standing = pence;
     } else if (word === 'vat') {
       const vat = readVat(value, decimal);
@@ -98,10 +101,11 @@ export function readTariffCsv(fileName: string, text: string, context: TariffCon
       } else book.tally('tariff-line-left-out', 'note', { row: line, found: cells.join(' ').slice(0, 60) });
     }
   }
-  if (!columns) book.add('tariff-columns', 'refusal', { expected: 'pence per kWh' });
+  if (!columns) book.add('tariff-columns', 'refusal', { expected: `${coinOf(context)}/kWh` });
   if (book.refused()) return null;
   if (!fuel) book.add('tariff-fuel-guessed', 'question', { expected: 'electricity' });
-  if (drafts.some((d) => !d.vat)) book.add('tariff-vat-guessed', 'question');
+  const vatRate = usualVatRate(context);
+  if (drafts.some((d) => !d.vat)) book.add('tariff-vat-guessed', 'question', tellNumber(100 * vatRate));
   return finish(
     {
       id: 'tariff-1',
@@ -111,6 +115,7 @@ export function readTariffCsv(fileName: string, text: string, context: TariffCon
       grade: 'measured',
     },
     drafts,
+    context,
     book,
   );
 }
@@ -126,8 +131,7 @@ function readDate(text: string, isDayFirst: boolean, ask: (taken: 'day first' | 
       ? toCivilDate(Math.floor(reader.civilMinute / 1440))
       : undefined,
   );
-  const isDotted = /^\d{1,2}\.\d{1,2}\./.test(text);
-  if (taken !== undefined && other !== undefined && taken !== other && !isDotted)
+  if (taken !== undefined && other !== undefined && taken !== other && !isDotted(text))
     ask(isDayFirst ? 'day first' : 'month first');
   return taken ?? other;
 }
@@ -209,16 +213,21 @@ function readBand(cells: readonly string[], columns: Columns, decimal: '.' | ','
   return undefined;
 }
 
-function finish(title: Omit<Tariff, 'versions'>, drafts: readonly Draft[], book: RemarkBook): Tariff | null {
-  const missing = (column: string, expected: string) =>
-    book.add('tariff-wrong', 'question', { column, found: '', expected });
+function finish(
+  title: Omit<Tariff, 'versions'>,
+  drafts: readonly Draft[],
+  context: TariffContext,
+  book: RemarkBook,
+): Tariff | null {
+  const missing = (column: string, expectedTold: Wording) =>
+    book.add('tariff-wrong', 'question', { column, found: '', expectedTold });
   if (drafts.some((d) => d.from === undefined)) missing('valid from', 'the first day of these prices');
   if (drafts.some((d) => d.standing === undefined))
-    missing('standing', 'the standing charge in pence a day (0 was taken)');
+    missing('standing', tell('standing-a-day', { unit: coinOf(context) }));
   const versions = drafts.map((draft) => ({
     from: draft.from ?? '2000-01-01',
     standingPencePerDay: draft.standing ?? 0,
-    vat: draft.vat ?? { rate: 0.05, included: true },
+    vat: draft.vat ?? { rate: usualVatRate(context), included: true },
     bands: draft.bands.map(
       (band): TariffBand => ({
         name: band.name,
@@ -229,11 +238,6 @@ function finish(title: Omit<Tariff, 'versions'>, drafts: readonly Draft[], book:
   }));
   const parsed = Tariff.safeParse({ ...title, versions: versions.toSorted((a, b) => compareDates(a.from, b.from)) });
   if (parsed.success) return parsed.data;
-  for (const issue of parsed.error.issues.slice(0, 5))
-    book.add('tariff-wrong', 'refusal', {
-      column: issue.path.map(String).join('.'),
-      found: '',
-      expected: issue.message,
-    });
+  refuseIssues(parsed.error.issues, { versions }, book);
   return null;
 }

@@ -1,5 +1,6 @@
 /** Collects what there is to say about one file. Rows alike are named one by one up to five, then counted. */
 import type { Remark } from '../../model/shapes/evidence.ts';
+import { tell } from '../../model/shapes/told.ts';
 import type { RemarkCode } from './remark-codes.ts';
 
 type Weight = Remark['weight'];
@@ -40,6 +41,12 @@ export function listNames(names: readonly string[]): string {
   const listed = names.slice(0, shown).join(', ').slice(0, LONGEST_LIST);
   return shown === names.length ? listed : `${listed} … (+${names.length - shown})`;
 }
+
+/** A number that was taken, for an answer and as it is said. */
+export const tellNumber = (figure: number): Pick<Remark, 'expected' | 'expectedTold'> => ({
+  expected: String(figure),
+  expectedTold: tell('figure', { figure }),
+});
 
 export function openRemarkBook(file: string): RemarkBook {
   const remarks: Remark[] = [];

@@ -265,6 +265,7 @@ export const REMARK_CODES = [
   // Tariffs
   'tariff-not-json',
   'tariff-wrong',
+  'tariff-too-long',
   'tariff-columns',
   'tariff-row',
   'tariff-fuel-guessed',

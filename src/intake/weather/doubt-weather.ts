@@ -1,5 +1,6 @@
 /** Weather that is no record of real days: means over many years, a typical year, a model of the climate. */
 import type { Series } from '../../model/shapes/evidence.ts';
+import { tell } from '../../model/shapes/told.ts';
 import { plainWords } from '../layout/headings.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
@@ -48,7 +49,10 @@ export function doubtWeather(
   if (choices.weatherMeasured === false) book.add('weather-typical', 'refusal', { column });
   else if (word !== undefined) book.add('weather-asked', 'question', { column, found: word });
   else if (smooth !== undefined && smooth < SMOOTHEST_C)
-    book.add('weather-smooth-asked', 'question', { column, found: String(Math.round(smooth * 100) / 100) });
+    book.add('weather-smooth-asked', 'question', {
+      column,
+      foundTold: tell('figure', { figure: Math.round(smooth * 100) / 100 }),
+    });
   else if (isExtreme(series, titles)) book.add('weather-extreme-asked', 'question', { column });
   else if (isLikeARoom(series)) book.add('weather-indoors-asked', 'question', { column });
 }

@@ -39,6 +39,13 @@ interface Hours {
   readonly rows: { line: number; cells: string[] }[];
 }
 
+/** "UTC+1", "UTC−3:30". */
+function clockOf(hoursEast: number): string {
+  const minutes = Math.round(Math.abs(hoursEast) * 60);
+  const rest = minutes % 60 === 0 ? '' : `:${String(minutes % 60).padStart(2, '0')}`;
+  return `UTC${hoursEast < 0 ? '−' : '+'}${Math.floor(minutes / 60)}${rest}`;
+}
+
 function readEpw({ bytes, choices, context, book }: FormInput): FormReading | undefined {
   const decoded = decodeText(bytes);
   if ('fault' in decoded) {
@@ -87,7 +94,7 @@ function readEpw({ bytes, choices, context, book }: FormInput): FormReading | un
     { id: 'series-1', name: place, carrier: 'outdoor-temperature', role: 'weather', estimatedCount: 0 },
     placed,
   );
-  book.add('epw-place', 'note', { found: place, expected: `UTC${hoursEast < 0 ? '−' : '+'}${Math.abs(hoursEast)}` });
+  book.add('epw-place', 'note', { found: place, expected: clockOf(hoursEast) });
   return {
     choices: { shape: NAME, unit: '°C', carrier: 'outdoor-temperature', role: 'weather' },
     series: [series],

@@ -180,6 +180,9 @@ export const EARLIER: Catalogue = {
   'told by the household': 'vom Haushalt gesagt',
   'usual design value': 'üblicher Auslegungswert',
   'no published price found': 'kein veröffentlichter Preis gefunden',
+  '£ a day': '£ am Tag',
+  'p a day': 'p am Tag',
+  '£ for the whole bill': '£ für die ganze Rechnung',
   'Heating oil': 'Heizöl',
   'Wood pellets': 'Holzpellets',
 };

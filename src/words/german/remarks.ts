@@ -262,12 +262,12 @@ export const REMARKS: Catalogue = {
     '{said, select, yes {„{names}“ aus {file}} other {{file}}} ist schon gespeichert und zählt einmal. Um sie anders zu lesen, entfernen Sie sie zuerst.',
   '{names} is added to {expectedNames}. {count, plural, one {# day} other {# days}} that only one of them has {count, plural, one {is} other {are}} left out of the sum, {days}. Bring the other’s readings of those days, or write 0 for them in its file if it used nothing.':
     '{names} wird zu {expectedNames} gezählt. {count, plural, one {# Tag, den} other {# Tage, die}} nur eine von beiden hat, {count, plural, one {bleibt} other {bleiben}} in der Summe weg, {days}. Bringen Sie die anderen Werte dieser Tage, oder schreiben Sie dort 0, wenn nichts verbraucht wurde.',
-  '{file} and {names} both tell the weather of {count, plural, one {# day} other {# days}}, and differ by {expectedNumber} °C on average. They may be of two places. Keep the one of this home, and the other aside.':
-    '{file} und {names} nennen beide das Wetter von {count, plural, one {# Tag} other {# Tagen}} und unterscheiden sich im Mittel um {expectedNumber} °C. Sie können von zwei Orten sein. Nehmen Sie die von diesem Haus, und die andere nicht.',
+  '{file} and {names} both tell the weather of {count, plural, one {# day} other {# days}}, and differ by {expectedNames} °C on average. They may be of two places. Keep the one of this home, and the other aside.':
+    '{file} und {names} nennen beide das Wetter von {count, plural, one {# Tag} other {# Tagen}} und unterscheiden sich im Mittel um {expectedNames} °C. Sie können von zwei Orten sein. Nehmen Sie die von diesem Haus, und die andere nicht.',
   '{file} counts another rate of a meter than {names} does ({expectedNames}). Two rates of one meter are added. If both names mean the same rate, it goes on. If {names} is the wrong one, remove that instead.':
     '{file} zählt einen anderen Tarif eines Zählers als {names} ({expectedNames}). Zwei Tarife eines Zählers werden zusammengezählt. Meinen beide Namen denselben Tarif, so geht es weiter. Ist {names} falsch, entfernen Sie stattdessen diese Datei.',
-  '{file} names another meter or supply than {names} does ({expectedNames}). If the meter of this home was changed, it goes on. If not, it is a further meter or of another home. If {names} is the wrong one, remove that instead.':
-    '{file} nennt einen anderen Zähler oder Anschluss als {names} ({expectedNames}). Wurde der Zähler dieses Hauses getauscht, so geht es damit weiter. Sonst ist es ein weiterer Zähler oder ein anderes Haus. Ist {names} die falsche, so entfernen Sie diese.',
+  '{file} names another meter or supply than {names} does{says, select, yes { ({expectedNames})} other {}}. If the meter of this home was changed, it goes on. If not, it is a further meter or of another home. If {names} is the wrong one, remove that instead.':
+    '{file} nennt einen anderen Zähler oder Anschluss als {names}{says, select, yes { ({expectedNames})} other {}}. Wurde der Zähler dieses Hauses getauscht, so geht es damit weiter. Sonst ist es ein weiterer Zähler oder ein anderes Haus. Ist {names} die falsche, so entfernen Sie diese.',
   '{file} is of another weather station than {names} ({expectedNames}). If both are near this home, it goes on. If {names} is the wrong one, remove that instead.':
     '{file} ist von einer anderen Wetterstation als {names} ({expectedNames}). Liegen beide nahe bei diesem Haus, so geht es damit weiter. Ist {names} die falsche, so entfernen Sie diese.',
   'The meter readings of {file} do not fit those of {names} ({expectedNames}). If the meter of this home was changed, it goes on. If not, it is a further meter or of another home. If {names} is the wrong one, remove that instead.':
@@ -356,8 +356,8 @@ export const REMARKS: Catalogue = {
     '{file} sollte in UTC zählen, überspringt aber die Stunden der Zeitumstellung. Wir nehmen Ortszeit. Wählen Sie UTC, wenn die Abendspitze eine Stunde zu spät kommt.',
   "{file} cuts its days by {names}, not by the home's ({expectedNames}). The days stay as they were cut.":
     '{file} teilt die Tage nach {names}, nicht nach der Zeit des Hauses ({expectedNames}). Die Tage blieben, wie sie sind.',
-  '{file} has costs that are not in pounds ({names}). They were left out.':
-    '{file} hat Kosten, die nicht in Pfund sind ({names}). Sie wurden weggelassen.',
+  '{file} has costs ({names}) that are not said to be in this home’s currency. They were left out.':
+    '{file} hat Kosten ({names}), bei denen nicht steht, dass sie in der Währung dieses Hauses sind. Sie wurden weggelassen.',
   '{file} has a cost beside each reading, {names} in all. Costs are saved for bills only, so they were left out.':
     '{file} hat Kosten neben jedem Messwert, zusammen {names}. Kosten werden nur bei Rechnungen behalten, darum fallen sie hier weg.',
   '{file} also holds {count, plural, one {# billing summary} other {# billing summaries}}, which we do not read. Type the bill in if you need it.':
@@ -390,12 +390,14 @@ export const REMARKS: Catalogue = {
     '{at} verletzt die Regeln von JSON bei „{names}“ oder kurz davor. Suchen Sie ein Komma, eine Klammer oder ein Anführungszeichen zu viel oder zu wenig, oder speichern Sie den Tarif als CSV.',
   '{at}: {field} is {said, select, yes {{found}} other {missing}}; it must be {expected}. Correct the file.':
     '{at}: {field}: {said, select, yes {{found}} other {fehlt}}; verlangt ist {expected}. Berichtigen Sie die Datei.',
-  '{file} has no column "{expectedNames}". A tariff file has the columns band, from, to, days, months and pence per kWh.':
-    '{file} hat keine Spalte „{expectedNames}“. Eine Tarifdatei hat die Spalten band, from, to, days, months und pence per kWh.',
+  '{file} has {count} {foundCode, select, days {days of prices} other {prices}}, and at most {expectedNames} are read. {foundCode, select, days {Keep those of the last years.} other {Give all hours of one price the same name in the column “band”.}}':
+    '{file} hat {count} {foundCode, select, days {Tage mit Preisen} other {Preise}}; gelesen werden höchstens {expectedNames}. {foundCode, select, days {Behalten Sie die der letzten Jahre.} other {Geben Sie allen Stunden mit demselben Preis denselben Namen in der Spalte „band“.}}',
+  '{file} has no column "{expectedNames}". A tariff file has the columns band, from, to, days, months and {expectedNames}.':
+    '{file} hat keine Spalte „{expectedNames}“. Eine Tarifdatei hat die Spalten band, from, to, days, months und {expectedNames}.',
   '{at}: {column} is {found}; {expected} is expected. Correct the row.':
     '{at}: {column} lautet {found}; erwartet wird {expected}. Berichtigen Sie die Zeile.',
-  '{at}: {column} does not name the unit of its prices. We took them as pence or cents per kWh. Confirm it.':
-    '{at}: {column} nennt keine Einheit der Preise. Wir nehmen Pence oder Cent je kWh an. Bestätigen Sie das.',
+  '{at}: {column} does not name the unit of its prices. We took them as {expectedNames} per kWh. Confirm it.':
+    '{at}: {column} nennt keine Einheit der Preise. Wir nehmen {expectedNames} je kWh an. Bestätigen Sie das.',
   '{at}: {found} may be {expectedCode, select, day {day first or month first} other {month first or day first}}. We took it as {expected}. Correct it if that is wrong.':
     '{at}: {found} kann {expectedCode, select, day {Tag zuerst oder Monat zuerst} other {Monat zuerst oder Tag zuerst}} sein. Angenommen ist {expected}. Berichtigen Sie es, wenn das falsch ist.',
   '{at}: {found} is no line of a tariff file. It was left out; type it if it matters.':
@@ -410,10 +412,10 @@ export const REMARKS: Catalogue = {
     '{at}: {column} ist in einer anderen Währung als der dieses Haushalts. Rechnen Sie die Preise um, und öffnen Sie die Datei erneut.',
   '{file} does not say which fuel it prices. We took {expected}. Confirm it.':
     '{file} sagt nicht, für welchen Energieträger die Preise gelten. Wir nehmen {expected} an. Bestätigen Sie das.',
-  '{file} does not say whether its prices include VAT. We took them as including 5 % VAT. Confirm it.':
-    '{file} sagt nicht, ob die Preise Mehrwertsteuer enthalten. Wir nehmen an: mit 5 % Mehrwertsteuer. Bestätigen Sie das.',
+  '{file} does not say whether its prices include VAT. We took them as including {expectedNames} % VAT. Confirm it.':
+    '{file} sagt nicht, ob die Preise Mehrwertsteuer enthalten. Wir nehmen an: mit {expectedNames} % Mehrwertsteuer. Bestätigen Sie das.',
   // What intake finds or expects, in its own words
-  '{amount, number} {unit}': '{amount, number} {unit}',
+  '{amount, number, ::.######} {unit}': '{amount, number, ::.######} {unit}',
   'at most {kWh, number} kWh': 'höchstens {kWh, number} kWh',
   'at most {megabytes, number} MB': 'höchstens {megabytes, number} MB',
   'over {megabytes, number} MB': 'über {megabytes, number} MB',
@@ -421,7 +423,18 @@ export const REMARKS: Catalogue = {
   '{amount, number} a day': '{amount, number} am Tag',
   '{amount, number} on the mean': '{amount, number} im Mittel',
   '{kWh, number} kWh a day': '{kWh, number} kWh am Tag',
-  'a price of {amount, number} for a kWh': 'einen Preis von {amount, number} für eine kWh',
+  'a price of {price} for a kWh': 'einen Preis von {price} für eine kWh',
+  '{figure, number, ::.######}': '{figure, number, ::.######}',
+  '{amount, number, ::currency/GBP}': '{amount, number, ::currency/GBP}',
+  '{amount, number, ::currency/EUR}': '{amount, number, ::currency/EUR}',
+  '{unit} a day': '{unit} am Tag',
+  '{unit} for the whole bill': '{unit} für die ganze Rechnung',
+  '{name} {sum}': '{name} {sum}',
+  '{parts}': '{parts}',
+  '{on}': '{on}',
+  'its own clock': 'ihrer eigenen Uhr',
+  'whole units of its currency': 'ganze Einheiten ihrer Währung',
+  'hundredths of its currency': 'Hundertstel ihrer Währung',
   '{minutes, number} minutes': '{minutes, number} Minuten',
   '{days, number} days': '{days, number} Tage',
   '1 day': '1 Tag',
@@ -441,7 +454,7 @@ export const REMARKS: Catalogue = {
   'a meter reading': 'ein Zählerstand',
   'an amount': 'ein Betrag',
   'an amount of fuel': 'eine Menge Brennstoff',
-  'an amount in pounds': 'ein Betrag in Pfund',
+  'an amount of money': 'ein Geldbetrag',
   'a calorific value in MJ per m³': 'ein Brennwert in MJ je m³',
   '{pence, number}, as in the other row of {band}': '{pence, number}, wie in der anderen Zeile von {band}',
   'one price; {pence, number} stands there already': 'ein Preis; {pence, number} steht dort schon',
@@ -474,9 +487,6 @@ export const REMARKS: Catalogue = {
   'tenth of °C': 'Zehntel °C',
   'US gallon': 'US-Gallone',
   'imperial gallon': 'britische Gallone',
-  '£ a day': '£ am Tag',
-  'p a day': 'p am Tag',
-  '£ for the whole bill': '£ für die ganze Rechnung',
   included: 'enthalten',
   'its sheet cannot be read': 'ihr Blatt lässt sich nicht lesen',
   'it is cut off': 'sie ist abgeschnitten',
@@ -487,15 +497,13 @@ export const REMARKS: Catalogue = {
   'a date with its time': 'ein Datum mit Uhrzeit',
   'the beginning of a half-hour': 'der Beginn einer halben Stunde',
   'a half-hour that the clock has on this day': 'eine halbe Stunde, die es an diesem Tag gibt',
-  'the standing charge in pence a day (0 was taken)': 'der Grundpreis in Pence am Tag (0 wurde angenommen)',
+  'the standing charge in {unit} a day (0 was taken)': 'der Grundpreis in {unit} am Tag (0 wurde angenommen)',
   'the first day of these prices': 'der erste Tag dieser Preise',
   'electricity or gas': 'electricity oder gas',
   'a date such as 2026-10-01': 'ein Datum wie 2026-10-01',
-  'pence a day': 'Pence am Tag',
   '"5 % included" or "5 % not included"': '„5 % included“ oder „5 % not included“',
   'days such as mon-fri': 'Tage wie mon-fri',
   'months such as oct-mar': 'Monate wie oct-mar',
-  'prices of a tariff': 'Preise eines Tarifs',
   // Why a layout fits a file, or does not
   'the open XML standard for meter data': 'der offene XML-Standard für Zählerdaten',
   'begins with LOCATION, as EPW weather files do': 'beginnt mit LOCATION, wie EPW-Wetterdateien',

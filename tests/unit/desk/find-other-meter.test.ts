@@ -1,7 +1,10 @@
 import { expect, test } from 'vitest';
 import { askOtherMeters } from '../../../src/desk/join/find-other-meter.ts';
 import type { BillMeter } from '../../../src/model/shapes/bill.ts';
-import type { Evidence, Series } from '../../../src/model/shapes/evidence.ts';
+import type { Evidence, Remark, Series } from '../../../src/model/shapes/evidence.ts';
+import { sayTold } from '../../../src/words/say-told.ts';
+
+const whyOf = ({ expected, expectedTold }: Remark) => expected ?? (expectedTold && sayTold(expectedTold));
 
 const bill = (from: string, to: string, meter: Partial<BillMeter>, series: Partial<Series> = {}, fuel = 'gas') =>
   ({
@@ -27,17 +30,21 @@ test.each<[string, Evidence[], string | undefined]>([
   ['the next bill of the meter', [SPRING, bill('2026-06-01', '2026-09-01', read(20_636, 20_702))], undefined],
   ['a day later, read a little on', [SPRING, bill('2026-06-01', '2026-09-01', read(20_640, 20_702))], undefined],
   ['a bill further on', [SPRING, bill('2026-09-01', '2026-12-01', read(20_702, 20_980))], undefined],
-  ['a bill of a meter that stands lower', [SPRING, bill('2026-09-01', '2026-12-01', read(7120, 7400))], '20636 → 7120'],
+  [
+    'a bill of a meter that stands lower',
+    [SPRING, bill('2026-09-01', '2026-12-01', read(7120, 7400))],
+    '20,636 then 7,120',
+  ],
   [
     'the next days of a meter that stands higher',
     [SPRING, bill('2026-06-01', '2026-09-01', read(31_000, 31_090))],
-    '20636 → 31000',
+    '20,636 then 31,000',
   ],
   ['an earlier bill that comes later', [SPRING, bill('2025-12-01', '2026-03-01', read(19_700, 20_318))], undefined],
   [
     'an earlier bill of a meter that stands higher',
     [SPRING, bill('2025-12-01', '2026-03-01', read(40_100, 40_700))],
-    '40700 → 20318',
+    '40,700 then 20,318',
   ],
   [
     'an estimate that was put right',
@@ -54,7 +61,7 @@ test.each<[string, Evidence[], string | undefined]>([
   ['a bill without readings', [SPRING, bill('2026-06-01', '2026-09-01', { kWh: 700 })], undefined],
 ])('%s', (_, evidence, expected) => {
   const remarks = askOtherMeters(evidence, evidence[1]);
-  expect(remarks.map((one) => one.expected)).toEqual(expected === undefined ? [] : [expected]);
+  expect(remarks.map(whyOf)).toEqual(expected === undefined ? [] : [expected]);
   for (const { file, found } of remarks) expect([file, found]).toEqual([evidence[1]!.fileName, SPRING.fileName]);
   // Whichever comes last, and where all come at once, as much is asked.
   expect(askOtherMeters(evidence.toReversed(), SPRING)).toHaveLength(remarks.length);
@@ -81,7 +88,7 @@ test.each<[string, string, string, string, string, string[]]>([
     half(fileName, name, '2025-01-01', '2025-07-01'),
     half(otherFile, otherName, '2025-07-01', '2026-01-01'),
   ];
-  expect(askOtherMeters(both, both[1]).map((one) => one.expected)).toEqual(expected);
+  expect(askOtherMeters(both, both[1]).map(whyOf)).toEqual(expected);
 });
 
 /** Three months of a meter from a day on, in bills of a month, each day alike. */
@@ -129,7 +136,7 @@ const numbered = (end: string): Partial<Series> => ({ numbers: [{ of: 'meter', e
 
 test.each<[string, Evidence, Evidence, string[]]>([
   ['of one meter', months('a', [1, 1], 2000), months('b', [2, 16], 2000), []],
-  ['of a meter that stands elsewhere', months('a', [1, 1], 2000), months('b', [2, 16], 51_000), ['2310 → 51460']],
+  ['of a meter that stands elsewhere', months('a', [1, 1], 2000), months('b', [2, 16], 51_000), ['2,310 then 51,460']],
   [
     'of another number',
     months('a', [1, 1], 2000, numbered('1112')),
@@ -142,5 +149,5 @@ test.each<[string, Evidence, Evidence, string[]]>([
     [one, other],
     [other, one],
   ])
-    expect(askOtherMeters(both).map((remark) => remark.expected)).toEqual(expected);
+    expect(askOtherMeters(both).map(whyOf)).toEqual(expected);
 });

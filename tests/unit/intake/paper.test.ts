@@ -6,6 +6,7 @@ import type { IntakeChoices } from '../../../src/intake/intake.ts';
 import type { Figure } from '../../../src/intake/paper/figures.ts';
 import { printedAs } from '../../../src/intake/paper/relations.ts';
 import { readPages, readPaper } from '../../../src/intake/read-paper.ts';
+import { remarkSentence } from '../../../src/words/remarks.ts';
 import { LAYOUTS, layOutBill } from '../../prove/paper/lay-out.ts';
 import { PLAIN_BILLS } from '../../prove/paper/plain-bills.ts';
 import { SET_BILLS } from '../../prove/paper/set-bills.ts';
@@ -541,7 +542,7 @@ describe('charges for what is no energy', () => {
       // 175.78 and 5 % on it; tax on a sum and on its parts may be a penny apart.
       expect(Math.abs(preview.series[0]!.periods![0]!.costPence! - 18_457)).toBeLessThanOrEqual(1);
       const note = preview.remarks.find(({ code }) => code === 'paper-services-left-out');
-      expect(note!.found).toBe(`${name} 14.80`);
+      expect(remarkSentence(note!)).toContain(`: ${name} £14.80.`);
     },
   );
   test.each([

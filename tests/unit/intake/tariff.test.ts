@@ -79,7 +79,7 @@ describe('tariff files', () => {
         /versions\.0\.bands\.0\.pencePerKWh is "9000"; it must be at most 500\./,
       ],
     ],
-    ['tariff-no-columns.csv', [/no column "pence per kWh"/]],
+    ['tariff-no-columns.csv', [/no column "p\/kWh"/]],
     [
       'tariff-wrong-row.csv',
       [
@@ -191,9 +191,56 @@ describe('what a tariff file counts its prices in', () => {
     ['13/04/2026', BRITISH, '2026-04-13', []],
     ['04/13/2026', BRITISH, '2026-04-13', []],
     ['03.04.2026', GERMAN, '2026-04-03', []],
+    ['03.04.2026', { zone: 'America/Chicago' }, '2026-04-03', []],
     ['04/04/2026', BRITISH, '2026-04-04', []],
   ])('from %s', (from, home, day, codes) => {
     expect(bands('pence per kWh', { from, home })).toMatchObject({ version: { from: day }, codes });
+  });
+});
+
+test.each([
+  ['01.03.2026', GERMAN, []],
+  ['01/03/2026', GERMAN, ['tariff-date-asked']],
+])('of prices by the half-hour %s says its order by its points', (day, home, asked) => {
+  const rows = Array.from({ length: 24 }, (_, i) => `${day} ${String(i).padStart(2, '0')}:00,${10 + (i % 7)}`);
+  const text = ['Zeit,Preis (ct/kWh)', ...rows].join('\n');
+  const { tariff, remarks } = readTariff('prices.csv', new TextEncoder().encode(text), home);
+  expect(tariff?.versions[0]?.series?.days.map(({ date }) => date)).toEqual(['2026-03-01']);
+  expect(remarks.map(({ code }) => code)).toEqual([...asked, 'tariff-vat-guessed', 'tariff-wrong']);
+});
+
+describe('what a file leaves open is asked in the money and tax of the home', () => {
+  const said = (text: string, home: Parameters<typeof readTariff>[2]) =>
+    readTariff('prices.csv', new TextEncoder().encode(text), home).remarks.map(remarkSentence).join(' ');
+  const rows = 'valid from,2026-10-01\nband,from,to,price\nall,rest,,28.5';
+  test.each([
+    [BRITISH, 0.05, 'as p per kWh', 'including 5 % VAT', 'charge in p a day'],
+    [GERMAN, 0.19, 'as ct per kWh', 'including 19 % VAT', 'charge in ct a day'],
+  ])('%o', (home, rate, ...words) => {
+    for (const word of words) expect(said(rows, home)).toContain(word);
+    const { tariff } = readTariff('prices.csv', new TextEncoder().encode(rows), home);
+    expect(tariff?.versions[0]?.vat).toEqual({ rate, included: true });
+    expect(said('band,from,to\nall,rest,', home)).toContain(home === GERMAN ? '"ct/kWh"' : '"p/kWh"');
+  });
+  test('more prices than a tariff holds are counted, with what to do', () => {
+    const bands = Array.from(
+      { length: 26 },
+      (_, i) => `b${i},${i >> 1}:${i % 2 ? '30' : '00'},${(i + 1) >> 1}:${i % 2 ? '00' : '30'},${i + 10}`,
+    );
+    const text = [
+      'fuel,electricity',
+      'standing,50',
+      'vat,5 % included',
+      'valid from,2026-10-01',
+      'band,from,to,p/kWh',
+      ...bands,
+    ];
+    expect(said(text.join('\n'), BRITISH)).toBe(
+      'prices.csv has 26 prices, and at most 24 are read. Give all hours of one price the same name in the column “band”.',
+    );
+    expect(
+      said('fuel,electricity\nstanding,50\nvat,5 % included\nvalid from,2026-10-01\nband,p/kWh\nall,900', BRITISH),
+    ).toBe('prices.csv: price is "900"; it must be at most 500. Correct the file.');
   });
 });
 

@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { REMARK_CODES } from '../../../src/intake/terms/remark-codes.ts';
 import type { Remark } from '../../../src/model/shapes/evidence.ts';
+import { tell } from '../../../src/model/shapes/told.ts';
 import { german } from '../../../src/words/german/german.ts';
 import { remarkSentence } from '../../../src/words/remarks.ts';
 import { speak } from '../../../src/words/say.ts';
@@ -61,7 +62,12 @@ test.each([
 });
 
 test('a number of ours is written as the language writes it', () => {
-  const weather = { ...FULL, code: 'records-weather-asked', found: 'b.csv', expected: '7.8' } as const;
+  const weather = {
+    ...FULL,
+    code: 'records-weather-asked',
+    found: 'b.csv',
+    expectedTold: tell('figure', { figure: 7.8 }),
+  } as const;
   expect(remarkSentence(weather)).toContain('by 7.8 °C');
   inGerman();
   expect(remarkSentence(weather)).toContain('um 7,8 °C');

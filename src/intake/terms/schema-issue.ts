@@ -1,7 +1,7 @@
 /** What a schema complains of, in the words that a refusal needs. */
 
 import type { z } from 'zod';
-import { tell, type Wording } from '../model/shapes/told.ts';
+import { tell, type Wording } from '../../model/shapes/told.ts';
 
 type Issue = z.core.$ZodIssue;
 
@@ -64,3 +64,10 @@ export function closest(issue: Issue): Issue {
   if (deepest.path.length === 0 && kinds.length > 1) return { ...issue, errors: kinds } as Issue;
   return closest({ ...deepest, path: [...issue.path, ...deepest.path] } as Issue);
 }
+
+/** What stands there in what was given. */
+export const valueAt = (given: unknown, path: readonly PropertyKey[]): unknown =>
+  path.reduce<unknown>(
+    (value, key) => (typeof value === 'object' && value !== null ? Reflect.get(value, key) : undefined),
+    given,
+  );
