@@ -93,7 +93,7 @@ export async function gatherInput(given: GatherInput): Promise<WholeHousehold> {
   // The answer stands at a file of the household file, so that a bill is asked about by the name that it has there.
   const rivals = remarkRivals(seriesInMemory(whole), seen, () => true);
   const parts = [...askLoneParts(seen).values()].flat();
-  refuseQuestions([...rivals, ...askOtherMeters(seen), ...parts], { choices: {}, series: [], shape: null });
+  refuseQuestions([...rivals, ...askOtherMeters(seen), ...parts]);
   return whole;
 }
 

@@ -16,34 +16,12 @@ const whereOf = (remark: Remark): string =>
     ...(remark.column === undefined ? [] : [say('column {column}', { column: remark.column })]),
   ].join(', ');
 
-/** What answers a question about a paper in a household file. */
-const ANSWERS: Readonly<Record<string, readonly string[]>> = {
-  'paper-fuel-asked': ['choices.carrier'],
-  'paper-period-asked': ['choices.paper.from', 'choices.paper.to'],
-  'paper-vat-asked': ['choices.paper.vat'],
-  'paper-unproved-asked': ['choices.paper.looked', 'choices.paper.words'],
-  'paper-several-asked': ['choices.paper.bills'],
-  'paper-no-bill-asked': ['choices.paper.isBill'],
-  'paper-money-asked': ['choices.paper.money'],
-  'paper-left-out-asked': ['choices.paper.leftOut', 'choices.paper.words'],
-  'paper-fuel-left-asked': ['choices.paper.leftOver', 'choices.paper.words'],
-  'paper-total-asked': ['choices.paper.complete', 'choices.paper.words'],
-  'paper-meaning-asked': ['choices.paper.meant'],
-  'paper-contradicted-asked': ['choices.paper.asPrinted', 'choices.paper.words'],
-};
-
-type Understood = Pick<IntakePreview, 'choices' | 'series' | 'shape'>;
-
-/** How a question of intake is answered outside the window. */
-export function answerTo(remark: Remark, preview: Understood): string {
-  const keys = ANSWERS[remark.code];
-  return keys === undefined
-    ? answerSentence(remark, preview)
-    : say('A household file answers it with {keys}.', { keys: keys.join(', ') });
-}
-
 /** Refuses to keep a file while a question of intake is open; each with how it is answered outside the window. */
-export function refuseQuestions(remarks: readonly Remark[], preview: Understood, people: readonly string[] = []): void {
+export function refuseQuestions(
+  remarks: readonly Remark[],
+  preview?: IntakePreview,
+  people: readonly string[] = [],
+): void {
   const [first, ...others] = remarks
     .filter(({ weight }) => weight === 'question')
     .map((remark) => ({
@@ -51,7 +29,7 @@ export function refuseQuestions(remarks: readonly Remark[], preview: Understood,
       message: remarkSentence(remarkWithoutPeople(remark, people)),
       where: whereOf(remarkWithoutPeople(remark, people)),
       // A heading that is the key of an answer stands there as it is written.
-      remedy: answerTo(remark, preview),
+      remedy: answerSentence(remark, preview),
     }));
   if (first) throw new ManyRefusals([first, ...others]);
 }

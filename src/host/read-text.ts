@@ -1,7 +1,7 @@
 /** What intake understood of one raw file, as text for a terminal. */
-import { answerTo } from '../desk/refuse-remarks.ts';
 import type { IntakePreview, PaperReading, PaperValue } from '../intake/intake.ts';
 import { isTemperature, type Remark, type Series } from '../model/shapes/evidence.ts';
+import { answerSentence } from '../words/answers.ts';
 import { roleName } from '../words/choices.ts';
 import { columnUse } from '../words/column-uses.ts';
 import { exactKWh, grouped, longDate } from '../words/numbers.ts';
@@ -24,10 +24,10 @@ const WEIGHTS: Readonly<Record<Remark['weight'], string>> = {
 };
 
 /** Each thing remarked, a question with what answers it. */
-const remarkLines = ({ remarks, ...preview }: IntakePreview): string[] =>
-  remarks.flatMap((remark) => [
+const remarkLines = (preview: IntakePreview): string[] =>
+  preview.remarks.flatMap((remark) => [
     `${say(WEIGHTS[remark.weight])}: ${remarkSentence(remark)}`,
-    ...(remark.weight === 'question' ? [`  ${answerTo(remark, preview)}`] : []),
+    ...(remark.weight === 'question' ? [`  ${answerSentence(remark, preview)}`] : []),
   ]);
 
 function seriesLine({

@@ -10,7 +10,7 @@ import { plantOf } from '../desk/plant.ts';
 import type { ReadEvidence } from '../desk/ports.ts';
 import { noRegularFile, readRegularFile } from '../desk/regular-file.ts';
 import { readSignedValues } from '../desk/signed-values.ts';
-import { intakeContext } from '../desk/take-in.ts';
+import { contextOf, intakeContext } from '../desk/take-in.ts';
 import { VALUES_KEY } from '../desk/values-key.ts';
 import { bundle } from '../intake/intake.ts';
 import { readEvidence as readHere } from '../intake/read-evidence.ts';
@@ -18,7 +18,7 @@ import { renderLeaveBehind } from '../leave-behind/leave-behind.tsx';
 import { renderLetter, renderSheet } from '../leave-behind/letter.tsx';
 import { renderWorking } from '../leave-behind/working.tsx';
 import { guidedSearch } from '../model/guided-search/guided-search.ts';
-import { currencyOf } from '../model/shapes/country.ts';
+import { COUNTRIES, countryOfZone, currencyOf } from '../model/shapes/country.ts';
 import { isRefused } from '../model/shapes/site-readings.ts';
 import { layOver } from '../reference/index.ts';
 import { catalogueOf } from '../words/catalogues.ts';
@@ -144,7 +144,12 @@ async function explainFile(
   const { fileName, bytes } = await bundle(
     [file, ...pages].map((path) => [basename(path), readRegularFile(path)] as const),
   );
-  const context = intakeContext(zone ?? USUAL_ZONE, terminal.today);
+  // Whoever names a clock says in which country the home stands, and with what money it pays.
+  const country = zone === null ? undefined : countryOfZone(zone);
+  if (country) speakMoney(currencyOf({ country }));
+  const context = country
+    ? contextOf({ zone: COUNTRIES[country].zone, country }, terminal.today)
+    : intakeContext(zone ?? USUAL_ZONE, terminal.today);
   const { preview: whole, people } = await readEvidence(fileName, bytes, choices, context);
   const preview = previewWithoutPeople(whole, people);
   // The words of a paper hold names and account numbers; they are no part of what is handed on.

@@ -127,24 +127,32 @@ function parse(args: readonly string[]) {
   });
 }
 
-const valueIn = (written: string): unknown =>
-  /^(true|false|-?\d+(\.\d+)?)$/.test(written) ? JSON.parse(written) : written;
+/** "unit=kWh", "columns.value=2"; a column or a record may be called anything. */
+const PATHS = [
+  /^(ofColumns)\.(.+)\.([a-zA-Z]+)=(.*)$/,
+  /^(besideOf)\.(.+)=([^=]*)$/,
+  /^([a-zA-Z0-9]+)(?:\.([a-zA-Z]+))?=(.*)$/,
+];
+/** A sheet may be called "2025". */
+const valueIn = (name: string, written: string): unknown =>
+  name !== 'sheet' && /^(true|false|-?\d+(\.\d+)?)$/.test(written) ? JSON.parse(written) : written;
 
-/** "unit=kWh" and "columns.value=2" as the choices of a household file. */
+type Nested = Readonly<Record<string, unknown>>;
+const withAt = (given: Nested | undefined, [key, ...rest]: readonly string[], value: unknown): Nested => ({
+  ...given,
+  [key!]: rest.length === 0 ? value : withAt(given?.[key!] as Nested | undefined, rest, value),
+});
+
+/** Options as the choices of a household file. */
 function readChoices(pairs: readonly string[]): IntakeChoices {
-  const choices: Record<string, unknown> = {};
+  let choices: Nested = {};
   for (const pair of pairs) {
-    const ofOne = /^ofColumns\.(.+)\.([a-zA-Z]+)=(.*)$/.exec(pair);
-    if (ofOne) {
-      const all = (choices.ofColumns ?? {}) as Record<string, Record<string, unknown>>;
-      choices.ofColumns = { ...all, [ofOne[1]!]: { ...all[ofOne[1]!], [ofOne[2]!]: valueIn(ofOne[3]!) } };
-      continue;
-    }
-    const [, name, column, written] = /^([a-zA-Z0-9]+)(?:\.([a-z]+))?=(.*)$/.exec(pair) ?? [];
+    const path = PATHS.find((one) => one.test(pair));
+    const found = (path?.exec(pair)?.slice(1) ?? []).filter((part) => part !== undefined);
+    const [name] = found;
     if (name === undefined)
       throw refuse(`--choose takes a name and a value, such as unit=kWh, and “${pair}” was given.`);
-    const value = valueIn(written!);
-    choices[name] = column === undefined ? value : { ...(choices[name] as object | undefined), [column]: value };
+    choices = withAt(choices, found.slice(0, -1), valueIn(name, found.at(-1)!));
   }
   const parsed = z.strictObject(IntakeChoices.shape).safeParse(choices);
   if (!parsed.success)

@@ -52,7 +52,7 @@ export function readFile(
   given: IntakeChoices,
   context: IntakeContext,
 ): IntakeResult {
-  const book = openRemarkBook(fileName);
+  const book = openRemarkBook(fileName, given);
   const packed =
     recogniseForeign(bytes) === 'archive' ? takeFromArchive(fileName, bytes, given, context, book) : undefined;
   if (packed) return ofArchive(fileName, packed, given, context);
@@ -296,7 +296,7 @@ function ofArchive(fileName: string, packed: Packed, given: IntakeChoices, conte
 /** What a record is beside others of its kind, where the installer said it. */
 export function standing(series: Series, choices: IntakeChoices): Series {
   const beside = choices.besideOf?.[series.name] ?? choices.beside;
-  if (beside === undefined || !standsBeside(series)) return series;
+  if (beside === undefined || (beside !== 'aside' && !standsBeside(series))) return series;
   return beside === 'goes-on' ? { ...series, goesOn: true } : { ...series, beside };
 }
 

@@ -2,6 +2,7 @@
 import type { IntakeChoices } from '../intake/intake.ts';
 import type { SeriesRole } from '../model/shapes/evidence.ts';
 import { phrase, say } from './say.ts';
+import { sayTold } from './say-told.ts';
 import { carrierName } from './systems.ts';
 
 const ROLES: Record<SeriesRole, string> = {
@@ -18,13 +19,13 @@ export const roleName = (role: SeriesRole): string => say(ROLES[role]);
 const CLOCKS = { local: phrase('local time'), utc: phrase('UTC'), standard: phrase('winter time all year') } as const;
 
 export function choicesInWords(choices: IntakeChoices): string {
-  const { shape, carrier, role, unit, dayFirst, decimal, clock, stamp, toInclusive, columns, every, ofColumns } =
-    choices;
+  const { shape, carrier, role, unit, dayFirst, decimal, clock, stamp, toInclusive, columns, every } = choices;
+  const { net, ownUse, ofColumns } = choices;
   return [
-    ...(shape === undefined ? [] : [say('type {shape}', { shape })]),
+    ...(shape === undefined ? [] : [say('type {shape}', { shape: sayTold(shape) })]),
     ...(carrier === undefined ? [] : [carrierName(carrier)]),
     ...(role === undefined ? [] : [roleName(role)]),
-    ...(unit === undefined ? [] : [say('in {unit}', { unit })]),
+    ...(unit === undefined ? [] : [say('in {unit}', { unit: sayTold(unit) })]),
     ...(dayFirst === undefined ? [] : [say(dayFirst ? 'day first' : 'month first')]),
     ...(decimal === undefined ? [] : [say(decimal === ',' ? 'decimal comma' : 'decimal point')]),
     ...(clock === undefined ? [] : [say(CLOCKS[clock])]),
@@ -34,6 +35,8 @@ export function choicesInWords(choices: IntakeChoices): string {
       : [say(toInclusive ? 'the last day belongs to the bill' : 'the last day begins the next bill')]),
     ...(columns === undefined ? [] : [say('your columns')]),
     ...(every === undefined ? [] : [say(every ? 'all columns of one kind' : 'no other columns')]),
+    ...(net === undefined ? [] : [say(net ? 'sent out below nought' : 'faults below nought')]),
+    ...(ownUse === undefined ? [] : [say(ownUse === 'within' ? 'own use within it' : 'all of it bought')]),
     ...(ofColumns === undefined ? [] : [say('what you said of single columns')]),
   ].join(', ');
 }

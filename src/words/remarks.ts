@@ -35,6 +35,9 @@ function stampWords(stamp = '?'): string {
   return time === undefined ? longDate(day) : `${longDate(day)}, ${time}`;
 }
 
+/** "Berlin" of "Europe/Berlin". */
+const zoneName = (zone = ''): string => zone.slice(zone.lastIndexOf('/') + 1).replaceAll('_', ' ');
+
 /** "1 March 2025 to 4 March 2025" of days whose end is exclusive; "between" where days of others lie among them. */
 function daysOf({ from, to, count = 1 }: Remark): string {
   if (from === undefined || to === undefined) return say('on days not named');
@@ -71,6 +74,9 @@ function gapsOf(remark: Remark): Readonly<Record<string, Value>> {
     expected: sayTold(expectedTold ?? expected ?? tell('a-number')),
     expectedNames: expectedTold ? sayTold(expectedTold) : columnNames(expected),
     says: expectedTold || expected ? 'yes' : 'no',
+    foundZone: zoneName(found),
+    expectedZone: zoneName(expected),
+    ofWeather: remark.carrier === 'outdoor-temperature' ? 'yes' : 'no',
     foundCode: found ?? '',
     expectedCode: expected?.split(' ')[0] ?? '',
     code: remark.code,
@@ -219,7 +225,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{at}: the reading is {number}; {expected} is expected. It counts as missing. Correct the file or leave the row out.{alike}',
   ),
   'unread-asked': phrase(
-    '{at} could not be read ({found}), nor could others: {count} of {expectedNames} rows in all. Correct them in the file, or confirm that they may be left out.',
+    '{at} could not be read ({found}){count, plural, one {, of {expectedNames} rows} other {, nor could others: {count} of {expectedNames} rows in all}}. Correct the file, or confirm that {count, plural, one {it} other {they}} may be left out.',
   ),
   'unread-lists-asked': phrase(
     '{file} has lists without dates ({names}), the first of {count} values. They may be what was used, so the record may not be all. Give them dates, or confirm that they may be left out.',
@@ -276,7 +282,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{column} of {file} says {words}, which does not go with what it is of. We took {expected}. Choose what the file is of, or its unit.',
   ),
   'carrier-guessed': phrase(
-    '{file} does not say what was metered. We took it for {expected}. Confirm or choose the fuel.',
+    '{file} does not say what was metered. We took it for {expected}. Confirm it, or choose what it is.',
   ),
   'columns-left-out': phrase(
     '{file}: we read {expectedNames} and left out {names}. Choose another column if that is wrong.',
@@ -287,7 +293,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'standing-taken': phrase('{file}: {column} does not say its unit. We took {expected}. Compare it with the paper.'),
   'several-series': phrase('{file} holds {count} meters or registers ({names}). Each is saved by itself.'),
   'direction-asked': phrase(
-    '{file} does not say clearly whether {column} was bought or sent out. We took it as bought. Confirm it, or choose what the home sends out.',
+    '{file} does not say clearly whether {column} was bought or sent out. We took it as bought. Confirm it, or choose what it is.',
   ),
   'direction-of-name-asked': phrase(
     '{column} of {file} does not say where it went. By its name it was sent out, made at home or used by the heat pump. Choose.',
@@ -311,7 +317,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{column} of {file} has nothing at night and most about noon, as solar panels do. We took it as bought. Confirm it, or choose what it is.',
   ),
   'part-asked': phrase(
-    '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or leave the file.',
+    '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or do not use it.',
   ),
   'part-pump-asked': phrase(
     '{column} of {file} stands beside what a heat pump logs. It may be what the whole home uses, or the heat pump alone. Say which it is.',
@@ -323,7 +329,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{column} of {file} says something that we do not know ({names}). We took it as what the home used. Confirm it, say what it is, or choose another column.',
   ),
   'amount-asked': phrase(
-    '{column} of {file} may be money, or the fuel that came. We took it for the fuel. Confirm it, or choose another column.',
+    '{column} of {file} may be money, or the fuel that came. We took it for the fuel. Confirm it, choose another column, or do not use it.',
   ),
   'amount-days-asked': phrase(
     'The numbers in {column} of {file} are the days of their rows. They may count those days, or be what was used. We took them for what was used. Confirm it, or choose another column.',
@@ -338,7 +344,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{foundCode, select, heading {{file} says that its times are in UTC.} other {{file} does not change its clocks in spring and autumn, so its times are UTC.}} They were turned into local time.',
   ),
   'clock-assumed': phrase(
-    '{file} does not say whether its times are local or UTC, and no change of the clocks lies in it. We took local time. Choose UTC if the evening peak comes an hour early.',
+    '{file} does not say whether its times are local or UTC, and no change of the clocks lies in it. We took local time.{ofWeather, select, yes {} other { Choose UTC if the evening peak comes too early.}}',
   ),
   'clock-of-weather': phrase(
     '{file} does not name its clock. We took its times as {expectedCode, select, local {local time} utc {UTC} other {winter time}}. An hour or two hardly changes the mean of a day.',
@@ -359,7 +365,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} has the hour that autumn doubles only once. Its times may be UTC, or local with an hour lost. We took UTC. Choose local time if that is wrong.',
   ),
   'zone-asked': phrase(
-    '{file} changes its clocks as in {expectedNames} and not as in {names}, which is taken for the clock of this home. Set the clock of the home, or choose the clock of the file.',
+    '{file} changes its clocks as in {expectedZone} and not as in {foundZone}, which is taken for the clock of this home. If the home stands elsewhere, set its country in “Heat needed”. Else choose the clock of the file.',
   ),
   'spring-hour-filled': phrase(
     '{file} has readings in the hour that the clocks skip in March. They were left out, since that hour did not exist.',
@@ -591,7 +597,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} should count in UTC, yet it skips the hours that local clocks skip. We took local time. Choose UTC if the evening peak comes an hour late.',
   ),
   'espi-other-clock': phrase(
-    "{file} cuts its days by {names}, not by the home's ({expectedNames}). The days stay as they were cut.",
+    "{file} cuts its days by {names}, not by the home's ({expectedZone}). The days stay as they were cut.",
   ),
   'espi-currency': phrase(
     '{file} has costs ({names}) that are not said to be in this home’s currency. They were left out.',
@@ -751,16 +757,16 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} is the weather of {names}, written in {expected} all year. It was turned into local time.',
   ),
   'weather-asked': phrase(
-    '{file} speaks of {found}. Its temperatures may be means of many years, a typical year or a model. Confirm that they were measured on the days beside them, or leave the file.',
+    '{file} speaks of {found}. Its temperatures may be means of many years, a typical year or a model. Confirm that they were measured on the days beside them, or do not use them.',
   ),
   'weather-smooth-asked': phrase(
-    '{file}: from one day to the next the temperature mostly changes by {words} °C. Real weather mostly changes by one to three. It may be a mean of many years. Confirm that it was measured on those days, or leave the file.',
+    '{file}: from one day to the next the temperature mostly changes by {words} °C. Real weather mostly changes by one to three. It may be a mean of many years. Confirm that it was measured on those days, or do not use it.',
   ),
   'weather-indoors-asked': phrase(
-    '{column} of {file} stays as warm as a room from day to day. Confirm that it was measured outdoors on those days, or leave the file.',
+    '{column} of {file} stays as warm as a room from day to day. Confirm that it was measured outdoors on those days, or do not use it.',
   ),
   'weather-extreme-asked': phrase(
-    'By its name or the title of {file}, {column} is the warmest or the coldest of each day. Confirm that it is the mean, or use a file of daily means.',
+    'By its name or the title of {file}, {column} is the warmest or the coldest of each day. Confirm that it is the mean, or do not use it. A file of daily means would serve.',
   ),
   'weather-extreme-only': phrase(
     '{column} of {file} is the warmest or the coldest of each day, and its mean is not there. Use a file of daily means, or of both.',

@@ -4,7 +4,7 @@ import { readFile } from '../../src/intake/read-file.ts';
 import { toCivilDate, toDayNumber } from '../../src/model/calendar/civil.ts';
 import type { Series } from '../../src/model/shapes/evidence.ts';
 import { kWhPerUnit } from '../../src/reference/fuels.ts';
-import { isOfOneColumn } from '../../src/words/answers.ts';
+import { isOfOneColumn } from '../../src/words/remark-answers.ts';
 import { type Dialect, drawDialect, type Of } from './draw.ts';
 import type { Twist } from './twist.ts';
 import { type Truth, type Written, writeDialect } from './write.ts';

@@ -93,7 +93,12 @@ function fromChangeDays(stamps: Stamps, zone: ZoneTable, book: RemarkBook): Cloc
     of: { count?: number },
   ) => {
     if (isOfNoMatter) book.add('clock-of-weather', 'note', { expected: clock });
-    else book.add(code, 'question', { expected: clock, ...of });
+    else
+      book.add(code, 'question', {
+        expected: clock,
+        ...of,
+        ...(stamps.isWeather ? { carrier: 'outdoor-temperature' as const } : {}),
+      });
     return clock;
   };
   if (evidence.steady > 0 && evidence.steady === evidence.singleAutumns) return doubt('clock-autumn-asked', 'utc', {});

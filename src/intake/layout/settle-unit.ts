@@ -1,15 +1,7 @@
 /** Settles what a column is of and in which unit: as written, else from its size, and says what was guessed. */
 
 import { type Carrier, isTemperature, type SeriesRole } from '../../model/shapes/evidence.ts';
-import {
-  DELIVERED_FUELS,
-  type DeliveredFuel,
-  FUELS,
-  isDelivered,
-  isSaleUnit,
-  SALE_UNITS,
-  unitsOf,
-} from '../../model/shapes/heating.ts';
+import { DELIVERED_FUELS, isDelivered, isSaleUnit, SALE_UNITS, unitsOf } from '../../model/shapes/heating.ts';
 import { type Told, tell } from '../../model/shapes/told.ts';
 import { choicesFor, type EnergyUnit, type IntakeChoices, type IntakeContext } from '../terms/choices.ts';
 import { listNames, type RemarkBook, tellNumber } from '../terms/remark-book.ts';
@@ -93,7 +85,6 @@ export function settleUnit(
   // A column of what came in less what went out is two records in one unit.
   if (
     !book.has('unit-guessed', name) &&
-    !isSetAside(ofFile, name) &&
     (isBareGallon || (stated === undefined && !isSure && settledCarrier !== 'water'))
   )
     book.add('unit-guessed', 'question', {
@@ -164,7 +155,6 @@ function settleCarrier(
   const carrier = choices.carrier ?? carrierFor(stated, said?.carrier) ?? ofRates;
   // Nobody meters electricity in joules, calories or BTU.
   const guessed = stated !== undefined && OF_GAS.has(stated) ? 'gas' : 'electricity';
-  if (isSetAside(ofFile, name)) return carrier ?? guessed;
   if (carrier === undefined && !(namesItself(column) && book.has('carrier-guessed')))
     book.add('carrier-guessed', 'question', { column: name, expected: guessed });
   else if (
@@ -179,13 +169,9 @@ function settleCarrier(
     // Water is metered by the gallon, and oil is bought by it.
     book.add('carrier-guessed', 'question', { column: name, expected: 'water' });
   else if (choices.carrier === undefined && isSaleUnit(stated) && said?.carrier !== carrier)
-    book.add('carrier-guessed', 'question', { column: name, expected: FUELS[carrier as DeliveredFuel].written });
+    book.add('carrier-guessed', 'question', { column: name, expected: carrier! });
   return carrier ?? guessed;
 }
-
-/** What counts in no sum may be of anything. */
-const isSetAside = ({ beside, besideOf }: IntakeChoices, name: string): boolean =>
-  (besideOf?.[name] ?? beside) === 'aside';
 
 /** Which way a column's energy goes and whether it is all of it; asked where the words do not tell. */
 function settleRole(
@@ -210,14 +196,12 @@ function settleRole(
     !book.has('direction-asked') &&
     (role === 'import' ? wayByName(sheet, column) : role === 'generation' && saysUsed(column) && role);
   if (byName) book.add('direction-of-name-asked', 'question', { column: name, expected: byName });
-  const isAside = isSetAside(ofFile, name);
   const ofCars = sheet.columns.filter((c) => c.meaning.unit === undefined && OF_CHARGING.test(plainWords(c.heading)));
   const named = plainWords([column.heading, sheet.fileName.replaceAll(/[-_.]/g, ' ')].join(' ; '));
   if (
     carrier === 'electricity' &&
     role === 'import' &&
     choices.role === undefined &&
-    !isAside &&
     (APPLIANCE.test(named) || (ofCars.length > 0 && !isWhole(column)))
   )
     book.add('part-asked', 'question', { column: name });
@@ -231,7 +215,7 @@ function settleRole(
     ['carrier-guessed', 'direction-asked', 'direction-of-name-asked', 'part-asked', 'part-pump-asked'] as const
   ).some((code) => book.has(code));
   const isChosen = choices.role !== undefined || ofFile.columns?.value === column.index || ofFile.every;
-  if (unknown.length > 0 && !isChosen && !isAsked && !isAside)
+  if (unknown.length > 0 && !isChosen && !isAsked)
     book.add('word-asked', 'question', { column: name, found: listNames(unknown) });
   return role;
 }

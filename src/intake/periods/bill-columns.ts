@@ -14,7 +14,7 @@ import type { Sheet } from '../layout/sheet.ts';
 import { isColumnOfUnits } from '../layout/stated-energy.ts';
 import { columnName, readValues } from '../layout/value-cells.ts';
 import { PART_OF } from '../layout/vocabulary.ts';
-import type { RemarkBook } from '../terms/remark-book.ts';
+import { listNames, type RemarkBook } from '../terms/remark-book.ts';
 import { isVolumeOfGas } from '../terms/units.ts';
 
 /** Columns of numbers that say one thing of a bill. */
@@ -62,6 +62,9 @@ export const valuesBetween = ({ opening, closing }: Readings): Float64Array =>
       : meteredUnits({ name: 'meter', opening: opening[i]!, closing: after })!,
   );
 
+/** Of what is left out all is named. */
+const LONGEST_ACCOUNT = 400;
+
 /** Names the columns that nothing was made of. Amounts left out for others are named already. */
 export function remarkUnread({ sheet, choices, book }: ShapeInput, used: readonly (number | undefined)[]): void {
   const best = sheet.columns[used.find((index) => index !== undefined && index > 0) ?? 0]!;
@@ -75,11 +78,15 @@ export function remarkUnread({ sheet, choices, book }: ShapeInput, used: readonl
       !isColumnOfUnits(c) &&
       !used.includes(c.index) &&
       !named.includes(c) &&
+      !book.has('cost-of-several', columnName(sheet, c.index)) &&
       !['index', 'calorific'].includes(c.meaning.role) &&
       // Of a part it is known what it means.
       !(c.meaning.role === 'beside' && PART_OF.test(plainWords(c.heading))),
   );
   if (unread.length === 0) return;
-  const found = unread.map((c) => `"${columnName(sheet, c.index)}"`).join(', ');
-  book.add('columns-not-understood', 'note', { found: found.slice(0, 400), count: unread.length });
+  const found = listNames(
+    unread.map((c) => columnName(sheet, c.index)),
+    LONGEST_ACCOUNT,
+  );
+  book.add('columns-not-understood', 'note', { found, count: unread.length });
 }

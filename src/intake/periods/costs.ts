@@ -1,7 +1,7 @@
 /** Cost column beside a quantity, in pence. */
 
 import { daysBetween } from '../../model/calendar/civil.ts';
-import type { Series } from '../../model/shapes/evidence.ts';
+import { isUse, type Series } from '../../model/shapes/evidence.ts';
 import { isDelivered } from '../../model/shapes/heating.ts';
 import { tell } from '../../model/shapes/told.ts';
 import { sumOf } from '../../model/units/sums.ts';
@@ -95,7 +95,7 @@ export function doubtPrice(
   choices: IntakeChoices,
   book: RemarkBook,
 ): void {
-  if (choicesFor(choices, name).unit !== undefined || role === 'export' || role === 'generation') return;
+  if (choicesFor(choices, name).unit !== undefined || !isUse({ carrier, role })) return;
   // The unit is asked about already.
   if (book.has('unit-guessed', column)) return;
   const paid = periods.filter(({ costPence = 0, kWh }) => costPence > 0 && kWh > 0);

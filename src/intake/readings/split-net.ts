@@ -5,7 +5,7 @@ import { plainWords } from '../layout/headings.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { statedCarrier, statedUnit } from '../layout/stated-energy.ts';
 import { columnName } from '../layout/value-cells.ts';
-import { choicesFor, type IntakeChoices } from '../terms/choices.ts';
+import { choicesFor, type IntakeChoices, isSetAside } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees } from '../terms/units.ts';
 
@@ -15,6 +15,7 @@ const LEAST_BELOW = 10;
 const LEAST_PERIODS_BELOW = 3;
 const LEAST_SHARE = 0.01;
 const NET = /\bnet\b|\bnetto\b|saldo|\bsolde\b|\bneto\b|\bnetta\b/;
+const BOTH_WAYS = /import.*export|export.*import|bezug.*einspeis|einspeis.*bezug/;
 
 interface OfColumn {
   readonly column: ColumnFacts;
@@ -46,7 +47,14 @@ export function splitNet<T extends OfColumn>(
     !isOfDegrees(choices.unit ?? statedUnit(sheet, column)) &&
     (choices.carrier ?? said?.carrier ?? 'electricity') === 'electricity' &&
     ['import', 'export'].includes(choices.role ?? said?.seriesRole ?? 'import');
-  if (!mayBeNet || choices.net === false) return [one];
+  const name = columnName(sheet, column.index);
+  if (!mayBeNet || isSetAside(ofFile, name)) return [one];
+  // A name of both ways, or of the way out, does not say which of them is above nought.
+  const isOut = (choices.role ?? said?.seriesRole) === 'export';
+  const heading = plainWords(column.heading);
+  const drawn = { carrier: 'electricity' as const, ...(isOut ? { seriesRole: 'import' as const } : {}) };
+  const bought = { ...column, meaning: { ...column.meaning, ...drawn } };
+  if (choices.net === false) return [NET.test(heading) || BOTH_WAYS.test(heading) ? { ...one, column: bought } : one];
   let below = 0;
   let above = 0;
   for (let i = 0; i < values.length; i++) {
@@ -55,10 +63,7 @@ export function splitNet<T extends OfColumn>(
   }
   const isFew = Math.min(above, below) < (span === 'period' ? LEAST_PERIODS_BELOW : LEAST_BELOW);
   if (isFew || below < values.length * LEAST_SHARE) return [one];
-  const name = columnName(sheet, column.index);
-  // A name of both ways, or of the way out, does not say which of them is above nought.
-  const isOut = (choices.role ?? said?.seriesRole) === 'export';
-  if (choices.net === undefined && (isOut || !NET.test(plainWords(column.heading))))
+  if (choices.net === undefined && (isOut || !NET.test(heading)))
     book.add('net-asked', 'question', { column: name, count: below, ...(span === 'reading' ? {} : { found: span }) });
   else if (span !== 'reading') book.add('net-of-days', 'refusal', { column: name });
   else book.add('espi-net', 'note');
@@ -66,10 +71,9 @@ export function splitNet<T extends OfColumn>(
   if (span !== 'reading') return [one];
   const only = (sign: 1 | -1) => values.map((value) => (Number.isNaN(value) ? value : Math.max(0, sign * value)));
   // No other energy goes both ways.
-  const drawn = { carrier: 'electricity' as const, ...(isOut ? { seriesRole: 'import' as const } : {}) };
   const sentOut = { ...column.meaning, carrier: 'electricity' as const, seriesRole: 'export' as const };
   return [
-    { ...one, values: only(1), column: { ...column, meaning: { ...column.meaning, ...drawn } } },
+    { ...one, values: only(1), column: bought },
     { ...one, values: only(-1), column: { ...column, heading: `${name} (−)`, meaning: sentOut } },
   ];
 }

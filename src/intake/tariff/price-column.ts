@@ -1,10 +1,7 @@
 /** Which column of a tariff file holds the prices of what is bought, and what they are counted in. */
-import type { IntakeContext } from '../terms/choices.ts';
 import { type Money, moneysIn } from '../terms/money-words.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
-import { coinOf } from './home-terms.ts';
-
-export type TariffContext = Pick<IntakeContext, 'zone' | 'money'>;
+import { coinOf, type TariffContext } from './home-terms.ts';
 
 export interface PriceColumn {
   readonly column: number;

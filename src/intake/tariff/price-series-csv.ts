@@ -15,8 +15,8 @@ import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
 import { type RemarkBook, tellNumber } from '../terms/remark-book.ts';
 import { findSeparator } from '../text/separator.ts';
 import { cellText, rowTexts, splitTable, type Table } from '../text/table.ts';
-import { coinOf, usualVatRate } from './home-terms.ts';
-import { findPriceColumn, pencePerKWhOf, type TariffContext } from './price-column.ts';
+import { coinOf, type TariffContext, usualVatRate } from './home-terms.ts';
+import { findPriceColumn, pencePerKWhOf } from './price-column.ts';
 import { refuseIssues } from './refuse-issues.ts';
 
 const TIME =

@@ -15,8 +15,8 @@ import { moneysIn } from '../terms/money-words.ts';
 import { type RemarkBook, tellNumber } from '../terms/remark-book.ts';
 import { findSeparator } from '../text/separator.ts';
 import { rowTexts, splitTable } from '../text/table.ts';
-import { coinOf, usualVatRate } from './home-terms.ts';
-import { findPriceColumn, type PriceColumn, pencePerKWhOf, type TariffContext } from './price-column.ts';
+import { coinOf, type TariffContext, usualVatRate } from './home-terms.ts';
+import { findPriceColumn, type PriceColumn, pencePerKWhOf } from './price-column.ts';
 import { refuseIssues } from './refuse-issues.ts';
 import { readDays, readMonths, readTime } from './windows.ts';
 

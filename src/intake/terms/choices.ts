@@ -116,6 +116,11 @@ export const choicesFor = (choices: IntakeChoices, column: string): IntakeChoice
   ...choices.ofColumns?.[column],
 });
 
+/** What counts in no sum may be of anything; a record of a further sheet bears its name before its column. */
+export const isSetAside = ({ beside, besideOf = {} }: IntakeChoices, column: string): boolean =>
+  (Object.entries(besideOf).find(([name]) => name === column || name.endsWith(`: ${column}`))?.[1] ?? beside) ===
+  'aside';
+
 export interface IntakeContext {
   /** IANA zone of the household. */
   readonly zone: string;

@@ -1,6 +1,7 @@
 /** Collects what there is to say about one file. Rows alike are named one by one up to five, then counted. */
 import type { Remark } from '../../model/shapes/evidence.ts';
 import { tell } from '../../model/shapes/told.ts';
+import { type IntakeChoices, isSetAside } from './choices.ts';
 import type { RemarkCode } from './remark-codes.ts';
 
 type Weight = Remark['weight'];
@@ -35,10 +36,12 @@ function onceEach(remarks: readonly Remark[]): Remark[] {
 const LONGEST_LIST = 120;
 
 /** Names for a remark: as many whole ones as there is room for, and how many more there are. */
-export function listNames(names: readonly string[]): string {
+export function listNames(names: readonly string[], longest = LONGEST_LIST): string {
+  // A name may hold a comma.
+  const apart = names.some((name) => name.includes(',')) ? '; ' : ', ';
   let shown = names.length;
-  while (shown > 1 && names.slice(0, shown).join(', ').length > LONGEST_LIST) shown--;
-  const listed = names.slice(0, shown).join(', ').slice(0, LONGEST_LIST);
+  while (shown > 1 && names.slice(0, shown).join(apart).length > longest) shown--;
+  const listed = names.slice(0, shown).join(apart).slice(0, longest);
   return shown === names.length ? listed : `${listed} … (+${names.length - shown})`;
 }
 
@@ -48,7 +51,12 @@ export const tellNumber = (figure: number): Pick<Remark, 'expected' | 'expectedT
   expectedTold: tell('figure', { figure }),
 });
 
-export function openRemarkBook(file: string): RemarkBook {
+/** Questions about what one record is. */
+const OF_A_RECORD =
+  /^(unit|degrees|carrier|pulses|direction|title|made|part|word|amount|net|own-use|weather)-|^register-(rising|still)/;
+
+/** @param choices of what they set aside nothing is asked */
+export function openRemarkBook(file: string, choices: IntakeChoices = {}): RemarkBook {
   const remarks: Remark[] = [];
   const tallies = new Map<string, { count: number; first: Remark | undefined; effectKWh: number }>();
   const ofColumns = new Map<string, number>();
@@ -59,8 +67,12 @@ export function openRemarkBook(file: string): RemarkBook {
     remarks.push(remark);
     return remark;
   };
+  const isOfNoMatter = (code: RemarkCode, weight: Weight, column: string | undefined) =>
+    weight === 'question' && column !== undefined && OF_A_RECORD.test(code) && isSetAside(choices, column);
   return {
-    add: (code, weight, details) => void write(code, weight, details),
+    add(code, weight, details) {
+      if (!isOfNoMatter(code, weight, details?.column)) write(code, weight, details);
+    },
     tally(code, weight, details) {
       const key = `${code}\u0000${details.column}`;
       ofColumns.set(key, (ofColumns.get(key) ?? 0) + 1);

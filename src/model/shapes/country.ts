@@ -16,6 +16,10 @@ export const COUNTRIES = {
 export type Country = keyof typeof COUNTRIES;
 export const Country = z.enum(Object.keys(COUNTRIES) as [Country, ...Country[]]);
 
+/** The country whose clock a home has; undefined where it is none of these. */
+export const countryOfZone = (zone: string): Country | undefined =>
+  Country.options.find((country) => COUNTRIES[country].zone === zone);
+
 /** Households from before it was asked are British. */
 export const countryOf = ({ country }: { readonly country?: Country | undefined }): Country => country ?? 'GB';
 export const currencyOf = (household: { readonly country?: Country | undefined }) =>

@@ -1,10 +1,10 @@
 import { ENERGY_UNITS, type IntakeChoices, type IntakePreview } from '../../intake/intake.ts';
 import { CARRIERS, isTemperature } from '../../model/shapes/evidence.ts';
+import { sheetChoice } from '../../words/remark-answers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { type Choice, ChoiceField, sayChoices } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
-import { sheetChoice } from './remark-answers.ts';
 import { CARRIER_WORDS } from './series-words.ts';
 
 const STAMPS: readonly Choice<'start' | 'end'>[] = [

@@ -1,10 +1,10 @@
 import { type ReactNode, useId, useLayoutEffect, useRef, useState } from 'react';
 import type { IntakeChoices, IntakePreview } from '../../intake/intake.ts';
 import type { Remark } from '../../model/shapes/evidence.ts';
+import { type Answer, answersTo } from '../../words/remark-answers.ts';
 import { remarkSentence } from '../../words/remarks.ts';
 import { phrase, say } from '../../words/say.ts';
 import { mayBeAnswered } from './preview-voice.ts';
-import { type Answer, answersTo } from './remark-answers.ts';
 
 const SHOWN_NOTES = 6;
 

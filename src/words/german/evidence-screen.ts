@@ -337,7 +337,6 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'An answer is still missing to read this file.': 'Zum Lesen dieser Datei fehlt noch eine Antwort.',
   'We look at a picture in several ways, so this can take a minute or two.':
     'Ein Bild wird auf mehrere Arten gelesen; das kann ein bis zwei Minuten dauern.',
-  'A household file answers it with {keys}.': 'Eine Haushaltsdatei beantwortet das mit {keys}.',
   '{fileName}: a bill on paper, {proved} values proved, {read} read, {against} contradicted':
     '{fileName}: eine Rechnung auf Papier, {proved} Werte nachgerechnet, {read} nur gelesen, {against} ohne passende Summe',
   'Reading {fileName} took far longer than a bill does, so it was stopped. Nothing is saved.':
@@ -360,6 +359,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'Whole months': 'Ganze Monate',
   'Parts: leave them out': 'Teile: weglassen',
   'Measured on these days': 'An diesen Tagen gemessen',
+  'Outdoors, on these days': 'Draußen, an diesen Tagen',
+  'Heat given out': 'Abgegebene Wärme',
   'The mean of each day': 'Das Mittel jedes Tages',
   'used as the time of each reading': 'als Zeit jedes Messwerts genommen',
   'used as the time of day': 'als Uhrzeit genommen',

@@ -80,16 +80,13 @@ export const HOST: Catalogue = {
   'Clock of the home: {zone}.': 'Uhr des Hauses: {zone}.',
   'Answer with “zone”: "{zone}" in the household file, or with --zone {zone}.':
     'Antworten Sie mit “zone”: "{zone}" in der Haushaltsdatei oder mit --zone {zone}.',
-  'Answer with “choices”: {open} "ofColumns": {json} {close} at this file in the household file, or with --choose {option} beside --read{others, select, none {} other { (possible: {others})}}.':
-    'Antworten Sie mit “choices”: {open} "ofColumns": {json} {close} bei dieser Datei in der Haushaltsdatei, oder mit --choose {option} neben --read{others, select, none {} other { (möglich: {others})}}.',
-  'Answer with “choices”: {open} "{name}": {json} {close} at this file in the household file, or with --choose {option} beside --read{others, select, none {} other { (possible: {others})}}.':
-    'Antworten Sie mit “choices”: {open} "{name}": {json} {close} bei dieser Datei in der Haushaltsdatei oder mit --choose {option} neben --read{others, select, none {} other { (möglich: {others})}}.',
   'Name the file with the rest in the household file too. If this one is all: “choices”: {open} "role": "import" {close} in place of "beside".':
     'Nennen Sie auch die Datei mit dem Rest in der Haushaltsdatei. Ist diese alles: „choices“: {open} "role": "import" {close} anstelle von "beside".',
-  'Where another file has the other register: “choices”: {open} "beside": "added" {close} at both.':
-    'Wo eine andere Datei das andere Zählwerk hat: “choices”: {open} "beside": "added" {close} bei beiden.',
-  'Where it is not what the home used: “choices”: {open} "beside": "aside" {close}.':
-    'Wo es nicht der Verbrauch des Hauses ist: “choices”: {open} "beside": "aside" {close}.',
+  'Answer with “choices”: {json} at this file in the household file, or with --choose {option} beside --read{count, plural, one {} other { (possible: {others})}}.':
+    'Antworten Sie mit “choices”: {json} bei dieser Datei in der Haushaltsdatei, oder mit --choose {option} neben --read{count, plural, one {} other { (möglich: {others})}}.',
+  'Another value goes into {keys}.': 'Ein anderer Wert gehört in {keys}.',
+  'A word that was read wrong is corrected in “choices.paper.words”.':
+    'Ein falsch gelesenes Wort wird in “choices.paper.words” berichtigt.',
   'Answer with “choices”: {open} "beside": {json} {close} at this file in the household file (possible: {others}). If it has several records: "besideOf": {own}.':
     'Antworten Sie mit “choices”: {open} "beside": {json} {close} bei dieser Datei in der Haushaltsdatei (möglich: {others}). Hat sie mehrere Messreihen: "besideOf": {own}.',
   Records: 'Messreihen',

@@ -43,8 +43,8 @@ export const REMARKS: Catalogue = {
     '{file} hat {words}; wir lesen {expected}. Exportieren Sie jedes Jahr für sich, halbe Stunden statt Minuten oder nur einen Zähler.',
   '{file} has more cells than we can hold. Export a shorter span, or fewer columns.':
     '{file} hat mehr Zellen, als wir fassen. Exportieren Sie eine kürzere Zeit oder weniger Spalten.',
-  '{at} could not be read ({found}), nor could others: {count} of {expectedNames} rows in all. Correct them in the file, or confirm that they may be left out.':
-    '{at} war nicht zu lesen ({found}), und andere auch nicht: insgesamt {count} von {expectedNames} Zeilen. Berichtigen Sie die Datei, oder bestätigen Sie, dass sie wegbleiben dürfen.',
+  '{at} could not be read ({found}){count, plural, one {, of {expectedNames} rows} other {, nor could others: {count} of {expectedNames} rows in all}}. Correct the file, or confirm that {count, plural, one {it} other {they}} may be left out.':
+    '{at} war nicht zu lesen ({found}){count, plural, one {, von {expectedNames} Zeilen} other {, und andere auch nicht: insgesamt {count} von {expectedNames} Zeilen}}. Berichtigen Sie die Datei, oder bestätigen Sie, dass sie {count, plural, one {wegbleiben darf} other {wegbleiben dürfen}}.',
   '{file} is not a text file. Save the data as CSV.': '{file} ist keine Textdatei. Speichern Sie die Daten als CSV.',
   '{file} is not text, nor a picture or PDF that is read here. Save readings as CSV, and a bill as PDF, JPEG or PNG.':
     '{file} ist kein Text, auch kein Bild oder PDF, das hier gelesen wird. Speichern Sie Messwerte als CSV, eine Rechnung als PDF, JPEG oder PNG.',
@@ -56,8 +56,8 @@ export const REMARKS: Catalogue = {
     '{file} ist keine Tabelle: Wir finden darin nur eine Spalte. Exportieren Sie die Messwerte als CSV oder als Tabelle, mit einem Datum und einer Menge in jeder Zeile.',
   '{file} has no column of dates. Its columns are {names}. Each row needs a date, such as 2025-03-01 or 01/03/2025.':
     '{file} hat keine Spalte mit Daten. Die Spalten sind {names}. Jede Zeile braucht ein Datum, etwa 2025-03-01 oder 01/03/2025.',
-  '{column} of {file} stays as warm as a room from day to day. Confirm that it was measured outdoors on those days, or leave the file.':
-    '{column} in {file} bleibt Tag für Tag so warm wie ein Zimmer. Bestätigen Sie, dass draußen gemessen wurde, oder lassen Sie die Datei weg.',
+  '{column} of {file} stays as warm as a room from day to day. Confirm that it was measured outdoors on those days, or do not use it.':
+    '{column} in {file} bleibt Tag für Tag so warm wie ein Zimmer. Bestätigen Sie, dass draußen gemessen wurde, oder verwenden Sie es nicht.',
   '{column} of {file} starts again every month and only rises in between. We took it for a running total: each use is the difference of two days.':
     '{column} in {file} beginnt jeden Monat von vorn und steigt dazwischen nur. Wir nahmen es als laufende Summe: Jeder Verbrauch ist der Unterschied zweier Tage.',
   '{column} of {file} starts again every year and only rises in between. We took it for a running total: each use is the difference of two rows.':
@@ -72,8 +72,8 @@ export const REMARKS: Catalogue = {
     '{column} in {file} hat nachts nichts und um Mittag am meisten, wie Solarmodule. Wir nahmen es als Bezug. Bestätigen Sie das oder wählen Sie, was es ist.',
   '{column} of {file} says something that we do not know ({names}). We took it as what the home used. Confirm it, say what it is, or choose another column.':
     '{column} von {file} sagt etwas, das wir nicht kennen ({names}). Wir haben es als Verbrauch des Hauses genommen. Bestätigen Sie das, sagen Sie, was es ist, oder wählen Sie eine andere Spalte.',
-  '{column} of {file} may be money, or the fuel that came. We took it for the fuel. Confirm it, or choose another column.':
-    '{column} von {file} kann Geld sein oder der gelieferte Brennstoff. Wir haben es als Brennstoff genommen. Bestätigen Sie das, oder wählen Sie eine andere Spalte.',
+  '{column} of {file} may be money, or the fuel that came. We took it for the fuel. Confirm it, choose another column, or do not use it.':
+    '{column} von {file} kann Geld sein oder der gelieferte Brennstoff. Wir haben es als Brennstoff genommen. Bestätigen Sie das, wählen Sie eine andere Spalte, oder verwenden Sie es nicht.',
   'The numbers in {column} of {file} are the days of their rows. They may count those days, or be what was used. We took them for what was used. Confirm it, or choose another column.':
     'Die Zahlen in {column} von {file} sind die Tage ihrer Zeilen. Sie können diese Tage zählen oder der Verbrauch sein. Wir haben sie als Verbrauch genommen. Bestätigen Sie das, oder wählen Sie eine andere Spalte.',
   '{file} has lists without dates ({names}), the first of {count} values. They may be what was used, so the record may not be all. Give them dates, or confirm that they may be left out.':
@@ -84,8 +84,8 @@ export const REMARKS: Catalogue = {
     '{column} von {file} wurde {count, plural, one {einmal} other {#-mal}} lange nicht abgelesen, zuerst vom {from} bis {to}. Dabei stieg der Zähler um {energy}. {said, select, yes {Das wird für sich gespeichert, als {names}.} other {Das ist nicht in der Summe.}}',
   '{file} gives one direction a reading, by {column}. Each reading is what was bought less what was sent out, so the other direction counts as nought there.':
     '{file} nennt je Ablesung nur eine Richtung ({column}). Jede Ablesung ist der Bezug abzüglich der Einspeisung, darum zählt die andere Richtung dort als null.',
-  '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or leave the file.':
-    '{column} in {file} klingt nach einem einzelnen Gerät. Bestätigen Sie, dass es der Verbrauch des ganzen Hauses ist, oder lassen Sie die Datei weg.',
+  '{column} of {file} sounds like one appliance. Confirm that it is what the whole home uses, or do not use it.':
+    '{column} in {file} klingt nach einem einzelnen Gerät. Bestätigen Sie, dass es der Verbrauch des ganzen Hauses ist, oder verwenden Sie es nicht.',
   '{column} of {file} stands beside what a heat pump logs. It may be what the whole home uses, or the heat pump alone. Say which it is.':
     '{column} in {file} steht neben dem, was eine Wärmepumpe aufzeichnet. Es kann der Verbrauch des ganzen Hauses sein oder der Wärmepumpe allein. Sagen Sie, was es ist.',
   '{column} of {file} counts one rate of the meter at a time ({names}). A second rate is not there for the same days. Confirm that it is all the home used. If another file has the rest, say so.':
@@ -186,8 +186,8 @@ export const REMARKS: Catalogue = {
     '{file} enthält jeden Leiter des Anschlusses für sich ({names}). Sie wurden addiert.',
   '{column} of {file} says {words}, which does not go with what it is of. We took {expected}. Choose what the file is of, or its unit.':
     '{column} von {file} nennt {words}, was nicht zu dem passt, was gemessen wurde. Wir nehmen {expected}. Wählen Sie, was die Datei misst, oder die Einheit.',
-  '{file} does not say what was metered. We took it for {expected}. Confirm or choose the fuel.':
-    '{file} sagt nicht, was gemessen wurde. Wir nehmen {expected} an. Bestätigen oder wählen Sie den Energieträger.',
+  '{file} does not say what was metered. We took it for {expected}. Confirm it, or choose what it is.':
+    '{file} sagt nicht, was gemessen wurde. Wir nehmen {expected} an. Bestätigen Sie das, oder wählen Sie, was es ist.',
   '{file}: we read {expectedNames} and left out {names}. Choose another column if that is wrong.':
     '{file}: Gelesen wurde {expectedNames}, weggelassen {names}. Wählen Sie eine andere Spalte, wenn das falsch ist.',
   '{file}: we left out {names}. We do not know what {count, plural, one {it means} other {they mean}}. Nothing else is missing.':
@@ -202,8 +202,8 @@ export const REMARKS: Catalogue = {
     '{foundCode, select, utc {{file} schreibt die Zeiten in UTC. Sie wurden in Ortszeit umgerechnet.} other {{file} schreibt den Abstand zu UTC neben die Zeiten. Er wurde so übernommen.}}',
   '{foundCode, select, heading {{file} says that its times are in UTC.} other {{file} does not change its clocks in spring and autumn, so its times are UTC.}} They were turned into local time.':
     '{foundCode, select, heading {{file} sagt, dass die Zeiten in UTC sind.} other {{file} stellt die Uhr im März und Oktober nicht um, also sind die Zeiten UTC.}} Sie wurden in Ortszeit umgerechnet.',
-  '{file} does not say whether its times are local or UTC, and no change of the clocks lies in it. We took local time. Choose UTC if the evening peak comes an hour early.':
-    '{file} sagt nicht, ob die Zeiten Ortszeit oder UTC sind, und keine Zeitumstellung liegt darin. Wir nehmen Ortszeit. Wählen Sie UTC, wenn die Abendspitze eine Stunde zu früh kommt.',
+  '{file} does not say whether its times are local or UTC, and no change of the clocks lies in it. We took local time.{ofWeather, select, yes {} other { Choose UTC if the evening peak comes too early.}}':
+    '{file} sagt nicht, ob die Zeiten Ortszeit oder UTC sind, und keine Zeitumstellung liegt darin. Wir nehmen Ortszeit.{ofWeather, select, yes {} other { Wählen Sie UTC, wenn die Abendspitze zu früh kommt.}}',
   '{file} does not change its clocks in spring and autumn. It may be in winter time or in UTC; we took winter time. Choose the other if that is wrong.':
     '{file} stellt die Uhr im Frühling und Herbst nicht um. Es kann Winterzeit oder UTC sein; wir nehmen Winterzeit. Wählen Sie das andere, wenn das falsch ist.',
   '{file} changes its clocks on some of the {count} change days and not on others. We took {expectedCode, select, local {local time} other {UTC}}. Look at those days and choose.':
@@ -354,8 +354,8 @@ export const REMARKS: Catalogue = {
     '{at}: Der Messwert umfasst {words}, die anderen {expected}. Er wurde gleichmäßig verteilt.{alike}',
   '{file} should count in UTC, yet it skips the hours that local clocks skip. We took local time. Choose UTC if the evening peak comes an hour late.':
     '{file} sollte in UTC zählen, überspringt aber die Stunden der Zeitumstellung. Wir nehmen Ortszeit. Wählen Sie UTC, wenn die Abendspitze eine Stunde zu spät kommt.',
-  "{file} cuts its days by {names}, not by the home's ({expectedNames}). The days stay as they were cut.":
-    '{file} teilt die Tage nach {names}, nicht nach der Zeit des Hauses ({expectedNames}). Die Tage blieben, wie sie sind.',
+  "{file} cuts its days by {names}, not by the home's ({expectedZone}). The days stay as they were cut.":
+    '{file} teilt die Tage nach {names}, nicht nach der Zeit des Hauses ({expectedZone}). Die Tage blieben, wie sie sind.',
   '{file} has costs ({names}) that are not said to be in this home’s currency. They were left out.':
     '{file} hat Kosten ({names}), bei denen nicht steht, dass sie in der Währung dieses Hauses sind. Sie wurden weggelassen.',
   '{file} has a cost beside each reading, {names} in all. Costs are saved for bills only, so they were left out.':
@@ -631,8 +631,8 @@ export const REMARKS: Catalogue = {
     '{file} hat {count, plural, one {noch eine Spalte} other {noch # Spalten}} derselben Art wie {column}: {names}. Wir haben {column} genommen. Bestätigen Sie das oder wählen Sie die gemeinte Spalte.',
   '{file} does not say whether {column} is all that is made at home or only what is sent out. We took it as sent out. Confirm it, or choose.':
     '{file} sagt nicht, ob {column} alles ist, was im Haus erzeugt wird, oder nur, was eingespeist wird. Wir haben es als eingespeist genommen. Bestätigen Sie das oder wählen Sie.',
-  '{file} does not say clearly whether {column} was bought or sent out. We took it as bought. Confirm it, or choose what the home sends out.':
-    '{file} sagt nicht klar, ob {column} gekauft oder eingespeist wurde. Wir haben es als gekauft genommen. Bestätigen Sie das oder wählen Sie, was das Haus einspeist.',
+  '{file} does not say clearly whether {column} was bought or sent out. We took it as bought. Confirm it, or choose what it is.':
+    '{file} sagt nicht klar, ob {column} gekauft oder eingespeist wurde. Wir haben es als gekauft genommen. Bestätigen Sie das, oder wählen Sie, was es ist.',
   '{column} of {file} names one energy, and its name or title ({names}) names another. We took the one of the heading. Confirm it, or choose.':
     '{column} von {file} nennt eine Energie, der Name oder Titel ({names}) eine andere. Wir nahmen die der Überschrift. Bestätigen Sie das, oder wählen Sie.',
   '{column} of {file} says where the energy went, and its name or title ({names}) says otherwise. We took the heading. Confirm it, or choose.':
@@ -641,18 +641,18 @@ export const REMARKS: Catalogue = {
     '{column} von {file} sagt nicht, wohin der Strom ging. Dem Namen nach wurde er eingespeist, im Haus erzeugt oder von der Wärmepumpe verbraucht. Wählen Sie.',
   '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. They may be what was sent out into the grid, or faults. {said, select, yes {If they were sent out, this file cannot be used: over a day or more the two cannot be told apart. } other {}}Say which.':
     '{column} von {file} hat {count, plural, one {# Messwert} other {# Messwerte}} unter null. Das kann Einspeisung sein, oder es sind Fehler. {said, select, yes {Ist es Einspeisung, lässt sich die Datei nicht nehmen: Über einen Tag oder länger sind Bezug und Einspeisung nicht zu trennen. } other {}}Sagen Sie, was davon.',
-  '{file} changes its clocks as in {expectedNames} and not as in {names}, which is taken for the clock of this home. Set the clock of the home, or choose the clock of the file.':
-    '{file} stellt die Uhr um wie in {expectedNames} und nicht wie in {names}; das gilt als die Uhr dieses Hauses. Stellen Sie die Uhr des Hauses ein, oder wählen Sie die Uhr der Datei.',
+  '{file} changes its clocks as in {expectedZone} and not as in {foundZone}, which is taken for the clock of this home. If the home stands elsewhere, set its country in “Heat needed”. Else choose the clock of the file.':
+    '{file} stellt die Uhr um wie in {expectedZone} und nicht wie in {foundZone}; das gilt als die Uhr dieses Hauses. Steht das Haus woanders, wählen Sie sein Land unter „Wärmebedarf“. Sonst wählen Sie die Uhr der Datei.',
   'The rows of {file} are seconds apart. We read steps of a minute and longer. Export the file by minutes, half-hours or days.':
     'Die Zeilen in {file} liegen Sekunden auseinander. Wir lesen Schritte von einer Minute und mehr. Exportieren Sie die Datei nach Minuten, halben Stunden oder Tagen.',
   '{at}: {count, plural, one {# time stands} other {# times stand}} there twice with different values, and no column says which is which. Export one meter or direction at a time, or with a column that names it.':
     '{at}: {count, plural, one {# Zeitpunkt steht} other {# Zeitpunkte stehen}} dort doppelt mit verschiedenen Werten, und keine Spalte sagt, welcher was ist. Exportieren Sie einen Zähler oder eine Richtung nach der anderen, oder mit einer Spalte, die sie nennt.',
-  '{file} speaks of {found}. Its temperatures may be means of many years, a typical year or a model. Confirm that they were measured on the days beside them, or leave the file.':
-    '{file} nennt {found}. Die Temperaturen können Mittel vieler Jahre, ein typisches Jahr oder ein Modell sein. Bestätigen Sie, dass sie an den genannten Tagen gemessen wurden, oder lassen Sie die Datei weg.',
-  '{file}: from one day to the next the temperature mostly changes by {words} °C. Real weather mostly changes by one to three. It may be a mean of many years. Confirm that it was measured on those days, or leave the file.':
-    '{file}: Von einem Tag zum nächsten ändert sich die Temperatur meist um {words} °C. Bei wirklichem Wetter sind es meist ein bis drei. Es kann ein Mittel vieler Jahre sein. Bestätigen Sie, dass an diesen Tagen gemessen wurde, oder lassen Sie die Datei weg.',
-  'By its name or the title of {file}, {column} is the warmest or the coldest of each day. Confirm that it is the mean, or use a file of daily means.':
-    'Nach ihrem Namen oder dem Titel von {file} ist {column} der höchste oder der tiefste Wert jedes Tages. Bestätigen Sie, dass es das Mittel ist, oder nehmen Sie eine Datei mit Tagesmitteln.',
+  '{file} speaks of {found}. Its temperatures may be means of many years, a typical year or a model. Confirm that they were measured on the days beside them, or do not use them.':
+    '{file} nennt {found}. Die Temperaturen können Mittel vieler Jahre, ein typisches Jahr oder ein Modell sein. Bestätigen Sie, dass sie an den genannten Tagen gemessen wurden, oder verwenden Sie sie nicht.',
+  '{file}: from one day to the next the temperature mostly changes by {words} °C. Real weather mostly changes by one to three. It may be a mean of many years. Confirm that it was measured on those days, or do not use it.':
+    '{file}: Von einem Tag zum nächsten ändert sich die Temperatur meist um {words} °C. Bei wirklichem Wetter sind es meist ein bis drei. Es kann ein Mittel vieler Jahre sein. Bestätigen Sie, dass an diesen Tagen gemessen wurde, oder verwenden Sie sie nicht.',
+  'By its name or the title of {file}, {column} is the warmest or the coldest of each day. Confirm that it is the mean, or do not use it. A file of daily means would serve.':
+    'Nach ihrem Namen oder dem Titel von {file} ist {column} der höchste oder der tiefste Wert jedes Tages. Bestätigen Sie, dass es das Mittel ist, oder verwenden Sie es nicht. Eine Datei mit Tagesmitteln hilft.',
   '{file} has {count} sheets that go on in each other ({names}). They were read as one record.':
     '{file} hat {count} Blätter, die einander fortsetzen ({names}). Sie wurden wie ein Blatt gelesen.',
   '{file} is JSON in which we found no list of readings, or several that may hold the same. Export it as a table (CSV), one energy at a time.':

@@ -638,7 +638,7 @@ describe('a bill on paper', () => {
     writeFileSync(join(folder, 'wrong.pdf'), wrong, 'latin1');
     const read = await run('--read', join(folder, 'wrong.pdf'));
     expect(read.code).toBe(2);
-    expect(read.out).toMatch(/question: .*≠ £184\.87.*\n.*choices\.paper\.asPrinted/);
+    expect(read.out).toMatch(/question: .*≠ £184\.87.*\n.*--choose paper\.asPrinted=true beside/);
     const household = (choices: object) => {
       const path = join(folder, 'home.json');
       writeFileSync(path, JSON.stringify({ name: 'Reed House', files: [{ file: 'wrong.pdf', choices }] }));
@@ -738,7 +738,9 @@ describe('--read', () => {
     const days = Array.from({ length: 31 }, (_, i) => `2026-01-${String(i + 1).padStart(2, '0')}`);
     const path = write(['Datum,Wärme', ...days.map((day, i) => `${day},${40 + (i % 7)}`)].join('\n'), 'heat.csv');
     const { out } = await run('--read', path, '--language', 'de');
-    expect(out).toMatch(/^Frage: .*\n {2}Antworten Sie mit “choices”: \{ "unit": "kWh" .*möglich: Wh, kWh, MWh/m);
+    expect(out).toMatch(
+      /^Frage: .*\n {2}Antworten Sie mit “choices”: \{ "unit": "kWh" .*möglich: unit=kWh, unit=Wh, unit=MWh/m,
+    );
     expect(out).not.toMatch(/^(question|note|refusal):/m);
     const bare = write(days.map((day, i) => `${day},${(i % 9) - 2.5}`).join('\n'), 'bare.csv');
     const chosen = ['--choose', 'carrier=outdoor-temperature', '--choose', 'unit=°C'];

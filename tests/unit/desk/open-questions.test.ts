@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import type { IntakeChoices, IntakePreview } from '../../../src/intake/intake.ts';
 import type { Evidence } from '../../../src/model/shapes/evidence.ts';
-import { answersTo } from '../../../src/screens/evidence/remark-answers.ts';
+import { answersTo } from '../../../src/words/remark-answers.ts';
 import { openHome } from './open-home.ts';
 
 const hours = (heading: string, kWh = 1) =>

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import type { IntakeChoices } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
 import { kWhPerUnit } from '../../../src/reference/fuels.ts';
-import { answersTo } from '../../../src/screens/evidence/remark-answers.ts';
+import { answersTo } from '../../../src/words/remark-answers.ts';
 
 const gasVolume = { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 };
 

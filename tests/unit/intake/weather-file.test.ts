@@ -105,7 +105,7 @@ describe('stations that have been read for longer than meters', () => {
     const [series] = preview.series;
     expect([series?.carrier, series?.from, series?.to]).toEqual(['outdoor-temperature', '2023-01-01', '2025-01-01']);
     expect(preview.remarks.flatMap(({ code, found }) => (code === 'columns-not-understood' ? [found] : []))).toEqual([
-      '"sun hours"',
+      'sun hours',
     ]);
   });
 });

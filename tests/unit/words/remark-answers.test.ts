@@ -4,8 +4,8 @@ import { describe, expect, test } from 'vitest';
 import type { IntakeChoices, IntakeContext, IntakePreview } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
 import { kWhPerUnit } from '../../../src/reference/fuels.ts';
-import { answersTo } from '../../../src/screens/evidence/remark-answers.ts';
 import { answerSentence } from '../../../src/words/answers.ts';
+import { answersTo } from '../../../src/words/remark-answers.ts';
 
 const CORPUS = fileURLToPath(new URL('../../corpus/', import.meta.url));
 const context: IntakeContext = {
@@ -72,7 +72,9 @@ describe('every question of the corpus can be answered', () => {
     const text = ['Date,Electricity (kWh),Gas (kWh)', ...days].join('\n');
     const preview = readText(text);
     const remark = preview.remarks.find(({ code }) => code === 'register-rising-asked')!;
-    expect(answerSentence(remark, preview)).toContain('--choose shape=counter beside --read (possible: days, counter)');
+    expect(answerSentence(remark, preview)).toContain(
+      '--choose shape=counter beside --read (possible: shape=counter (A running meter), shape=days (Amounts used))',
+    );
     const counter = readText(text, { shape: 'counter' });
     expect(counter.series.map(({ name, total }) => [name, total])).toEqual([['Gas (kWh)', 9 * 51]]);
     expect(counter.remarks.find(({ code }) => code === 'columns-left-out')?.found).toBe('Electricity (kWh)');
@@ -104,7 +106,16 @@ describe('every question of the corpus can be answered', () => {
         `Date,${heading}`,
         ...Array.from({ length: 30 }, (_, i) => `2026-01-${String(i + 1).padStart(2, '0')},${9 + (i % 4)}`),
       ].join('\n');
-    expect(labels('a.csv', days('Electricity'))).toEqual(['kWh', 'Wh', 'MWh', 'kW', 'W', 'MJ', 'therm']);
+    expect(labels('a.csv', days('Electricity'))).toEqual([
+      'kWh',
+      'Wh',
+      'MWh',
+      'kW',
+      'W',
+      'MJ',
+      'therm',
+      'Do not use it',
+    ]);
     expect(labels('a.csv', days('Gas used'))).toEqual(
       expect.arrayContaining(['kWh', 'm³', 'ft³', 'hundred ft³', 'therm']),
     );

@@ -8,15 +8,13 @@ import {
   type IntakeChoices,
   type IntakePreview,
   isUnitOf,
-} from '../../intake/intake.ts';
-import { type Remark, standsBeside } from '../../model/shapes/evidence.ts';
-import { PRICED_CARRIERS, SALE_UNIT_IDS } from '../../model/shapes/heating.ts';
-import { BESIDE_ANSWERS, isOfOneColumn, unitsFor } from '../../words/answers.ts';
-import { columnNames } from '../../words/remarks.ts';
-import { phrase, say } from '../../words/say.ts';
-import { sayTold } from '../../words/say-told.ts';
-import { formatPlain } from '../shared/number-text.ts';
-import { CARRIER_WORDS } from './series-words.ts';
+} from '../intake/intake.ts';
+import { type Carrier, type Remark, type Series, standsBeside } from '../model/shapes/evidence.ts';
+import { isDelivered, PRICED_CARRIERS, SALE_UNIT_IDS } from '../model/shapes/heating.ts';
+import { columnNames } from './remarks.ts';
+import { phrase, say } from './say.ts';
+import { sayTold } from './say-told.ts';
+import { carrierInFull } from './systems.ts';
 
 export interface Answer {
   readonly label: string;
@@ -39,6 +37,45 @@ const UNITS: readonly EnergyUnit[] = [
   ...SALE_UNIT_IDS,
 ];
 
+/** Units that fit what the record is of. */
+export function unitsFor(
+  { column, carrier }: Remark,
+  { series }: Pick<IntakePreview, 'series'>,
+): readonly EnergyUnit[] {
+  const of = carrier ?? recordOf(column, series)?.carrier;
+  return ENERGY_UNITS.filter((unit) => of === undefined || isUnitOf(of, unit));
+}
+
+/** The record of a column: of a further sheet it bears the sheet's name too, without a heading the name of what it is. */
+function recordOf(column: string | undefined, series: readonly Series[]): Series | undefined {
+  if (series.length === 1) return series[0];
+  const nameless = /^column \d+$/.test(column ?? '') ? series.filter(({ name, carrier }) => name === carrier) : [];
+  return (
+    series.find(({ name }) => name === column || name.endsWith(`: ${column}`)) ??
+    (nameless.length === 1 ? nameless[0] : undefined)
+  );
+}
+
+const OF_ONE_COLUMN = /^(unit-(?!s)|degrees-|carrier-|pulses-|direction-|title-|made-|part-|word-|net-|own-use-)/;
+const OF_SEVERAL = /^(readings|days|counter|bills)/;
+
+/** Whether a question is about one record of several, so that its answer must not touch the others. */
+export const isOfOneColumn = (
+  { code, column }: Remark,
+  { series, shape }: Pick<IntakePreview, 'series' | 'shape'>,
+): boolean => series.length > 1 && column !== undefined && OF_ONE_COLUMN.test(code) && OF_SEVERAL.test(shape ?? '');
+
+/** What each question about records of one kind can be answered with. */
+export const BESIDE_ANSWERS: Readonly<Record<string, readonly BesideChoice[]>> = {
+  'records-asked': ['added', 'aside', 'instead'],
+  'records-weather-asked': ['aside', 'instead'],
+  'records-station-asked': ['goes-on', 'aside'],
+  'records-register-asked': ['added', 'goes-on', 'aside'],
+  'records-number-asked': ['goes-on', 'added', 'aside'],
+  'records-counter-asked': ['goes-on', 'added', 'aside'],
+  'records-level-asked': ['goes-on', 'added', 'aside'],
+};
+
 const DEGREES = ENERGY_UNITS.filter((unit) => isUnitOf('outdoor-temperature', unit));
 /** Units that may be meant where one was taken: those that the kind of energy has, and gas where its kind is asked too. */
 function unitsLike(remark: Remark, preview: IntakePreview): readonly EnergyUnit[] {
@@ -51,7 +88,11 @@ function unitsLike(remark: Remark, preview: IntakePreview): readonly EnergyUnit[
   if (code === 'unit-not-of-carrier') return UNITS.filter((unit) => unitsFor(remark, preview).includes(unit));
   if (carrier === undefined) return UNITS;
   const isGuessed = remarks.some((one) => one.code === 'carrier-guessed');
-  return UNITS.filter((unit) => isUnitOf(carrier, unit) || (isGuessed && isUnitOf('gas', unit)));
+  // Nobody delivers power.
+  const isPower = (unit: EnergyUnit) => unit === 'W' || unit === 'kW';
+  return UNITS.filter((unit) => isUnitOf(carrier, unit) || (isGuessed && isUnitOf('gas', unit))).filter(
+    (unit) => !(isDelivered(carrier) && isPower(unit)),
+  );
 }
 
 /** An answer that leaves what was said before about the paper as it is. */
@@ -62,7 +103,7 @@ const ofPaper = ({ paper }: IntakeChoices, part: NonNullable<IntakeChoices['pape
 
 /** Of one record of several the answer is kept with its column. */
 export function answersTo(remark: Remark, preview: IntakePreview): readonly Answer[] {
-  const answers = answersOf(remark, preview);
+  const answers = [...answersOf(remark, preview), ...asideOf(remark, preview)];
   const { column } = remark;
   if (column === undefined || !isOfOneColumn(remark, preview)) return answers;
   const known = preview.choices.ofColumns;
@@ -76,6 +117,13 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
         },
   );
 }
+
+/** Whatever a record is asked about, it may be left out. What was made or sent out counts in no sum of use. */
+const MAY_BE_ASIDE = /^(unit-(?!s)|degrees-|carrier-|direction-|title-|made-by|part-|word-|amount-|net-|weather-)/;
+const asideOf = (remark: Remark, preview: IntakePreview): readonly Answer[] =>
+  MAY_BE_ASIDE.test(remark.code)
+    ? [{ label: say(BESIDE_WORDS.aside), choice: besideOf(remark, preview, 'aside'), holds: false }]
+    : [];
 
 function answersOf(remark: Remark, preview: IntakePreview): readonly Answer[] {
   return answersOfForm(remark, preview) ?? answersOfRecord(remark, preview) ?? paperAnswersOf(remark, preview.choices);
@@ -135,16 +183,8 @@ function answersOfForm(remark: Remark, preview: IntakePreview): readonly Answer[
         { label: say('It begins the next'), choice: { toInclusive: false }, holds: choices.toInclusive === false },
       ];
     case 'carrier-guessed':
-      return carrierAnswers(remark, preview);
     case 'title-energy-asked':
-      return [
-        ...PRICED_CARRIERS.map((carrier) => ({
-          label: say(CARRIER_WORDS[carrier]),
-          choice: { carrier },
-          holds: remark.expected === carrier,
-        })),
-        { label: WAYS['heat-pump'](), choice: { carrier: 'electricity', role: 'heat-pump' }, holds: false },
-      ];
+      return carrierAnswers(remark, preview);
     case 'unit-guessed':
     case 'unit-doubtful':
     case 'unit-price-asked':
@@ -185,19 +225,14 @@ function answersOfRecord(remark: Remark, preview: IntakePreview): readonly Answe
   const { choices } = preview;
   switch (remark.code) {
     case 'direction-asked':
-      return wayAnswers(['import', 'export'], choices);
     case 'direction-of-name-asked':
     case 'title-way-asked':
-      return wayAnswers(['import', 'export', 'generation', 'heat-pump'], choices);
     case 'made-by-day-asked':
-      return wayAnswers(['import', 'export', 'generation'], choices);
+      return wayAnswers(['import', 'export', 'generation', 'heat-pump'], remark, choices);
     case 'made-asked':
-      return wayAnswers(['export', 'generation'], choices);
+      return wayAnswers(['export', 'generation'], remark, choices);
     case 'part-asked':
-      return [
-        { label: say('The whole home'), choice: { role: 'import' }, holds: false },
-        { label: say('Do not use it'), choice: besideOf(remark, preview, 'aside'), holds: false },
-      ];
+      return [{ label: say('The whole home'), choice: { role: 'import' }, holds: false }];
     case 'part-pump-asked':
       return [
         { label: WAYS['heat-pump'](), choice: { role: 'heat-pump' }, holds: false },
@@ -211,19 +246,16 @@ function answersOfRecord(remark: Remark, preview: IntakePreview): readonly Answe
           : []),
         { label: say('The whole home'), choice: { role: 'import' }, holds: false },
         { label: say('Another file has the rest'), choice: besideOf(remark, preview, 'added'), holds: false },
-        { label: say('Do not use it'), choice: besideOf(remark, preview, 'aside'), holds: false },
       ];
     case 'amount-asked':
     case 'amount-days-asked':
       return [{ label: say('What the home used'), choice: { role: 'import' }, holds: false }];
     case 'word-asked':
-      return [
-        ...wordAnswers(remark, preview),
-        { label: say('Do not use it'), choice: besideOf(remark, preview, 'aside'), holds: false },
-      ];
+      return wordAnswers(remark, preview);
+    case 'weather-indoors-asked':
+      return [{ label: say('Outdoors, on these days'), choice: { weatherMeasured: true }, holds: false }];
     case 'weather-asked':
     case 'weather-smooth-asked':
-    case 'weather-indoors-asked':
       return [{ label: say('Measured on these days'), choice: { weatherMeasured: true }, holds: false }];
     case 'weather-extreme-asked':
       return [{ label: say('The mean of each day'), choice: { weatherMeasured: true }, holds: false }];
@@ -268,31 +300,44 @@ const WAYS = {
   'heat-pump': () => say('The heat pump alone'),
 };
 
-const wayAnswers = (ways: readonly (keyof typeof WAYS)[], { role }: IntakeChoices): readonly Answer[] =>
-  ways.map((way) => ({ label: WAYS[way](), choice: { role: way }, holds: role === way }));
+/** What its name says comes first; what is taken until somebody says is what the remark or the choices say. */
+function wayAnswers(
+  ways: readonly (keyof typeof WAYS)[],
+  { code, expected }: Remark,
+  { role }: IntakeChoices,
+): readonly Answer[] {
+  const isNamed = code === 'direction-of-name-asked';
+  return ways
+    .toSorted((a, b) => (isNamed ? Number(b === expected) - Number(a === expected) : 0))
+    .map((way) => ({ label: WAYS[way](), choice: { role: way }, holds: !isNamed && (expected ?? role) === way }));
+}
 
 /** What a heading of which one word is not known may stand for; only electricity goes more than one way. */
-function wordAnswers({ column }: Remark, { series }: IntakePreview): readonly Answer[] {
-  const used: Answer = { label: say('What the home used'), choice: { role: 'import' }, holds: true };
-  const own = series.find(({ name }) => name === column) ?? series[0];
-  return own?.carrier === 'electricity'
-    ? [
-        used,
-        { label: say('The heat pump alone'), choice: { role: 'heat-pump' }, holds: false },
-        ...wayAnswers(['export', 'generation'], {}),
-      ]
-    : [used];
+function wordAnswers(remark: Remark, { series }: IntakePreview): readonly Answer[] {
+  const isElectric = recordOf(remark.column, series)?.carrier === 'electricity';
+  return [
+    { label: say('What the home used'), choice: { role: 'import' }, holds: true },
+    ...(isElectric ? wayAnswers(['heat-pump', 'export', 'generation'], remark, {}) : []),
+    { label: say('Heat given out'), choice: { carrier: 'heat' }, holds: false },
+  ];
 }
 
 /** Of one record of several the answer leaves the others as they are: a bill may be for two kinds of energy. */
-function besideOf({ column, carrier }: Remark, preview: IntakePreview, beside: BesideChoice): IntakeChoices {
-  const used = preview.series.filter(standsBeside);
+function besideOf(
+  { column, carrier }: Remark,
+  { series, choices }: IntakePreview,
+  beside: BesideChoice,
+): IntakeChoices {
+  const all = beside === 'aside' ? series : series.filter(standsBeside);
   // Registers that are added bear the names of all.
-  const names = column === undefined ? [] : [column, ...column.split(' + ')];
-  const own = used.filter((one) => (column === undefined ? one.carrier === carrier : names.includes(one.name)));
-  if (own.length === 0 || own.length === used.length) return { beside };
+  const names = column?.split(' + ') ?? [];
+  const one = recordOf(column, all);
+  const own = all.filter((each) =>
+    column === undefined ? each.carrier === carrier : each === one || names.includes(each.name),
+  );
+  if (own.length === 0 || own.length === all.length) return { beside };
   const answered = Object.fromEntries(own.map(({ name }) => [name, beside]));
-  return { besideOf: { ...preview.choices.besideOf, ...answered } };
+  return { besideOf: { ...choices.besideOf, ...answered } };
 }
 
 /** What is asked of a bill on paper. */
@@ -300,7 +345,7 @@ function paperAnswersOf(remark: Remark, choices: IntakeChoices): readonly Answer
   switch (remark.code) {
     case 'paper-fuel-asked':
       return (['electricity', 'gas'] as const).map((carrier) => ({
-        label: say(CARRIER_WORDS[carrier]),
+        label: say(carrierInFull(carrier)),
         choice: { carrier },
         holds: choices.carrier === carrier,
       }));
@@ -342,30 +387,42 @@ function paperAnswersOf(remark: Remark, choices: IntakeChoices): readonly Answer
   }
 }
 
-/** Numbers without a word or a unit may be weather, or nothing that counts. */
+/** Every energy that is counted in the unit; numbers without a word or a unit may be weather too. */
 function carrierAnswers(remark: Remark, preview: IntakePreview): readonly Answer[] {
-  const { choices, remarks } = preview;
+  const { choices, remarks, series } = preview;
   const isBare = remarks.some(({ code, column }) => code === 'unit-guessed' && column === remark.column);
-  const others = [
-    ...(remark.expected === 'gas' ? (['water'] as const) : []),
+  const unit = series.length === 1 && !isBare ? choices.unit : undefined;
+  const carriers: readonly Carrier[] = [
+    ...PRICED_CARRIERS,
+    'heat',
+    ...(['gas', 'water'].includes(remark.expected ?? '') ? (['water'] as const) : []),
     ...(isBare ? (['outdoor-temperature'] as const) : []),
   ];
+  const fitting = carriers.filter((carrier) => unit === undefined || isUnitOf(carrier, unit));
   return [
-    ...[...PRICED_CARRIERS, ...others].map((carrier) => ({
-      label: say(CARRIER_WORDS[carrier]),
+    ...fitting.map((carrier) => ({
+      label: say(carrierInFull(carrier)),
       choice: { carrier },
       holds: (choices.carrier ?? remark.expected) === carrier,
     })),
-    ...(isBare ? [{ label: say('Do not use it'), choice: besideOf(remark, preview, 'aside'), holds: false }] : []),
+    ...(fitting.includes('electricity')
+      ? (['heat-pump', 'generation', 'export'] as const).map((role) => ({
+          label: WAYS[role](),
+          choice: { carrier: 'electricity' as const, role },
+          holds: false,
+        }))
+      : []),
   ];
 }
 
 /** The number taken can be confirmed; another is typed in its field below. */
-function pulseAnswers({ expected }: Remark, choices: IntakeChoices): readonly Answer[] {
-  const pulsesPerKWh = Number(expected);
+function pulseAnswers(remark: Remark, choices: IntakeChoices): readonly Answer[] {
+  const pulsesPerKWh = Number(remark.expected);
   const holds = choices.pulsesPerKWh === pulsesPerKWh;
-  return [{ label: say('{value} is right', { value: formatPlain(pulsesPerKWh) }), choice: { pulsesPerKWh }, holds }];
+  return [{ label: isRight(remark), choice: { pulsesPerKWh }, holds }];
 }
+const isRight = ({ expected = '', expectedTold }: Remark): string =>
+  say('{value} is right', { value: sayTold(expectedTold ?? expected) });
 
 /** The column that was taken can be confirmed, or one that it was taken before. */
 function columnAnswers({ choices, columns, uses = [] }: IntakePreview): readonly Answer[] {
@@ -406,9 +463,7 @@ function calorificAnswers(remark: Remark, choices: IntakeChoices): readonly Answ
   const calorificMJPerM3 = Number(remark.expected);
   if (!(calorificMJPerM3 >= 30 && calorificMJPerM3 <= 50)) return [];
   const holds = choices.calorificMJPerM3 === calorificMJPerM3;
-  return [
-    { label: say('{value} is right', { value: formatPlain(calorificMJPerM3) }), choice: { calorificMJPerM3 }, holds },
-  ];
+  return [{ label: isRight(remark), choice: { calorificMJPerM3 }, holds }];
 }
 
 /** Another sheet is another table: what was chosen for the first one's columns does not hold for it. */
