@@ -26,6 +26,7 @@ import { remarkSigns } from './layout/quality-marks.ts';
 import { splitByRegister } from './layout/register-rows.ts';
 import { hasDatesTwice } from './layout/several-tables.ts';
 import type { Sheet } from './layout/sheet.ts';
+import { fallingLevel, namedLevel } from './layout/tank-level.ts';
 import { hasWeekdaysAcross } from './layout/unfold-across.ts';
 import { columnName } from './layout/value-cells.ts';
 import { DEGREE_DAYS, FIREWOOD } from './layout/vocabulary.ts';
@@ -154,6 +155,11 @@ function parse(
   }
   if (!shape || sheet.dateColumn < 0) {
     remarkNoFit(sheet, reason, book);
+    return nothingRead(choices, 0);
+  }
+  const level = fallingLevel(sheet);
+  if (level) {
+    book.add('tank-level', 'refusal', { column: columnName(sheet, level.index) });
     return nothingRead(choices, 0);
   }
   if (registers) return readRegisters(registers, shape, choices, context, book);
@@ -348,6 +354,7 @@ function remarkNoFit(sheet: Sheet, reason: Wording, book: RemarkBook): void {
   const isOfDegreeDays = (text: string) => DEGREE_DAYS.test(plainWords(text));
   const other = sheet.columns.find(({ heading }) => isOtherFuel(plainWords(heading)));
   const extreme = sheet.columns.find(({ meaning: { role }, numbers }) => /^(max|min)imum$/.test(role) && numbers > 0);
+  const tank = namedLevel(sheet);
   if (other) book.add('other-fuel', 'refusal', { column: columnName(sheet, other.index) });
   else if (sheet.columns.some(({ heading }) => isOfDegreeDays(heading)) || isOfDegreeDays(sheet.fileName))
     book.add('degree-days', 'refusal');
@@ -355,6 +362,7 @@ function remarkNoFit(sheet: Sheet, reason: Wording, book: RemarkBook): void {
   else if (sheet.firstRow >= sheet.table.rowCount) book.add('no-rows', 'refusal', { found: columns });
   else if (extreme && sheet.dateColumn >= 0)
     book.add('weather-extreme-only', 'refusal', { column: columnName(sheet, extreme.index) });
+  else if (tank && sheet.dateColumn >= 0) book.add('tank-level', 'refusal', { column: columnName(sheet, tank.index) });
   else if (sheet.columns.length < 2) book.add('no-table', 'refusal');
   else if (sheet.dateColumn < 0) book.add('no-dates', 'refusal', { found: columns });
   else book.add('no-shape-fits', 'refusal', { found: columns, expectedTold: reason });

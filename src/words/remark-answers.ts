@@ -147,11 +147,11 @@ function answersOfForm(remark: Remark, preview: IntakePreview): readonly Answer[
       ];
     case 'short-month-asked':
       return [
-        { label: say('Whole months'), choice: { shortMonths: 'whole' }, holds: choices.shortMonths === 'whole' },
+        { label: say('Whole months'), choice: { shortMonths: 'whole' }, holds: false },
         {
           label: say('Parts: leave them out'),
           choice: { shortMonths: 'parts' },
-          holds: choices.shortMonths === 'parts',
+          holds: true,
         },
       ];
     case 'unread-asked':

@@ -505,6 +505,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'delivery-alone': phrase(
     '{file} has {hasDays, select, yes {one delivery only} other {no delivery}}. Two are needed to know how long the fuel lasted. Add the delivery before it.',
   ),
+  'tank-level': phrase(
+    '{column} of {file} is how full the tank is. The use is not worked out from that, since each filling hides what was used. Bring the deliveries instead, or type them: the date and the amount of each.',
+  ),
   'register-rollover': phrase(
     '{at}: the counter went past its end ({words}) and began again at nought. The use between is counted{effect, select, none {} other {, about {energy}}}.{alike}',
   ),

@@ -118,8 +118,10 @@ function twoDigits(codes: Codes, at: number): number {
 const WEEKDAY =
   /^(?:mon|tue|wed|thu|fri|sat|sun|mo|di|mi|do|fr|sa|so|lun|mar|mer|jeu|ven|sam|dim|mie|jue|vie|sab|dom|gio|ma|wo|vr|za|zo|man|tir|ons|tor|fre|lor|son|lu|je|ve|ju|vi|gi|ti|on|to|lo|me|su|tu|we|th)[a-z]{0,8}[.,]{0,2} *(?=\S)/;
 /** "w/c 06/01/2025": the week that begins then. */
-const COMMENCING =
+export const COMMENCING =
   /^(?:w\/?c|(?:week|wk)\.? ?(?:commencing|beginning|starting|of)|woche (?:vom|ab)|semaine du|week van)[.:]? *(?=\d)/i;
+/** "w/e 12/01/2025": the week that ends with that day. */
+export const ENDING = /^(?:w\/e|(?:week|wk)\.? ?(?:ending|ended)|woche bis)[.:]? *(?=\d)/i;
 /** The sign of a footnote. */
 const NOTE_BEHIND = /\s*[*†‡¹²³⁴⁵]{1,3}\)?$/;
 /** "1. 4. 2025", as dates are written in Czech, Slovene and Croatian. */
@@ -130,7 +132,7 @@ const ACCENTS: Readonly<Record<string, string>> = { é: 'e', á: 'a', í: 'i', �
 function readNamed(text: string, from: number, to: number, dayFirst: boolean, out: StampReader): StampStatus {
   if (to - from > 60 || to - from < 4) return UNREADABLE;
   const cell = text.slice(from, to);
-  const joined = cell.replace(NOTE_BEHIND, '').replace(COMMENCING, '').replace(SPACED, '$1.$2.');
+  const joined = cell.replace(NOTE_BEHIND, '').replace(COMMENCING, '').replace(ENDING, '').replace(SPACED, '$1.$2.');
   if (joined !== cell) return readStamp(joined, 0, joined.length, dayFirst, out);
   const plain = cell.toLowerCase().replaceAll(/[éáíìø]/g, (letter) => ACCENTS[letter]!);
   // "Woche 3/2025" begins like a Wednesday, "Total 03/2025" like a Tuesday.

@@ -9,7 +9,7 @@ import { countsOther, isOfVolume } from './counter-beside.ts';
 import { carrierOfWords, plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
-import { WHOLE_HOME, withoutBrackets } from './vocabulary.ts';
+import { OF_A_STORE, WHOLE_HOME, withoutBrackets } from './vocabulary.ts';
 import { withoutPeople } from './without-people.ts';
 
 /** @param read columns of which a record or a detail was made */
@@ -63,7 +63,8 @@ function isOfItsOwn(c: ColumnFacts, series: readonly Series[]): boolean {
   const { role, unit, carrier, seriesRole } = c.meaning;
   // Power beside energy is the moment of the same.
   const isAmount = (role === 'value' || role === 'reading') && isNumberColumn(c) && !isPower(unit);
-  if (!isAmount || c.counting || c.smallest === c.largest || carrier === 'water') return false;
+  const isNone = carrier === 'water' || OF_A_STORE.test(plainWords(c.heading));
+  if (!isAmount || c.counting || c.smallest === c.largest || isNone) return false;
   if (carrier === undefined) {
     if (unit === undefined || isOfDegrees(unit)) return false;
     // Energy under a word that nobody here knows may be what is meant, or have gone the other way.

@@ -6,7 +6,7 @@ import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
 import * as vocabulary from './vocabulary.ts';
-import { A_DAY, DRAWN, RATE_REGISTER, SINCE, WHOLE_HOME } from './vocabulary.ts';
+import { A_DAY, DRAWN, OF_THE_GRID, RATE_REGISTER, SINCE, WHOLE_HOME } from './vocabulary.ts';
 
 /** Whether it holds the mean of a day rather than all that was used; a daily mean of degrees is no amount. */
 export const isADay = ({ heading, meaning }: ColumnFacts): boolean =>
@@ -23,7 +23,7 @@ export const isWhole = (c: ColumnFacts): boolean => isTotal(c) || WHOLE_HOME.tes
 /** What has a sign or a word of the grid is no use of the home. */
 export function isOfGrid({ heading, smallest }: ColumnFacts): boolean {
   const words = plainWords(heading);
-  return smallest < 0 || DRAWN.test(words) || /grid|netz|\bbezug\b|\bred\b|reseau|rete\b/.test(words);
+  return smallest < 0 || DRAWN.test(words) || OF_THE_GRID.test(words) || /\bbezug\b/.test(words);
 }
 
 export const namesWay = (c: ColumnFacts): boolean =>

@@ -2,6 +2,7 @@
 
 import { sumOf } from '../../model/units/sums.ts';
 import { readAwkwardNumber } from '../numbers/read-number.ts';
+import type { EnergyUnit } from '../terms/choices.ts';
 import { isOfDegrees, ratioOf } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn, numberEitherWay } from './column-facts.ts';
@@ -64,6 +65,21 @@ function sideOfRise(sheet: Sheet, counter: ColumnFacts, amount: ColumnFacts): 's
   // A running total holds its own row and may stand beside either; a reading to begin with has no amount.
   const begins = !Number.isNaN(readings[0]!) && Number.isNaN(amounts[0]!);
   return fits(end) ? (begins ? 'end' : 'either') : undefined;
+}
+
+/** The unit of a counter that rose by just what a column without a unit gives. */
+export function unitOfCounter(sheet: Sheet, amount: ColumnFacts): EnergyUnit | undefined {
+  const isBy = (counter: ColumnFacts) => {
+    const readings = numbersOf(sheet, counter);
+    const rise = readings.map((reading, i) => reading - (readings[i - 1] ?? Number.NaN));
+    const amounts = numbersOf(sheet, amount);
+    return !isEven(amounts) && [rise, rise.slice(1)].some((rises) => isSame(distance(amounts, rises)));
+  };
+  const isSame = ({ share, ratio, count }: ReturnType<typeof distance>) =>
+    count >= LEAST_ROWS && share <= ROUNDED && Math.abs(ratio - 1) <= ROUNDED;
+  return sheet.columns.find(
+    (c) => c !== amount && c.meaning.unit !== undefined && isAmount(c) && mayCount(c) && isBy(c),
+  )?.meaning.unit;
 }
 
 /** Amounts of a home rise and fall; a counter falls when it is changed. */

@@ -24,7 +24,7 @@ import { BEST_UNITS, isEnergyUnit, quantityColumns, saysOutdoors } from './quant
 import type { Sheet } from './sheet.ts';
 import { carrierOfTitles } from './titles.ts';
 import { columnName } from './value-cells.ts';
-import { AMOUNT, ELECTRIC, MADE_HERE, OF_LEGS, OWN_USE, PART_OF, withoutBrackets } from './vocabulary.ts';
+import { AMOUNT, ELECTRIC, MADE_HERE, OF_A_STORE, OF_LEGS, OWN_USE, PART_OF, withoutBrackets } from './vocabulary.ts';
 
 /**
  * Columns read as one series each: the chosen one, else all that name an energy of their own (import and export,
@@ -47,7 +47,10 @@ export function seriesColumns(
   const all = quantityColumns(sheet, [...taken, ...elsewhere]).filter((c) => !countsOther(sheet, c));
   const amounts = all.filter((c) => c.meaning.role !== 'reading' && namesAmount(c));
   const named = all.filter(namesAmount);
-  const found = withoutCopies(sheet, amounts.length > 0 ? amounts : named.length > 0 ? named : all);
+  const able = amounts.length > 0 ? amounts : named.length > 0 ? named : all;
+  // What a battery takes and gives is no use beside what the home takes.
+  const ofHome = able.filter(({ heading }) => !OF_A_STORE.test(plainWords(heading)));
+  const found = withoutCopies(sheet, ofHome.length > 0 ? ofHome : able);
   const best = found[0];
   if (!best) return [];
   const nameless = isBareAmount(best) ? all.filter((c) => ['index', 'unknown'].includes(c.meaning.role)) : [];

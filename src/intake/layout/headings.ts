@@ -31,6 +31,7 @@ import {
   POWER,
   RATE_REGISTER,
   SENT_OUT,
+  SINCE_LAST,
   STAMP,
   SUN_HEAT,
   THERM_FACTOR,
@@ -346,7 +347,7 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
     return 'time';
   // "Bezug Tag" is the register of the day.
   if (unit === undefined && STAMP.test(bare) && !(RATE_REGISTER.test(bare) && AMOUNT.test(bare))) return 'stamp';
-  if (AMOUNT.test(words) && !COUNTER.test(words)) return 'value';
+  if (SINCE_LAST.test(words) || (AMOUNT.test(words) && !COUNTER.test(words))) return 'value';
   if (COUNTER.test(words)) return 'reading';
   if (unit !== undefined || /value|temperat|\btemp\b|^day$|^night$/.test(words)) return 'value';
   return carrierOfWords(words) !== undefined || POWER.test(words) || RATE_REGISTER.test(words) ? 'value' : 'unknown';

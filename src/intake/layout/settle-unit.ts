@@ -26,7 +26,19 @@ import type { Sheet } from './sheet.ts';
 import { statedCarrier, statedUnit, unitsByRow, unitWords } from './stated-energy.ts';
 import { pulsesSaid, saysTenths, wayOfFileName } from './titles.ts';
 import { columnName } from './value-cells.ts';
-import { APPLIANCE, DRAWN, ELECTRIC, MADE, MADE_HERE, POWER, USED, WAY, WHOLE_HOME } from './vocabulary.ts';
+import {
+  APPLIANCE,
+  DRAWN,
+  ELECTRIC,
+  MADE,
+  MADE_HERE,
+  OF_THE_GRID,
+  POWER,
+  UNITS_OF_ELECTRICITY,
+  USED,
+  WAY,
+  WHOLE_HOME,
+} from './vocabulary.ts';
 import { withoutPeople } from './without-people.ts';
 
 export interface Quantity {
@@ -72,11 +84,13 @@ export function settleUnit(
   const stated = isBareGallon ? 'imperial gallon' : written;
   const said = statedCarrier(sheet, column);
   const settledCarrier = settleCarrier(sheet, column, { stated, said }, ofFile, book);
+  const isOfUnits = settledCarrier === 'electricity' && UNITS_OF_ELECTRICITY.test(plainWords(column.heading));
+  const told = stated ?? (isOfUnits && !book.has('carrier-guessed', name) ? 'kWh' : undefined);
   const perReading = hours === undefined ? Number.NaN : (perDay * hours) / 24;
   const mixed = choices.unit === undefined ? unitsByRow(sheet, column) : [];
   if (mixed.length > 1) book.add('units-by-row', 'refusal', { column: name, found: listNames(mixed) });
   const inTenths = isTemperature(settledCarrier) && saysTenths(sheet, column);
-  const unit = stated ?? (inTenths ? '°C' : guessUnit(settledCarrier, column, perDay, perReading));
+  const unit = told ?? (inTenths ? '°C' : guessUnit(settledCarrier, column, perDay, perReading));
   const fits = isUnitOf(settledCarrier, unit);
   const settled: EnergyUnit = fits ? unit : usualUnit(settledCarrier);
   if (!fits) book.add('unit-not-of-carrier', 'question', { column: name, found: unit, expected: settled });
@@ -85,7 +99,7 @@ export function settleUnit(
   // A column of what came in less what went out is two records in one unit.
   if (
     !book.has('unit-guessed', name) &&
-    (isBareGallon || (stated === undefined && !isSure && settledCarrier !== 'water'))
+    (isBareGallon || (told === undefined && !isSure && settledCarrier !== 'water'))
   )
     book.add('unit-guessed', 'question', {
       column: name,
@@ -114,7 +128,7 @@ export function settleUnit(
   const doubted = { column: name, carrier: settledCarrier, expected: settled };
   // What is asked already, or rests on a question of its own, is not asked twice.
   const isOpen = book.has('decimal-asked') || book.has('register-rising-asked');
-  const isClear = stated !== undefined && choices.unit === undefined && !isOpen;
+  const isClear = told !== undefined && choices.unit === undefined && !isOpen;
   // In rows of a day or a month it may be the mean or the peak, and of a peak comes no energy.
   const isOfLongRows = isPower(settled) && (hours === undefined || hours >= 24);
   if (isOfLongRows && choices.unit === undefined)
@@ -197,7 +211,10 @@ function settleRole(
     (role === 'import' ? wayByName(sheet, column) : role === 'generation' && saysUsed(column) && role);
   if (byName) book.add('direction-of-name-asked', 'question', { column: name, expected: byName });
   const ofCars = sheet.columns.filter((c) => c.meaning.unit === undefined && OF_CHARGING.test(plainWords(c.heading)));
-  const named = plainWords([column.heading, sheet.fileName.replaceAll(/[-_.]/g, ' ')].join(' ; '));
+  const heading = plainWords(column.heading);
+  // A file of a battery or of a car may say beside it what the home took from the grid.
+  const isOfHome = OF_THE_GRID.test(heading) || isWhole(column);
+  const named = isOfHome ? heading : `${heading} ; ${plainWords(sheet.fileName.replaceAll(/[-_.]/g, ' '))}`;
   if (
     carrier === 'electricity' &&
     role === 'import' &&

@@ -5,7 +5,7 @@ import { isOfDegrees, ratioOf } from '../terms/units.ts';
 import { cellText, type Table } from '../text/table.ts';
 import { type ColumnFacts, isNumberColumn, isWordColumn } from './column-facts.ts';
 import { namesRegister, registerOf } from './column-words.ts';
-import { isOfVolume } from './counter-beside.ts';
+import { isOfVolume, unitOfCounter } from './counter-beside.ts';
 import { isOtherUse } from './energy-columns.ts';
 import { carrierOfWords, type Energy, plainWords, unitOfSign, unitOfWords } from './headings.ts';
 import { isBesideHeat } from './heat-logs.ts';
@@ -17,7 +17,7 @@ import { OF_UNITS, WAY } from './vocabulary.ts';
 export function statedUnit(sheet: Sheet, column: ColumnFacts): EnergyUnit | undefined {
   const withSuffix = column.suffix === '' ? undefined : unitOfSign(column.suffix);
   if (column.meaning.unit ?? withSuffix) return column.meaning.unit ?? withSuffix;
-  return unitBeside(sheet, column) ?? unitOfTitles(sheet);
+  return unitBeside(sheet, column) ?? unitOfTitles(sheet) ?? unitOfCounter(sheet, column);
 }
 
 /**
@@ -108,6 +108,7 @@ export function statedCarrier(sheet: Sheet, column: ColumnFacts): Energy | undef
   // Rates side by side are of electricity: no other fuel is metered so.
   if (namesRegister(column) && registersOf(sheet).size > 1) return { carrier: 'electricity' };
   const unit = statedUnit(sheet, column);
+  if ((unit === undefined || isOfElectricity(unit)) && isMeteredAsElectricity(sheet)) return { carrier: 'electricity' };
   const isAmount = unit !== undefined && !isOfDegrees(unit);
   // The weather beside an amount says nothing of it.
   const isAside = (words: string) => isAmount && carrierOfWords(words)?.carrier === 'outdoor-temperature';
@@ -122,6 +123,26 @@ export function statedCarrier(sheet: Sheet, column: ColumnFacts): Energy | undef
   if (kinds.size > 1) return undefined;
   const beside = carrierOfWords(named.join(' ; '));
   return beside && { carrier: beside.carrier };
+}
+
+const isOfElectricity = (unit: EnergyUnit): boolean => ['Wh', 'kWh', 'MWh', 'W', 'kW'].includes(unit);
+
+/** Numbers of supply points that only electricity has, and those of gas; CUPS, ICP and MPRN are of either. */
+const ELECTRIC_POINT = /^(mpan|nmi|esi ?id|pod|prm|pdl)(?![a-z])/;
+const NUMBERED = /\d[\p{L}\d ]{5}/u;
+const GAS_POINT = /(?<![a-z])(mprn?|pdr|pce|mirn|gprn)(?![a-z])/;
+const REACTIVE = /(?<![a-z])k?va(r|rh|hr|rs)(?![a-z])|reactive|reaktiv|blindarbeit|reactiva|reattiva/;
+
+/** Where the file names a supply point of electricity, or reactive energy, which gas has not. */
+function isMeteredAsElectricity({ columns, preamble }: Sheet): boolean {
+  const headings = columns.map(({ heading }) => plainWords(heading));
+  const titles = preamble.map(({ text }) => plainWords(text));
+  if ([...headings, ...titles].some((words) => GAS_POINT.test(words))) return false;
+  const isPoint = columns.some(
+    ({ meaning: { role } }, i) => (role === 'index' || role === 'unknown') && ELECTRIC_POINT.test(headings[i]!),
+  );
+  const isTitled = titles.some((words) => ELECTRIC_POINT.test(words) && NUMBERED.test(words));
+  return isPoint || isTitled || headings.some((words) => REACTIVE.test(words));
 }
 
 /** Amounts of a fuel that do not go along with the column say nothing of it. */

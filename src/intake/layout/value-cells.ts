@@ -2,11 +2,11 @@
 
 import type { Told } from '../../model/shapes/told.ts';
 import { type DecimalDecision, decideDecimal } from '../numbers/decide-decimal.ts';
-import { isMissing, readNumber, readPlainNumber } from '../numbers/read-number.ts';
-import type { IntakeChoices } from '../terms/choices.ts';
+import { countAsNumber, isMissing, readNumber, readPlainNumber } from '../numbers/read-number.ts';
+import type { EnergyUnit, IntakeChoices } from '../terms/choices.ts';
 import { type Progress, ROWS_A_STEP } from '../terms/progress.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
-import { ratioOf } from '../terms/units.ts';
+import { LEAST_KWH_A_DAY, MOST_KWH_A_DAY, ratioOf } from '../terms/units.ts';
 import { cellAt, cellText } from '../text/table.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
 import { slotOfHeading, unitOfSign } from './headings.ts';
@@ -28,16 +28,18 @@ export function settleDecimal(sheet: Sheet, column: number, choices: IntakeChoic
     .map((c) => c.index);
   const decision: DecimalDecision = decideDecimal(sheet.table, column, firstNumberRow(sheet), others.slice(0, 6));
   const tooMany = decision.state === 'asked' ? signByAmount(sheet, column, decision) : undefined;
+  const apart = decision.state === 'asked' ? signByRise(sheet, column, decision) : undefined;
   const isComma =
     decision.state === 'asked' &&
+    apart === undefined &&
     decision.found.includes(',') &&
     isInOtherLanguage(sheet) &&
     !decision.hasHundreds &&
     (isOfDaysAtMost(sheet, sheet.columns[column]!) || isMuch(sheet.columns[column]!));
-  const decimal = isComma ? ',' : (tooMany ?? decision.decimal);
+  const decimal = apart ?? (isComma ? ',' : (tooMany ?? decision.decimal));
   const where = { column: columnName(sheet, column), found: decision.found, expected: decimal };
   const row = decision.row >= 0 ? { row: sheet.table.lineOfRow[decision.row]! } : {};
-  if (decision.state === 'asked' && !isComma && !(tooMany && isOfDaysAtMost(sheet, sheet.columns[column]!)))
+  if (decision.state === 'asked' && !apart && !isComma && !(tooMany && isOfDaysAtMost(sheet, sheet.columns[column]!)))
     book.add('decimal-asked', 'question', { ...row, ...where });
   if (decision.state === 'mixed') book.add('decimal-mixed', 'question', { ...row, ...where });
   if ((decision.state === 'decided' || tooMany || isComma) && decimal === ',' && !book.has('decimal-comma'))
@@ -83,6 +85,32 @@ function signByAmount(sheet: Sheet, column: number, { found }: DecimalDecision):
   const sign = /[.,]/.exec(found)?.[0];
   const thousands = Math.max(largest, largest < TOO_MANY ? largest * 1000 : largest);
   return isAmount && thousands > TOO_MANY && (sign === '.' || sign === ',') ? sign : undefined;
+}
+
+/** kWh in one of the units of counters whose rise tells; of a m³ of gas about. */
+const KWH_IN = new Map<EnergyUnit | undefined, number>([
+  ['kWh', 1],
+  ['m³', 11],
+]);
+
+/**
+ * Decimal sign of a counter that sets thousands apart as its language does: as decimals it would rise by less than any
+ * home uses, as thousands by what homes do.
+ */
+function signByRise(sheet: Sheet, column: number, { found }: DecimalDecision): '.' | ',' | undefined {
+  const { table, firstRow } = sheet;
+  const { meaning } = sheet.columns[column]!;
+  const kWh = meaning.role === 'reading' ? KWH_IN.get(meaning.unit) : undefined;
+  const { minutes } = stepOf(sheet);
+  const sign = isInOtherLanguage(sheet) ? '.' : ',';
+  if (kWh === undefined || minutes === undefined || !found.includes(sign)) return undefined;
+  if (sign === ',' && table.separator === ';') return undefined;
+  const rows = Array.from({ length: table.rowCount - firstRow }, (_, i) => cellText(table, firstRow + i, column));
+  const readings = rows.map((cell) => countAsNumber(cell.replaceAll(sign, ''))).filter((one) => !Number.isNaN(one));
+  const rise = (Math.max(...readings) - Math.min(...readings)) * kWh;
+  const perDay = (rise / (readings.length - 1) / minutes) * 1440;
+  const isOfHome = perDay / 1000 < LEAST_KWH_A_DAY && perDay >= LEAST_KWH_A_DAY && perDay <= MOST_KWH_A_DAY;
+  return isOfHome ? (sign === ',' ? '.' : ',') : undefined;
 }
 
 const DIGIT_NINE = 57;

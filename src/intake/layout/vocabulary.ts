@@ -265,6 +265,31 @@ export const APPLIANCE = whole(
   'ovens?|freezers?|fridges?|immersion|lights?|lighting|pool|hot tub|sauna|dryer|dishwasher|kitchen|heizstab|batter(y|ie)',
 );
 
+/** What went into a store of electricity or came out of it: neither bought nor used by the home. */
+export const OF_A_STORE = words(
+  '(batter(y|ies)|batterien?|batterij|batteri[ae]|akku|accu|(strom|heim|solar)speicher)\\w*([ -]\\w+)? ?(in|out|(dis)?charg\\w*|(ent|ein|aus)?lad(en|ung)|(ent|ge)laden|import|export|input|output)(?![a-z])',
+  '(?<![a-z])((dis)?charg(e|ed|ing)|(in)?to|from|ladung|entladung) (the )?(batter|akku|accu)',
+);
+
+/** Of the grid, in words that no appliance has. */
+export const OF_THE_GRID = words('grid|netz|(?<![a-z])red(?![a-z])|reseau|rete(?![a-z])');
+
+/** What was used up to the day of the row. */
+export const SINCE_LAST = words(
+  '(?<![a-z])since (the |my |our )?(last|previous)(?! (year|month|week)(?![a-z]))( read(ing)?)?',
+  '(?<![a-z])seit (der )?letzte[nr]?( ablesung| lesung)?(?![a-z])',
+  'depuis (le |la )?derni(er|ere)( releve)?(?![a-z])|desde la ultima( lectura)?|sinds (de )?(laatste|vorige)( opname)?|siden sidst',
+);
+
+/** Electricity is billed in units, each a kWh; of gas a unit may be a cubic metre or a hundred cubic feet. */
+export const UNITS_OF_ELECTRICITY = /(?<![a-z])units(?![a-z])/;
+
+/** How full a tank is. */
+export const IN_TANK = words(
+  'in (the )?tank|tank (level|content|gauge|volume)|fullstand|tankinhalt|tankstand|im tank(?![a-z])|dans la cuve|in de tank|i tanken|niveau (de )?cuve',
+  '(oil|kerosene|lpg|propane|fuel|diesel) (level|remaining|left)|(?<![a-z])(heiz)?olstand|flussiggasstand',
+);
+
 /** Power rather than energy; only where no unit says otherwise. */
 export const POWER = any(
   words('leistung|vykon|puissance|potencia|potenza|vermogen|courbe de charge|belastung|belastning|belasting'),
@@ -307,9 +332,8 @@ export const TO_COMPARE = any(
   words('(burner|operating|running|run) hours|betriebsstunden|laufzeit|driftstimer|heures de fonct|draaiuren'),
   // What is still paid for.
   words('balance (on|left|of|at)|(meter|prepaid|credit) balance|(units|k?wh|credit) left|left on (the )?meter'),
-  words(
-    'in (the )?(tank|store)|tank (level|content)|fullstand|tankinhalt|im tank(?![a-z])|dans la cuve|in de tank|i tanken|restmenge|remaining|niveau (de )?cuve',
-  ),
+  words('in (the )?store|restmenge|remaining'),
+  IN_TANK,
 );
 
 /** Of each day on the mean, whatever the row's length. */

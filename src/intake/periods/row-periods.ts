@@ -1,13 +1,14 @@
 /** First and last day of each row's period: from two dates, from the label of a month or quarter, or from one date a row. */
 import { monthOf, toCivilDate, toDayNumber, yearOf } from '../../model/calendar/civil.ts';
 import type { CivilDate } from '../../model/shapes/dates.ts';
+import { COMMENCING, ENDING } from '../dates/read-stamp.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
 import { sideByCounter } from '../layout/counter-beside.ts';
 import { plainWords } from '../layout/headings.ts';
 import { type Dates, readDatesAt } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { columnName } from '../layout/value-cells.ts';
-import { BOUGHT_AHEAD } from '../layout/vocabulary.ts';
+import { BOUGHT_AHEAD, SINCE_LAST } from '../layout/vocabulary.ts';
 import { countAsNumber } from '../numbers/read-number.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
@@ -182,12 +183,13 @@ function fromOneDate(
   const { count } = dates;
   const days = Float64Array.from(dates.civilMinute.subarray(0, count), dayOf);
   const sorted = Array.from(new Set(days)).sort((a, b) => a - b);
-  const namesLastDay = LAST_DAY.test(plainWords(sheet.columns[sheet.dateColumn]?.heading ?? ''));
+  const namesLastDay =
+    LAST_DAY.test(plainWords(sheet.columns[sheet.dateColumn]?.heading ?? '')) || sayAll(sheet, dates, ENDING);
   const counted = byLengths(sheet, dates, days, sorted, amounts, choices.stamp);
   if (counted) return namesLastDay || areMonthEnds(sorted) ? withLastDay(counted, choices) : counted;
   const calendar = monthRule(sorted);
   const column = columnName(sheet, sheet.dateColumn);
-  const said = sideOfHeading(sheet) ?? sideByCounter(sheet);
+  const said = sideOfCells(sheet, dates) ?? sideOfHeading(sheet) ?? sideByCounter(sheet);
   const isOtherSide =
     said !== undefined && calendar !== undefined && said !== (calendar === 'starts' ? 'start' : 'end');
   if (calendar !== undefined && !isOtherSide && choices.stamp !== (calendar === 'starts' ? 'end' : 'start')) {
@@ -303,11 +305,25 @@ const OF_A_READING =
 const LAST_DAY =
   /\bw ?\/ ?e\b|\b(week|fortnight|period|cycle|days?) ?(ending|ended|ends)\b|\bweek ?end\b|\b(last|letzter|dernier|ultimo|laatste|sidste) (day|tag|jour|dia|giorno|dag)\b|\bwoche ?(bis|endet|endend)|\bwochenende\b|\b(semaine|periode) (au|jusqu|se terminant|finissant|terminee?)|\bfin de (la )?sem(aine|ana)\b|\b(semana|periodo) (hasta|que (termina|acaba|finaliza)|terminad[ao]|finalizad[ao])|\b(settimana|periodo) ((fino )?al\b|che (termina|finisce)|terminat[ao]|conclus[ao])|\bfine settimana\b|\b(week|periode) (eindigend|t ?\/ ?m|tot en met)|\beinde (van de )?week\b|\bugen?s? ?(der )?(slut|til og med)|\b(inclusive|incl|einschliesslich|inklusive|t ?\/ ?m|tot en met|til og med|inclus[eo]?|compris)\b/;
 
+const isSinceLast = ({ heading }: { readonly heading: string }): boolean => SINCE_LAST.test(plainWords(heading));
+
 /** The day of a reading closes what was used before it, and so may that of a bill. */
 const closesReading = ({ columns, dateColumn }: Sheet): boolean => {
   const words = plainWords(columns[dateColumn]?.heading ?? '');
-  return OF_BILL.test(words) || OF_A_READING.test(words) || columns.some((c) => c.meaning.role === 'reading');
+  return (
+    OF_BILL.test(words) ||
+    OF_A_READING.test(words) ||
+    columns.some((c) => c.meaning.role === 'reading' || isSinceLast(c))
+  );
 };
+
+/** Whether such words stand before each date. */
+const sayAll = ({ table, dateColumn }: Sheet, { rows, count }: Dates, words: RegExp): boolean =>
+  rows.subarray(0, count).every((row) => words.test(cellText(table, row, dateColumn)));
+
+/** "w/c" or "w/e" before each date. */
+const sideOfCells = (sheet: Sheet, dates: Dates): 'start' | 'end' | undefined =>
+  sayAll(sheet, dates, COMMENCING) ? 'start' : sayAll(sheet, dates, ENDING) ? 'end' : undefined;
 
 /** What the words above the dates say of them. */
 function sideOfHeading({ columns, dateColumn }: Sheet): 'start' | 'end' | undefined {
@@ -315,7 +331,8 @@ function sideOfHeading({ columns, dateColumn }: Sheet): 'start' | 'end' | undefi
   const role = column?.meaning.role;
   if (role === 'from' || role === 'to') return role === 'from' ? 'start' : 'end';
   const words = plainWords(column?.heading ?? '');
-  return OF_BILL.test(words) || OF_A_READING.test(words) || LAST_DAY.test(words) ? 'end' : undefined;
+  const isEnd = OF_BILL.test(words) || OF_A_READING.test(words) || LAST_DAY.test(words) || columns.some(isSinceLast);
+  return isEnd ? 'end' : undefined;
 }
 
 /** Dates that all fall on the first, or all on the last day of successive months, name calendar months. */

@@ -152,6 +152,7 @@ export const REMARK_CODES = [
   'per-day-multiplied',
   'delivery-rule',
   'delivery-alone',
+  'tank-level',
   'register-rollover',
   'register-peak',
   'register-exchange',

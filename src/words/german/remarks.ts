@@ -296,6 +296,8 @@ export const REMARKS: Catalogue = {
     '{file} nennt im Voraus gekaufte Einheiten, und nichts sagt, wann sie verbraucht wurden. {column} gilt als {expectedCode, select, end {Ende} other {Beginn}} der Tage, in denen es geschah. Wählen Sie das andere, wenn das falsch ist, oder nehmen Sie Ablesungen des Zählers.',
   '{file}: each delivery is taken to replace what was burnt since the one before. So the first, {words} on {from}, only starts the count.':
     '{file}: Jede Lieferung ersetzt, was seit der vorigen verbrannt wurde. Mit der ersten, {words} am {from}, beginnt nur die Zählung.',
+  '{column} of {file} is how full the tank is. The use is not worked out from that, since each filling hides what was used. Bring the deliveries instead, or type them: the date and the amount of each.':
+    '{column} in {file} ist der Füllstand des Tanks. Daraus wird der Verbrauch nicht errechnet, denn jede Füllung verdeckt, was verbraucht wurde. Nehmen Sie die Lieferungen, oder geben Sie sie ein: Datum und Menge von jeder.',
   '{file} has {hasDays, select, yes {one delivery only} other {no delivery}}. Two are needed to know how long the fuel lasted. Add the delivery before it.':
     '{file} hat {hasDays, select, yes {nur eine Lieferung} other {keine Lieferung}}. Zwei sind nötig, um zu wissen, wie lange der Brennstoff reichte. Fügen Sie die vorige hinzu.',
   '{at}: the counter went past its end ({words}) and began again at nought. The use between is counted{effect, select, none {} other {, about {energy}}}.{alike}':
