@@ -412,8 +412,12 @@ test('a packed file that is too large is refused for its size, and named where a
       gasVolume: GAS,
     },
   );
-  const { weight, found } = both.preview.remarks.find(({ code }) => code === 'file-too-large')!;
-  expect([weight, found, both.preview.series.length]).toEqual(['note', '16 MB (large.csv)', 1]);
+  const { weight, foundTold } = both.preview.remarks.find(({ code }) => code === 'file-too-large')!;
+  expect([weight, foundTold, both.preview.series.length]).toEqual([
+    'note',
+    { code: 'so-much-of', data: { amount: 16, unit: 'MB (large.csv)' } },
+    1,
+  ]);
 });
 
 describe('the day of a stamp in a table of days', () => {
