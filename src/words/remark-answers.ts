@@ -147,12 +147,8 @@ function answersOfForm(remark: Remark, preview: IntakePreview): readonly Answer[
       ];
     case 'short-month-asked':
       return [
+        { label: say('Parts: leave them out'), choice: { shortMonths: 'parts' }, holds: false },
         { label: say('Whole months'), choice: { shortMonths: 'whole' }, holds: false },
-        {
-          label: say('Parts: leave them out'),
-          choice: { shortMonths: 'parts' },
-          holds: true,
-        },
       ];
     case 'unread-asked':
     case 'unread-lists-asked':
