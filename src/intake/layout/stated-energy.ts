@@ -1,4 +1,5 @@
 /** What is said of a column: its unit and what it is of, above it, beside it, in the titles and the other headings. */
+import { isTemperature } from '../../model/shapes/evidence.ts';
 import { isMissing } from '../numbers/read-number.ts';
 import type { EnergyUnit } from '../terms/choices.ts';
 import { isOfDegrees, ratioOf } from '../terms/units.ts';
@@ -11,7 +12,7 @@ import { carrierOfWords, type Energy, plainWords, unitOfSign, unitOfWords } from
 import { isBesideHeat } from './heat-logs.ts';
 import type { Sheet } from './sheet.ts';
 import { carrierOfTitles, unitOfTitles } from './titles.ts';
-import { OF_UNITS, WAY } from './vocabulary.ts';
+import { OF_UNITS, USED, WAY } from './vocabulary.ts';
 
 /** Unit as written: above the column, behind the numbers, in the title lines, in the file's name. */
 export function statedUnit(sheet: Sheet, column: ColumnFacts): EnergyUnit | undefined {
@@ -104,12 +105,13 @@ export function statedCarrier(sheet: Sheet, column: ColumnFacts): Energy | undef
   const hasDirection = others.some((m) => m.seriesRole === 'export' || m.seriesRole === 'generation');
   if (hasDirection) return { carrier: 'electricity' };
   const said = carrierOfTitles(sheet) ?? carrierBeside(sheet);
-  if (said) return said;
+  const unit = statedUnit(sheet, column);
+  const isAmount = (unit !== undefined && !isOfDegrees(unit)) || USED.test(plainWords(column.heading));
+  // A file may be called "temp" for many reasons.
+  if (said && !(isAmount && isTemperature(said.carrier))) return said;
   // Rates side by side are of electricity: no other fuel is metered so.
   if (namesRegister(column) && registersOf(sheet).size > 1) return { carrier: 'electricity' };
-  const unit = statedUnit(sheet, column);
   if ((unit === undefined || isOfElectricity(unit)) && isMeteredAsElectricity(sheet)) return { carrier: 'electricity' };
-  const isAmount = unit !== undefined && !isOfDegrees(unit);
   // The weather beside an amount says nothing of it.
   const isAside = (words: string) => isAmount && carrierOfWords(words)?.carrier === 'outdoor-temperature';
   const named = sheet.columns

@@ -12,6 +12,7 @@ import type { Sheet } from './sheet.ts';
 import {
   AMOUNT,
   BESIDE_THE_ENERGY,
+  DRAWN,
   ELECTRIC,
   MADE,
   MADE_HERE,
@@ -58,10 +59,10 @@ function oneCarrier(words: string): Energy | undefined {
 /** One energy only: a line that names two, or lines of different ones, say nothing of a column. */
 export function carrierOfTitles(sheet: Sheet): Energy | undefined {
   const ofFile = oneCarrier(fileWords(sheet));
-  if (ofFile) return ofFile;
-  const said = linesOfData(sheet)
-    .filter(isSpeaking)
-    .flatMap((words) => oneCarrier(words) ?? []);
+  const lines = linesOfData(sheet).filter(isSpeaking);
+  // Where a title says that it was drawn, the name of the file tells no other way.
+  if (ofFile) return lines.some((words) => DRAWN.test(words)) ? { carrier: ofFile.carrier } : ofFile;
+  const said = lines.flatMap((words) => oneCarrier(words) ?? []);
   return said.every(({ carrier }) => carrier === said[0]!.carrier) ? said[0] : undefined;
 }
 

@@ -265,3 +265,20 @@ describe('a month that holds far less than its like', () => {
     expect(codesOf(previewOf(['Month,Gas (kWh)', ...months(year.slice(3, 9))]), 'question')).toEqual([]);
   });
 });
+
+describe('the name of a file', () => {
+  const days = Array.from({ length: 28 }, (_, i) => `2026-02-${String(i + 1).padStart(2, '0')},${8 + (i % 5)}.5`);
+
+  it('makes no temperature of what was used', () => {
+    const { series } = previewOf(['Date,Usage (kWh)', ...days], { fileName: 'temp.csv' });
+    expect(series[0]?.carrier).toBe('electricity');
+    const beside = previewOf(['Date,Usage,Temp C', ...days.map((row) => `${row},4.1`)], { fileName: 'temp.csv' });
+    expect(codesOf(beside, 'question')).toContain('carrier-guessed');
+    expect(previewOf(['Date,Value', ...days], { fileName: 'temp.csv' }).series[0]?.carrier).toBe('outdoor-temperature');
+  });
+
+  it('tells no way against a title', () => {
+    const { series } = previewOf(['Grid import', 'Date,kWh', ...days], { fileName: 'solar.csv' });
+    expect(series[0]).toMatchObject({ carrier: 'electricity', role: 'import' });
+  });
+});
