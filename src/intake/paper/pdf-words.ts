@@ -287,17 +287,26 @@ function joinSpaced(words: Word[]): Word[] {
   });
 }
 
-/** A small raised or lowered figure belongs to its unit: m³, ft³, CO2. */
+/** What small raised or lowered figures belong to, and how both are written in one. */
+const RAISED: readonly (readonly [figure: RegExp, word: RegExp])[] = [
+  [/^[23]$/, /(?<!\p{L})(?:m|ft|CO)$/iu],
+  // Pence of a sum in large letters.
+  [/^\d\d$/, /\d[.,]$/],
+  [/^[.,]\d\d$/, /\d$/],
+];
+
+/** A small raised or lowered figure belongs to what stands before it: m³, ft³, CO2, £389.42. */
 function joinPowers(words: readonly Word[]): readonly Word[] {
-  const figures = words.filter(({ text }) => text === '2' || text === '3');
   const powers = new Map(
-    figures.flatMap((small) => {
+    words.flatMap((small) => {
+      const kinds = RAISED.filter(([figure]) => figure.test(small.text));
+      if (kinds.length === 0) return [];
       const unit = words.find(
         ({ text, x, y, width, height }) =>
           small.height < 0.85 * height &&
           Math.abs(small.x - x - width) < 0.15 * height &&
           Math.abs(small.y + small.height / 2 - y - height / 2) < height &&
-          /(?<!\p{L})(?:m|ft|CO)$/iu.test(text),
+          kinds.some(([, word]) => word.test(text)),
       );
       return unit ? [[unit, small] as const] : [];
     }),
@@ -308,7 +317,8 @@ function joinPowers(words: readonly Word[]): readonly Word[] {
     const small = powers.get(word);
     if (joined.has(word)) return [];
     if (!small) return [word];
-    const power = /o$/i.test(word.text) ? small.text : small.text === '3' ? '³' : '²';
+    const isPower = /(?:m|ft)$/i.test(word.text);
+    const power = isPower ? (small.text === '3' ? '³' : '²') : small.text;
     return [{ ...word, text: word.text + power, width: small.x + small.width - word.x }];
   });
 }

@@ -97,13 +97,11 @@ const taxWordsOn = keptForLast((rows): TaxWords => {
 function underWord(rows: readonly RowFacts[], at: number): Figure[] {
   const { row } = rows[at]!;
   const word = row.words.find(({ text }) => VAT.test(text));
-  return rows
-    .slice(at + 1, at + 3)
-    .flatMap(({ figures }) => figures)
-    .filter(
-      ({ box }) =>
-        word && box.page === row.page && Math.abs(box.x - word.x) < ALIGNED && box.y - word.y < row.height * 3,
-    );
+  if (!word) return [];
+  return rows.slice(at + 1, at + 3).flatMap(({ row: { page, words }, figures }) => {
+    const begins = words.some(({ x, y }) => Math.abs(x - word.x) < ALIGNED && y - word.y < row.height * 3);
+    return begins && page === row.page ? figures.filter(({ box }) => box.x - word.x < IN_CARD) : [];
+  });
 }
 
 /** VAT rows: a share in per cent and a sum of money, in one row or in two that follow each other. */

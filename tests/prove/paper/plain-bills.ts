@@ -383,4 +383,21 @@ Gross                                318.54
 `,
     ['electricity', '2026-01-11', '2026-04-11', 1021, 31854],
   ),
+  bill(
+    'the rate of the tax in a line below its name, before the tax',
+    UK,
+    `
+Quillmark Energy
+Electricity bill 11 January 2026 to 10 April 2026
+Electricity
+1,172 kWh at 27.03p                                        £316.79
+Standing charge
+90 days at 60.10p                                           £54.09
+Total before VAT                                           £370.88
+VAT
+at 5%                                                       £18.54
+Total of this bill                                         £389.42
+`,
+    ['electricity', '2026-01-11', '2026-04-11', 1172, 38942],
+  ),
 ];

@@ -656,6 +656,20 @@ describe('letters set by themselves', () => {
     expect(paper!.isWhole).toBe(true);
     expect(series[0]!.bills![0]!.bill).toMatchObject({ fuel: 'gas', meterUnit: 'm³', correction: 1.02264 });
   });
+  test.each([
+    ['£225.', '29'],
+    ['£225', '.29'],
+  ])('pence set small and raised behind a large sum are a part of it: %s %s', async (front, back) => {
+    const total = [
+      { text: front, x: 50, y: 300, size: 30 },
+      { text: back, x: 50 + widthOf(front, 30), y: 288, size: 13 },
+      { text: 'Total of this bill', x: 50, y: 330, size: 11 },
+    ];
+    const lines = setLines([['Electricity 2 July to 1 October 2026'], ...CHARGES, ['VAT at 5 % on £214.56', '£10.73']]);
+    const { paper, series } = await read(writePdf([[...lines, ...total]]));
+    expect(paper!.isWhole).toBe(true);
+    expect(series[0]!.bills![0]!.bill.totalPence).toBe(22529);
+  });
   test('a large capital before small ones is a part of its word', async () => {
     let end = 44;
     const head = 'ELECTRICITY, 2 JULY 2026 TO 1 OCTOBER 2026'.split(' ').flatMap((word): PlacedText[] => {
