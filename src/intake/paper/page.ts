@@ -12,20 +12,27 @@ export interface Row {
   readonly isUnsure?: boolean;
 }
 
-/** Words whose middles lie within half a line of each other stand in one row. */
+/** Where a word stands, or would if the paper lay flat. */
+export const middleOf = ({ y, height, level = y + height / 2 }: Word): number => level;
+
+/** Words whose middles lie within half a line of each other, from above. */
+export function inRows(words: readonly Word[], middleIs: (word: Word) => number) {
+  const rows: { middle: number; height: number; words: Word[] }[] = [];
+  for (const word of words.toSorted((a, b) => middleIs(a) - middleIs(b))) {
+    const middle = middleIs(word);
+    const last = rows.at(-1);
+    if (last && middle - last.middle < Math.min(last.height, word.height) * 0.5) {
+      last.words.push(word);
+      last.height = Math.max(last.height, word.height);
+    } else rows.push({ middle, height: word.height, words: [word] });
+  }
+  return rows;
+}
+
 export function rowsOf(pages: readonly Page[]): Row[] {
   return pages.flatMap((page, number) => {
-    const rows: { middle: number; height: number; words: Word[] }[] = [];
     const { lean = 0 } = page;
-    const middleOf = ({ x, y, width, height }: Word) => y + height / 2 - lean * (x + width / 2 - page.width / 2);
-    for (const word of page.words.toSorted((a, b) => middleOf(a) - middleOf(b))) {
-      const middle = middleOf(word);
-      const last = rows.at(-1);
-      if (last && middle - last.middle < Math.min(last.height, word.height) * 0.5) {
-        last.words.push(word);
-        last.height = Math.max(last.height, word.height);
-      } else rows.push({ middle, height: word.height, words: [word] });
-    }
+    const rows = inRows(page.words, (word) => middleOf(word) - lean * (word.x + word.width / 2 - page.width / 2));
     const inOrder = rows.map(({ middle, height, words }) => ({
       page: number,
       y: middle,
@@ -64,20 +71,20 @@ function wordsOfHalves(upper: Row, row: Row, lower: Row): Word[] | undefined {
   const { height } = row;
   if (Math.max(above, below) > MOST_HALF * height || Math.min(above, below) < LEAST_HALF * height) return undefined;
   if (Math.abs(above - below) > UNEVEN * height) return undefined;
-  const cells = cellsOf(upper);
-  for (const cell of cellsOf(lower)) {
+  const cells = cellsOf(upper.words);
+  for (const cell of cellsOf(lower.words)) {
     const over = cells.find((one) => sharesColumn(one, cell));
     if (!over) return undefined;
     over.push(...cell);
   }
-  const middle = cellsOf(row);
+  const middle = cellsOf(row.words);
   if (middle.some((one) => cells.some((other) => sharesColumn(one, other)))) return undefined;
   const left = (cell: readonly Word[]) => Math.min(...cell.map(({ x }) => x));
   return [...cells, ...middle].toSorted((a, b) => left(a) - left(b)).flat();
 }
 
 const endOf = ({ x, width }: Word): number => x + width;
-function cellsOf({ words }: Row): Word[][] {
+export function cellsOf(words: readonly Word[]): Word[][] {
   const cells: Word[][] = [];
   for (const word of words) {
     const last = cells.at(-1);

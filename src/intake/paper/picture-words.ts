@@ -1,5 +1,6 @@
 /** What a recogniser found in a picture, as words of a page: lines level, letters of one size in each, places in points. */
 import type { Grey, Page, SeenWord } from '../terms/paper-reading.ts';
+import { levelWords } from './level-words.ts';
 
 /** The long side of a page, points. */
 const LONG_SIDE = 842;
@@ -25,7 +26,7 @@ export function pageOfWords(picture: Grey, seen: readonly SeenWord[]): Page {
     seen.filter((word) => !isDirt(word)),
     ({ line }) => line,
   );
-  return {
+  return levelWords({
     width: width * scale,
     height: height * scale,
     words: [...lines.values()].flatMap((words) => {
@@ -48,7 +49,7 @@ export function pageOfWords(picture: Grey, seen: readonly SeenWord[]): Page {
         };
       });
     }),
-  };
+  });
 }
 
 const median = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[values.length >> 1]!;
@@ -58,6 +59,7 @@ const tidied = (text: string): string =>
   text
     .replace(/^((?:MJ|kWh)\/)?m[?°*®>»"'’”]$/i, (_, per: string | undefined) => `${per ?? ''}m³`)
     .replace(/^[kK]+[wW][hHn]$/, 'kWh')
+    .replace(/(?<=^|\d)p[|lI]?(?=(?:kWh|day)$)/, 'p/')
     .replace(/^c[tUVlI1]{0,2}[/|]?(?=(?:kWh|Tag)$)/, 'ct/')
     .replace(/^[|'‘’“"_]+(?=[\p{L}\d£€])/u, '')
     .replace(/(?<=[\p{L}\d%])[|'‘’“"_]+$/u, '');

@@ -30,7 +30,12 @@ const centreOf = ({ x, width }: Word): number => x + width / 2;
  * @returns the numbers of such rows
  */
 export function unsureRows(leaning: readonly (readonly Word[])[], lean = 0): ReadonlySet<number> {
-  const rows = leaning.map((row) => row.map((word) => ({ ...word, y: word.y - lean * centreOf(word) })));
+  const rows = leaning.map((row) =>
+    row.map(({ level, ...word }) => ({
+      ...word,
+      y: (level === undefined ? word.y : level - word.height / 2) - lean * centreOf(word),
+    })),
+  );
   const placeOf = new Map(rows.flatMap((own, row) => own.map((word, at) => [word, { row, at }] as const)));
   const rowOf = (word: Word): number => placeOf.get(word)!.row;
   const beside = (word: Word, by: number): Word | undefined => {
@@ -126,6 +131,19 @@ function runsOf(words: readonly Word[]): Run[] {
     .toSorted((a, b) => a.middle - b.middle);
 }
 
+/** By least squares, as a tangent. */
+export function slopeOf(words: readonly Word[]): number {
+  const mean = (of: (word: Word) => number) => words.reduce((sum, word) => sum + of(word), 0) / words.length;
+  const [x, y] = [mean(centreOf), mean(middleOf)];
+  let [spread, sum] = [0, 0];
+  for (const word of words) {
+    const across = centreOf(word) - x;
+    spread += across ** 2;
+    sum += across * (middleOf(word) - y);
+  }
+  return sum / spread;
+}
+
 /** How far a word's place may be off, and the least length at which a fall can be told, points. */
 const [ERROR, SHORTEST] = [2, 24];
 /** Its slope by least squares, as surely as it is known. */
@@ -133,10 +151,7 @@ function fallOf(words: readonly Word[]): Pick<Run, 'fall'> {
   const xs = words.map(centreOf);
   const long = xs.at(-1)! - xs[0]!;
   if (long < SHORTEST) return {};
-  const mean = (values: readonly number[]) => values.reduce((sum, one) => sum + one, 0) / values.length;
-  const [x, y] = [mean(xs), mean(words.map(middleOf))];
-  const spread = xs.reduce((sum, one) => sum + (one - x) ** 2, 0);
-  const slope = words.reduce((sum, word) => sum + (centreOf(word) - x) * (middleOf(word) - y), 0) / spread;
+  const slope = slopeOf(words);
   const off = ERROR / Math.sqrt(words.length) / long;
   return { fall: { least: slope - off, most: slope + off } };
 }
@@ -151,11 +166,10 @@ function fallBetween(runs: readonly Run[], { from, to }: Facing): Range {
     if (fall && endOf(words.at(-1)!) > from.x - ASIDE && words[0]!.x < endOf(to) + ASIDE) near.push(fall);
   const falls = near.length < ENOUGH ? runs.flatMap(({ fall }) => fall ?? []) : near;
   if (falls.length === 0) return { least: 0, most: 0 };
-  let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (const one of falls) {
-    least = Math.min(least, one.most);
-    most = Math.max(most, one.least);
-  }
+  // One that falls like no other is a word whose place was mistaken.
+  const odd = falls.length > ENOUGH ? 1 : 0;
+  const least = falls.map((one) => one.most).toSorted((a, b) => a - b)[odd]!;
+  const most = falls.map((one) => one.least).toSorted((a, b) => b - a)[odd]!;
   // As far as their errors tell all may fall alike, and then as little as that allows.
   const alike = Math.max(most, Math.min(least, 0));
   return most <= least ? { least: alike, most: alike } : { least, most };
@@ -165,19 +179,20 @@ function fallBetween(runs: readonly Run[], { from, to }: Facing): Range {
 const TORN = 0.75;
 /** Of the height of letters: the distance of rows, least and most. */
 const [CLOSE, WIDE] = [1.15, 1.8];
-/** From one of two words to what stands next above or below it. */
+/** From one of two words to what stands next above or below it, whichever is more. */
 function pitchAt(runs: readonly Run[], one: Facing): number {
   const height = heightOf(one);
-  let pitch = WIDE * height;
-  for (const end of [one.from, one.to]) {
+  const pitches = [one.from, one.to].map((end) => {
+    let pitch = WIDE * height;
     const own = middleOf(end);
     for (const { words, middle } of about(runs, own, own, pitch)) {
       const step = Math.abs(middle - own);
       if (step < pitch && step > CLOSE * height && words.some((word) => word.x < endOf(end) && endOf(word) > end.x))
         pitch = step;
     }
-  }
-  return pitch;
+    return pitch;
+  });
+  return Math.max(...pitches);
 }
 
 /** A number alone, with its units, is said of nothing. */

@@ -6,7 +6,7 @@ import { nameOf, type PaperLine, registersOf } from './lines.ts';
 import { LEAST_BITS, type Proof, printedAs } from './relations.ts';
 import type { Totals } from './totals.ts';
 import type { Section, Understanding } from './understand.ts';
-import { ADDED, GIVEN_BACK, LEVY, PERIOD, SERVICE, STANDING, SUPPORT, TAKEN_OFF, VAT } from './vocabulary.ts';
+import { ADDED, GIVEN_BACK, LEVY, NET, PERIOD, SERVICE, STANDING, SUPPORT, TAKEN_OFF, VAT } from './vocabulary.ts';
 
 export interface ReadSection {
   readonly section: Section;
@@ -112,6 +112,11 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
       });
     }
     const groups = registersOf(section.lines);
+    // Near rows that are not sure a name that stands twice for the same days, or by a charge of several rows, may be another's.
+    const hasSlipped = (own: readonly PaperLine[]) =>
+      own.some((line) => isNearUnsure(rowsOfLine(line), rows)) &&
+      (new Set(own.map(({ dates }) => dates?.from.day)).size < own.length ||
+        (groups.length > 1 && own.some((line) => rowsOfLine(line).size > 1)));
     for (const own of groups) {
       const name = meterName(own[0]!, fuel ?? 'electricity');
       const reading = made?.readings.get(name);
@@ -123,8 +128,7 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
       );
       const isGuessed =
         own.some((line) => line.isGuessed || (isBesideAnother(line, own) && !isInStretches(section))) ||
-        // A name twice may have slipped off its row.
-        (isDoubtful && own.length > 1 && own.some(({ dates }) => dates === undefined)) ||
+        hasSlipped(own) ||
         (groups.length > 1 && !isNamed && !isMetered) ||
         isGivenBack;
       const meaning = isGuessed ? 'guessed' : 'said';
@@ -186,7 +190,9 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
     const isNamed = totals.after.every(({ figure }) => isNamedExtra(rows[figure.row]!));
     // Without tax it may be the sum before it, where the row of the tax is not sure.
     const isLast = totals.vat !== undefined || totals.taxes !== undefined || !isDoubtful;
-    if (totals.total) add(of('total'), totals.total, isNamed && isLast ? 'said' : 'guessed');
+    // "Subtotal" is none, where its tax was not found.
+    const isNet = totals.total === totals.net && totals.net !== undefined && NET.test(rows[totals.net.row]!.words);
+    if (totals.total && !isNet) add(of('total'), totals.total, isNamed && isLast ? 'said' : 'guessed');
   }
 }
 
@@ -202,6 +208,12 @@ function isInStretches({ lines, period }: Section): boolean {
     days > 0
   );
 }
+
+const rowsOfLine = ({ quantity, price, amount }: PaperLine): ReadonlySet<number> =>
+  new Set([quantity, price, amount].flatMap((figure) => figure?.row ?? []));
+const NEAR = 10;
+const isNearUnsure = (at: ReadonlySet<number>, rows: readonly RowFacts[]): boolean =>
+  rows.slice(Math.max(0, Math.min(...at) - NEAR), Math.max(...at) + NEAR).some(({ row }) => row.isUnsure);
 
 /** Charges at different prices beside each other are of two meters or fuels, and the words over them are lost. */
 const isBesideAnother = ({ amount, pence }: PaperLine, own: readonly PaperLine[]): boolean =>

@@ -56,13 +56,14 @@ function isMoved(ink: Ink, level: Ink, { height }: Size): boolean {
 
 function levelled(ink: Ink, waves: Waves): Ink {
   const level = ink.slice();
-  for (let i = 0; i < ink.length; i += 2) {
-    const [x, y] = [ink[i]!, ink[i + 1]!];
-    let at = y;
-    for (let turn = 0; turn < 3; turn++) at += y - waves(x, at);
-    level[i + 1] = at;
-  }
+  for (let i = 0; i < ink.length; i += 2) level[i + 1] = levelOf(waves, ink[i]!, ink[i + 1]!);
   return level;
+}
+
+function levelOf(waves: Waves, x: number, y: number): number {
+  let at = y;
+  for (let turn = 0; turn < 3; turn++) at += y - waves(x, at);
+  return at;
 }
 
 /** Longest strokes of letters, across and down, of the small page. */
@@ -99,13 +100,24 @@ export function lettersOf({ width, height, points }: Grey): Ink {
   return Float32Array.from(letters);
 }
 
-interface Lean {
+export interface Lean {
   readonly lean: number;
   readonly weight: number;
 }
+interface Tiles {
+  readonly columns: number;
+  readonly rows: number;
+  readonly leans: readonly Lean[];
+}
+
+/** By the leans of tiles: at what height of a level page a point of the wavy one lies. */
+export function wavesAlong({ stiff, ...tiles }: Tiles & { readonly stiff: number }, size: Size): Waves {
+  const waves = alongLeans(smoothed(tiles, stiff), size);
+  return (x, y) => levelOf(waves, x, y);
+}
 
 /** In each tile and half of those about it the slope along which rows of ink are sharpest. */
-function leansOf(ink: Ink, { width, height }: Size, columns: number, rows: number, reach: number, step: number) {
+function leansOf(ink: Ink, { width, height }: Size, columns: number, rows: number, reach: number, step: number): Tiles {
   const tiles: number[][] = Array.from({ length: columns * rows }, () => []);
   for (let i = 0; i < ink.length; i += 2) {
     const [u, v] = [(ink[i]! / width) * columns, (ink[i + 1]! / height) * rows];
@@ -157,7 +169,7 @@ const [LEAST_INK, MUCH_INK] = [30, 200];
 /** What differs by more than that from the tiles beside it counts for less. */
 const ODD = 0.03;
 /** Leans of paper change little by little: those of tiles without lines, and wrong ones, follow from the others. */
-function smoothed({ columns, rows, leans }: ReturnType<typeof leansOf>, stiff: number): Leans {
+function smoothed({ columns, rows, leans }: Tiles, stiff: number): Leans {
   const out = Float64Array.from(leans, ({ lean }) => lean);
   for (let turn = 0; turn < 120; turn++) {
     for (let at = 0; at < out.length; at++) {

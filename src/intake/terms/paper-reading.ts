@@ -4,7 +4,15 @@ import { CivilDate } from '../../model/shapes/dates.ts';
 import { Tariff } from '../../model/shapes/tariff.ts';
 
 /** Places in points from the left and from the top. */
-export const Word = z.object({ text: z.string(), x: z.number(), y: z.number(), width: z.number(), height: z.number() });
+export const Word = z.object({
+  text: z.string(),
+  x: z.number(),
+  y: z.number(),
+  width: z.number(),
+  height: z.number(),
+  /** Of a word in a picture of paper that did not lie flat: how far down its middle would stand if it did. */
+  level: z.number().optional(),
+});
 export type Word = z.infer<typeof Word>;
 export const Page = z.object({
   width: z.number(),

@@ -3,6 +3,7 @@
 import { A4, type PlacedText, widthOf } from '../../../sample-bills/write-pdf.ts';
 import { intakeContext } from '../../../src/desk/take-in.ts';
 import type { IntakePreview, PaperValue } from '../../../src/intake/intake.ts';
+import { levelWords } from '../../../src/intake/paper/level-words.ts';
 import { leaningRows } from '../../../src/intake/paper/proving-more.ts';
 import { readPages } from '../../../src/intake/read-paper.ts';
 import type { Page } from '../../../src/intake/terms/paper-reading.ts';
@@ -34,7 +35,7 @@ export const readLaidOut = (pages: Pages): IntakePreview => readPages('bill.pdf'
 /** The same of words that were seen in pictures, whose rows are tried as they may lean. */
 export const readSeen = (pages: readonly Page[]): IntakePreview =>
   leaningRows(
-    pages.map((page) => ({ ...page, picture: 'data:' })),
+    pages.map((page) => ({ ...levelWords(page), picture: 'data:' })),
     (leaning) => readPages('bill.jpg', leaning, {}, context),
   ).result.preview;
 
@@ -52,7 +53,7 @@ export interface ReadBack {
   readonly keptWrong: boolean;
 }
 
-const digitsOf = (text: string): string => text.replaceAll(/[^\d]/g, '').replace(/^0+(?=\d)/, '');
+const digitsOf = (text: string): string => text.replaceAll(/m3|[^\d]/g, '').replace(/^0+(?=\d)/, '');
 const same = (kind: string, a: string, b: string): boolean => {
   if (kind === 'fuel') return a === b;
   if (kind === 'vat-rate') return Number.parseFloat(a.replace(',', '.')) === Number.parseFloat(b.replace(',', '.'));

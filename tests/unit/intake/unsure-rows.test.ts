@@ -1,5 +1,6 @@
-/** Where a page did not lie flat, which rows may be other rows. */
+/** Where a page did not lie flat: its rows, and which of them may be other rows. */
 import { expect, test } from 'vitest';
+import { levelWords } from '../../../src/intake/paper/level-words.ts';
 import { rowsOf } from '../../../src/intake/paper/page.ts';
 import type { Word } from '../../../src/intake/terms/paper-reading.ts';
 
@@ -49,6 +50,21 @@ test('sums half a row below their names are of no row for sure', () => {
 test('names that fall towards the row below make it unsure whose the sum is, though it stands level with one', () => {
   const unsure = unsureOf(pageOf((x) => (x < 300 ? 0.06 * (x - 50) : PITCH)));
   for (const line of LINES.slice(1)) expect(unsure.join()).toContain(line.split(' ')[0]);
+});
+
+test('sums that sink ever farther below their names are followed down the page, and are sure', () => {
+  const many = Array.from({ length: 16 }, (_, row) => `Charge number ${row + 1}`);
+  const words = many.flatMap((name, row) => [
+    ...name.split(' ').map((text, i) => ({ text, x: 50 + i * 45, y: 100 + row * PITCH, width: 36, height: 9 })),
+    { text: `${row + 2}.15`, x: 400, y: 100 + row * PITCH + row * 0.6, width: 30, height: 9 },
+  ]);
+  const page = { width: 595, height: 842, words, picture: 'data:' };
+  const rows = rowsOf([levelWords(page)]);
+  expect(rows.map((row) => row.words.map(({ text }) => text).join(' '))).toEqual(
+    many.map((name, row) => `${name} ${row + 2}.15`),
+  );
+  expect(rows.some(({ isUnsure }) => isUnsure)).toBe(false);
+  expect(rowsOf([page]).length).toBeGreaterThan(many.length);
 });
 
 test('of words in a document nothing is unsure', () => {
