@@ -23,8 +23,11 @@ export function askShortMonths(
   column: string,
   book: RemarkBook,
 ): readonly RawPeriod[] {
-  if (raw.length < LEAST_PERIODS || role === 'export' || role === 'generation') return raw;
-  const months = raw.toSorted((a, b) => a.fromDay - b.fromDay);
+  if (role === 'export' || role === 'generation') return raw;
+  const inOrder = raw.toSorted((a, b) => a.fromDay - b.fromDay);
+  // Noughts that end a list are seen as not filled in.
+  const months = inOrder.slice(0, inOrder.findLastIndex(({ kWh }) => kWh !== 0) + 1);
+  if (months.length < LEAST_PERIODS) return raw;
   const steep = carrier === 'electricity' && role === 'import' ? SHORT_BESIDE : SHORT_OF_HEATING;
   const isShort = (one: RawPeriod, beside: RawPeriod): boolean => {
     const others = months.filter((other) => other !== one && isSameMonth(other, one));

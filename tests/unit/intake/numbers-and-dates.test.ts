@@ -249,6 +249,7 @@ describe('a month that holds far less than its like', () => {
     expect(codesOf(electricity([95, 300, 310, 290, 300, 305]))).toEqual(['short-month-asked']);
     expect(codesOf(electricity([310, 300, 310, 290, 300, 95]))).toEqual(['short-month-asked']);
     expect(codesOf(electricity([310, 300, 0, 290, 300, 310]))).toEqual(['short-month-asked']);
+    expect(codesOf(electricity([310, 300, 290, 300, 310, 290, 0, 0]), 'question')).toEqual([]);
   });
 
   it('counts, or is left out and named, as is said', () => {
