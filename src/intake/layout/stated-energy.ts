@@ -76,6 +76,8 @@ export function unitsByRow(sheet: Sheet, column: ColumnFacts): readonly string[]
   const { columns, table, firstRow } = sheet;
   const counts = new Map<EnergyUnit, number>();
   const unknown = new Set<string>();
+  // Headings may be written again further down.
+  const headings = new Set(columns.map(({ heading }) => plainWords(heading)));
   const all = column.meaning.unit === undefined ? columns.filter(isColumnOfUnits) : [];
   const own = all.filter(({ index }) => index === column.index + 1);
   const beside = own.length > 0 ? own : all;
@@ -85,7 +87,7 @@ export function unitsByRow(sheet: Sheet, column: ColumnFacts): readonly string[]
     for (let row = firstRow; row < table.rowCount; row++) {
       const { unit, words } = read(row);
       if (unit !== undefined) counts.set(unit, (counts.get(unit) ?? 0) + 1);
-      else if (beside.length > 0 && !isMissing(words)) unknown.add(words);
+      else if (beside.length > 0 && !isMissing(words) && !headings.has(words)) unknown.add(words);
     }
   const often = [...counts].filter(([, rows]) => beside.length > 0 || rows > 1).map(([unit]) => unit);
   const [first] = often;
