@@ -47,7 +47,7 @@ function hasClock(table: Table, row: number, dateColumn: number): boolean {
 }
 
 /** Longer tables nobody writes by hand. */
-const MOST_BY_HAND = 2000;
+export const MOST_BY_HAND = 2000;
 const DITTO = /^(?:["〃”″]|''|-?"-?|ditto|do\.)$/i;
 
 /** The cell above in place of each mark that repeats it; undefined where there are none. */

@@ -5,6 +5,7 @@ import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
 import { countAsNumber, readAwkwardNumber } from '../numbers/read-number.ts';
 import { pickRows } from '../text/rewrite-cells.ts';
 import { cellText, rowTexts } from '../text/table.ts';
+import { MOST_BY_HAND } from './carry-dates.ts';
 import { type ColumnFacts, isDateColumn, isMarkColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
 import { isOfVolumeRows } from './counter-beside.ts';
 import { type Energy, meaningOf, plainWords, slotOfHeading, unitOfWords } from './headings.ts';
@@ -34,8 +35,6 @@ export interface RegisterSheets {
 const MOST_REGISTERS = 8;
 /** By their names or numbers; more are those of bills. */
 const MOST_METERS = 40;
-/** Marks of longer tables come from a meter, which plans nothing. */
-const MOST_BY_HAND = 2000;
 /** Rows looked at to see whether stamps repeat. */
 const SAMPLE_ROWS = 4000;
 const CODE_HEADING =
@@ -54,6 +53,7 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
   for (const column of sheet.columns) {
     if (column.index === sheet.dateColumn || isDateColumn(column)) continue;
     const isMark = isMarkColumn(column);
+    // Marks of a longer table come from a meter, which plans nothing.
     if (isMark && sheet.table.rowCount > MOST_BY_HAND && column.marks + column.missing === column.sampled) continue;
     const isCode =
       isNumberColumn(column) &&
