@@ -2,6 +2,7 @@
 import { listNames, type RemarkBook } from '../terms/remark-book.ts';
 import type { Table } from '../text/table.ts';
 import { isNumberColumn } from './column-facts.ts';
+import { withoutRulers } from './find-headings.ts';
 import { homesOf } from './homes-of-list.ts';
 import { findGoingOn, joinSheets, layOutByName } from './join-sheets.ts';
 import { tablesOf } from './several-tables.ts';
@@ -23,8 +24,9 @@ export function chooseSheet(
   book: RemarkBook,
 ): Sheet {
   const tables = written.flatMap((one) => {
-    const homes = homesOf(one.table);
-    const parts = homes ?? tablesOf(one.table);
+    const table = withoutRulers(one.table) ?? one.table;
+    const homes = homesOf(table);
+    const parts = homes ?? tablesOf(table);
     return parts.map((part) => ({
       ...one,
       isHome: homes !== undefined,

@@ -26,21 +26,20 @@ export function undatedAbove(table: Table, dated: number): number {
 }
 
 const RULER = /^[:|+]*[-=_*]{2,}[:|+]*$/;
-/** Ruled lines stand below headings. */
-const RULED_ROWS = 40;
+/** With one of ":|+-=_*" or nothing a ruled line begins. */
+const mayRule = ({ codes, cellFrom, cellTo, rowStart }: Table, row: number): boolean => {
+  const cell = rowStart[row]!;
+  return cellFrom[cell] === cellTo[cell] || [58, 124, 43, 45, 61, 95, 42].includes(codes[cellFrom[cell]!]!);
+};
 
-/** The table without the lines of dashes that are drawn below its headings; undefined where there are none. */
+/** The table without the lines of dashes that are drawn below its headings and around its parts; undefined where there are none. */
 export function withoutRulers(table: Table): Table | undefined {
   const isRuler = (row: number) => {
-    const cells = row < RULED_ROWS ? rowTexts(table, row).filter((cell) => cell !== '') : [];
+    const cells = mayRule(table, row) ? rowTexts(table, row).filter((cell) => cell !== '') : [];
     return cells.length > 0 && cells.every((cell) => RULER.test(cell));
   };
-  const rows = Array.from({ length: Math.min(table.rowCount, RULED_ROWS) }, (_, row) => row);
-  if (!rows.some(isRuler)) return undefined;
-  return pickRows(
-    table,
-    Array.from({ length: table.rowCount }, (_, row) => row).filter((row) => !isRuler(row)),
-  );
+  const rows = Array.from({ length: table.rowCount }, (_, row) => row).filter((row) => !isRuler(row));
+  return rows.length === table.rowCount ? undefined : pickRows(table, rows);
 }
 
 /** The row above the data with at least two words in it; a row of units between may stand below it. */

@@ -4,10 +4,12 @@ import { quarterOfName } from '../dates/quarter-names.ts';
 import { tableOfRows } from '../text/rewrite-cells.ts';
 import { cellText, rowTexts, type Table } from '../text/table.ts';
 import { isNumberColumn } from './column-facts.ts';
+import { plainWords } from './headings.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
+import { PLACE } from './titles.ts';
 
 interface Named {
-  readonly name: string;
+  readonly written: string;
   readonly sheet: Sheet;
 }
 
@@ -29,8 +31,9 @@ export function layOutByName(fileName: string, name: string, table: Table): Shee
   return dated.dateColumn >= 0 ? dated : sheet;
 }
 
-/** What a name says beside when; undefined where it does not say when. */
+/** What a name says beside when; undefined where it does not say when, or is one of a street. */
 function restOf(name: string): { rest: string; hasYear: boolean } | undefined {
+  if (plainWords(name).search(PLACE) >= 0) return undefined;
   const bare = name.replaceAll(YEAR, ' ').replaceAll(SHORT_YEAR, ' ');
   const words = bare.split(/[\s_.,/–-]+/).filter((word) => word !== '');
   const others = words.filter((word) => monthOfName(word) === 0 && quarterOfName(word) === 0);
@@ -40,7 +43,7 @@ function restOf(name: string): { rest: string; hasYear: boolean } | undefined {
 
 /** Groups of those with dates and amounts whose names and headings differ by nothing but when, and of which no two have one date. */
 export function findGoingOn<T extends Named>(dated: readonly T[]): (readonly T[])[] {
-  const said = dated.map((one) => ({ one, said: restOf(one.name) }));
+  const said = dated.map((one) => ({ one, said: restOf(one.written) }));
   const groups = Map.groupBy(
     said.filter(({ said }) => said !== undefined),
     ({ one, said }) =>

@@ -9,7 +9,7 @@ import { plainClocks } from './clock-fractions.ts';
 import { plainTemperatures } from './coded-temperatures.ts';
 import { type ColumnFacts, columnFacts, isDateColumn } from './column-facts.ts';
 import { joinDateParts, joinYearAbove, joinYearOutline } from './date-parts.ts';
-import { findHeadingRow, joinHeadings, undatedAbove, widthOf, withoutRulers } from './find-headings.ts';
+import { findHeadingRow, joinHeadings, undatedAbove, widthOf } from './find-headings.ts';
 import { HEAT_PUMP, plainWords } from './headings.ts';
 import { joinBrackets } from './join-brackets.ts';
 import { nameByPartner, nameLogColumns, namePumps } from './log-headings.ts';
@@ -67,8 +67,7 @@ const SEARCHED_COLUMNS = 40;
 const SEARCHED_ROWS = 20_000;
 
 export function layOutSheet(fileName: string, written: Table): Sheet {
-  const bare = withoutRulers(written) ?? written;
-  const joined = joinBrackets(bare) ?? bare;
+  const joined = joinBrackets(written) ?? written;
   const whole = carryDittos(joined) ?? joined;
   const turned = turnBackDates(whole);
   return turned ? { ...layOut(fileName, turned.table), turned } : layOut(fileName, whole);
@@ -163,9 +162,15 @@ function finishSheet(fileName: string, table: Table, dateColumn: number, dateFor
     dateColumn >= 0 && row < table.rowCount && isDate(row) && hasValue(table, row, dateColumn);
   let firstRow = 0;
   const end = Math.min(table.rowCount, SEARCHED_ROWS);
-  // A title with a date and a number in it is followed by other titles or by the headings.
+  // A title with a date and a number in it is followed by other titles or by the headings, data by the same ones again.
+  const areAlike = (row: number, other: number) =>
+    rowTexts(table, row).join('\t') === rowTexts(table, other).join('\t');
   const goesOn = (row: number) =>
-    row + 1 >= table.rowCount || looksLikeData(row + 1) || (row + 2 < table.rowCount && looksLikeData(row + 2));
+    row + 1 >= table.rowCount ||
+    [1, 2].some(
+      (down) =>
+        looksLikeData(row + down) || (row > 0 && looksLikeData(row + down + 1) && areAlike(row - 1, row + down)),
+    );
   const isFirst = (row: number) => looksLikeData(row) && goesOn(row);
   while (firstRow < end && !isFirst(firstRow)) firstRow++;
   if (firstRow >= end) {

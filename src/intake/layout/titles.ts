@@ -27,7 +27,7 @@ import {
 } from './vocabulary.ts';
 
 /** "Water Lane", "Gasstraße", "Rue du Gaz". */
-const PLACE =
+export const PLACE =
   /\b[\w-]+ (lane|street|st|road|rd|close|avenue|ave|drive|way|court|yard|hill|farm|mill|cottages?|grove|gardens|terrace|strasse|str|weg|platz|gasse|allee|straat|laan|plein|vej|gade)\b|\b[\w-]+(strasse|weg|platz|gasse|straat|laan|vej|gade)\b|\b(rue|avenue|chemin|place|calle|avenida|plaza|camino|via|viale|piazza|corso)( (du|de|des|de la|del|della|d'|l'))* ?[\w-]+/g;
 
 /** Lines about the data rather than about somebody, a day or a company; places are taken out of them. */

@@ -19,6 +19,7 @@ import { type RegisterStep, registerSteps } from '../periods/register-steps.ts';
 import { unreadDays } from '../periods/unread-days.ts';
 import { buildIntervalSeries, placeClock, type RawReadings } from '../readings/build-interval-series.ts';
 import { beginsEachYear } from '../readings/day-counter.ts';
+import { refuseDoubled } from '../readings/screen-values.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import type { IntervalDays } from '../terms/preview.ts';
 import { stageOf } from '../terms/progress.ts';
@@ -73,10 +74,18 @@ export function readCounter(counter: CounterInput, input: ShapeInput): CounterSe
   const tellsOfExchange = (i: number) =>
     notes.some((c) => NEW_METER.test(plainWords(cellText(sheet.table, dates.rows[i]!, c.index))));
   const read = inOrder.filter((i) => !Number.isNaN(readings[i]!));
+  // Two counters under one heading, the higher of them read first or last.
+  const ofTwo = read.filter((i, at) => {
+    const [before, next] = [read[at - 1] ?? i, read[at + 1]];
+    const falls = readings[i]! < readings[before]! || next === undefined || readings[next]! < readings[i]!;
+    return before !== i && timeOf(before) === timeOf(i) && readings[before]! !== readings[i]! && falls;
+  });
+  const name = columnName(sheet, facts.index);
+  if (ofTwo[0] !== undefined) refuseDoubled(ofTwo.length, new Set(read.map(timeOf)).size, lineOf(ofTwo[0]), name, book);
   // What is read in the evening closes that day.
   const dayRead = (i: number) => Math.ceil(dates.civilMinute[i]! / 1440 - 0.5);
   const yearly = beginsEachYear(read, readings, dayRead, plainWords(facts.heading));
-  if (yearly) book.add('counts-from-year', 'note', { column: columnName(sheet, facts.index) });
+  if (yearly) book.add('counts-from-year', 'note', { column: name });
   const beginsAnew = (i: number) => yearly?.beganAt.has(i) === true;
   const places = {
     ...{ lineOf, dayOf, timeOf, isEstimated, tellsOfExchange, beginsAnew },
@@ -86,10 +95,9 @@ export function readCounter(counter: CounterInput, input: ShapeInput): CounterSe
   context.onProgress?.(0.7);
   const stepMinutes = commonestStep(dates.civilMinute, dates.count);
   const uneven = dates.kind === 'time' ? stepsByTheHour(sheet, dates, steps, stepMinutes) : undefined;
-  if (uneven) book.add('counter-uneven', 'note', { column: columnName(sheet, facts.index) });
+  if (uneven) book.add('counter-uneven', 'note', { column: name });
   if (uneven || (dates.kind === 'time' && isIntervalLength(stepMinutes))) {
-    const raw =
-      uneven ?? stepsAsReadings(sheet, dates, steps, stepMinutes!, context.zone, columnName(sheet, facts.index), book);
+    const raw = uneven ?? stepsAsReadings(sheet, dates, steps, stepMinutes!, context.zone, name, book);
     const told =
       uneven && !dates.offsets && choices.clock === undefined ? clockOfStamps(dates, inOrder, context.zone) : undefined;
     if (told === 'unknown') book.add('clock-assumed', 'question', { expected: 'local' });
@@ -126,7 +134,7 @@ export function readCounter(counter: CounterInput, input: ShapeInput): CounterSe
     tolerance: number,
   ): Pick<CounterSeries, 'unread'> {
     const times = { steps, at, dayStart, tolerance, lineOf };
-    const own = unreadDays(series, quantity, times, columnName(sheet, facts.index), book);
+    const own = unreadDays(series, quantity, times, name, book);
     return own ? { unread: own } : {};
   }
 
