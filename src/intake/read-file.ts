@@ -15,21 +15,22 @@ import {
 import { accountColumns } from './layout/account-columns.ts';
 import { askLeftOut } from './layout/ask-left-out.ts';
 import { askTitles } from './layout/ask-titles.ts';
-import { lacksYear } from './layout/date-parts.ts';
 import { evenUnits } from './layout/even-units.ts';
 import { askReplaced, askUnread, remarkPreamble } from './layout/explain-strays.ts';
-import { isOtherFuel, plainWords } from './layout/headings.ts';
+import { plainWords } from './layout/headings.ts';
+import { remarkNoFit } from './layout/no-fit.ts';
 import { leaveOutOtherMoney } from './layout/other-money.ts';
 import { numbersOfSheet } from './layout/own-numbers.ts';
 import { peopleOf } from './layout/people-of-sheet.ts';
+import { pricesOnly } from './layout/prices-only.ts';
 import { remarkSigns } from './layout/quality-marks.ts';
 import { splitByRegister } from './layout/register-rows.ts';
 import { hasDatesTwice } from './layout/several-tables.ts';
 import type { Sheet } from './layout/sheet.ts';
-import { fallingLevel, namedLevel } from './layout/tank-level.ts';
+import { fallingLevel } from './layout/tank-level.ts';
 import { hasWeekdaysAcross } from './layout/unfold-across.ts';
 import { columnName } from './layout/value-cells.ts';
-import { DEGREE_DAYS, FIREWOOD } from './layout/vocabulary.ts';
+import { FIREWOOD } from './layout/vocabulary.ts';
 import { namesWithoutPeople, recordsWithoutPeople, withoutPeople } from './layout/without-people.ts';
 import { openSheet, remarkTooLarge } from './open-sheet.ts';
 import { readRegisters } from './read-registers.ts';
@@ -151,6 +152,12 @@ function parse(
 ): ShapeReading {
   if (hasWeekdaysAcross(sheet.table)) {
     book.add('weekdays-across', 'refusal');
+    return nothingRead(choices, 0);
+  }
+  const isChosen = choices.columns?.value !== undefined || choices.unit !== undefined;
+  const prices = isChosen ? [] : pricesOnly(sheet);
+  if (prices.length > 0) {
+    book.add('prices-only', 'refusal', { found: listNames(prices) });
     return nothingRead(choices, 0);
   }
   if (!shape || sheet.dateColumn < 0) {
@@ -347,25 +354,6 @@ function readWhole(
     },
     intervals: refused ? [] : reading.intervals,
   };
-}
-
-function remarkNoFit(sheet: Sheet, reason: Wording, book: RemarkBook): void {
-  const columns = listNames(sheet.columns.map((c) => columnName(sheet, c.index)));
-  const isOfDegreeDays = (text: string) => DEGREE_DAYS.test(plainWords(text));
-  const other = sheet.columns.find(({ heading }) => isOtherFuel(plainWords(heading)));
-  const extreme = sheet.columns.find(({ meaning: { role }, numbers }) => /^(max|min)imum$/.test(role) && numbers > 0);
-  const tank = namedLevel(sheet);
-  if (other) book.add('other-fuel', 'refusal', { column: columnName(sheet, other.index) });
-  else if (sheet.columns.some(({ heading }) => isOfDegreeDays(heading)) || isOfDegreeDays(sheet.fileName))
-    book.add('degree-days', 'refusal');
-  else if (sheet.dateColumn < 0 && lacksYear(sheet.table)) book.add('no-year', 'refusal');
-  else if (sheet.firstRow >= sheet.table.rowCount) book.add('no-rows', 'refusal', { found: columns });
-  else if (extreme && sheet.dateColumn >= 0)
-    book.add('weather-extreme-only', 'refusal', { column: columnName(sheet, extreme.index) });
-  else if (tank && sheet.dateColumn >= 0) book.add('tank-level', 'refusal', { column: columnName(sheet, tank.index) });
-  else if (sheet.columns.length < 2) book.add('no-table', 'refusal');
-  else if (sheet.dateColumn < 0) book.add('no-dates', 'refusal', { found: columns });
-  else book.add('no-shape-fits', 'refusal', { found: columns, expectedTold: reason });
 }
 
 function previewRows(sheet: Sheet): IntakePreview['rows'] {

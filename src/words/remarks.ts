@@ -139,6 +139,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'no-shape-fits': phrase(
     '{file} fits no layout we know ({expected}). Its columns are {names}. Choose the layout and the columns yourself, or export the data another way.',
   ),
+  'prices-only': phrase(
+    '{file} has prices or costs ({names}) and no amounts that were used. A tariff is opened under “Prices”, with “Open a tariff file”. If amounts stand here, name their column, such as “kWh used”.',
+  ),
   'no-rows': phrase('{file} has headings ({names}) and no row below them. Export it again, for days with readings.'),
   'no-table': phrase(
     '{file} is no table: we find only one column in it. Export the readings as CSV or as a spreadsheet, with a date and an amount in each row.',

@@ -33,7 +33,7 @@ export interface ColumnFacts {
   readonly marks: number;
   /** Such marks beside the number, in one cell with it. */
   readonly marksBeside: number;
-  /** Numbers with a currency sign. */
+  /** Numbers with a sign of money. */
   readonly money: number;
   /** Columns of the other phases of the supply, to be added. */
   readonly phases?: readonly number[];
@@ -94,7 +94,7 @@ export function columnFacts(table: Table, column: number, rows: readonly number[
     } else if (isClock(cell, ['time', 'from', 'to'].includes(byHeading.role))) facts.clocks++;
     if (MARK.test(cell)) facts.marks++;
     if (markBeside(cell) !== undefined) facts.marksBeside++;
-    if (/^[-(]?[£€$]|[£€]$/.test(cell)) facts.money++;
+    if (/^[-(]?[£€$]|([£€$]|\d(p| ?ct))$/.test(cell)) facts.money++;
     const number = numberEitherWay(cell);
     if (Number.isNaN(number)) {
       if (facts.dates + facts.clocks === 0) facts.words++;

@@ -39,7 +39,7 @@ function linesOfData({ preamble }: Sheet): string[] {
 }
 
 /** The name of the file and of its sheet in words. */
-const fileWords = ({ fileName, workbook }: Sheet): string =>
+export const fileWords = ({ fileName, workbook }: Sheet): string =>
   plainWords(`${fileName.replace(/\.[a-z]{2,4}$/i, '')} ${workbook?.sheet ?? ''}`.replaceAll(/[-_.]/g, ' '))
     .replaceAll(PLACE, ' ')
     .trim();

@@ -7,6 +7,7 @@ export const REMARK_CODES = [
   'file-foreign',
   'file-binary',
   'no-shape-fits',
+  'prices-only',
   'no-rows',
   'no-table',
   'json-not-read',

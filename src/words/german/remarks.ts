@@ -50,6 +50,8 @@ export const REMARKS: Catalogue = {
     '{file} ist kein Text, auch kein Bild oder PDF, das hier gelesen wird. Speichern Sie Messwerte als CSV, eine Rechnung als PDF, JPEG oder PNG.',
   '{file} fits no layout we know ({expected}). Its columns are {names}. Choose the layout and the columns yourself, or export the data another way.':
     '{file} hat keinen Aufbau, den wir kennen ({expected}). Die Spalten sind {names}. Wählen Sie Aufbau und Spalten selbst, oder exportieren Sie die Daten anders.',
+  '{file} has prices or costs ({names}) and no amounts that were used. A tariff is opened under “Prices”, with “Open a tariff file”. If amounts stand here, name their column, such as “kWh used”.':
+    '{file} hat Preise oder Kosten ({names}) und keine verbrauchten Mengen. Einen Tarif öffnen Sie unter „Preise“ mit „Tarifdatei öffnen“. Stehen hier doch Mengen, benennen Sie ihre Spalte, etwa „kWh verbraucht“.',
   '{file} has headings ({names}) and no row below them. Export it again, for days with readings.':
     '{file} hat Überschriften ({names}) und keine Zeile darunter. Exportieren Sie die Datei neu, für Tage mit Messwerten.',
   '{file} is no table: we find only one column in it. Export the readings as CSV or as a spreadsheet, with a date and an amount in each row.':
