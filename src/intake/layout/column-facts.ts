@@ -48,12 +48,15 @@ export interface ColumnFacts {
 }
 
 /** Readings that a counter of as many digits can show. */
-export const rangeOf = (reading: number): number => 10 ** Math.ceil(Math.log10(reading + 1));
+export const rangeOf = (reading: number): number => 10 ** Math.ceil(Math.log10(Math.floor(reading) + 1));
 
-/** A counter goes from just below a power of ten to just above nought. */
-export function turnsOver(low: number, high: number): boolean {
+/** No counter comes so near its end at once. */
+export const leaps = (before: number, reading: number): boolean => reading - before > rangeOf(reading) / 2;
+
+/** A counter goes from just below a power of ten, to which it rose bit by bit, to just above nought. */
+export function turnsOver(low: number, high: number, before: number | undefined): boolean {
   const range = rangeOf(low);
-  return range >= 1000 && low >= 0.9 * range && high < 0.1 * range;
+  return range >= 1000 && low >= 0.9 * range && high < 0.1 * range && !(before !== undefined && leaps(before, low));
 }
 
 const MARK = /^(e|a|c|est\.?|estimated?|actual|act\.?|customer( read(ing)?)?|smart|remote|own read(ing)?)$/i;
@@ -74,6 +77,7 @@ export function columnFacts(table: Table, column: number, rows: readonly number[
     money: 0,
   };
   let previous = Number.NaN;
+  let before: number | undefined;
   let steps = 0;
   let ones = 0;
   let falls = 0;
@@ -107,8 +111,9 @@ export function columnFacts(table: Table, column: number, rows: readonly number[
     if (!Number.isNaN(previous)) {
       steps++;
       if (number === previous + 1) ones++;
-      if (number < previous && !turnsOver(previous, number)) falls++;
+      if (number < previous && !turnsOver(previous, number, before)) falls++;
       if (number > previous) rises++;
+      before = previous;
     }
     previous = number;
   }

@@ -17,7 +17,9 @@ export function undatedAbove(table: Table, dated: number): number {
     const cells = rowTexts(table, dated - rows);
     const above = rowTexts(table, dated - rows - 1);
     const hasNumbers = cells.length === data.length && cells.some((cell, i) => isNumber(cell) && isNumber(data[i]!));
-    if (!hasNumbers || isSum(cells)) return 0;
+    // Where the data bear no units, numbers with one are how many of it are meant.
+    const areOfUnits = areUnits(cells) && !data.some((cell) => unitOfWords(plainWords(cell)) !== undefined);
+    if (!hasNumbers || areOfUnits || isSum(cells)) return 0;
     const isHeading =
       above.length === cells.length && above.every((cell) => cell !== '' && !/^[-+]?[\d.,]+$/.test(cell));
     if (isHeading) return rows;
@@ -90,6 +92,11 @@ function areUnits(cells: readonly string[]): boolean {
 /** A number that names no year. */
 const isAmount = (cell: string): boolean => !Number.isNaN(numberEitherWay(cell)) && !/^(19|20)\d\d$/.test(cell);
 
+/** How many of a unit one is, as a row of units says: "100 ft³". */
+const COUNTED = /^1(0+|[,.' ]000) ?[x×*]? ?(?=\D)([^\d]*[³23]?)$/;
+const isCounted = (cell: string): boolean =>
+  unitOfWords(plainWords(COUNTED.exec(cell.replace(/^[[(](.*)[\])]$/, '$1'))?.[2] ?? '')) !== undefined;
+
 /** Sums may stand above the data. */
 const isSum = (cells: readonly string[]): boolean =>
   TOTALS.test(cells[0]!) &&
@@ -107,13 +114,20 @@ export function widthOf(table: Table, firstRow: number, headingRow: number): num
 export function joinHeadings(table: Table, headingRow: number, firstRow: number, width: number): string[] {
   if (headingRow < 0) return Array.from({ length: width }, () => '');
   const rows = Array.from({ length: firstRow - headingRow }, (_, i) => rowTexts(table, headingRow + i)).filter(
-    (cells, i) => !isSum(cells.filter((cell) => cell !== '')) && (i === 0 || !cells.some(isAmount)),
+    (cells, i) =>
+      !isSum(cells.filter((cell) => cell !== '')) &&
+      (i === 0 || !cells.some((cell) => isAmount(cell) && !isCounted(cell))),
   );
   const [top, below] = rows;
   if (top && below && rows.length === 2 && below[0] === '') rows[0] = carryMerged(top, below, width) ?? top;
   const over = headingsOver(table, headingRow, width);
   return Array.from({ length: width }, (_, column) =>
-    [over[column] ?? '', ...rows.map((cells) => cells[column] ?? '')]
+    [
+      over[column] ?? '',
+      ...rows
+        .map((cells) => cells[column] ?? '')
+        .map((cell) => (isCounted(cell) && /^\d/.test(cell) ? `(${cell})` : cell)),
+    ]
       .filter((cell) => cell !== '')
       .join(' ')
       .replaceAll(/\s+/g, ' ')

@@ -85,7 +85,7 @@ export function plainWords(heading: string): string {
       .replaceAll('℃', '°C')
       // "WHE" and "WHOLE HOUSE" are words.
       .replace(
-        /([MkK]|(?<![A-Za-z])m|)(?!WH[A-Z](?<![MK]WH.))[Ww][Hh]s?(?![a-z])/g,
+        /([MkKG]|(?<![A-Za-z])m|)(?!WH[A-Z](?<![MKG]WH.))[Ww][Hh](?:s|[Rr]s?)?(?![a-z])/g,
         (_, prefix: string) => ` ${prefix.toLowerCase()}wh `,
       )
       .replaceAll(/(?<![A-Za-z])([kK]?)W(?![A-Za-z])/g, (_, prefix: string) => ` ${prefix.toLowerCase()}w `)
@@ -106,10 +106,17 @@ const DIGRAPHS =
 const withoutDigraphs = (words: string): string =>
   /[aou]e|aa/.test(words) ? words.replaceAll(DIGRAPHS, (digraph) => digraph[0]!) : words;
 
-export function unitOfWords(words: string): EnergyUnit | undefined {
+/** "kW-h", "MW·h", "kW hours" are kWh and MWh. */
+const HOURS_APART = /(?<![a-z])([kmg]?)w ?[-·⋅.* ]? ?h(?:(?:ou)?rs?)?(?![a-z])/g;
+/** What there is no unit for, counted in thousands of the one before. */
+const GIGA = /(?<![a-z])gwh(?![a-z])|gigawatt/;
+const MEGAWATT = /(?<![a-z])(mw|megawatts?)(?![a-z])(?! ?.?h(?![a-z])| ?(hour|stund|heure|hora|uur|ore))/;
+
+export function unitOfWords(said: string): EnergyUnit | undefined {
+  const words = said.replace(HOURS_APART, '$1wh');
   if (/\b(imp(ulse?n?|ulsions?)?|pulses?) ?\/ ?k ?wh/.test(words)) return 'pulse';
   if (/\bk ?wh ?(\/ ?h|per hour|pro stunde|par heure)(?![a-z])/.test(words)) return 'kW';
-  if (/\bmwh\b|megawatt/.test(words)) return 'MWh';
+  if (/\b[mg]wh\b|(mega|giga)watt.?(h\b|hour|stund|heure|hora|uur|ore)/.test(words)) return 'MWh';
   if (/\bkwh\b|kilowatt.?(h\b|hour|stund|heure|hora|uur|ore)|\bkw h\b/.test(words)) return 'kWh';
   if (/\bwh\b|(?<!kilo)watt.?(hours?|stund|heure)/.test(words)) return 'Wh';
   if (/\bk ?j\b|kilojoule/.test(words)) return 'kJ';
@@ -154,27 +161,40 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
     )
   )
     return '°F';
-  return undefined;
+  // "MW" is a mean beside degrees.
+  return MEGAWATT.test(words) ? 'kW' : undefined;
 }
 
 /** A unit by itself, behind a number or in a column of units; above a column "t" is a time or a temperature. */
 export const unitOfSign = (sign: string): EnergyUnit | undefined =>
   unitOfWords(plainWords(sign)) ?? (/^to?\.?$/i.test(sign.trim()) ? 'tonne' : undefined);
 
+/** By how much a unit is counted: in tens, thousands or tenths. */
+const COUNT = String.raw`10+|1[,' ] ?000|0[.,]0*1|1\/10+`;
+const COUNTED_UNIT = new RegExp(
+  String.raw`(?:^|[[(]) *(${COUNT}) ?(?:[mk]?wh|[mg]j|m3|m³|gcal|ft3|ft³) *(?:$|[\])])|[x×*] ?(${COUNT})(?![\d.,])|(?<![\d.,/])(${COUNT}) ?[x×*](?!\w)|(1\/10+) (?:of )?(?:a )?[mk]?wh`,
+);
+const THOUSANDS = '(thousands?|tausend|tsd\\.?|milliers|miles|migliaia)';
+const IN_THOUSANDS = new RegExp(
+  String.raw`(^|[[(' ’])000s? ?[mk]?wh|\b${THOUSANDS} (of |de |di )?k?wh|[mk]?wh ?[[(,]? ?(in )?${THOUSANDS}|\bmcf\b|\bk ?btus?\b|\b(10 ?³|10\^3|e3) ?(m[3³]|[mk]?wh)`,
+);
+
 /** How often a number counts what is written: 10 in "kWh x10", 1,000 in thousand cubic feet; 1 where nothing says so. */
 export function timesOfWords(words: string): number {
-  if (unitOfWords(words) === 'hundred ft³') return 1;
-  if (/(^|[[(' ’])000s? ?[mk]?wh|\b(thousands?|tausend|tsd\.?|milliers|miles|migliaia) (of |de |di )?k?wh/.test(words))
-    return 1000;
-  if (/\bmcf\b|\bk ?btus?\b|\b(10 ?³|10\^3|e3) ?m[3³]/.test(words)) return 1000;
-  // Degrees are never counted in tens: "°C x10" are tenths.
   const unit = unitOfWords(words);
-  if (unit === '°C' || unit === '°F' || unit === 'K') return 1;
-  const counted = /(?:^|[[(]) *(10+|0[.,]0*1) ?(?:[mk]?wh|[mg]j|m3|m³|gcal) *(?:$|[\])])/.exec(words)?.[1];
-  if (counted) return Number(counted.replace(',', '.'));
-  const [, behind, before] = /[x×*] ?(10+|0[.,]0*1)(?![\d.,])|(?<![\d.,])(10+|0[.,]0*1) ?[x×*](?!\w)/.exec(words) ?? [];
-  return Number((behind ?? before ?? '1').replace(',', '.'));
+  // Degrees are never counted in tens: "°C x10" are tenths.
+  if (unit === 'hundred ft³' || unit === '°C' || unit === '°F' || unit === 'K') return 1;
+  if (IN_THOUSANDS.test(words) || GIGA.test(words) || (unit === 'kW' && MEGAWATT.test(words))) return 1000;
+  const count = COUNTED_UNIT.exec(words)?.slice(1).find(Boolean) ?? '1';
+  if (count.startsWith('1/')) return 1 / Number(count.slice(2));
+  return Number(/^1[,' ]/.test(count) ? 1000 : count.replace(',', '.'));
 }
+
+/** A number by which a unit is multiplied or divided, in words of which it is not sure. */
+export const isOddlyCounted = (words: string): boolean =>
+  timesOfWords(words) === 1 &&
+  unitOfWords(words) !== 'hundred ft³' &&
+  /(?:wh|[mg]j|m3|m³|ft3|ft³|\bc?cf)[)\]]? ?(?:[x×*] ?(?!1(?![\d.,]))\d|[/÷] ?\d+ *(?:$|[\])]))/.test(words);
 
 export interface Energy {
   readonly carrier: Carrier;

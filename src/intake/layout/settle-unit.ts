@@ -20,7 +20,7 @@ import {
 import { type ColumnFacts, isWordColumn } from './column-facts.ts';
 import { isRegisterName, isWhole, namesItself, unknownWords } from './column-words.ts';
 import { askCalorific, gasOf, isOfAmerica, meanGasFactor } from './gas-factors.ts';
-import { type Energy, plainWords, timesOfWords } from './headings.ts';
+import { type Energy, isOddlyCounted, plainWords, timesOfWords } from './headings.ts';
 import { isBesideHeat, mayBePump, tellsOfPump } from './heat-logs.ts';
 import type { Sheet } from './sheet.ts';
 import { statedCarrier, statedUnit, unitsByRow, unitWords } from './stated-energy.ts';
@@ -131,7 +131,8 @@ export function settleUnit(
   const isClear = told !== undefined && choices.unit === undefined && !isOpen;
   // In rows of a day or a month it may be the mean or the peak, and of a peak comes no energy.
   const isOfLongRows = isPower(settled) && (hours === undefined || hours >= 24);
-  if (isOfLongRows && choices.unit === undefined)
+  const isOdd = isOddlyCounted(heading) || isOddlyCounted(inWords);
+  if ((isOfLongRows || isOdd) && choices.unit === undefined)
     book.add('unit-doubtful', 'question', {
       ...doubted,
       foundTold: tell('so-much-kwh-a-day', { kWh: threeDigits(perDay * factor) }),

@@ -1,6 +1,6 @@
 /** Differences of a cumulative register: never negative, with rollover and exchange of the meter told apart. */
 import { tell } from '../../model/shapes/told.ts';
-import { rangeOf, turnsOver } from '../layout/column-facts.ts';
+import { leaps, rangeOf, turnsOver } from '../layout/column-facts.ts';
 import { ROWS_A_STEP } from '../terms/progress.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 
@@ -105,16 +105,18 @@ export function registerSteps(
   }
 
   /**
-   * A reading above all that follow it, though below them without it: a digit too many, and no meter that began anew. One
-   * that runs backwards falls more often.
+   * A reading above all that follow it, though below them without it: a digit too many, or a mark of none, and no meter
+   * that began anew. One that runs backwards falls more often.
    */
   function isPeak(place: number, before: number): boolean {
     const after = order[place]!;
     const [last, fallen] = [readings[before]!, readings[after]!];
-    if (!(fallen < last && fallen > last * BEGINS_ANEW && isAbove(after))) return false;
+    if (!(fallen < last && isAbove(after))) return false;
+    const isLeap = leaps(readings[steps.at(-1)!.before]!, last);
+    if (!isLeap && fallen <= last * BEGINS_ANEW) return false;
     if (timeOf(before) === timeOf(after) || [before, after].some((at) => tellsOfExchange?.(at))) return false;
     const next = order.slice(place + 1).find((at) => !Number.isNaN(readings[at]!));
-    return next !== undefined && readings[next]! < last && falls() === 1;
+    return next !== undefined && readings[next]! < last && (isLeap || falls() === 1);
   }
 
   /** The most that the counter rose by in a unit of time; without limit where too few rises tell. */
@@ -151,7 +153,9 @@ export function registerSteps(
     // A register turns over from just below a power of ten to just above nought; any other fall is another meter.
     const range = rangeOf(low);
     const isUsual = () => (high + range - low) / (timeOf(to) - timeOf(from)) <= MOST_OF_RATE * fastest();
-    if (turnsOver(low, high) && !tellsOfExchange?.(from) && !tellsOfExchange?.(to) && isUsual()) {
+    const last = steps.at(-1);
+    const before = last && readings[last.before];
+    if (turnsOver(low, high, before) && !tellsOfExchange?.(from) && !tellsOfExchange?.(to) && isUsual()) {
       book.tally('register-rollover', 'note', { ...where, expected: String(range), effectKWh: high + range - low });
       return high + range - low;
     }

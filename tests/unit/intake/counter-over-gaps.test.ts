@@ -127,3 +127,27 @@ describe('a counter that begins anew each year', () => {
     expect([codes.includes('counts-from-year'), codes.includes('register-exchange')]).toEqual([false, true]);
   });
 });
+
+describe('a value that leaps to the end of a counter and back', () => {
+  const halfHours = (value: (i: number) => number) =>
+    Array.from({ length: 336 }, (_, i) => {
+      const clock = `${String((i % 48) >> 1).padStart(2, '0')}:${i % 2 === 0 ? '00' : '30'}`;
+      return `2025-01-0${1 + Math.floor(i / 48)} ${clock},${value(i)}`;
+    });
+  test.each([9999, 99_999, 999_999])('%d among equal half-hours makes no counter of them', (huge) => {
+    const preview = previewOf(['Time,Electricity kWh', ...halfHours((i) => (i === 100 || i === 200 ? huge : 0.25))]);
+    expect(preview.shape).toBe('readings');
+    expect(preview.series[0]!.total).toBeCloseTo(83.5, 6);
+    expect(codesOf(preview, 'note')).toContain('spike');
+  });
+  test('in a counter it is left out and named', () => {
+    const preview = previewOf(['Time,Electricity reading kWh', ...halfHours((i) => (i === 100 ? 9999 : 10 + i / 4))]);
+    expect(preview.series[0]!.total).toBeCloseTo(83.75, 6);
+    expect(codesOf(preview, 'note')).toContain('register-peak');
+  });
+  test('a counter that came to its end bit by bit turns over', () => {
+    const preview = previewOf(['Time,Electricity reading kWh', ...halfHours((i) => (99_980 + i / 4) % 100_000)]);
+    expect(preview.series[0]!.total).toBeCloseTo(83.75, 6);
+    expect(codesOf(preview, 'note')).toContain('register-rollover');
+  });
+});
