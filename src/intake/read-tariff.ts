@@ -7,7 +7,7 @@ import { tell } from '../model/shapes/told.ts';
 import { LARGEST_EVIDENCE_BYTES } from './intake.ts';
 import type { TariffContext } from './tariff/home-terms.ts';
 import { lineOfPath } from './tariff/line-of-path.ts';
-import { readPriceSeries, timeColumns } from './tariff/price-series-csv.ts';
+import { areHoursAcross, readPriceSeries, timeColumns } from './tariff/price-series-csv.ts';
 import { readTariffCsv } from './tariff/tariff-csv.ts';
 import { openRemarkBook, type RemarkBook } from './terms/remark-book.ts';
 import { closest, tellExpected, valueAt } from './terms/schema-issue.ts';
@@ -47,6 +47,10 @@ function readText(fileName: string, bytes: Uint8Array, context: TariffContext, b
   }
   const text = decoded.text.replace(/^\uFEFF/, '');
   if (/^\s*[[{]/.test(text)) return readJson(fileName, text, book);
+  if (areHoursAcross(text)) {
+    book.add('tariff-across', 'refusal');
+    return null;
+  }
   const time = timeColumns(text);
   return time === undefined
     ? readTariffCsv(fileName, text, context, book)

@@ -822,6 +822,12 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'tariff-columns-left-out': phrase(
     '{at}: {names} is not known in a tariff file. It was left out; type it if it matters.',
   ),
+  'tariff-across': phrase(
+    '{file} has the hours across and the days down. Bring a row for each time and its price, with the date and the time in the first column.',
+  ),
+  'tariff-prices-averaged': phrase(
+    '{file} has a price every {expectedNames} minutes. We count by half-hours, each at the mean of its prices.',
+  ),
   'tariff-sent-out': phrase(
     '{at}: {column} is paid for electricity sent out. Type it beside the roof, and choose a file of prices paid.',
   ),

@@ -22,6 +22,12 @@ const COINS: readonly (readonly [RegExp, Money])[] = [
 const PER_KWH = /(?:\/|\b(?:per|pro|je|par|por|al|a)\b) ?k ?wh/;
 const PER_MWH = /(?:\/|\b(?:per|pro|je|par|por|al|a)\b) ?m ?wh/;
 const PRICE = /\b(prices?|rates?|arbeitspreis|preis|prix|precio|prezzo|prijs|pris)\b|\bvalue.?(inc|exc)/;
+const WITH_TAX = /\b(incl?|inclu\w+|inkl\w*|with|brutto|gross|mit|ttc|bruto)\b\.?/;
+const WITHOUT_TAX = /\b(excl?|exclu\w+|exkl\w*|ex|without|netto?|zzgl|ohne|ht|sin|sans|hors|uten|ekskl\w*)\b\.?/;
+const OF_TAX = new RegExp(
+  `${WITH_TAX.source}|${WITHOUT_TAX.source}|\\b(vat|tax|mwst|ust|tva|iva|btw|moms)\\b|[()]`,
+  'g',
+);
 /** A column of names beside that of prices. */
 const NAMES = /^(band|name|rate)$/;
 const SENT_OUT = /export|feed.?in|outgoing|\bsell|\bsold|sent out|surplus|einspeis|vergutung|vergütung|inject/;
@@ -31,11 +37,7 @@ const isPrice = (heading: string): boolean =>
   ((HUNDREDTHS.test(heading) || moneysIn(heading).length > 0) && (PER_KWH.test(heading) || PER_MWH.test(heading))) ||
   /^(pence|p|ct|cents?)$/.test(withoutVat(heading));
 
-const withoutVat = (heading: string): string =>
-  heading
-    .replaceAll(/\b(inc|exc)\w*\.?|\bwith(out)?\b|\bvat\b|\btax\b|[()]/g, ' ')
-    .replaceAll(/\s+/g, ' ')
-    .trim();
+const withoutVat = (heading: string): string => heading.replaceAll(OF_TAX, ' ').replaceAll(/\s+/g, ' ').trim();
 
 /** A figure of the column in pence (cents) per kWh, to a ten-thousandth where it was counted in something else. */
 export const pencePerKWhOf = ({ pence }: PriceColumn, amount: number): number =>
@@ -53,7 +55,7 @@ export function findPriceColumn(
   const prices = small.flatMap((heading, column) => (isPrice(heading) ? [column] : []));
   const named = prices.filter((column) => prices.length === 1 || !NAMES.test(small[column]!));
   const bought = named.filter((column) => !SENT_OUT.test(small[column]!));
-  const column = bought.find((one) => /\binc/.test(small[one]!)) ?? bought[0];
+  const column = bought.find((one) => WITH_TAX.test(small[one]!)) ?? bought[0];
   const name = (at: number): string => headings[at]!.trim();
   if (column === undefined) {
     if (prices.length === 0) return undefined;
@@ -81,7 +83,7 @@ export function findPriceColumn(
   return {
     column,
     pence: (isHundredths || moneys.length === 0 ? 1 : 100) * (PER_MWH.test(heading) ? 0.001 : 1),
-    included: /\bexc|without/.test(heading) ? false : /\binc|with vat/.test(heading) ? true : undefined,
+    included: WITHOUT_TAX.test(heading) ? false : WITH_TAX.test(heading) ? true : undefined,
     others: named,
   };
 }

@@ -279,5 +279,7 @@ export const REMARK_CODES = [
   'tariff-sent-out',
   'tariff-prices-beside',
   'tariff-other-money',
+  'tariff-prices-averaged',
+  'tariff-across',
 ] as const;
 export type RemarkCode = (typeof REMARK_CODES)[number];

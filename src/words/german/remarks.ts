@@ -406,6 +406,10 @@ export const REMARKS: Catalogue = {
     '{at}: {found} kann {expectedCode, select, day {Tag zuerst oder Monat zuerst} other {Monat zuerst oder Tag zuerst}} sein. Angenommen ist {expected}. Berichtigen Sie es, wenn das falsch ist.',
   '{at}: {found} is no line of a tariff file. It was left out; type it if it matters.':
     '{at}: {found} ist keine Zeile einer Tarifdatei. Sie ist weggelassen; tragen Sie sie ein, wenn es darauf ankommt.',
+  '{file} has the hours across and the days down. Bring a row for each time and its price, with the date and the time in the first column.':
+    '{file} hat die Stunden nebeneinander und die Tage untereinander. Nehmen Sie eine Zeile je Zeit mit ihrem Preis, Datum und Uhrzeit in der ersten Spalte.',
+  '{file} has a price every {expectedNames} minutes. We count by half-hours, each at the mean of its prices.':
+    '{file} hat alle {expectedNames} Minuten einen Preis. Wir rechnen in halben Stunden, jede mit dem Mittel ihrer Preise.',
   '{at}: {names} is not known in a tariff file. It was left out; type it if it matters.':
     '{at}: {names} ist in einer Tarifdatei nicht bekannt. Es ist weggelassen; tragen Sie es ein, wenn es darauf ankommt.',
   '{at}: {column} is paid for electricity sent out. Type it beside the roof, and choose a file of prices paid.':

@@ -10,8 +10,13 @@ const read = (text: string, zone = ZONE) => readTariff('prices.csv', new TextEnc
 const seriesOf = (text: string) => read(text).tariff?.versions[0]?.series;
 
 /** The same prices as a file: instants in UTC, or readings of the local clock. */
-function written(first: string, days: number, clock: 'utc' | 'local', head: string): string {
-  const series = priceSeries(first, days, (day, half) => day + half / 100);
+function written(
+  first: string,
+  days: number,
+  clock: 'utc' | 'local',
+  head: string,
+  series = priceSeries(first, days, (day, half) => day + half / 100),
+): string {
   const rows = series.days.flatMap(({ date, pencePerKWh }) =>
     pencePerKWh.map((pence, half) => {
       const at = startOfDay(ZONE, toDayNumber(date)) + half * 1_800_000;
@@ -37,10 +42,49 @@ describe('a price for each half-hour in a file', () => {
     expect(seriesOf(text)).toEqual(priceSeries(first, 4, (day, half) => day + half / 100));
   });
 
+  test.each([
+    ['spring', '2026-03-28', 3],
+    ['autumn', '2026-10-24', 3],
+  ])('a price for each hour of the local clock holds for both halves, over the change in %s', (_, first, days) => {
+    const halves = priceSeries(first, days, (day, half) => day + Math.floor(half / 2) / 100);
+    const text = written(first, days, 'local', 'time,p/kWh inc VAT', halves);
+    const hourly = text.split('\n').filter((line) => !/:30,/.test(line));
+    expect(seriesOf(hourly.join('\n'))).toEqual(halves);
+  });
+
+  test('shorter prices are counted at the mean of each half-hour, which is said; a gap stays one', () => {
+    const rows = Array.from({ length: 96 }, (_, i) => {
+      const clock = `${String(i >> 2).padStart(2, '0')}:${String((i % 4) * 15).padStart(2, '0')}`;
+      return `2026-06-10 ${clock},${i === 9 ? '' : i}`;
+    });
+    const { tariff, remarks } = read(`time,p/kWh\n${rows.join('\n')}`);
+    const [day] = tariff!.versions[0]!.series!.days;
+    expect(day!.pencePerKWh.slice(0, 6)).toEqual([0.5, 2.5, 4.5, 6.5, null, 10.5]);
+    expect(remarks).toContainEqual(expect.objectContaining({ code: 'tariff-prices-averaged', weight: 'note' }));
+  });
+
+  test('from and to in one cell below a heading of any name', () => {
+    const text =
+      'MTU;Day-ahead price [GBP/MWh]\n01.06.2026 00:00 - 01.06.2026 01:00;120\n01.06.2026 01:00 - 01.06.2026 02:00;90';
+    expect(seriesOf(text)?.days[0]?.pencePerKWh.slice(0, 5)).toEqual([12, 12, 9, 9, null]);
+  });
+
+  test('days down and hours across are refused once, with what to do', () => {
+    const head = Array.from({ length: 24 }, (_, hour) => `${String(hour).padStart(2, '0')}:00`).join(',');
+    const rows = Array.from(
+      { length: 30 },
+      (_, day) => `2026-06-${String(day + 1).padStart(2, '0')},${'20,'.repeat(24)}`,
+    );
+    for (const corner of ['p/kWh', 'Date'])
+      expect(read(`${corner},${head}\n${rows.join('\n')}`).remarks.map(({ code }) => code)).toEqual(['tariff-across']);
+  });
+
   test('the head says whether VAT is in the prices', () => {
     const vatOf = (head: string) => read(written('2026-06-10', 2, 'utc', head)).tariff!.versions[0]!.vat;
     expect(vatOf('time,price inc VAT')).toEqual({ rate: 0.05, included: true });
     expect(vatOf('time,pence per kWh excl VAT')).toEqual({ rate: 0.05, included: false });
+    expect(vatOf('Zeit,Preis netto')).toEqual({ rate: 0.05, included: false });
+    expect(vatOf('Zeit,Preis inkl. MwSt')).toEqual({ rate: 0.05, included: true });
   });
 
   test('local times are those of the home', () => {
@@ -96,7 +140,16 @@ describe('a price for each half-hour in a file', () => {
       { code: 'tariff-row', row: 3, found: '1O.5' },
     ],
     ['no time', 'time,p/kWh\n2026-06-10 00:00,12\nsoon,10\n', { code: 'tariff-row', row: 3, found: 'soon' }],
-    ['off the half-hour', 'time,p/kWh\n2026-06-10 00:00,12\n2026-06-10 00:10,10\n', { code: 'tariff-row', row: 3 }],
+    [
+      'off the half-hour',
+      'time,p/kWh\n2026-06-10 00:00,12\n2026-06-10 00:30,12\n2026-06-10 01:00,11\n2026-06-10 01:10,10\n',
+      { code: 'tariff-row', row: 5 },
+    ],
+    [
+      'an hour that the clock skips',
+      'time,p/kWh\n2026-03-29 00:00,12\n2026-03-29 01:00,12\n2026-03-29 02:00,11\n',
+      { code: 'tariff-row', row: 3 },
+    ],
     ['two prices at once', 'time,p/kWh\n2026-06-10 00:00,12\n2026-06-10 00:00,13\n', { code: 'tariff-row', row: 3 }],
   ])('%s is refused with its line', (_, text, remark) => {
     const { tariff, remarks } = read(text);
