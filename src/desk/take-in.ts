@@ -4,6 +4,7 @@ import { toCivilDate, toDayNumber } from '../model/calendar/civil.ts';
 import { currencyOf } from '../model/shapes/country.ts';
 import { type Evidence, isCutByClock } from '../model/shapes/evidence.ts';
 import type { Household } from '../model/shapes/household.ts';
+import { gasVolumeOf } from '../reference/gas-of-place.ts';
 import { reference } from '../reference/index.ts';
 import { say } from '../words/say.ts';
 import { hashOf } from './hash.ts';
@@ -18,11 +19,7 @@ export function intakeContext(zone: string, today: string, onProgress?: (share: 
     zone,
     today,
     kWhPerUnit,
-    gasVolume: {
-      correction: gasVolume.correction.value,
-      calorificMJPerM3: gasVolume.calorificMJPerM3.value,
-      imperialM3PerHundredCubicFeet: gasVolume.imperialM3PerHundredCubicFeet.value,
-    },
+    gasVolume: gasVolumeOf(zone, gasVolume),
     ...(onProgress ? { onProgress } : {}),
   };
 }

@@ -2,7 +2,9 @@
  * What is built in for a home in Germany, each with its public source. What has none here is left out, and then asked:
  * oil, LPG and pellets have no price, places no design temperature, and no yearly visit has one.
  */
+import { COUNTRIES } from '../model/shapes/country.ts';
 import type { ClimateRegion, PriceQuarter, Reference } from '../model/shapes/reference.ts';
+import { gasVolumeOf } from './gas-of-place.ts';
 import { germanHomeHours } from './home-hours.ts';
 import { germanCar } from './household-and-car.ts';
 import { germanSun } from './sun.ts';
@@ -68,6 +70,21 @@ export const inGermany = (elsewhere: Reference): Reference => ({
   regions,
   postcodes: [],
   quarters,
+  gasVolume: {
+    ...elsewhere.gasVolume,
+    correction: {
+      value: 1,
+      unit: '1',
+      source: 'Bills in Germany multiply by a Zustandszahl of their own, which is in the calorific value here',
+      provenance: 'memory',
+    },
+    calorificMJPerM3: {
+      value: gasVolumeOf(COUNTRIES.DE.zone).calorificMJPerM3,
+      unit: 'MJ/m³',
+      source: 'Brennwert 11.3 kWh per m³ × Zustandszahl 0.95, usual values after DVGW G 685, from memory',
+      provenance: 'memory',
+    },
+  },
   homeHours: germanHomeHours,
   sun: germanSun,
   car: germanCar,

@@ -11,6 +11,7 @@ import {
 } from '../intake/intake.ts';
 import { type Carrier, type Remark, type Series, standsBeside } from '../model/shapes/evidence.ts';
 import { isDelivered, PRICED_CARRIERS, SALE_UNIT_IDS } from '../model/shapes/heating.ts';
+import { MJ_PER_KWH } from '../model/units/gas-volume.ts';
 import { columnNames } from './remarks.ts';
 import { phrase, say } from './say.ts';
 import { sayTold } from './say-told.ts';
@@ -456,7 +457,7 @@ function stillAnswers({ candidates, shape }: IntakePreview): readonly Answer[] {
 
 /** The value taken can be confirmed; another is typed in its field below. */
 function calorificAnswers(remark: Remark, choices: IntakeChoices): readonly Answer[] {
-  const calorificMJPerM3 = Number(remark.expected);
+  const calorificMJPerM3 = Number((Number(remark.expected) * (remark.found === 'kWh' ? MJ_PER_KWH : 1)).toFixed(6));
   if (!(calorificMJPerM3 >= 30 && calorificMJPerM3 <= 50)) return [];
   const holds = choices.calorificMJPerM3 === calorificMJPerM3;
   return [{ label: isRight(remark), choice: { calorificMJPerM3 }, holds }];

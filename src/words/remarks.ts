@@ -338,7 +338,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     'The numbers in {column} of {file} are the days of their rows. They may count those days, or be what was used. We took them for what was used. Confirm it, or choose another column.',
   ),
   'calorific-assumed': phrase(
-    '{file} gives gas by volume without its calorific value. We took {expected} MJ per m³. Give the value printed on the bill.{foundCode, select, therms { Where it prints therms for a CCF, multiply them by 37.26.} other {}}',
+    '{foundCode, select, kWh {{file} gives gas by volume without all that makes kWh of it. We took {expected} kWh per m³. Bills print it as one factor, or as a calorific value and a correction (“Brennwert”, “Zustandszahl”) to multiply.} other {{file} gives gas by volume without its calorific value. We took {expected} MJ per m³. Give the value printed on the bill.}}{foundCode, select, therms { Where it prints therms for a CCF, multiply them by 37.26.} other {}}',
   ),
   'clock-from-offset': phrase(
     '{foundCode, select, utc {{file} writes its times in UTC. They were turned into local time.} other {{file} writes the offset from UTC beside its times. It was used as written.}}',

@@ -6,7 +6,7 @@ import type { EnergyUnit, IntakeContext } from '../terms/choices.ts';
 import { type RemarkBook, tellNumber } from '../terms/remark-book.ts';
 import { KWH_PER_THERM, kWhPerUnit } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
-import { isNumberColumn } from './column-facts.ts';
+import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
 import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { GAS_FACTOR, THERM_FACTOR } from './vocabulary.ts';
@@ -43,12 +43,30 @@ export const gasOfPlace = (context: IntakeContext): IntakeContext =>
 
 export const isOfAmerica = ({ zone }: IntakeContext): boolean => zone.startsWith('America/');
 
-/** Asks for the calorific value that was taken; bills in America print therms for a hundred cubic feet instead. */
-export const askCalorific = ({ gasVolume }: IntakeContext, book: RemarkBook): void =>
+/**
+ * Asks for the calorific value that was taken; bills in America print therms for a hundred cubic feet instead, and most
+ * others kWh for a m³.
+ */
+export function askCalorific(
+  { gasVolume }: IntakeContext,
+  book: RemarkBook,
+  mjPerM3 = gasVolume.calorificMJPerM3,
+): void {
+  const { isByKWh = false } = gasVolume;
   book.add('calorific-assumed', 'question', {
-    ...tellNumber(gasVolume.calorificMJPerM3),
-    ...(gasVolume === AMERICAN_GAS ? { found: 'therms' } : {}),
+    ...tellNumber(isByKWh ? Number((mjPerM3 / MJ_PER_KWH).toFixed(3)) : mjPerM3),
+    ...(isByKWh ? { found: 'kWh' } : gasVolume === AMERICAN_GAS ? { found: 'therms' } : {}),
   });
+}
+
+const tellsOfGas = (c: ColumnFacts): boolean =>
+  isNumberColumn(c) && (c.meaning.role === 'calorific' || c.meaning.bill === 'correction');
+
+/** Where each home has its own correction, a calorific value without it is half of what is needed. */
+export const isHalfTold = ({ columns }: Sheet, { gasVolume }: IntakeContext): boolean =>
+  gasVolume.isByKWh === true &&
+  columns.some(tellsOfGas) &&
+  !columns.some((c) => tellsOfGas(c) && (c.meaning.bill === 'correction' || GAS_FACTOR.test(plainWords(c.heading))));
 
 /** What each number can be, by its size: MJ or kWh in a m³, and the correction of volume. Common practice, no source. */
 const isMJ = (value: number): boolean => value >= 30 && value <= 50;
@@ -67,7 +85,7 @@ export function gasFactorsOf(
   chosenMJPerM3?: number,
 ): ((row: number) => number) | undefined {
   const told = sheet.columns
-    .filter((c) => isNumberColumn(c) && (c.meaning.role === 'calorific' || c.meaning.bill === 'correction'))
+    .filter(tellsOfGas)
     .map((c) => ({ ...c, inTherms: THERM_FACTOR.test(plainWords(c.heading)) }));
   const isEnough = told.some((c) => (chosenMJPerM3 === undefined) === (c.meaning.role === 'calorific'));
   if (!isEnough) return undefined;

@@ -19,7 +19,7 @@ import {
 } from '../terms/units.ts';
 import { type ColumnFacts, isWordColumn } from './column-facts.ts';
 import { isRegisterName, isWhole, namesItself, unknownWords } from './column-words.ts';
-import { askCalorific, gasOf, isOfAmerica, meanGasFactor } from './gas-factors.ts';
+import { askCalorific, gasOf, isHalfTold, isOfAmerica, meanGasFactor } from './gas-factors.ts';
 import { type Energy, isOddlyCounted, plainWords, timesOfWords } from './headings.ts';
 import { isBesideHeat, mayBePump, tellsOfPump } from './heat-logs.ts';
 import type { Sheet } from './sheet.ts';
@@ -143,9 +143,9 @@ export function settleUnit(
     isVolumeOfGas(settled) &&
     settledCarrier !== 'water' &&
     choices.calorificMJPerM3 === undefined &&
-    byColumns === undefined
+    (byColumns === undefined || isHalfTold(sheet, context))
   )
-    askCalorific(context, book);
+    askCalorific(context, book, byColumns && (byColumns / usual) * context.gasVolume.calorificMJPerM3);
   return {
     unit: settled,
     carrier: settledCarrier,

@@ -11,6 +11,7 @@ import {
   type ReadingKind,
 } from '../../model/shapes/bill.ts';
 import { tell } from '../../model/shapes/told.ts';
+import { MJ_PER_KWH } from '../../model/units/gas-volume.ts';
 import { knownNumbers } from '../../model/units/known-numbers.ts';
 import type { ShapeInput } from '../importer/shape.ts';
 import { type BillPart, registerWord } from '../layout/bill-headings.ts';
@@ -20,6 +21,7 @@ import { readQuality } from '../layout/quality-marks.ts';
 import type { Dates } from '../layout/read-dates.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
 import { readValues } from '../layout/value-cells.ts';
+import { GAS_FACTOR } from '../layout/vocabulary.ts';
 import { isVolumeOfGas } from '../terms/units.ts';
 import { billPartColumns, isOfRegister, volumesBeside } from './bill-columns.ts';
 import { penceOf, priceOf, settleStanding, vatShare } from './bill-money.ts';
@@ -135,6 +137,7 @@ function findColumns(input: ShapeInput, rows: BillRows, { fuel, own, several, us
   const calorific = sheet.columns.find((c) => c.meaning.role === 'calorific' && isNumberColumn(c));
   const calorifics = fuel === 'gas' ? numbers(calorific) : undefined;
   const correction = fuel === 'gas' ? ofWhole('correction').values : undefined;
+  const isOneFactor = calorific !== undefined && GAS_FACTOR.test(plainWords(calorific.heading));
   const standing = settleStanding(free('standing')[0], free('standing-price').length > 0, input);
   const [standingPrice, standingCharge] = [
     standing === 'price' ? ofWhole('standing') : ofWhole('standing-price'),
@@ -156,6 +159,7 @@ function findColumns(input: ShapeInput, rows: BillRows, { fuel, own, several, us
     volumes,
     calorifics,
     correction,
+    isOneFactor,
     standingPrice,
     standingCharge,
     days,
@@ -178,8 +182,9 @@ function billOfRow(
   i: number,
 ): FiledBill[] {
   const { sheet } = input;
-  const { meters, volume, volumes, calorifics, correction, standingPrice, standingCharge, days } = columns;
-  const { vatRate, vatCharge, net, total, adjustments, openingKind, closingKind } = columns;
+  const { meters, volume, volumes, calorifics, correction, isOneFactor } = columns;
+  const { standingPrice, standingCharge, days, vatRate, vatCharge, net, total, adjustments } = columns;
+  const { openingKind, closingKind } = columns;
   const headings = [...meters.flatMap(({ price, charge }) => [price.column, charge.column]), standingPrice.column];
   const row = rows.dates.rows[i]!;
   const [from, to] = [rows.periods.fromDay[i]!, rows.periods.toDay[i]!];
@@ -223,15 +228,17 @@ function billOfRow(
   });
   const rate = known(vatRate.values, i);
   const share = within(rate !== undefined && rate > 1 ? exact(rate / 100) : rate, 0, 0.3);
+  const meterUnit = meterUnitOf(fuel, own[0]!, volume, meters[0]!, billMeters[0]!);
+  const isWhole = isOneFactor || input.context.gasVolume.isByKWh;
   const draft: Bill = {
     fuel,
     from: toCivilDate(from),
     to: toCivilDate(to),
-    meterUnit: meterUnitOf(fuel, own[0]!, volume, meters[0]!, billMeters[0]!),
+    meterUnit,
     ...knownNumbers({
-      correction: within(known(correction, i), 0.9, 1.1),
+      correction: within(known(correction, i), 0.85, 1.15) ?? (isWhole && meterUnit !== 'kWh' ? 1 : undefined),
       calorificMJPerM3:
-        within(known(calorifics, i), 30, 50) ?? (fuel === 'gas' ? input.choices.calorificMJPerM3 : undefined),
+        calorificOf(known(calorifics, i)) ?? (fuel === 'gas' ? input.choices.calorificMJPerM3 : undefined),
     }),
     meters: billMeters,
     charges,
@@ -295,6 +302,10 @@ function adjustmentOf(kind: BillAdjustment['kind'], column: ColumnFacts, value: 
 
 const known = (values: Float64Array | undefined, at: number): number | undefined =>
   values === undefined || Number.isNaN(values[at]!) ? undefined : values[at]!;
+/** In MJ, whether it is written so or in kWh. */
+const calorificOf = (said: number | undefined): number | undefined =>
+  within(said, 30, 50) ?? (within(said, 8, 13.8) === undefined ? undefined : exact(said! * MJ_PER_KWH));
+
 const within = (value: number | undefined, low: number, high: number): number | undefined =>
   value !== undefined && value >= low && value <= high ? value : undefined;
 /** Without the last bits that a product of decimals leaves. */

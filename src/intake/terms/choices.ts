@@ -133,6 +133,8 @@ export interface IntakeContext {
     readonly correction: number;
     readonly calorificMJPerM3: number;
     readonly imperialM3PerHundredCubicFeet: number;
+    /** Bills of the place print kWh for a m³, not MJ. */
+    readonly isByKWh?: true;
   };
   /** Finds the words of a picture; without it pictures are refused. */
   readonly recognise?: Recognise;

@@ -60,7 +60,7 @@ export const Bill = z.object({
   to: CivilDate,
   meterUnit: MeterUnit,
   /** As printed on a gas bill. */
-  correction: z.number().min(0.9).max(1.1).optional(),
+  correction: z.number().min(0.85).max(1.15).optional(),
   calorificMJPerM3: z.number().min(30).max(50).optional(),
   meters: z.array(BillMeter).min(1).max(8),
   charges: z.array(BillCharge).min(1).max(40),

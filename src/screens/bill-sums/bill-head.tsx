@@ -57,7 +57,7 @@ export function BillHead(props: {
             label={say('Volume correction')}
             value={draft.correction}
             placeholder={formatPlain(correction.value)}
-            limits={{ min: 0.9, max: 1.1, unit: '' }}
+            limits={{ min: 0.85, max: 1.15, unit: '' }}
             onChange={(next) => onChange({ correction: next })}
           />
         </>

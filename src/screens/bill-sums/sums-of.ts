@@ -6,10 +6,10 @@ import { COUNTRIES, countryOf } from '../../model/shapes/country.ts';
 import type { Household } from '../../model/shapes/household.ts';
 import type { Tariff } from '../../model/shapes/tariff.ts';
 import { findTariffFaults } from '../../model/tariff/check-tariff.ts';
-import { reference } from '../../reference/index.ts';
+import { referenceOf } from '../../reference/index.ts';
 
 export function sumsOf(bill: Bill, tariff: Tariff | undefined, household: Household): CheckedBill {
-  const { correction, imperialM3PerHundredCubicFeet, calorificMJPerM3 } = reference.gasVolume;
+  const { correction, imperialM3PerHundredCubicFeet, calorificMJPerM3 } = referenceOf(household).gasVolume;
   const gas = {
     correction: correction.value,
     imperialM3PerHundredCubicFeet: imperialM3PerHundredCubicFeet.value,

@@ -1,8 +1,11 @@
 import { ENERGY_UNITS, type IntakeChoices, type IntakePreview } from '../../intake/intake.ts';
 import { CARRIERS, isTemperature } from '../../model/shapes/evidence.ts';
+import { MJ_PER_KWH } from '../../model/units/gas-volume.ts';
+import { gasVolumeOf } from '../../reference/gas-of-place.ts';
 import { sheetChoice } from '../../words/remark-answers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
+import { useHousehold } from '../household-context.tsx';
 import { type Choice, ChoiceField, sayChoices } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import { CARRIER_WORDS } from './series-words.ts';
@@ -45,6 +48,9 @@ export function ChoicesForm(props: {
 }) {
   const { preview, onChoose } = props;
   const { choices } = preview;
+  const { household } = useHousehold();
+  const { isByKWh } = gasVolumeOf(household.zone);
+  const perUnit = isByKWh ? MJ_PER_KWH : 1;
   const fits = preview.candidates.filter((one) => one.fit > 0 || one.shape === preview.shape);
   const reason = preview.candidates.find((one) => one.shape === preview.shape)?.reason;
   // Several records may each have their own, which the facts above name.
@@ -137,9 +143,9 @@ export function ChoicesForm(props: {
         {isOfGasVolume(preview) ? (
           <NumberField
             label={say('Calorific value on the bill')}
-            value={choices.calorificMJPerM3}
-            limits={{ min: 30, max: 50, unit: 'MJ/m³' }}
-            onChange={(calorificMJPerM3) => onChoose({ calorificMJPerM3 })}
+            value={choices.calorificMJPerM3 === undefined ? undefined : choices.calorificMJPerM3 / perUnit}
+            limits={isByKWh ? { min: 8.4, max: 13.8, unit: 'kWh/m³' } : { min: 30, max: 50, unit: 'MJ/m³' }}
+            onChange={(value) => onChoose({ calorificMJPerM3: value === undefined ? undefined : value * perUnit })}
           />
         ) : null}
         {choices.unit === 'pulse' ? (

@@ -2,7 +2,7 @@
 
 import { useState } from 'react';
 import { carrierOf, isDelivered, type PricedCarrier } from '../../model/shapes/heating.ts';
-import { reference } from '../../reference/index.ts';
+import { referenceOf } from '../../reference/index.ts';
 import { capitalised, counted, spokenKWh } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
@@ -44,7 +44,7 @@ function useTypedSheet() {
   const [calorific, setCalorific] = useState<number | undefined>();
   const [toInclusive, setToInclusive] = useState(true);
   const [rows, setRows] = useState<readonly TypedRow[]>(FIRST_ROWS);
-  const units = unitsFor(carrier, reference, calorific);
+  const units = unitsFor(carrier, referenceOf(household), calorific);
   const unit = units.find((one) => one.name === unitName) ?? units[0]!;
   const result = readTypedSheet({ kind, unit, toInclusive, rows });
   const total = result.periods.reduce((sum, period) => sum + period.kWh, 0);
@@ -132,6 +132,7 @@ export function TypedEntry(props: {
 
 /** What the rows are of: fuel, paper, unit and days. */
 function SheetFields({ sheet }: { readonly sheet: Sheet }) {
+  const { household } = useHousehold();
   const { carrier, pickCarrier, role, setRole, kind, setKind, units, unit, setUnitName } = sheet;
   const { calorific, setCalorific, toInclusive, setToInclusive } = sheet;
   return (
@@ -168,7 +169,7 @@ function SheetFields({ sheet }: { readonly sheet: Sheet }) {
         <NumberField
           label={say('Calorific value on the bill')}
           value={calorific}
-          placeholder={formatPlain(reference.gasVolume.calorificMJPerM3.value)}
+          placeholder={formatPlain(referenceOf(household).gasVolume.calorificMJPerM3.value)}
           limits={{ min: 30, max: 50, unit: 'MJ/m³', why: say('British gas lies between 37.5 and 43.') }}
           onChange={setCalorific}
         />

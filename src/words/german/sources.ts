@@ -90,6 +90,10 @@ export const SOURCES: Catalogue = {
     'Busby 2015, QJEGH 48 (Kurzfassung): jahreszeitliche Spanne in 1 m Tiefe, auf die Oberfläche gerechnet, durch die der Monatsmittel der Luft',
   'Busby, Kingdon and Williams 2011, QJEGH 44 (abstract)': 'Busby, Kingdon und Williams 2011, QJEGH 44 (Kurzfassung)',
   'Constant used on gas bills; the exact one is 2.8316847': 'Zahl, mit der Gasrechnungen rechnen; genau wäre 2,8316847',
+  'Bills in Germany multiply by a Zustandszahl of their own, which is in the calorific value here':
+    'Rechnungen in Deutschland multiplizieren mit einer eigenen Zustandszahl, die hier im Brennwert steckt',
+  'Brennwert 11.3 kWh per m³ × Zustandszahl 0.95, usual values after DVGW G 685, from memory':
+    'Brennwert 11,3 kWh je m³ × Zustandszahl 0,95, übliche Werte nach DVGW G 685, aus dem Gedächtnis',
   'Typical gross calorific value on bills, which runs from 37.5 to 43':
     'üblicher Brennwert auf Rechnungen, zwischen 37,5 und 43',
   'Volume correction printed on gas bills; metering to 15 °C and 1013.25 mbar':

@@ -2,6 +2,7 @@
 import type { IntakeChoices, IntakePreview } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
 import { kWhPerUnit } from '../../../src/reference/fuels.ts';
+import { gasVolumeOf } from '../../../src/reference/gas-of-place.ts';
 
 interface Given {
   readonly fileName?: string;
@@ -19,7 +20,7 @@ export function previewOf(
     zone,
     today: '2026-11-25',
     kWhPerUnit,
-    gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
+    gasVolume: gasVolumeOf(zone),
   }).preview;
 }
 

@@ -47,7 +47,7 @@ describe('what a field takes, and what lies just beyond', () => {
     [WhatIf, 'waterShare', 0, 3],
     [WhatIf, 'electricityShare', 0.1, 5],
     [WhatIf, 'fuelShare', 0.1, 5],
-    [Bill, 'correction', 0.9, 1.1],
+    [Bill, 'correction', 0.85, 1.15],
     [Bill, 'calorificMJPerM3', 30, 50],
     [Bill.shape.vat, 'rate', 0, 0.3],
     [Finding, 'sure', 0, 1],
