@@ -283,7 +283,17 @@ const OF_BAD_PICTURES: ReadonlySet<string> = new Set([
 ]);
 
 /** What a person confirmed instead of a sum. */
-const CONFIRMED = ['looked', 'complete', 'meant', 'leftOut', 'leftOver', 'isBill', 'money', 'asPrinted'] as const;
+const CONFIRMED = [
+  'looked',
+  'complete',
+  'meant',
+  'leftOut',
+  'leftOver',
+  'billedBefore',
+  'isBill',
+  'money',
+  'asPrinted',
+] as const;
 
 /** Days that were typed are those of one bill. */
 const withoutDays = ({ from: _, to: __, ...said }: PaperChoices): PaperChoices => said;

@@ -375,6 +375,8 @@ function paperAnswersOf(remark: Remark, choices: IntakeChoices): readonly Answer
       return [{ label: say('Save without it'), ...ofPaper(choices, { leftOut: true }) }];
     case 'paper-fuel-left-asked':
       return [{ label: say('Save without it'), ...ofPaper(choices, { leftOver: true }) }];
+    case 'paper-billed-before-asked':
+      return [{ label: say('Save what is charged now'), ...ofPaper(choices, { billedBefore: true }) }];
     case 'paper-money-asked':
       return [{ label: say('Save it as printed'), ...ofPaper(choices, { money: true }) }];
     case 'paper-contradicted-asked':

@@ -724,6 +724,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'paper-fuel-left-asked': phrase(
     '{file} has more that belongs to no charge we read: {names}. Without it the bill may not be complete. Compare with the paper.',
   ),
+  'paper-billed-before-asked': phrase(
+    '{file} subtracts units that another bill was for: {found}. We used {expected}, what is charged now. Add the other bill too, or the home seems to use less than it did.',
+  ),
   'paper-names-left-out': phrase(
     'Names, addresses and the numbers of accounts and meters on {file} are not saved, nor the paper itself.',
   ),

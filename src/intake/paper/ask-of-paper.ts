@@ -3,13 +3,14 @@ import { toDayNumber } from '../../model/calendar/civil.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import type { PaperValue } from '../terms/paper-reading.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
+import type { RowFacts } from './figures.ts';
 import { isCompared } from './groups.ts';
 import { type LeftOver, saysNoBill, textOfLeft } from './left-over.ts';
-import type { PaperLine } from './lines.ts';
+import { type PaperLine, sumQuantity } from './lines.ts';
 import { penceOf, printedAs } from './relations.ts';
 import type { Understanding } from './understand.ts';
 import type { ReadSection } from './values.ts';
-import { INCLUDES_VAT } from './vocabulary.ts';
+import { BILLED_BEFORE, INCLUDES_VAT, PAYMENT } from './vocabulary.ts';
 
 interface ReadBill {
   readonly values: readonly PaperValue[];
@@ -61,6 +62,17 @@ export function ask(
     if (isSaid || said.leftOut) book.add('paper-left-out', 'note', { found });
     else book.add('paper-left-out-asked', 'question', { found });
   }
+  const before = rows.filter(takesOffUnits);
+  if (before.length > 0 && !said.billedBefore)
+    book.add('paper-billed-before-asked', 'question', {
+      found: before
+        .map(({ text }) => text.replaceAll('\t', ' '))
+        .join('; ')
+        .slice(0, 120),
+      expected: sections
+        .map(({ section }) => `${sumQuantity(section.lines.filter(({ kind }) => kind === 'energy'))} kWh`)
+        .join(', '),
+    });
   const noBill = saysNoBill(understood) ?? futureDay(sections);
   if (noBill !== undefined && !said.isBill)
     book.add('paper-no-bill-asked', 'question', { found: noBill.slice(0, 120) });
@@ -118,6 +130,14 @@ export function ask(
     return [`${printedAs(reckoned, like)} ≠ ${line ? sumOfLine(line) : printedAs(printed, like)}`];
   }
 }
+/** Units of use, and no money paid, that a row says another bill was for. */
+const takesOffUnits = ({ words, figures }: RowFacts): boolean =>
+  BILLED_BEFORE.test(words) &&
+  !PAYMENT.test(words) &&
+  figures.some(
+    ({ kind, decimals, value }) =>
+      value > 0 && (kind === 'energy' || kind === 'volume' || (kind === 'plain' && decimals !== 2)),
+  );
 const sumOfLine = ({ product, amount }: PaperLine): string => product?.sum ?? amount.text;
 /** A bill may be dated a little ahead. */
 const DAYS_AHEAD = 7;

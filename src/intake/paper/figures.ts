@@ -8,7 +8,7 @@ import { readNumber } from '../numbers/read-number.ts';
 import type { Word } from '../terms/paper-reading.ts';
 import { KWH_PER_THERM } from '../terms/units.ts';
 import { type Row, textOfRow } from './page.ts';
-import { ENERGY, NET, STANDING, TOTAL, VAT } from './vocabulary.ts';
+import { ENERGY, NET, NO_UNIT, REGISTERS, STANDING, TOTAL, VAT } from './vocabulary.ts';
 
 /** What a number is of, as far as its own unit or its column says. `price` is money for one of something. */
 export type FigureKind =
@@ -48,6 +48,8 @@ export interface Figure {
   readonly per?: 'unit' | 'day' | 'month' | 'year';
   /** Of energy, or of a price for it, where its unit is not the kWh: how many it is. */
   readonly kWh?: number;
+  /** A word stands where its unit would, and is none that is known. */
+  readonly oddUnit?: string;
   /** Words of the row before it, and those above its column. */
   readonly before: string;
   readonly heading: string;
@@ -136,7 +138,7 @@ const NO_NUMBERS: readonly RegExp[] = [
 /** What none of them can do without, found from its digit: most rows are looked through once. */
 const HAS_NO_NUMBER = /\d(?::\d|\.\d\d ?[-–] ?\d|\d{7}|\d(?: \d{2,}){2})|0\d{2,5}[ /-]\d|(?<=[\p{L}_]-?)\d/u;
 const UNITS =
-  /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|c|¢|£|€|\$|euros?|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>[kM]Wh|GJ|therms?|ccf|smc|units?|einheit|days?|tag|jour|dag|giorno|día|months?|monat|mois|maand|mes[ei]?|years?|jahr|jaar|an|a\b)|(?<energy>[kM]Wh|GJ|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>[SN]?m³|[SN]?m3|[SN]mc|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<other>lit(?:re|er|ro)s?|kg|tonnes?|tonnen?|kVArh|kVAh|kVA|kW)|(?<days>(?:billing |calendar )?days?|tagen?|tage|nights?|jours?|dagen|giorni|días)|(?<months>months?|monat(?:en?)?|mois|maanden?|mes[ei]s?|mesi)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
+  /^(?: ?|\t(?=[^\t\d]{1,10}(?:\t|$)))(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|c|¢|£|€|\$|euros?|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>[kM]Wh|GJ|therms?|ccf|smc|units?|einheit|days?|tag|jour|dag|giorno|día|months?|monat|mois|maand|mes[ei]?|years?|jahr|jaar|an|a\b)|(?<energy>[kM]Whs?|kilowatt[- ]?(?:hours?|stunden?)|GJ|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>[SN]?m³|[SN]?m3|[SN]mc|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<other>lit(?:re|er|ro)s?|kg|tonnes?|tonnen?|kVArh|kVAh|kVA|kW)|(?<days>(?:billing |calendar )?days?|tagen?|tage|nights?|jours?|dagen|giorni|días)|(?<months>months?|monat(?:en?)?|mois|maanden?|mes[ei]s?|mesi)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
 /** What it may begin with goes first, for all other letters fail there. */
 const NUMBER =
   /(?=[-−–+(£€$EG\d]| [-−–\d])(?<![\p{L}\d.,/])([-−–+] ?|\()?(£|€|\$|EUR |GBP )? ?([-−–])?(\d+(?:[.,'’]\d+)*(?:(?<=(?<![\d.,'’])\d{1,3})(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€$]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+|(?<=[\p{Ll}:] \d{1,3})(?:[ \u00a0\u202f]\d{3})+(?= ?kWh))?)(?![\d])/gu;
@@ -240,6 +242,7 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
       before: plainWords(left.slice(0, from)),
       heading: '',
       ...(isCent ? CENTS : kindOf(money, unit?.groups)),
+      ...(isCent ? {} : oddUnitIn(left.slice(unit ? unitEnd : end), unit?.groups)),
     });
     bare += left.slice(done, match.index) + ' '.repeat(whole.length);
     done = end;
@@ -247,6 +250,15 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
   dates.sort((a, b) => a.box.x - b.box.x);
   return { row, text, words: plainWords(bare + left.slice(done)), figures: byYear(figures, text), dates };
 }
+
+/** "416 xyz", or of a price "30.40 p/xyz"; between a number and the next a short word in a cell of its own. */
+function oddUnitIn(rest: string, unit: Record<string, string | undefined> | undefined): { oddUnit?: string } {
+  if (unit && !unit.pence && !unit.sign) return {};
+  const word = (unit ? ODD_PER : ODD_UNIT).exec(rest)?.[1];
+  return word === undefined || NO_UNITS.some((one) => one.test(word)) ? {} : { oddUnit: word };
+}
+const ODD_PER = /^ ?(?:\/|(?:per|je|pro) ) ?(\p{L}{1,12})(?![\p{L}\d])/iu;
+const ODD_UNIT = /^(?: |\t(?=\p{L}{1,10}\t[^\t\d]*\d))?(\p{L}{1,16})(?![\p{L}\d'’.-])/u;
 
 const CENTS: Kind = { kind: 'price', hundredths: 1 };
 
@@ -425,6 +437,8 @@ function withHeading(figure: Figure, rows: readonly RowFacts[], at: number): Fig
         (isOfSums(rows[at]) || isOfSums(rows[at - 1]) || rows[at]!.figures.some((one) => one.kind === 'energy')));
   return { ...figure, heading, ...(isOfDays || isSum ? {} : kind) };
 }
+const NO_UNITS: readonly RegExp[] = [NO_UNIT, ENERGY, ...REGISTERS.map(([pattern]) => pattern)];
+
 /** Between words of running text, closer than those of two columns. */
 function isInText({ box }: Figure, { row: { words, height } }: RowFacts): boolean {
   const at = words.findIndex(({ x, width }) => x + width > box.x + 1);

@@ -142,7 +142,10 @@ export const isSupport = ({ negative }: Figure, words: string): boolean => negat
 const chargedBefore = (line: PaperLine, others: readonly PaperLine[]): PaperLine | undefined =>
   line.price?.negative
     ? undefined
-    : others.find(({ amount, pence }) => !amount.negative && pence !== undefined && pence === line.pence);
+    : others.find(
+        ({ amount, price, pence }) =>
+          !amount.negative && pence !== undefined && (pence === line.pence || price?.value === line.price?.value),
+      );
 
 /** The lines that products prove, each with its kind. */
 export function linesOf(
@@ -167,7 +170,9 @@ export function linesOf(
     return {
       kind,
       // Electricity is sold in nothing but kWh.
-      ...(kind === 'energy' && isBare(product, rows) && fuelOf(amount) !== 'electricity' ? { isGuessed: true } : {}),
+      ...(kind === 'energy' && (isOfOddUnit(product) || (isBare(product, rows) && fuelOf(amount) !== 'electricity'))
+        ? { isGuessed: true }
+        : {}),
       fuel: fuelOf(amount),
       register:
         kind === 'energy'
@@ -187,6 +192,12 @@ export function linesOf(
     rows,
   );
 }
+
+/** What is counted has a unit, and it is none that is known: behind the count, behind the price or above its column. */
+const isOfOddUnit = ({ quantity, price }: Product): boolean =>
+  quantity.kind === 'plain' &&
+  (quantity.oddUnit !== undefined || price.oddUnit !== undefined || ODD_HEADING.test(quantity.heading));
+const ODD_HEADING = /[([](?!k?wh|units?|einheiten)\p{L}{1,6}[)\]]/iu;
 
 /** A count without a unit, of which no word beside it or above says that it is of energy: a unit price may be for a litre. */
 const isBare = ({ quantity: { kind, row, heading }, price }: Product, rows: readonly RowFacts[]): boolean =>

@@ -256,7 +256,9 @@ function makeProduct(
   if (price.per === 'year' && quantity.kind !== 'days') return undefined;
   for (const year of price.per === 'year' ? YEARS : ONE) {
     const off = Math.abs((quantity.value * pence) / year - target);
-    const isTyped = quantity.kind === 'energy' && price.kind === 'price' && amount.kind !== 'plain';
+    // "£0.2456" is a price, for sums of money have two places.
+    const isPrice = price.kind === 'price' || (price.kind === 'money' && price.decimals > 2);
+    const isTyped = quantity.kind === 'energy' && isPrice && amount.kind !== 'plain';
     if (off > EXACT && !isTyped) continue;
     const unit = price.hundredths ?? (pence > price.value ? 100 : 1);
     const ofQuantity = quantity.decimals === 0 ? pence * 0.5 : 0;
@@ -267,11 +269,20 @@ function makeProduct(
     const sum = `${quantity.text} × ${price.text}${year === 1 ? '' : ` ÷ ${year}`} = ${amount.text}`;
     const parts = { quantity, price, amount, isByKWh: false, figures: [quantity, price, amount], sum };
     if (off <= EXACT) return { ...parts, pence: pence / year, loose: false, bits: log2(target) + words };
-    return { ...parts, pence, loose: true, bits: log2(target / (2 * slack)) + words - 2 };
+    // Where only the printed places of the price explain it, and they are a small part of it, the charge tells the price better.
+    const isRounded = off > EXACT + ofQuantity && ofPrice <= MOST_ROUNDED * target;
+    return {
+      ...parts,
+      pence: isRounded ? target / quantity.value : pence,
+      loose: true,
+      bits: log2(target / (2 * slack)) + words - 2,
+    };
   }
   return undefined;
 }
 const [ONE, YEARS] = [[1], [365, 366]];
+/** Share of a charge that the rounding of its price may explain without a question; a misread digit mostly makes more. A judgement. */
+const MOST_ROUNDED = 0.005;
 
 export function findDifferences(rows: readonly RowFacts[]): Difference[] {
   const found: Difference[] = [];

@@ -6,7 +6,19 @@ import { nameOf, type PaperLine, registersOf } from './lines.ts';
 import { LEAST_BITS, type Proof, printedAs } from './relations.ts';
 import type { Totals } from './totals.ts';
 import type { Section, Understanding } from './understand.ts';
-import { ADDED, GIVEN_BACK, LEVY, NET, PERIOD, SERVICE, STANDING, SUPPORT, TAKEN_OFF, VAT } from './vocabulary.ts';
+import {
+  ADDED,
+  BILLED_BEFORE,
+  GIVEN_BACK,
+  LEVY,
+  NET,
+  PERIOD,
+  SERVICE,
+  STANDING,
+  SUPPORT,
+  TAKEN_OFF,
+  VAT,
+} from './vocabulary.ts';
 
 export interface ReadSection {
   readonly section: Section;
@@ -70,7 +82,7 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
     const state = fault !== undefined ? 'contradicted' : isTyped ? 'typed' : isProved ? 'proved' : 'read';
     values.push({
       key: `${draft.kind}-${values.length}`,
-      text: figure.text,
+      text: meaning === 'guessed' && figure.oddUnit ? `${figure.text} ${figure.oddUnit}` : figure.text,
       boxes: [figure.box],
       state,
       ...(isTyped ? { isTyped } : {}),
@@ -124,7 +136,9 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
       // With readings of its own it is a register, whatever its name.
       const isMetered = own.every(({ quantity }) => section.differences.some(({ used }) => used === quantity));
       const isGivenBack = own.some(
-        ({ amount, quantity }) => amount.negative && !GIVEN_BACK.test(rows[(quantity ?? amount).row]!.words),
+        ({ amount, quantity }) =>
+          amount.negative &&
+          ![GIVEN_BACK, BILLED_BEFORE].some((one) => one.test(rows[(quantity ?? amount).row]!.words)),
       );
       const isGuessed =
         own.some((line) => line.isGuessed || (isBesideAnother(line, own) && !isInStretches(section))) ||

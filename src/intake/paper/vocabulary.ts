@@ -72,6 +72,10 @@ export const SERVICE = words(
 export const SUPPORT = words(
   'discount|rebate|allowance|price guarantee|support|bonus|rabatt|entlastung\\w*|\\w*preisbremse|nachlass|ermäßigung|off your|vermindering|korting|remise|réduction',
 );
+/** What stands behind a count and is no unit of it. */
+export const NO_UNIT = words(
+  'at|x|a|à|á|for|of|on|in|to|from|per|each|and|plus|less|minus|times|multiplied|by|with|your|our|the|is|was|are|were|estimated|actual|smart|customer|e|c|i|zu|zum|von|vom|bis|je|pro|mal|und|mit|im|am|ab|für|auf|de|du|des|au|aux|le|la|les|et|par|pour|tegen|van|tot|per|op|en|met|geschätzt|abgelesen|rate|price|cost',
+);
 /** Steps of a price by amount. */
 export const STEP = words(
   'first|next|remaining|further|above|up to|over|tier\\w*|block|step|erste\\w*|weitere\\w*|restliche\\w*|stufe|tranche|schijf',
@@ -79,6 +83,10 @@ export const STEP = words(
 /** Units that were charged and are taken back. */
 export const GIVEN_BACK = words(
   'over[- ]?(?:estimat|charg)\\w*|less units|take back|taken back|revers\\w*|cancel\\w*|correct\\w*|credit(?:ed)? back|storn\\w*|rückerstattung|zurück\\w*|korrektur\\w*|berichtig\\w*',
+);
+/** Units that another bill was for already. */
+export const BILLED_BEFORE = words(
+  '(?:already|previously|earlier) (?:estimated )?(?:billed|charged|invoiced)|(?:billed|charged|invoiced) (?:already|previously|before|earlier|on (?:your|the|a) (?:last|previous|earlier) (?:bill|statement|invoice))|(?:bereits|schon|zuvor) (?:ab|be)?gerechnet\\w*|(?:bereits|schon|zuvor) (?:berechnet\\w*|in rechnung gestellt\\w*)|déjà facturée?s?|reeds (?:gefactureerd|in rekening gebracht)\\w*|già fatturat[aoei]|ya facturad[ao]s?',
 );
 /** What leaves the home. */
 export const EXPORT = words(

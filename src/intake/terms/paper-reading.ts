@@ -154,6 +154,8 @@ export const PaperChoices = z.object({
   leftOut: z.boolean().optional(),
   /** What belongs to no charge that was read is left out. */
   leftOver: z.boolean().optional(),
+  /** Units that were billed before are not counted here. */
+  billedBefore: z.boolean().optional(),
   /** What contradicts itself is kept as it is printed. */
   asPrinted: z.boolean().optional(),
   /** Answer after the first look at a picture. */

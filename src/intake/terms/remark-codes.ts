@@ -231,6 +231,7 @@ export const REMARK_CODES = [
   'paper-heat-left-out',
   'paper-no-bill-asked',
   'paper-given-back',
+  'paper-billed-before-asked',
   'paper-export-left-out',
   'paper-left-out',
   'paper-left-out-asked',

@@ -615,6 +615,8 @@ export const REMARKS: Catalogue = {
     '{count, plural, one {Ein Betrag} other {# Beträge}} auf {file} {count, plural, one {gehört} other {gehören}} zu keinem gelesenen Posten und {count, plural, one {wurde} other {wurden}} weggelassen: {names}.',
   '{file} has more that belongs to no charge we read: {names}. Without it the bill may not be complete. Compare with the paper.':
     'Auf {file} steht noch etwas, das zu keinem gelesenen Posten gehört: {names}. Ohne das ist die Rechnung vielleicht nicht vollständig. Vergleichen Sie mit dem Papier.',
+  '{file} subtracts units that another bill was for: {found}. We used {expected}, what is charged now. Add the other bill too, or the home seems to use less than it did.':
+    '{file} zieht Einheiten ab, die schon eine andere Rechnung nannte: {found}. Wir haben {expected} übernommen, was jetzt berechnet wird. Fügen Sie auch die andere Rechnung hinzu, sonst scheint das Haus weniger zu verbrauchen, als es verbraucht hat.',
   'Names, addresses and the numbers of accounts and meters on {file} are not saved, nor the paper itself.':
     'Namen, Anschriften sowie Konto- und Zählernummern auf {file} werden nicht gespeichert, auch das Papier selbst nicht.',
   '{file} does not say whether it is for electricity or for gas. Choose which.':

@@ -14,8 +14,8 @@ import { isOn } from '../../prove/paper/set-page.ts';
 import { provePaper, proveScrambled } from '../../prove/paper.ts';
 import { provePaperBent } from '../../prove/paper-bent.ts';
 import { proveLosses } from '../../prove/paper-losses.ts';
+import { context, type Line, read, readLines, setLines } from './read-bill.ts';
 
-const context = intakeContext('Europe/London', '2026-11-25');
 test.each([
   [151901, '221,01 €', '1.519,01 €'],
   [-151901, '-1.298,00 €', '−1.519,01 €'],
@@ -26,17 +26,6 @@ test.each([
   expect(printedAs(pence, { text } as Figure)).toBe(written);
 });
 
-type Line = readonly [label: string, amount?: string];
-
-function setLines(lines: readonly Line[]): PlacedText[] {
-  return lines.flatMap(([label, amount], i) => {
-    const at = { y: 60 + i * 20, size: 11 };
-    return [{ text: label, x: 50, ...at }, ...(amount === undefined ? [] : [{ text: amount, x: 480, ...at }])];
-  });
-}
-const read = async (bytes: Uint8Array, choices: IntakeChoices = {}) =>
-  (await readPaper('bill.pdf', bytes, choices, context)).preview;
-const readLines = (lines: readonly Line[], choices: IntakeChoices = {}) => read(writePdf([setLines(lines)]), choices);
 const codesOf = ({ remarks }: Awaited<ReturnType<typeof read>>, ...weights: string[]) =>
   remarks.filter(({ weight }) => weights.includes(weight)).map(({ code }) => code);
 
