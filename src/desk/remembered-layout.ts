@@ -14,6 +14,7 @@ import type { ReadEvidence } from './ports.ts';
 const Layout = IntakeChoices.omit({
   sheet: true,
   fill: true,
+  overlaps: true,
   calorificMJPerM3: true,
   pulsesPerKWh: true,
   beside: true,

@@ -200,7 +200,7 @@ export function readPages(
   }
   const numbers = numbersInText(rows.map((row) => textOfRow(row).text));
   const series = [...Map.groupBy(sections, ({ fuel }) => fuel).values()]
-    .flatMap((own, i) => seriesOf(own, i, (one) => sections.indexOf(one) + 1, book, said))
+    .flatMap((own, i) => seriesOf(own, i, (one) => sections.indexOf(one) + 1, book, choices))
     .map((one) => standing(numbers.length > 0 ? { ...one, numbers } : one, choices));
   const tariffs = read
     .at(-1)!

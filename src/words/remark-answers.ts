@@ -198,6 +198,11 @@ function answersOfForm(remark: Remark, preview: IntakePreview): readonly Answer[
       return pulseAnswers(remark, choices);
     case 'column-asked':
       return columnAnswers(preview);
+    case 'period-overlap-asked':
+      return [
+        { label: say('Each day counts once'), choice: { overlaps: 'once' }, holds: choices.overlaps === 'once' },
+        { label: say('Both stand'), choice: { overlaps: 'both' }, holds: choices.overlaps === 'both' },
+      ];
     case 'calorific-assumed':
       return calorificAnswers(remark, choices);
     case 'register-still':

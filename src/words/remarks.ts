@@ -484,6 +484,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'period-overlap': phrase(
     '{at} overlaps the bill before it from {from} to {to}, {count, plural, one {# day} other {# days}}{effect, select, none {} other {, about {energy}}}. Correct a date, or leave one of the bills out.',
   ),
+  'period-overlap-asked': phrase(
+    '{at} is for days of the bill before it too, {from} to {to}, {count, plural, one {# day} other {# days}}{effect, select, none {} other {, about {energy}}}. {foundCode, select, both {Both were counted.} once {Each day was counted once.} other {Does one bill replace the other, or do both stand, as those of two meters? So far both are counted.}}',
+  ),
   'period-hole': phrase(
     '{file} has no bill from {from} to {to}, {count, plural, one {# day} other {# days}}{effect, select, none {} other {, about {energy}}}. Add the missing bill if you have it.',
   ),

@@ -5,7 +5,7 @@ import type { Series } from '../../model/shapes/evidence.ts';
 import { tell } from '../../model/shapes/told.ts';
 import { periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
-import type { PaperChoices } from '../terms/paper-reading.ts';
+import type { IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import type { SectionBill } from './bill-of-section.ts';
 import type { ReadSection } from './values.ts';
@@ -17,8 +17,9 @@ export function seriesOf(
   at: number,
   rowOf: (section: ReadSection) => number,
   book: RemarkBook,
-  said: PaperChoices,
+  choices: IntakeChoices,
 ): Series[] {
+  const said = choices.paper ?? {};
   const fuel = own[0]?.fuel;
   const made = own.flatMap((one) => (one.made ? [{ ...one, made: one.made, row: rowOf(one) }] : []));
   if (made.length === 0 || !fuel) return [];
@@ -32,7 +33,7 @@ export function seriesOf(
     });
   const raw = made.map((one) => periodOf(one, one.made, one.row));
   const quantity = { unit: 'kWh', carrier: fuel, role: 'import', zeroAt: 0, kWhPerUnit: 1 } as const;
-  const series = periodSeries(`series-${at + 1}`, fuel, quantity, raw, book);
+  const series = periodSeries(`series-${at + 1}`, fuel, quantity, raw, book, choices);
   return series ? [{ ...series, bills: made.map(({ row, made: { bill } }) => ({ row, bill })) }] : [];
 
   function periodOf(

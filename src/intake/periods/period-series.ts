@@ -1,10 +1,12 @@
 /** Bills, meter-reading periods and deliveries as a series of periods, with holes and overlaps named. */
 
-import { toCivilDate } from '../../model/calendar/civil.ts';
+import { compareDates, toCivilDate } from '../../model/calendar/civil.ts';
+import { cutPeriod } from '../../model/evidence/cut-periods.ts';
 import { type EvidencePeriod, isEnergy, isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import { tell } from '../../model/shapes/told.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
 import { mostKW, refuseDoubled, tellAmount } from '../readings/screen-values.ts';
+import type { IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { mergeEstimated } from './merge-estimated.ts';
 import type { RawPeriod } from './raw-period.ts';
@@ -15,6 +17,8 @@ export function periodSeries(
   quantity: Quantity,
   raw: readonly RawPeriod[],
   book: RemarkBook,
+  /** What was answered of bills that lie over each other; without it that is not asked. */
+  said?: Pick<IntakeChoices, 'overlaps'>,
 ): Series | undefined {
   const inDegrees = isTemperature(quantity.carrier);
   const inOrder = dropRepeats(
@@ -26,8 +30,8 @@ export function periodSeries(
   const sorted = inDegrees ? inOrder : leaveOutUnfilled(mergeEstimated(inOrder, book), quantity, book);
   const first = sorted[0];
   if (!first) return undefined;
-  const { covered, lastDay } = remarkHoles(sorted, inDegrees, name, book);
-  const periods = sorted.map(
+  const { covered, lastDay } = remarkHoles(sorted, inDegrees, name, book, inDegrees ? undefined : said);
+  const written = sorted.map(
     (period): EvidencePeriod => ({
       from: toCivilDate(period.fromDay),
       to: toCivilDate(period.toDay),
@@ -38,6 +42,7 @@ export function periodSeries(
       row: period.line,
     }),
   );
+  const periods = said?.overlaps === 'once' && !inDegrees ? eachDayOnce(written) : written;
   const estimatedCount = periods.filter((p) => p.quality === 'estimated').length;
   if (estimatedCount > 0 && !inDegrees)
     book.add('estimated', 'note', {
@@ -59,6 +64,15 @@ export function periodSeries(
     expected: lastDay - first.fromDay,
     estimatedCount,
   };
+}
+
+/** On days of several bills the one that was read counts before an estimate, and the later one before the earlier. */
+function eachDayOnce(periods: readonly EvidencePeriod[]): EvidencePeriod[] {
+  const isEstimate = ({ quality }: EvidencePeriod) => Number(quality === 'estimated');
+  const kept: EvidencePeriod[] = [];
+  for (const one of periods.toReversed().toSorted((a, b) => isEstimate(a) - isEstimate(b)))
+    kept.push(...cutPeriod(one, kept, { inDegrees: false, agree: false }));
+  return kept.toSorted((a, b) => compareDates(a.from, b.from));
 }
 
 const LEAST_FILLED = 3;
@@ -130,6 +144,7 @@ function remarkHoles(
   inDegrees: boolean,
   name: string,
   book: RemarkBook,
+  said: Pick<IntakeChoices, 'overlaps'> | undefined,
 ): { covered: number; lastDay: number } {
   const effect = (kWh: number) => (inDegrees ? {} : { effectKWh: Math.round(kWh * 10) / 10 });
   const kWh = sorted.reduce((sum, period) => sum + period.kWh, 0);
@@ -146,15 +161,20 @@ function remarkHoles(
         count: period.fromDay - lastDay,
         ...effect((period.fromDay - lastDay) * perDayKWh),
       });
-    else if (period.fromDay < lastDay)
-      book.tally('period-overlap', 'note', {
+    const [days, length] = [Math.min(lastDay, period.toDay) - period.fromDay, period.toDay - period.fromDay];
+    const isLong = lastDay - period.fromDay > OVERLAPS * length;
+    if (days > 0) {
+      const isOpen = said !== undefined && (days > FEW_DAYS || (isLong && days > 2));
+      book.tally(isOpen ? 'period-overlap-asked' : 'period-overlap', isOpen && !said.overlaps ? 'question' : 'note', {
         row: period.line,
         from: toCivilDate(period.fromDay),
-        to: toCivilDate(Math.min(lastDay, period.toDay) - 1),
-        count: Math.min(lastDay, period.toDay) - period.fromDay,
-        ...effect(((Math.min(lastDay, period.toDay) - period.fromDay) / (period.toDay - period.fromDay)) * period.kWh),
+        to: toCivilDate(period.fromDay + days - 1),
+        count: days,
+        ...(isOpen && said.overlaps ? { found: said.overlaps } : {}),
+        ...effect((days / length) * period.kWh),
       });
-    if (lastDay - period.fromDay > OVERLAPS * (period.toDay - period.fromDay)) overlaps++;
+    }
+    if (isLong) overlaps++;
     covered += Math.max(0, period.toDay - Math.max(lastDay, period.fromDay));
     lastDay = Math.max(lastDay, period.toDay);
   }
@@ -165,6 +185,8 @@ function remarkHoles(
 
 /** So much of a bill that lies in the one before is no slip of a day. A judgement. */
 const OVERLAPS = 0.25;
+/** Bills of months that share more days were not read late: one of them stands for the other. A judgement. */
+const FEW_DAYS = 7;
 
 /** Periods of a series for the picture in the preview: kWh at the first day of each. */
 export const periodPicture = (series: Series): { at: string; value: number | null }[] =>

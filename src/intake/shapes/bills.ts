@@ -119,7 +119,7 @@ export const bills: IntakeShape = {
       const isOfMonths = toColumn === undefined && (dates.kind === 'month' || dates.kind === 'quarter');
       const raw = isOfMonths ? askShortMonths(all, quantity, choices, columnName(sheet, facts.index), book) : all;
       const name = extremes ? MEAN_OF_BOTH : facts.heading === '' ? quantity.carrier : facts.heading;
-      const series = periodSeries(`series-${i + 1}`, name, quantity, raw, book);
+      const series = periodSeries(`series-${i + 1}`, name, quantity, raw, book, choices);
       if (series) doubtPrice(series, quantity.unit, columnName(sheet, facts.index), costs, choices, book);
       return { facts, quantity, costs, values, series };
     });
@@ -154,6 +154,7 @@ export const bills: IntakeShape = {
         ...(periods.toInclusive === undefined ? {} : { toInclusive: periods.toInclusive }),
         ...(alone ? { carrier: first.quantity.carrier, role: first.quantity.role } : {}),
         ...calorificChoice(input, sheet, first),
+        ...(choices.overlaps === undefined ? {} : { overlaps: choices.overlaps }),
       },
       series: built.map((b) => b.series),
       intervals: [],

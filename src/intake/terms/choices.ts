@@ -79,6 +79,8 @@ export const IntakeChoices = z.object({
   decimal: z.enum(['.', ',']).optional(),
   /** Whether the last day written on a bill belongs to it. */
   toInclusive: z.boolean().optional(),
+  /** Of bills that lie over each other, whether each day counts once or both stand, as of two meters. */
+  overlaps: z.enum(['once', 'both']).optional(),
   /** Whether missing readings stay missing (as they do without this) or are filled by rule and marked. */
   fill: z.enum(['none', 'same weekday mean']).optional(),
   carrier: Carrier.optional(),

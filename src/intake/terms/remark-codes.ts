@@ -143,6 +143,7 @@ export const REMARK_CODES = [
   // Bills, deliveries, registers
   'to-inclusive-asked',
   'period-overlap',
+  'period-overlap-asked',
   'period-hole',
   'period-backwards',
   'months-by-first-day',

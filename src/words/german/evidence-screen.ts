@@ -69,6 +69,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
   '{fileName} was not read.': '{fileName} wurde nicht gelesen.',
   'It is a bill': 'Es ist eine Rechnung',
   'Save what is charged now': 'Das jetzt Berechnete speichern',
+  'Each day counts once': 'Jeder Tag zählt einmal',
+  'Both stand': 'Beide gelten',
   'Save without it': 'Ohne das speichern',
   'The place on the page that reads {text}': 'Die Stelle auf der Seite, an der {text} steht',
   'We read {read}. If it says {text}, the sums come out: {sum}. Look at the picture.':

@@ -204,7 +204,7 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
     'bills-overlap-hole.csv',
     'bills',
     'electricity period 2025-01-01..2025-06-01 1180 121/151 4p',
-    'period-overlap@4 period-hole@5',
+    'period-overlap-asked@4? period-hole@5',
   ],
   ['bills-one.csv', 'bills', 'electricity period 2025-01-13..2025-04-18 900 95/95 1p', 'to-inclusive-asked@2?'],
   [
