@@ -62,7 +62,7 @@ describe('fetching it', () => {
       const rest = archive.subarray(from);
       response.writeHead(range === undefined ? 200 : 206, { 'Content-Length': rest.length });
       if (rest.length <= cutAfter) response.end(rest);
-      else response.write(rest.subarray(0, cutAfter), () => hangsUp && setTimeout(() => request.socket.destroy(), 50));
+      else response.write(rest.subarray(0, cutAfter), () => hangsUp && onceWritten(() => request.socket.destroy()));
     });
     await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
     env = { ELECTRON_MIRROR: `http://127.0.0.1:${(server.address() as AddressInfo).port}` };
@@ -75,6 +75,12 @@ describe('fetching it', () => {
     server.closeAllConnections();
     server.close();
   });
+  /** The line breaks when something of the file has reached the disk, however long that takes. */
+  const onceWritten = (hangUp: () => void): void => {
+    const part = join(root, `node_modules/.cache/plainwarmth-electron/${name}.part`);
+    if ((statSync(part, { throwIfNoEntry: false })?.size ?? 0) > 0) hangUp();
+    else setTimeout(() => onceWritten(hangUp), 5);
+  };
   const putChecksum = (sum: string) =>
     writeFileSync(join(packageFolder, 'checksums.json'), JSON.stringify({ [name]: sum }));
 
