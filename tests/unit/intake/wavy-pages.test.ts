@@ -6,11 +6,16 @@ import { makeRecogniser } from '../../../src/host/recogniser.ts';
 import { flatten } from '../../../src/intake/paper/flatten.ts';
 import { gatherSheets } from '../../../src/intake/paper/gather-sheets.ts';
 import { redraw } from '../../../src/intake/paper/grey.ts';
+import { levelWords } from '../../../src/intake/paper/level-words.ts';
 import { decodePicture } from '../../../src/intake/paper/picture.ts';
 import { encodePng } from '../../../src/intake/paper/png.ts';
 import { wavesOf } from '../../../src/intake/paper/waves.ts';
-import { readPaper } from '../../../src/intake/read-paper.ts';
+import { readPages, readPaper } from '../../../src/intake/read-paper.ts';
 import type { Grey, Page, Recognise } from '../../../src/intake/terms/paper-reading.ts';
+import { chanceOf } from '../../prove/chance.ts';
+import { BENDS, bentPage } from '../../prove/paper/bend.ts';
+import { layOutBill } from '../../prove/paper/lay-out.ts';
+import { holdAgainst, readSeen, wordsOf } from '../../prove/paper/read-back.ts';
 
 async function scan(): Promise<Grey> {
   const picture = await decodePicture(readFileSync('sample-bills/paper/gas-scan.png'));
@@ -53,6 +58,22 @@ test('sums that lie half a row above their names, with nothing between them, are
   const blank = encodePng({ width: 420, height: 594, points: new Uint8Array(420 * 594).fill(250) });
   const { paper } = (await readPaper('bent.png', blank, {}, context)).preview;
   expect(paper!.isWhole).toBe(true);
+});
+
+test.each([
+  ['waves', 33],
+  ['a curled edge', 26],
+  ['a fold', 30],
+])('%s: where the words alone do not tell how a row leans, the lean that proves more does', (bend, number) => {
+  const made = layOutBill(number, 120_000 + number);
+  const chance = chanceOf(70_000 + number);
+  const pages = wordsOf(made.pages).map((page) => bentPage(page, BENDS[bend]!(chance)));
+  const context = intakeContext('Europe/London', '2026-11-25');
+  const level = pages.map((page) => ({ ...levelWords(page), picture: 'data:' }));
+  expect(readPages('bill.jpg', level, {}, context).preview.paper!.isWhole).toBe(false);
+  const seen = readSeen(pages);
+  expect(seen.paper!.isWhole).toBe(true);
+  expect(holdAgainst(made, seen)).toMatchObject({ wrong: [], keptWrong: false });
 });
 
 describe('waves of lines', () => {
