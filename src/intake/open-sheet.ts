@@ -3,6 +3,7 @@ import { tell } from '../model/shapes/told.ts';
 import { type IntakeChoices, type IntakeContext, LARGEST_EVIDENCE_BYTES } from './intake.ts';
 import { chooseSheet } from './layout/choose-sheet.ts';
 import type { Sheet } from './layout/sheet.ts';
+import { tabsForTypedList } from './layout/typed-list.ts';
 import { stageOf } from './terms/progress.ts';
 import { listNames, type RemarkBook } from './terms/remark-book.ts';
 import type { RemarkCode } from './terms/remark-codes.ts';
@@ -59,7 +60,7 @@ export function openSheet(
   const aligned =
     listed?.text ??
     (isLoose ? tabsForGaps(decoded.text) : undefined) ??
-    (found.isClear ? undefined : tabsForSpaces(decoded.text));
+    (found.isClear ? undefined : (tabsForSpaces(decoded.text) ?? tabsForTypedList(decoded.text)));
   const { text, separator, start } =
     aligned === undefined ? { text: plain, ...found } : { text: aligned, separator: '\t', start: 0 };
   const isAscii = decoded.encoding === 'UTF-8' && text === decoded.text && text.length === bytes.length;

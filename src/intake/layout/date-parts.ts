@@ -49,6 +49,7 @@ export function joinDateParts(table: Table): Table | undefined {
 /** Whether a column names months, weeks or quarters, or a row all months, and none their years. */
 export function lacksYear(table: Table): boolean {
   const rows = Array.from({ length: Math.min(table.rowCount, SEARCHED_ROWS) }, (_, row) => row);
+  if (rows.filter((row) => monthOfName(plainWords(cellText(table, row, 0))) > 0).length >= LEAST_MONTHS) return true;
   return rows.some((row) => {
     const words = rowTexts(table, row).map(plainWords);
     // A profile of hours names no day, whatever its year.

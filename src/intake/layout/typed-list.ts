@@ -1,0 +1,60 @@
+/** Lists typed by hand, a date and an amount in each line with nothing but spaces, a colon or a dash between them. */
+import { readStamp } from '../dates/read-stamp.ts';
+import { createStampReader, READ } from '../dates/stamp-reader.ts';
+
+const LEAST_LINES = 3;
+/** Titles, sums and remarks may stand among the lines. A judgement. */
+const LEAST_SHARE = 0.75;
+
+const DATE =
+  "\\d{1,4}[./-]\\d{1,2}[./-]\\d{2,4}|\\d{1,2}(?:st|nd|rd|th|\\.)? ?\\p{L}{3,9}\\.?,? ?(?:\\d{4}|'?\\d{2})|\\p{L}{3,9}\\.?(?: ?(?:\\d{4}|'?\\d{2}))?";
+const CLOCK = '(?:,? (?:at |um )?\\d{1,2}[:.]\\d{2}(?: ?[ap]m)?)?';
+const NUMBER = "[+-]?(?:\\d{1,3}(?:[ ',.]\\d{3})+|\\d+)(?:[.,]\\d+)?";
+const UNIT = 'k?wh|mwh|m3|m³|ft3|ft³|units?|l|litres?|liters?|liter|kg|tonnes?|therms?|[gm]j|°c|°f';
+const LINE = new RegExp(
+  `^[-*•]? ?(${DATE})(${CLOCK})(?: ?[:=]| ?[-–—]+>?(?= )|(?= )) *(${NUMBER}) ?(${UNIT})?(?![\\p{L}\\d.,/:]) *(\\D*)$`,
+  'iu',
+);
+
+const TITLE = /^\D{2,40}$/;
+
+/** The text with tabs between date, amount and remark; undefined where it is no such list. */
+export function tabsForTypedList(text: string): string | undefined {
+  const lines = text.split(/\r\n|\r|\n/).map((line) => line.trim().replaceAll(/\s+/g, ' '));
+  const read = lines.map((line) => cellsOf(line));
+  const cells = read.filter((one) => one !== undefined);
+  const filled = lines.filter((line) => line !== '').length;
+  if (cells.length < LEAST_LINES || cells.length < filled * LEAST_SHARE || !areInSteps(cells)) return undefined;
+  const first = read.findIndex((one) => one !== undefined);
+  const rows = lines.map((line, i) => read[i]?.join('\t') ?? line);
+  // A title of few words is the heading, so that every line keeps its number.
+  const title = lines.slice(0, first).findLastIndex((line) => line !== '');
+  if (TITLE.test(lines[title] ?? '')) rows[title] = `Date\t${lines[title]!.replace(/:$/, '')}\tNote`;
+  return rows.join('\n');
+}
+
+function cellsOf(line: string): [date: string, amount: string, remark: string] | undefined {
+  const [, date, clock, number, unit, remark] = LINE.exec(line) ?? [];
+  if (date === undefined || number === undefined || !isDate(date)) return undefined;
+  return [`${date}${clock}`, unit ? `${number} ${unit}` : number, remark!.replace(/^[([{]|[)\]}]$/g, '')];
+}
+
+/** Months by themselves are dates whose year is missing, which is told later on. */
+const isDate = (words: string): boolean => minuteOf(words) !== undefined || minuteOf(`${words} 2025`) !== undefined;
+
+function minuteOf(words: string): number | undefined {
+  const reader = createStampReader();
+  for (const dayFirst of [true, false])
+    if (readStamp(words, 0, words.length, dayFirst, reader) === READ) return reader.civilMinute;
+  return undefined;
+}
+
+/** "Jan 25" may be a month or a day: it is a month where one follows the other. */
+const SHORT_YEAR = /^\p{L}+\.? ?'?\d{2}$/u;
+const HALF_A_YEAR = 190 * 1440;
+function areInSteps(cells: readonly (readonly [string, string, string])[]): boolean {
+  if (!cells.some(([date]) => SHORT_YEAR.test(date))) return true;
+  const minutes = cells.map(([date]) => minuteOf(date) ?? Number.NaN);
+  const steps = minutes.slice(1).map((minute, i) => minute - minutes[i]!);
+  return [1, -1].some((sign) => steps.every((step) => step * sign > 0 && step * sign < HALF_A_YEAR));
+}
