@@ -117,7 +117,7 @@ function openPage(
 export function remarkTooLarge(bytes: Uint8Array, packed: string, weight: 'refusal' | 'note', book: RemarkBook): void {
   book.add('file-too-large', weight, {
     foundTold: tell('so-much-of', {
-      amount: Math.round(bytes.length / 1_048_576),
+      amount: Math.ceil(bytes.length / 1_048_576),
       unit: packed === '' ? 'MB' : `MB (${packed})`,
     }),
     expectedTold: tell('at-most-megabytes', { megabytes: LARGEST_EVIDENCE_BYTES / 1_048_576 }),

@@ -30,7 +30,7 @@ export function readTariff(fileName: string, bytes: Uint8Array, context: TariffC
 function readText(fileName: string, bytes: Uint8Array, context: TariffContext, book: RemarkBook): Tariff | null {
   if (bytes.length > LARGEST_EVIDENCE_BYTES / 4) {
     book.add('file-too-large', 'refusal', {
-      foundTold: tell('so-much-of', { amount: Math.round(bytes.length / 1_048_576), unit: 'MB' }),
+      foundTold: tell('so-much-of', { amount: Math.ceil(bytes.length / 1_048_576), unit: 'MB' }),
       expectedTold: tell('at-most-megabytes', { megabytes: LARGEST_EVIDENCE_BYTES / 4 / 1_048_576 }),
     });
     return null;

@@ -754,7 +754,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{count, plural, one {One value is read, and no sum on the page proves it} other {# values are read, and no sum on the page proves them}}: {names}. Compare with the paper, and correct what is wrong by a click on the page.',
   ),
   'paper-meaning-asked': phrase(
-    'What {names} {count, plural, one {stands} other {stand}} for was guessed from the place, since no word says it. Compare with the paper.',
+    'What {names} {count, plural, one {stands} other {stand}} for was guessed from the place, since no word says it. Compare with the paper. Where a guess is wrong, type the bill instead.',
   ),
   'paper-contradicted-asked': phrase(
     '{count, plural, one {A sum on the paper does not come out} other {# sums on the paper do not come out}}: {names}. A number may be misread, rounded, or wrong on the paper. Correct it by a click on the page, or save the bill as printed.',

@@ -24,7 +24,7 @@ export function unpack(bytes: Uint8Array, onProgress?: (share: number) => void, 
   let entries = 0;
   // The unpacker catches what its callbacks throw, so that a flag must stop it.
   let isTooLarge = false;
-  let failure: string | undefined;
+  let isDamaged = false;
   const unzip = new Unzip((file) => {
     if (++entries > MOST_PARTS) isTooLarge = true;
     if (isTooLarge) return;
@@ -33,7 +33,7 @@ export function unpack(bytes: Uint8Array, onProgress?: (share: number) => void, 
     const pieces: Uint8Array[] = [];
     let size = 0;
     file.ondata = (error, piece, isLast) => {
-      if (error) failure ??= error.message.slice(0, 80);
+      if (error) isDamaged = true;
       if (error || isTooLarge) return;
       held += piece.length;
       size += piece.length;
@@ -55,12 +55,13 @@ export function unpack(bytes: Uint8Array, onProgress?: (share: number) => void, 
       unzip.push(bytes.subarray(at, at + CHUNK), at + CHUNK >= bytes.length);
       if ((at & 0xfffff) === 0) onProgress?.((at / bytes.length) * 0.3);
     }
-  } catch (error) {
-    failure ??= (error instanceof Error ? error.message : String(error)).slice(0, 80);
+  } catch {
+    isDamaged = true;
   }
   if (isTooLarge)
     return { fault: 'too large', found: tell('over-megabytes', { megabytes: MAX_UNPACKED_BYTES / 1_048_576 }) };
-  return failure === undefined || parts.has('xl/workbook.xml') ? { parts } : { fault: 'damaged', found: failure };
+  if (!isDamaged || parts.has('xl/workbook.xml')) return { parts };
+  return { fault: 'damaged', found: 'its packing is damaged' };
 }
 
 /** What a packed single file (RFC 1952) holds; undefined where it is damaged or grows beyond what we hold. */

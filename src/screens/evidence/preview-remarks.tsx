@@ -98,7 +98,10 @@ function Answers({ answers, onChoose }: { readonly answers: readonly Answer[]; r
       </div>
       {guess ? (
         <p className="quiet small" id={id}>
-          {say('“{answer}” is only our guess. Press it if it is right, or press another.', { answer: guess.label })}
+          {say(
+            '“{answer}” is only our guess. {others, plural, =0 {Press it if it is right.} other {Press it if it is right, or press another.}}',
+            { answer: guess.label, others: answers.length - 1 },
+          )}
         </p>
       ) : null}
     </>

@@ -334,8 +334,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'Correct {text}': '{text} berichtigen',
   '{count, plural, one {It can be saved when the question above is answered.} other {It can be saved when the # questions above are answered.}}':
     '{count, plural, one {Sie lässt sich speichern, wenn die Frage oben beantwortet ist.} other {Sie lässt sich speichern, wenn die # Fragen oben beantwortet sind.}}',
-  '“{answer}” is only our guess. Press it if it is right, or press another.':
-    '„{answer}“ ist nur geraten. Bestätigen Sie es, wenn es stimmt, oder wählen Sie etwas anderes.',
+  '“{answer}” is only our guess. {others, plural, =0 {Press it if it is right.} other {Press it if it is right, or press another.}}':
+    '„{answer}“ ist nur geraten. {others, plural, =0 {Bestätigen Sie es, wenn es stimmt.} other {Bestätigen Sie es, wenn es stimmt, oder wählen Sie etwas anderes.}}',
   'Another value goes into “{field}” below.': 'Ein anderer Wert kommt unten in „{field}“.',
   'An answer is still missing to read this file.': 'Zum Lesen dieser Datei fehlt noch eine Antwort.',
   'We look at a picture in several ways, so this can take a minute or two.':

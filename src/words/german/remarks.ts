@@ -500,6 +500,7 @@ export const REMARKS: Catalogue = {
   included: 'enthalten',
   'its sheet cannot be read': 'ihr Blatt lässt sich nicht lesen',
   'it is cut off': 'sie ist abgeschnitten',
+  'its packing is damaged': 'ihre Packung ist beschädigt',
   'hours east of Greenwich': 'Stunden östlich von Greenwich',
   'a date and an amount of fuel in each row': 'ein Datum und eine Menge Brennstoff in jeder Zeile',
   'the file speaks of a fuel that is delivered': 'die Datei spricht von einem gelieferten Brennstoff',
@@ -629,8 +630,8 @@ export const REMARKS: Catalogue = {
     '{said, select, yes {{file} sagt, dass die Preise die Mehrwertsteuer enthalten, doch keine Summe zeigt, wie viel.} other {{file} zeigt keine Mehrwertsteuer, die zu den Summen passt.}} Sagen Sie, ob die Preise sie enthalten.',
   '{count, plural, one {One value is read, and no sum on the page proves it} other {# values are read, and no sum on the page proves them}}: {names}. Compare with the paper, and correct what is wrong by a click on the page.':
     '{count, plural, one {Ein Wert ist nur gelesen, keine Summe auf der Seite bestätigt ihn} other {# Werte sind nur gelesen, keine Summe auf der Seite bestätigt sie}}: {names}. Vergleichen Sie mit dem Papier und berichtigen Sie durch einen Klick auf die Seite, was falsch ist.',
-  'What {names} {count, plural, one {stands} other {stand}} for was guessed from the place, since no word says it. Compare with the paper.':
-    'Wofür {names} {count, plural, one {steht} other {stehen}}, haben wir aus der Stelle erraten, denn es steht nicht dabei. Vergleichen Sie mit dem Papier.',
+  'What {names} {count, plural, one {stands} other {stand}} for was guessed from the place, since no word says it. Compare with the paper. Where a guess is wrong, type the bill instead.':
+    'Wofür {names} {count, plural, one {steht} other {stehen}}, haben wir aus der Stelle erraten, denn es steht nicht dabei. Vergleichen Sie mit dem Papier. Stimmt es nicht, tippen Sie die Rechnung stattdessen ein.',
   '{count, plural, one {A sum on the paper does not come out} other {# sums on the paper do not come out}}: {names}. A number may be misread, rounded, or wrong on the paper. Correct it by a click on the page, or save the bill as printed.':
     '{count, plural, one {Eine Summe auf dem Papier geht nicht auf} other {# Summen auf dem Papier gehen nicht auf}}: {names}. Vielleicht ist eine Zahl falsch gelesen, gerundet oder falsch gedruckt. Berichtigen Sie sie durch einen Klick auf die Seite, oder speichern Sie die Rechnung wie gedruckt.',
   '{column} of {file}, taken as {expected}, makes {words}, which nobody pays. Choose the unit. Of bottles or loads, write what they hold.':
