@@ -391,7 +391,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} has nothing from {from} to {to}: {count, plural, one {# reading} other {# readings}} missing{effect, select, none {} other {, about {energy}}}. They are not taken for nought.',
   ),
   'gaps-more': phrase(
-    '{file} has {count, plural, one {# more gap} other {# more gaps}}, each shorter than those listed{effect, select, none {} other {, about {energy}}} in all.',
+    '{file} has {count, plural, one {# more gap} other {# more gaps}}, none longer than those listed{effect, select, none {} other {, about {energy}}} in all.',
   ),
   'duplicate-same': phrase(
     '{at}{when} repeats a reading with the same value. It counts once. {count, plural, one {# row} other {# rows}} of this kind.',

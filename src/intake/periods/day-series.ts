@@ -6,6 +6,7 @@ import { remarkFilled } from '../readings/remark-filled.ts';
 import { refuseDoubled } from '../readings/screen-values.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
+import { remarkGapsIn } from '../terms/remark-gaps.ts';
 import { fillDays } from './fill-days.ts';
 
 export interface DayValue {
@@ -15,8 +16,6 @@ export interface DayValue {
   readonly line: number;
   readonly estimated?: boolean;
 }
-
-const LISTED_GAPS = 12;
 
 export function daySeries(
   id: string,
@@ -92,26 +91,11 @@ function estimatedSpan(estimated: ReadonlySet<number>, byDay: ReadonlyMap<number
 }
 
 function remarkMissingDays(days: readonly number[], meanKWh: number, book: RemarkBook): void {
-  let listed = 0;
-  let more = 0;
-  let moreDays = 0;
-  const effect = (count: number) => (Number.isNaN(meanKWh) ? {} : { effectKWh: Math.round(count * meanKWh * 10) / 10 });
-  for (let i = 1; i < days.length; i++) {
-    const count = days[i]! - days[i - 1]! - 1;
-    if (count === 0) continue;
-    if (listed++ < LISTED_GAPS)
-      book.add('gap', 'note', {
-        from: toCivilDate(days[i - 1]! + 1),
-        to: toCivilDate(days[i]! - 1),
-        count,
-        ...effect(count),
-      });
-    else {
-      more++;
-      moreDays += count;
-    }
-  }
-  if (more > 0) book.add('gaps-more', 'note', { count: more, ...effect(moreDays) });
+  const gaps = days.slice(1).flatMap((day, i) => {
+    const count = day - days[i]! - 1;
+    return count > 0 ? [{ from: toCivilDate(days[i]! + 1), to: toCivilDate(day - 1), count }] : [];
+  });
+  remarkGapsIn(gaps, meanKWh, book);
 }
 
 export const dayPicture = (series: Series): { at: string; value: number | null }[] =>

@@ -2,10 +2,10 @@
 import { localStamp } from '../../model/calendar/zone.ts';
 import type { ZoneTable } from '../clock/zone-table.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
+import { remarkGapsIn } from '../terms/remark-gaps.ts';
 import type { Placed } from './place-readings.ts';
 import { tellAmount } from './screen-values.ts';
 
-const LISTED_GAPS = 12;
 /** A meter that shows one value for longer than this has stood still. */
 const FROZEN_MINUTES = 24 * 60;
 
@@ -19,24 +19,12 @@ const stampAt = (zone: string, utcMinute: number): string => localStamp(zone, ut
 
 /** @param likelyKWh what a missing slot would have used, judged by the rest of the file; NaN for temperatures */
 export function remarkGaps(placed: Placed, table: ZoneTable, zone: string, likelyKWh: number, book: RemarkBook): void {
-  const gaps = missingRuns(placed, table);
-  const effect = (slots: number) => (Number.isNaN(likelyKWh) ? {} : { effectKWh: round(slots * likelyKWh) });
-  for (const gap of gaps
-    .toSorted((a, b) => b.slots - a.slots)
-    .slice(0, LISTED_GAPS)
-    .sort((a, b) => a.from - b.from))
-    book.add('gap', 'note', {
-      from: stampAt(zone, gap.from),
-      to: stampAt(zone, gap.to),
-      count: gap.slots,
-      ...effect(gap.slots),
-    });
-  if (gaps.length <= LISTED_GAPS) return;
-  const slots = gaps
-    .toSorted((a, b) => b.slots - a.slots)
-    .slice(LISTED_GAPS)
-    .reduce((sum, gap) => sum + gap.slots, 0);
-  book.add('gaps-more', 'note', { count: gaps.length - LISTED_GAPS, ...effect(slots) });
+  const gaps = missingRuns(placed, table).map(({ from, to, slots }) => ({
+    from: stampAt(zone, from),
+    to: stampAt(zone, to),
+    count: slots,
+  }));
+  remarkGapsIn(gaps, likelyKWh, book);
 }
 
 function missingRuns(placed: Placed, table: ZoneTable): Run[] {

@@ -228,8 +228,8 @@ export const REMARKS: Catalogue = {
     '{at} liegt nicht auf einem Schritt von {expected}. {count, plural, one {# Messwert kam} other {# Messwerte kamen}} in den Schritt, in den sie fallen.',
   '{file} has nothing from {from} to {to}: {count, plural, one {# reading} other {# readings}} missing{effect, select, none {} other {, about {energy}}}. They are not taken for nought.':
     '{file} hat nichts vom {from} bis {to}: {count, plural, one {# Messwert fehlt} other {# Messwerte fehlen}}{effect, select, none {} other {, etwa {energy}}}. Das zählt nicht als null.',
-  '{file} has {count, plural, one {# more gap} other {# more gaps}}, each shorter than those listed{effect, select, none {} other {, about {energy}}} in all.':
-    '{file} hat {count, plural, one {# weitere Lücke} other {# weitere Lücken}}, kürzer als die genannten{effect, select, none {} other {, zusammen etwa {energy}}}.',
+  '{file} has {count, plural, one {# more gap} other {# more gaps}}, none longer than those listed{effect, select, none {} other {, about {energy}}} in all.':
+    '{file} hat {count, plural, one {# weitere Lücke} other {# weitere Lücken}}, keine länger als die genannten{effect, select, none {} other {, zusammen etwa {energy}}}.',
   '{at}{when} repeats a reading with the same value. It counts once. {count, plural, one {# row} other {# rows}} of this kind.':
     '{at}{when} wiederholt einen Messwert mit demselben Wert. Er zählt einmal. {count, plural, one {# Zeile} other {# Zeilen}} dieser Art.',
   '{at}{when} gives another value for a time that had one. The later row counts. {count, plural, one {# row} other {# rows}} of this kind{effect, select, none {} other {, about {energy}}} of difference. Check which is right.':

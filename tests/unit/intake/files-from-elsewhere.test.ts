@@ -415,7 +415,7 @@ test('a packed file that is too large is refused for its size, and named where a
   const { weight, foundTold } = both.preview.remarks.find(({ code }) => code === 'file-too-large')!;
   expect([weight, foundTold, both.preview.series.length]).toEqual([
     'note',
-    { code: 'so-much-of', data: { amount: 16, unit: 'MB (large.csv)' } },
+    { code: 'so-much-of', data: { amount: 17, unit: 'MB (large.csv)' } },
     1,
   ]);
 });
