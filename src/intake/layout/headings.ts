@@ -334,7 +334,7 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   if ((unit === 'W' || unit === 'kW') && HIGHEST.test(words)) return 'beside';
   if (
     unit !== 'pulse' &&
-    /p ?\/ ?kwh|pence per|per [km]wh|\/ ?[km]wh|unit (price|rate)|ppl\b|per lit|per (us )?gal|\/ ?gal\b|standing/.test(
+    /p ?\/ ?kwh|pence per|per [km]wh|\/ ?[km]wh|unit (price|rate|cost)|(price|rate|cost|preis|prix|prezzo|precio) ?(\/|\b(per|pro|je|par|por|a|al)) ?(unit|each|einheit|stuck|unite|unita|unidad)|ppl\b|per lit|per (us )?gal|\/ ?gal\b|standing/.test(
       words,
     )
   )

@@ -286,9 +286,13 @@ export const UNITS_OF_ELECTRICITY = /(?<![a-z])units(?![a-z])/;
 
 /** How full a tank is. */
 export const IN_TANK = words(
-  'in (the )?tank|tank (level|content|gauge|volume)|fullstand|tankinhalt|tankstand|im tank(?![a-z])|dans la cuve|in de tank|i tanken|niveau (de )?cuve',
+  '(?<!(put|filled|delivered|pumped) )in (the )?tank|(?<!to )(?<!to the )tank (level|content|gauge|volume|reading|litres?|liters?|kg)',
+  '(?<![a-z])dip(stick)?(?![a-z])|(litres?|liters?|kg|oil|gas) left|(in|of) stock|stock (level|litres?|liters?|kg)|on hand|(oil|tank|brennstoff|pellet)(vorrat|bestand)|fullstand|tankinhalt|tankstand|im tank(?![a-z])|dans la cuve|in de tank|i tanken|niveau (de )?cuve',
   '(oil|kerosene|lpg|propane|fuel|diesel) (level|remaining|left)|(?<![a-z])(heiz)?olstand|flussiggasstand',
 );
+
+/** What was put into it. */
+export const PUT_IN = words('fill|added|deliver|bought|top.?(ped )?up|liefer|getankt|nachgefullt|zugang|livr|rempli');
 
 /** Power rather than energy; only where no unit says otherwise. */
 export const POWER = any(

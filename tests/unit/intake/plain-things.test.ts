@@ -210,6 +210,28 @@ describe('how full a tank is', () => {
       `Column "${heading}" of a.csv is how full the tank is. The use is not worked out from that, since each filling hides what was used. Bring the deliveries instead, or type them: the date and the amount of each.`,
     ]);
   });
+  const LEVELS = [900, 620, 1350, 1150, 1010, 900];
+  const gauged = (heads: string) => [
+    heads,
+    ...LEVELS.map((litres, i) => `2025-0${i + 1}-14,${litres},${i === 2 ? '1000' : ''}`),
+  ];
+  test.each(['Gauge date,Tank litres,Filled', 'Date,Tank reading (litres),Delivery', 'Date,Reading litres,Filled up'])(
+    'a tank read now and then is no list of deliveries: %s',
+    (heads) => expect(codesOf(previewOf(gauged(heads)), 'refusal')).toEqual(['tank-level']),
+  );
+  test.each(['Date,Litres left,Litres added', 'Date,Dip (l),Delivered', 'Date,Stock litres,Delivered'])(
+    'beside its fillings a level counts for nothing: %s',
+    (heads) => {
+      const { series, remarks } = previewOf([...gauged(heads), '2025-10-20,1500,800']);
+      expect(series.map(({ periods }) => periods!.map(({ quantity }) => quantity))).toEqual([[800]]);
+      expect(remarks.some(({ weight }) => weight === 'refusal')).toBe(false);
+    },
+  );
+  test('the price of a unit is no cost of the delivery', () => {
+    const rows = ['2025-01-10,900,0.62,558.00', '2025-03-15,600,0.65,390.00', '2025-10-20,1000,0.60,600.00'];
+    const { series } = previewOf(['Delivery date,Kerosene litres,Price/unit,Total £', ...rows]);
+    expect(series[0]!.periods!.map(({ costPence }) => costPence)).toEqual([39_000, 60_000]);
+  });
   test('what is burnt by the day, and what is delivered into the tank, are amounts', () => {
     expect(codesOf(previewOf(daily('Oil burnt (litres)', (i) => 3 + noise(i) / 4)))).not.toContain('tank-level');
     const delivered = ['Date,Oil delivered to tank (litres)', '2024-01-15,800', '2024-05-14,650', '2024-10-01,900'];
