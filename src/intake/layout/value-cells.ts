@@ -165,6 +165,11 @@ export function readValues(
     values[i] = isSentinel(value) ? Number.NaN : value;
     if (!Number.isNaN(value)) {
       if (table.text.charCodeAt(to - 1) <= DIGIT_NINE) continue;
+      // "1.2k", as people round.
+      if (/\dk$/.test(cellText(table, rows[i]!, column))) {
+        values[i] = value * 1000;
+        continue;
+      }
       const unit = unitOfSign(/[^\d.,\s]+\d?$/.exec(cellText(table, rows[i]!, column))?.[0] ?? '');
       if (unit === undefined || columnUnit === undefined || unit === columnUnit) continue;
       const ratio = ratioOf(unit, columnUnit);

@@ -37,3 +37,9 @@ describe('a list typed by hand', () => {
     ['a letter', 'Dear Sirs\nwe used about 12000 kWh last year\nand 3500 kWh of electricity\nMany thanks', 'no-table'],
   ])('%s are not guessed', (_, text, code) => expect(codesOf(previewOf(text), 'refusal')).toContain(code));
 });
+
+test.each(['kWh', 'Gas'])('thousands rounded with a k are counted as such: %s', (heading) => {
+  const rows = ['2.01k', '1.7k', '950', '1k'].map((cell, i) => `2025-0${i + 1},${cell}`);
+  const { series } = previewOf([`Month,${heading}`, ...rows], { choices: { unit: 'kWh' } });
+  expect(series[0]!.periods!.map(({ kWh }) => Math.round(kWh))).toEqual([2010, 1700, 950, 1000]);
+});
