@@ -347,6 +347,7 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   )
     return 'rate';
   if (unit === undefined && MONEY.test(words)) return 'cost';
+  if (/^(this|current) (year|period)$/.test(words)) return 'value';
   if (unit === undefined && MARKS.test(words)) return 'quality';
   const saysMaximum = /\b(max|maximum|highest)\b|^t ?max\b|^txk?$|temp max|^maxtp?$/.test(bare);
   // "Every 10 min" is of time.

@@ -127,9 +127,11 @@ const isOfClock = ({ meaning, smallest, largest, rises, falls }: ColumnFacts): b
 const NO_AMOUNT = new Set(['rate', 'calorific', 'quality', 'beside', 'bill', 'time', 'from', 'to']);
 
 /** By the words above it; "Tag" may be a day or the dear register. */
-function isOfNoAmount({ heading, meaning }: ColumnFacts): boolean {
-  if (NO_AMOUNT.has(meaning.role)) return true;
+function isOfNoAmount({ heading, meaning, largest }: ColumnFacts): boolean {
   const words = plainWords(heading);
+  // "Actual" is a mark where it says yes or no, and beside a target what was used.
+  if (meaning.role === 'quality' && /^(actuals?|ist)$/.test(words) && largest > 1) return false;
+  if (NO_AMOUNT.has(meaning.role)) return true;
   if (meaning.role === 'stamp') return !RATE_REGISTER.test(words);
   return meaning.role === 'index' && IDENTIFIER.test(withoutBrackets(words));
 }

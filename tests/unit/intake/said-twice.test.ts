@@ -125,3 +125,17 @@ test('temperatures of several places are refused; of one that is said to be out 
   const { asked, series } = read(['sensor,date,temperature (°C)', ...rows(['Hall', 'Outdoor'])]);
   expect([asked, series]).toEqual([[], [`outdoor-temperature weather ${(sumOf(60) / 60 + 1).toFixed(1)}`]]);
 });
+
+test.each(['Date,Actual,Target', 'Date,This year,Last year', 'Date,Ist,Soll'])(
+  'what was used is told from what it is compared with: %s',
+  (heads) => {
+    const { series } = read([heads, ...DAYS.map((day, i) => `${day},${8 + (i % 7)},${9 + (i % 5)}`)]);
+    const sum = DAYS.reduce((kWh, _, i) => kWh + 8 + (i % 7), 0);
+    expect(series).toEqual([`electricity import ${sum}.0`]);
+  },
+);
+
+test('a column that says whether a reading was an actual one is no amount', () => {
+  const { series } = read(['Date,kWh,Actual', ...DAYS.map((day, i) => `${day},${8 + (i % 7)},${i % 2}`)]);
+  expect(series).toHaveLength(1);
+});
