@@ -461,7 +461,10 @@ export const RATE_REGISTER = any(
   whole('vt|(haut|bas|plein) tarif|tarif (haut|bas|plein)|strefa \\w+|(alta|bassa) tariffa|paiva(sahko)?|yo(sahko)?'),
   whole('nat|dag|hoj|lav|spids|1[.:]8[.:][1-9]|2[.:]8[.:][1-9]|kwh [12]8[1-9]|jour|nuit'),
   whole('vazio|ponta|cheias?|strefa (dzienna|nocna)|hc ?hc|hc ?hp'),
-  whole('morning|afternoon|evening|abend|soir|tarde|sera|avond|aften'),
+  whole('morning|afternoon|evening|midday|daytime|overnight|abend|soir|tarde|sera|avond|aften|kvall|natt'),
+  whole(
+    'morgen|vormittag|mittag|nachmittag|matin|apres.midi|manana|mattina|pomeriggio|ochtend|middag|(for|efter)middag',
+  ),
   whole('reg(ister)? ?\\d|shoulder|anytime|controlled load|general (usage|supply)'),
 );
 

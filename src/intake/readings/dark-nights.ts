@@ -10,7 +10,9 @@ const NIGHT = { from: 22, to: 3 } as const;
 const NOON = { earliest: 11, latest: 14.5 } as const;
 
 /** Asks which way electricity goes of which neither its words nor a person said it. */
-export function remarkDarkNights({ days }: Placed, column: string, book: RemarkBook): void {
+export function remarkDarkNights({ days, intervalMinutes }: Placed, column: string, book: RemarkBook): void {
+  // Of longer readings none is of the night alone.
+  if (intervalMinutes > 240) return;
   let [total, moment, bright] = [0, 0, 0];
   for (const { values } of days) {
     let ofDay = 0;

@@ -1,4 +1,4 @@
-/** One day a row: a date and 24, 48 or 96 columns of readings, with 46 or 50 on the days the clocks change. */
+/** One day a row: a date and 24, 48 or 96 columns of readings, with 46 or 50 on the days the clocks change; or blocks of some hours. */
 
 import { tell } from '../../model/shapes/told.ts';
 import { zoneTable } from '../clock/zone-table.ts';
@@ -6,7 +6,7 @@ import { type IntakeShape, nothingRead } from '../importer/shape.ts';
 import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
 import { commonUnit } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
-import { slotOfHeading } from '../layout/headings.ts';
+import { plainWords, slotOfHeading } from '../layout/headings.ts';
 import { estimatedRows, findQualityColumn } from '../layout/quality-marks.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
@@ -40,12 +40,53 @@ function findLayout(sheet: Sheet): WideLayout | undefined {
   const named = after.filter((c) => slotOfHeading(c.heading) !== undefined);
   const columns = named.length >= 23 ? named : sheet.headingRow < 0 ? longestRun(after.filter(isNumberColumn)) : [];
   const length = DAY_LENGTHS.find((l) => columns.length >= l.slots && columns.length <= l.most);
-  if (!length) return undefined;
+  if (!length) return findBlocks(after);
   const clocks = columns.map((c) => slotOfHeading(c.heading));
   const first = clocks[0];
   const usesClock = first !== undefined && 'clock' in first;
   const stamp: StampSide = usesClock && first.clock === length.minutes ? 'end' : 'start';
   return { columns, intervalMinutes: length.minutes, startMinute: columns.map((_, i) => i * length.minutes), stamp };
+}
+
+/** Blocks into which a day is divided evenly, each of some hours. */
+const BLOCKS = [4, 6, 8, 12];
+const SPAN =
+  /(?<!\d)(\d{1,2})(?:[:.h]?(\d\d))? ?(am|pm|h|uhr)? ?(?:-|–|—|to|until|bis|till) ?(\d{1,2})(?:[:.h]?(\d\d))? ?(am|pm|h|uhr)?(?![\d.])/;
+
+/** Columns whose clocks, or whose spans from one clock to another, are all of a day in its order. */
+function findBlocks(after: readonly ColumnFacts[]): WideLayout | undefined {
+  const spans = after.filter(({ heading }) => blockOf(heading) !== undefined);
+  const clocks = after.filter(({ heading }) => 'clock' in (slotOfHeading(heading) ?? {}));
+  const columns = spans.length > 0 ? spans : clocks;
+  if (!BLOCKS.includes(columns.length) || !columns.every(isNumberColumn)) return undefined;
+  const intervalMinutes = 1440 / columns.length;
+  const startMinute = columns.map((_, i) => i * intervalMinutes);
+  const isAt = (minutes: readonly (number | undefined)[], by: number) =>
+    minutes.every((minute, i) => minute === startMinute[i]! + by || (minute === 0 && startMinute[i]! + by === 1440));
+  if (columns === spans) {
+    const [from, to] = [0, 1].map((end) => spans.map(({ heading }) => blockOf(heading)![end]));
+    return isAt(from!, 0) && isAt(to!, intervalMinutes)
+      ? { columns, intervalMinutes, startMinute, stamp: 'start' }
+      : undefined;
+  }
+  const named = columns.map(({ heading }) => (slotOfHeading(heading) as { clock: number }).clock);
+  const stamp = named[0] === 0 ? 'start' : 'end';
+  return isAt(named, stamp === 'start' ? 0 : intervalMinutes)
+    ? { columns, intervalMinutes, startMinute, stamp }
+    : undefined;
+}
+
+/** Minutes after midnight from which and to which a block reaches: "00:00-04:00", "4am to 8am", "Night (0-6 Uhr)". */
+function blockOf(heading: string): readonly [number, number] | undefined {
+  const words = plainWords(heading)
+    .replaceAll('midnight', '12am')
+    .replaceAll(/\b(noon|midday)\b/g, '12pm');
+  const found = SPAN.exec(words);
+  if (!found) return undefined;
+  const minutes = (hour: string, minute: string | undefined, half: string | undefined) =>
+    (half === 'am' || half === 'pm' ? (Number(hour) % 12) + (half === 'pm' ? 12 : 0) : Number(hour)) * 60 +
+    Number(minute ?? 0);
+  return [minutes(found[1]!, found[2], found[3]), minutes(found[4]!, found[5], found[6])];
 }
 
 /** Number columns that stand side by side; totals and meter numbers stand apart. */
