@@ -25,6 +25,7 @@ import { peopleOf } from './layout/people-of-sheet.ts';
 import { pricesOnly } from './layout/prices-only.ts';
 import { remarkSigns } from './layout/quality-marks.ts';
 import { splitByRegister } from './layout/register-rows.ts';
+import { seasonOf } from './layout/seasons.ts';
 import { hasDatesTwice } from './layout/several-tables.ts';
 import type { Sheet } from './layout/sheet.ts';
 import { fallingLevel } from './layout/tank-level.ts';
@@ -152,6 +153,11 @@ function parse(
 ): ShapeReading {
   if (hasWeekdaysAcross(sheet.table)) {
     book.add('weekdays-across', 'refusal');
+    return nothingRead(choices, 0);
+  }
+  const season = seasonOf(sheet);
+  if (season !== undefined) {
+    book.add('rows-of-seasons', 'refusal', { found: season });
     return nothingRead(choices, 0);
   }
   const isChosen = choices.columns?.value !== undefined || choices.unit !== undefined;

@@ -165,6 +165,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'weekdays-across': phrase(
     '{file} has a column for each day of the week, and no dates that say which week. Write the date of its first day before each week, or give each day a row.',
   ),
+  'rows-of-seasons': phrase(
+    '{file} names its rows by seasons or by years such as “{found}”, and no first and last day of them. Write the first day of each row in a column “From” and its last in a column “To”.',
+  ),
   'comma-inside-numbers': phrase(
     '{at} reads {found}: a comma separates both the columns and the decimals. Export the file with semicolons, or with decimal points.',
   ),

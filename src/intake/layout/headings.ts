@@ -112,6 +112,9 @@ const HOURS_APART = /(?<![a-z])([kmg]?)w ?[-·⋅.* ]? ?h(?:(?:ou)?rs?)?(?![a-z]
 const GIGA = /(?<![a-z])gwh(?![a-z])|gigawatt/;
 const MEGAWATT = /(?<![a-z])(mw|megawatts?)(?![a-z])(?! ?.?h(?![a-z])| ?(hour|stund|heure|hora|uur|ore))/;
 
+/** "deg C", "Grad C", "degrees F". */
+const DEGREES_OF = /(?<![a-z])(?:deg(?:ree|re)?s?|grad(?:i|os?|en|er)?|aste(?:tta)?|stupn[iu])\.? ?([cf])(?![a-z])/;
+
 export function unitOfWords(said: string): EnergyUnit | undefined {
   const words = said.replace(HOURS_APART, '$1wh');
   if (/\b(imp(ulse?n?|ulsions?)?|pulses?) ?\/ ?k ?wh/.test(words)) return 'pulse';
@@ -149,14 +152,16 @@ export function unitOfWords(said: string): EnergyUnit | undefined {
   const sold = SALE_UNIT_IDS.find((unit) => SALE_UNITS[unit].said.test(words));
   if (sold) return sold;
   if (/[([ ]k(elvin)?[)\]]|kelvin/.test(words)) return 'K';
+  const ofDegrees = DEGREES_OF.exec(words)?.[1];
+  if (ofDegrees !== undefined) return ofDegrees === 'c' ? '°C' : '°F';
   if (
-    /°c|\bdeg\.? ?c\b|celsius|\btemp\w* c\b|^t ?(mean|avg|max|min) c$|^(high|low|avg|average|mean|max|min)\w*( temp\w*)? ?[([]c[)\]]$|bulb ?[([]c[)\]]|\b(temp\w*|t ?(air|mean|avg|max|min)?) ?[([]c[)\]]|º ?c(?![a-z])/.test(
+    /°c|celsius|centigrade|\btemp\w* c\b|^t ?(mean|avg|max|min) c$|^(high|low|avg|average|mean|max|min)\w*( temp\w*)? ?[([]c[)\]]$|bulb ?[([]c[)\]]|\b(temp\w*|t ?(air|mean|avg|max|min)?) ?[([]c[)\]]|º ?c(?![a-z])/.test(
       words,
     )
   )
     return '°C';
   if (
-    /°f|\bdeg\.? ?f\b|fahrenheit|\b(temp\w*|oat|[el]wt) f\b|^t ?(mean|avg|max|min) f$|^(high|low|avg|average|mean|max|min)\w*( temp\w*)? ?[([]f[)\]]$|bulb ?[([]f[)\]]|\b(temp\w*|t ?(air|mean|avg|max|min)?) ?[([]f[)\]]|º ?f(?![a-z])|\btmpf\b/.test(
+    /°f|fahrenheit|\b(temp\w*|oat|[el]wt) f\b|^t ?(mean|avg|max|min) f$|^(high|low|avg|average|mean|max|min)\w*( temp\w*)? ?[([]f[)\]]$|bulb ?[([]f[)\]]|\b(temp\w*|t ?(air|mean|avg|max|min)?) ?[([]f[)\]]|º ?f(?![a-z])|\btmpf\b/.test(
       words,
     )
   )

@@ -1,4 +1,6 @@
 /** Files that name the register of each row in a column: one table for each register, so that each is read by itself. */
+
+import { isDelivered } from '../../model/shapes/heating.ts';
 import { monthOfName } from '../dates/month-names.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
@@ -8,7 +10,7 @@ import { cellText, rowTexts } from '../text/table.ts';
 import { MOST_BY_HAND } from './carry-dates.ts';
 import { type ColumnFacts, isDateColumn, isMarkColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
 import { isOfVolumeRows } from './counter-beside.ts';
-import { type Energy, meaningOf, plainWords, slotOfHeading, unitOfWords } from './headings.ts';
+import { type Energy, isOtherFuel, meaningOf, plainWords, slotOfHeading, unitOfWords } from './headings.ts';
 import { areReadInTurn, countApart, namesMeters, numbersMeters } from './meters-in-turn.ts';
 import { isEstimate, YES } from './quality-marks.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
@@ -201,11 +203,19 @@ function joinTurns(sheet: Sheet, sheets: readonly RegisterSheet[]): readonly Reg
   });
 }
 
-/** Words of rows that are said to be forecasts or of another year, or the yes of a column that asks so. */
+/** Wood and the like beside a fuel that is burnt here. */
+const OF_WOOD = /(?<![a-z])(logs|hardwood|softwood|kindling|briquettes?)(?![a-z])/;
+
+/** Words of rows that are said to be forecasts, of another year or of another fuel, or the yes of a column that asks so. */
 function otherThanUse(words: readonly string[], { heading }: ColumnFacts): readonly string[] {
   const isAsking = TO_COMPARE.test(plainWords(heading));
+  const sellsFuel = words.some((word) => isDelivered(energyOf(word)?.carrier));
+  const isOther = (said: string) => isOtherFuel(said) || OF_WOOD.test(said);
   return words.filter(
-    (word) => (isAsking && YES.test(word)) || (TO_COMPARE.test(plainWords(word)) && !isEstimate(word)),
+    (word) =>
+      (isAsking && YES.test(word)) ||
+      (TO_COMPARE.test(plainWords(word)) && !isEstimate(word)) ||
+      (sellsFuel && isOther(plainWords(word)) && energyOf(word) === undefined),
   );
 }
 

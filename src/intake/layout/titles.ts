@@ -21,6 +21,7 @@ import {
   OF_A_COMPANY,
   OF_A_DAY,
   OF_A_PARTY,
+  OF_HEAT_NETWORK,
   POWER,
   RECORD,
   SENT_OUT,
@@ -68,7 +69,7 @@ export function carrierOfTitles(sheet: Sheet): Energy | undefined {
 
 /** Whether a line speaks of the data. */
 const isSpeaking = (words: string): boolean =>
-  [RECORD, AMOUNT, SENT_OUT, MADE, MADE_HERE, POWER].some((one) => one.test(words)) ||
+  [RECORD, AMOUNT, SENT_OUT, MADE, MADE_HERE, POWER, OF_HEAT_NETWORK].some((one) => one.test(words)) ||
   words.replaceAll(BESIDE_THE_ENERGY, ' ').trim().split(/ +/).length <= 2 ||
   /^(fuel|energy( type)?|commodity|utility|service|energieart|sparte|medium|energie|energia|energi|suministro|fornitura)\b/.test(
     words,

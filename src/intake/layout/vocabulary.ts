@@ -197,7 +197,20 @@ export const ELECTRIC = any(
   whole('elec|el|strom|power supply|eas|eait?|p ?el'),
 );
 
+/** Heat that comes to the home by a pipe. */
+export const OF_HEAT_NETWORK = any(
+  words(
+    '(district|communal|community) heat(?!ing (oil|gas))|heat network|heat interface|chauffage urbain|reseau de chaleur',
+  ),
+  words('(fern|nah|stadt)-?(warme|heizung)|warmenetz|teleriscaldamento|(stads|wijk)(verwarming|warmte)|warmtenet'),
+  words(
+    '(fjern|fjarr)-?varme|kaukolam|calefaccion (de distrito|urbana)|red de calor|siec(i)? cieplown|dalkove teplo|cieplo sieciowe',
+  ),
+  whole('hiu'),
+);
+
 export const HEAT = any(
+  OF_HEAT_NETWORK,
   words('^((hp|total|space) )?heating (power|output|capacity)(?! ?(consum|input|used))'),
   words(
     'heat (output|out|produced|delivered|meter|generated|energy|supplied)|thermal|thermi(que|sch)|termica',
@@ -206,10 +219,10 @@ export const HEAT = any(
     'heat ?pump (energy |power )?output(?! ?temp)',
   ),
   words(
-    'warmemenge|warmeleistung|warmeabgabe|warmeerzeug|warmeproduk|warmeertrag|chauffage urbain|heizleistung|warmeenergie|fernwarme|warmezahler|warmeverbrauch|nahwarme|chaleur|warmteverbruik',
+    'warmemenge|warmeleistung|warmeabgabe|warmeerzeug|warmeproduk|warmeertrag|heizleistung|warmeenergie|warmezahler|warmeverbrauch|chaleur|warmteverbruik',
   ),
-  words('stadswarmte|varmeforbrug|varmeproduk|varmeafgiv|varmemangd|fjernvarme|varmeenergi|warmtemeter|district heat'),
-  words('stadsverwarming|kaukolam|lampoenerg|fjarrvarme|varmeenergi|cieplo|cieplna|(?<![a-z])cie?pla(?![a-z])|tepelna'),
+  words('varmeforbrug|varmeproduk|varmeafgiv|varmemangd|varmeenergi|warmtemeter'),
+  words('lampoenerg|cieplo|cieplna|(?<![a-z])cie?pla(?![a-z])|tepelna'),
   whole('warme|lampo|calor(?! ?gas)|calore|warmte|varme|teplo|tepla|q ?th'),
   words(
     '(?<![a-z])(leistung|puissance|potenza|potencia|vermogen|power|energie|energy|arbeit|effekt|p|w|e) ?[-_]?th(?![a-z])',

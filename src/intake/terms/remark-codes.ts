@@ -29,6 +29,7 @@ export const REMARK_CODES = [
   'rows-undated',
   'tables-beside',
   'weekdays-across',
+  'rows-of-seasons',
   'rows-of-kinds',
   'newest-first',
   'not-in-order',

@@ -114,6 +114,8 @@ export const REMARKS: Catalogue = {
     '{file} hat zwei Tabellen nebeneinander, jede mit eigenen Daten. Speichern Sie jede Tabelle als eigene Datei.',
   '{file} has a column for each day of the week, and no dates that say which week. Write the date of its first day before each week, or give each day a row.':
     '{file} hat für jeden Wochentag eine Spalte, aber kein Datum, das die Woche nennt. Schreiben Sie vor jede Woche das Datum ihres ersten Tages, oder geben Sie jedem Tag eine Zeile.',
+  '{file} names its rows by seasons or by years such as “{found}”, and no first and last day of them. Write the first day of each row in a column “From” and its last in a column “To”.':
+    '{file} nennt seine Zeilen nach Saisons oder Jahren wie „{found}“, aber nicht deren ersten und letzten Tag. Schreiben Sie den ersten Tag jeder Zeile in eine Spalte „Von“ und den letzten in eine Spalte „Bis“.',
   '{file} has {count, plural, one {# table} other {# tables}} with data ({names}). We read "{expectedNames}". Choose another if that is wrong; add {file} again for each of them.':
     '{file} hat {count, plural, one {# Tabelle} other {# Tabellen}} mit Daten ({names}). Wir lesen „{expectedNames}“. Wählen Sie eine andere, falls das falsch ist; fügen Sie {file} für jede davon noch einmal hinzu.',
   '{at} reads {found}: a comma separates both the columns and the decimals. Export the file with semicolons, or with decimal points.':
