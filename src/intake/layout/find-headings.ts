@@ -27,7 +27,7 @@ export function undatedAbove(table: Table, dated: number): number {
   return 0;
 }
 
-const RULER = /^[:|+]*[-=_*]{2,}[:|+]*$/;
+const RULER = /^[:|+]*[-=_*]+[:|+]*$/;
 /** With one of ":|+-=_*" or nothing a ruled line begins. */
 const mayRule = ({ codes, cellFrom, cellTo, rowStart }: Table, row: number): boolean => {
   const cell = rowStart[row]!;
@@ -38,7 +38,8 @@ const mayRule = ({ codes, cellFrom, cellTo, rowStart }: Table, row: number): boo
 export function withoutRulers(table: Table): Table | undefined {
   const isRuler = (row: number) => {
     const cells = mayRule(table, row) ? rowTexts(table, row).filter((cell) => cell !== '') : [];
-    return cells.length > 0 && cells.every((cell) => RULER.test(cell));
+    // A row of single dashes has nothing in it.
+    return cells.some((cell) => cell.length > 1) && cells.every((cell) => RULER.test(cell));
   };
   const rows = Array.from({ length: table.rowCount }, (_, row) => row).filter((row) => !isRuler(row));
   return rows.length === table.rowCount ? undefined : pickRows(table, rows);

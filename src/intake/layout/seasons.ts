@@ -4,12 +4,16 @@ import type { Sheet } from './sheet.ts';
 
 const SEASON = /^(?:[a-z]{2,12}\.? ?)?((?:19|20)?\d\d) ?[/–-] ?((?:19|20)?\d\d)$/i;
 const SEARCHED_COLUMNS = 3;
+/** More years no home has been metered. */
+const SAMPLE_ROWS = 60;
 
 /** The first of them, where most rows have no other date; "2009/10" is a month where none of its neighbours is a season. */
 export function seasonOf({ table, dateColumn, firstRow }: Sheet): string | undefined {
   for (const column of dateColumn >= 0 ? [dateColumn] : Array.from({ length: SEARCHED_COLUMNS }, (_, c) => c)) {
     const first = Math.max(0, firstRow - 1);
-    const cells = Array.from({ length: table.rowCount - first }, (_, i) => cellText(table, first + i, column));
+    const cells = Array.from({ length: Math.min(SAMPLE_ROWS, table.rowCount - first) }, (_, i) =>
+      cellText(table, first + i, column),
+    );
     const seasons = cells.filter((cell) => {
       const [, year, next] = SEASON.exec(cell) ?? [];
       return year !== undefined && Number(next) % 100 === (Number(year) + 1) % 100;

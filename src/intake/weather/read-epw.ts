@@ -26,7 +26,7 @@ const MOST_LINES = 900_000;
 export const weatherFile: IntakeForm = {
   name: NAME,
   reason: 'begins with LOCATION, as EPW weather files do',
-  matches: (bytes) => /^LOCATION,/i.test(firstLetters(bytes, 40)),
+  matches: (bytes) => /^LOCATION,/.test(firstLetters(bytes, 40)),
   read: readEpw,
 };
 
