@@ -29,7 +29,7 @@ export function isOfDates(heading: string): boolean {
   let is = known.get(heading);
   if (is === undefined) {
     if (known.size > 1000) known.clear();
-    is = ['stamp', 'from', 'time'].includes(meaningOf(heading).role);
+    is = ['stamp', 'from', 'to', 'time'].includes(meaningOf(heading).role);
     known.set(heading, is);
   }
   return is;
@@ -125,7 +125,8 @@ function firstStart(table: Table): { readonly start: Start; readonly column: num
     );
     if (column < 0 || !isDateLike(cellText(table, row + 1, column))) continue;
     const near = (is: (row: number) => boolean) => [row - 1, row - 2].find((one) => one >= 0 && is(one));
-    const overDates = (one: number) => areHeads(table, one) && isOfDates(cellText(table, one, column));
+    // The row of units stands below that of headings, and says nothing over the dates.
+    const overDates = (one: number) => areHeads(table, one) && cellText(table, one, column) !== '';
     const heads = isWordy ? row : (near(overDates) ?? near((one) => areHeads(table, one)));
     const title = [row - 1, (heads ?? row) - 1].find((one) => one !== heads && isTitle(table, one));
     const first = isWordy ? row + 1 : row;

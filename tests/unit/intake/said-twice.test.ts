@@ -139,3 +139,11 @@ test('a column that says whether a reading was an actual one is no amount', () =
   const { series } = read(['Date,kWh,Actual', ...DAYS.map((day, i) => `${day},${8 + (i % 7)},${i % 2}`)]);
   expect(series).toHaveLength(1);
 });
+
+test('headings of ends that come again over a row of units are no second table', () => {
+  const rows = HOURS.slice(1).map((at, i) => `${at},0.${100 + ((i * 37) % 300)},0`);
+  const again = [...rows.slice(0, 100), 'Fecha fin,Consumo,Excedente', ...rows.slice(100)];
+  const { asked, series } = read(['Fecha fin,Consumo,Excedente', ',kWh,kWh', ...again], 'Europe/Madrid');
+  expect(asked).not.toContain('sheet-tables-asked');
+  expect(series).toHaveLength(2);
+});
