@@ -3,6 +3,7 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { test as base, expect, type Locator, type Page } from '@playwright/test';
 import type { Call } from '../../src/desk/contract.ts';
 import { PRICED_CARRIERS } from '../../src/model/shapes/heating.ts';
@@ -26,18 +27,26 @@ export interface Host {
 /** The Node that the host runs on: the tests' own, or the one that ships (`npm run package:try -- node`). */
 const NODE = process.env.PLAINWARMTH_NODE ?? process.execPath;
 
-/** Starts the host on a data folder; the sample goes into an empty one only. */
-export async function startHost(dataFolder: string, sampleName: string | null = null): Promise<Host> {
+/** Starts the host on a data folder; the sample goes into an empty one only. With a `day` it lives on that one. */
+export async function startHost(
+  dataFolder: string,
+  sampleName: string | null = null,
+  day: string | null = null,
+): Promise<Host> {
   const child = spawn(
     NODE,
     [
+      ...(day === null ? [] : ['--import', pathToFileURL(join(import.meta.dirname, 'on-a-day.mjs')).href]),
       join(root, 'build/out/node/main.js'),
       '--no-open',
       '--data',
       dataFolder,
       ...(sampleName === null ? [] : ['--sample', sample(sampleName)]),
     ],
-    { stdio: ['ignore', 'pipe', 'pipe'], env: { ...process.env, TZ: 'Europe/London' } },
+    {
+      stdio: ['ignore', 'pipe', 'pipe'],
+      env: { ...process.env, TZ: 'Europe/London', ...(day === null ? {} : { TEST_DAY: day }) },
+    },
   );
   const url = await new Promise<string>((found, failed) => {
     let said = '';
@@ -87,6 +96,8 @@ function ended(child: ChildProcess, signal: NodeJS.Signals): Promise<void> {
 interface Options {
   /** The invented household that lies in the data folder; null leaves it empty. */
   readonly sampleName: string | null;
+  /** The day that the host lives on; null is today. */
+  readonly day: string | null;
 }
 interface Fixtures {
   readonly dataFolder: string;
@@ -108,6 +119,7 @@ export function watchFaults(page: Page): string[] {
 
 export const test = base.extend<Options & Fixtures>({
   sampleName: ['larch-rise', { option: true }],
+  day: [null, { option: true }],
   dataFolder: async ({ sampleName }, use, { project }) => {
     const folder = mkdtempSync(join(tmpdir(), 'plainwarmth-'));
     if (sampleName !== null) {
@@ -119,8 +131,8 @@ export const test = base.extend<Options & Fixtures>({
     await use(folder);
     rmSync(folder, { recursive: true, force: true });
   },
-  host: async ({ dataFolder }, use) => {
-    const host = await startHost(dataFolder);
+  host: async ({ dataFolder, day }, use) => {
+    const host = await startHost(dataFolder, null, day);
     await use(host);
     await host.stop();
   },
