@@ -88,6 +88,7 @@ const MOST_WORDS = 3;
 /** Whether a line by itself between two rows of data is the title of those below it. */
 function isOfOwn(table: Table, row: number, before: Start): boolean {
   const words = wordsOf(table, row);
+  if (standsAbove(table, row, firstRowOf(before))) return false;
   if (words.length > MOST_WORDS || OF_AN_EVENT.test(words.join(' '))) return false;
   const said = words.join(' ');
   const isKnown = carrierOfWords(said) !== undefined || RATE_REGISTER.test(said);
@@ -100,6 +101,12 @@ function isOfOwn(table: Table, row: number, before: Start): boolean {
   // Directly over data, below the headings of all, nothing but the title of a part stands.
   return isKnown || isApart || isAlike || before.title === before.first - 1;
 }
+
+/** A line that stands above all tables too, as a remark does that is written again and again. */
+const standsAbove = (table: Table, row: number, end: number): boolean =>
+  Array.from({ length: end }, (_, above) => filledOf(table, above)).some(
+    (cells) => cells.length === 1 && cells[0] === filledOf(table, row)[0],
+  );
 
 /** The words of a title, without units. */
 const wordsOf = (table: Table, row: number): readonly string[] =>

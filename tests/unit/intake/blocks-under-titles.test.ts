@@ -116,3 +116,21 @@ describe('what says only when, or what happened, parts nothing', () => {
     expect(read(rows)).toMatchObject({ asked: [], series: ['electricity 2025-01-01 2025-10-01 1806'] });
   });
 });
+
+test('a remark above the headings that comes again among the rows is the title of nothing', () => {
+  const rows = Array.from({ length: 60 }, (_, i) => {
+    const at = new Date(Date.UTC(2025, 0, 1, i)).toISOString().slice(0, 16).replace('T', ' ');
+    return `${at},0.${100 + ((i * 37) % 300)},0.01`;
+  });
+  const lines = [
+    '# Keep for 6 years',
+    '#',
+    'Start,Electricity,Cost',
+    ',kWh,',
+    ...rows.slice(0, 40),
+    '# Keep for 6 years',
+  ];
+  const preview = previewOf([...lines, ...rows.slice(40)]);
+  expect(codesOf(preview)).not.toContain('sheet-tables-asked');
+  expect(preview.series[0]!.present).toBe(60);
+});
