@@ -28,11 +28,13 @@ export function undatedAbove(table: Table, dated: number): number {
 }
 
 const RULER = /^[:|+]*[-=_*]+[:|+]*$/;
-/** With one of ":|+-=_*" or nothing a ruled line begins. */
-const mayRule = ({ codes, cellFrom, cellTo, rowStart }: Table, row: number): boolean => {
+/** With one of these or nothing a ruled line begins; most lines begin with a digit. */
+const RULING: ReadonlySet<number> = new Set([...':|+-=_*'].map((sign) => sign.charCodeAt(0)));
+function mayRule({ codes, cellFrom, cellTo, rowStart }: Table, row: number): boolean {
   const cell = rowStart[row]!;
-  return cellFrom[cell] === cellTo[cell] || [58, 124, 43, 45, 61, 95, 42].includes(codes[cellFrom[cell]!]!);
-};
+  const code = codes[cellFrom[cell]!]!;
+  return ((code < 48 || code > 57) && RULING.has(code)) || cellFrom[cell] === cellTo[cell];
+}
 
 /** The table without the lines of dashes that are drawn below its headings and around its parts; undefined where there are none. */
 export function withoutRulers(table: Table): Table | undefined {
@@ -41,8 +43,13 @@ export function withoutRulers(table: Table): Table | undefined {
     // A row of single dashes has nothing in it.
     return cells.some((cell) => cell.length > 1) && cells.every((cell) => RULER.test(cell));
   };
-  const rows = Array.from({ length: table.rowCount }, (_, row) => row).filter((row) => !isRuler(row));
-  return rows.length === table.rowCount ? undefined : pickRows(table, rows);
+  let first = 0;
+  while (first < table.rowCount && !isRuler(first)) first++;
+  if (first === table.rowCount) return undefined;
+  return pickRows(
+    table,
+    Array.from({ length: table.rowCount }, (_, row) => row).filter((row) => !isRuler(row)),
+  );
 }
 
 /** The row above the data with at least two words in it; a row of units between may stand below it. */
