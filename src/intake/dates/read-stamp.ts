@@ -8,6 +8,7 @@ import { readNamedDate, readWeek } from './named-date.ts';
 import { readTail } from './read-clock.ts';
 import {
   civilDay,
+  createStampReader,
   EARLIEST_YEAR,
   IMPOSSIBLE,
   isDigit,
@@ -18,6 +19,11 @@ import {
   type StampStatus,
   UNREADABLE,
 } from './stamp-reader.ts';
+
+const reader = createStampReader();
+/** Whether a cell holds a date, in whichever order and possible or not; a shorter one is a number. */
+export const isDated = (cell: string): boolean =>
+  cell.length >= 5 && readStamp(cell, 0, cell.length, true, reader) !== UNREADABLE;
 
 /** Reads one cell. `dayFirst` settles 03/04/2025; it does not touch dates that are clear by themselves. */
 export function readStamp(text: string, from: number, to: number, dayFirst: boolean, out: StampReader): StampStatus {

@@ -1,6 +1,5 @@
 /** A list of several homes, each row under the name of its own: a table for each, of which one is asked for. */
-import { readStamp } from '../dates/read-stamp.ts';
-import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
+import { isDated } from '../dates/read-stamp.ts';
 import { pickRows, rewriteCells } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { numberEitherWay } from './column-facts.ts';
@@ -51,12 +50,8 @@ function rowsByHome(table: Table, head: number, column: number, isMaybe: boolean
   const areNumbers = [...homes.keys()].every((name) => !Number.isNaN(numberEitherWay(name)));
   if (areNumbers && (least < 2 || most > ALIKE * least)) return undefined;
   // One row each is a list of bills, or months across.
-  return most > 1 || hasDate(table, homes.values().next().value![0]!) ? homes : undefined;
+  return most > 1 || rowTexts(table, homes.values().next().value![0]!).some(isDated) ? homes : undefined;
 }
-
-const reader = createStampReader();
-const hasDate = (table: Table, row: number): boolean =>
-  rowTexts(table, row).some((cell) => cell.length >= 5 && readStamp(cell, 0, cell.length, true, reader) !== UNREADABLE);
 
 function splitHomes(table: Table, head: number, column: number, homes: ReadonlyMap<string, readonly number[]>) {
   const above = Array.from({ length: head + 1 }, (_, row) => row);

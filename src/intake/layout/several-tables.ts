@@ -1,11 +1,11 @@
 /** Several tables on one sheet, side by side or one below the other, each with dates and headings of its own. */
+import { isDated } from '../dates/read-stamp.ts';
 import { tableOfRows } from '../text/rewrite-cells.ts';
 import { cellText, rowTexts, type Table } from '../text/table.ts';
 import { isDateColumn } from './column-facts.ts';
 import type { Sheet } from './sheet.ts';
 import {
   belowEachOther,
-  isDated,
   isDateLike,
   isOfDates,
   isWords,

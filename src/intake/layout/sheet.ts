@@ -1,6 +1,6 @@
 /** A table with its parts told apart: title lines, heading row, data rows, and what each column holds. */
-import { readStamp } from '../dates/read-stamp.ts';
-import { createStampReader, epochOf, UNREADABLE } from '../dates/stamp-reader.ts';
+import { isDated } from '../dates/read-stamp.ts';
+import { epochOf } from '../dates/stamp-reader.ts';
 import { countAsNumber, isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
 import { cellAt, cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
@@ -80,7 +80,7 @@ function layOut(fileName: string, written: Table): Sheet {
   const sample = Math.min(table.rowCount, SAMPLE_ROWS);
   const dateColumn = findDateColumn(table, sample);
   if (dateColumn >= 0) {
-    const carried = carryDates(table, dateColumn, isDateCell);
+    const carried = carryDates(table, dateColumn, isDated);
     return carried ? layOut(fileName, carried) : finishSheet(fileName, table, dateColumn, 'calendar');
   }
   const joined =
@@ -98,9 +98,6 @@ function layOut(fileName: string, written: Table): Sheet {
   return finishSheet(fileName, table, -1, 'calendar');
 }
 
-const isDateCell = (cell: string): boolean =>
-  cell.length >= 5 && readStamp(cell, 0, cell.length, true, createStampReader()) !== UNREADABLE;
-
 /** Leftmost of the columns that hold most dates. */
 function findDateColumn(table: Table, sample: number): number {
   const counts = new Array<number>(SEARCHED_COLUMNS).fill(0);
@@ -108,7 +105,7 @@ function findDateColumn(table: Table, sample: number): number {
   for (let row = 0; row < sample; row++) {
     const width = Math.min(cellCount(table, row), SEARCHED_COLUMNS);
     if (width >= 2) rows++;
-    for (let column = 0; column < width; column++) if (isDateCell(cellText(table, row, column))) counts[column]!++;
+    for (let column = 0; column < width; column++) if (isDated(cellText(table, row, column))) counts[column]!++;
   }
   const most = Math.max(...counts);
   if (most === 0 || (rows > 0 && most < rows * 0.3 && most < 3)) return -1;
@@ -156,7 +153,7 @@ function findNumericDateColumn(table: Table, sample: number): { column: number; 
 function finishSheet(fileName: string, table: Table, dateColumn: number, dateForm: Sheet['dateForm']): Sheet {
   const isDate = (row: number) => {
     const cell = cellText(table, row, dateColumn);
-    return dateForm === 'calendar' ? isDateCell(cell) : !Number.isNaN(countAsNumber(cell));
+    return dateForm === 'calendar' ? isDated(cell) : !Number.isNaN(countAsNumber(cell));
   };
   const looksLikeData = (row: number) =>
     dateColumn >= 0 && row < table.rowCount && isDate(row) && hasValue(table, row, dateColumn);
@@ -264,11 +261,11 @@ function hasValue(table: Table, row: number, dateColumn: number): boolean {
 /** Rows directly above the first with a date and a number that have a date too and are as wide: their numbers cannot be read. */
 function datedAbove(table: Table, first: number, dateColumn: number): number {
   let rows = 0;
-  const isDated = (row: number) =>
-    isDateCell(cellText(table, row, dateColumn)) &&
+  const isAlike = (row: number) =>
+    isDated(cellText(table, row, dateColumn)) &&
     cellCount(table, row) === cellCount(table, first) &&
     rowTexts(table, row).filter((cell) => cell !== '').length > 1;
-  while (dateColumn >= 0 && rows < first && isDated(first - rows - 1)) rows++;
+  while (dateColumn >= 0 && rows < first && isAlike(first - rows - 1)) rows++;
   return rows;
 }
 

@@ -1,8 +1,7 @@
 /** Tables one below the other on one sheet: under headings of their own, or under titles that tell them apart. */
 import { monthOfName } from '../dates/month-names.ts';
 import { quarterOfName } from '../dates/quarter-names.ts';
-import { readStamp } from '../dates/read-stamp.ts';
-import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
+import { isDated } from '../dates/read-stamp.ts';
 import { pickRows } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { numberEitherWay } from './column-facts.ts';
@@ -16,9 +15,6 @@ export interface PartTable {
 
 export const SEARCHED_ROWS = 40;
 
-const reader = createStampReader();
-export const isDated = (cell: string): boolean =>
-  cell.length >= 5 && readStamp(cell, 0, cell.length, true, reader) !== UNREADABLE;
 export const isDateLike = (cell: string): boolean => isDated(cell) || monthOfName(cell.replace(/\.$/, '')) > 0;
 export const isWords = (cell: string): boolean => cell !== '' && !isDated(cell) && Number.isNaN(numberEitherWay(cell));
 

@@ -20,11 +20,17 @@ const TITLE = /^\D{2,40}$/;
 
 /** The text with tabs between date, amount and remark; undefined where it is no such list. */
 export function tabsForTypedList(text: string): string | undefined {
-  const lines = text.split(/\r\n|\r|\n/).map((line) => line.trim().replaceAll(/\s+/g, ' '));
-  const read = lines.map((line) => cellsOf(line));
+  const lines = text.split(/\r\n|\r|\n/);
+  let others = lines.filter((line) => /\S/.test(line)).length * (1 - LEAST_SHARE);
+  const read: (Cells | undefined)[] = [];
+  for (const [i, line] of lines.entries()) {
+    lines[i] = line.trim().replaceAll(/\s+/g, ' ');
+    read[i] = cellsOf(lines[i]!);
+    // Of a long file of something else a part tells.
+    if (read[i] === undefined && lines[i] !== '' && --others < 0) return undefined;
+  }
   const cells = read.filter((one) => one !== undefined);
-  const filled = lines.filter((line) => line !== '').length;
-  if (cells.length < LEAST_LINES || cells.length < filled * LEAST_SHARE || !areInSteps(cells)) return undefined;
+  if (cells.length < LEAST_LINES || !areInSteps(cells)) return undefined;
   const first = read.findIndex((one) => one !== undefined);
   const rows = lines.map((line, i) => read[i]?.join('\t') ?? line);
   // A title of few words is the heading, so that every line keeps its number.
@@ -33,7 +39,9 @@ export function tabsForTypedList(text: string): string | undefined {
   return rows.join('\n');
 }
 
-function cellsOf(line: string): [date: string, amount: string, remark: string] | undefined {
+type Cells = readonly [date: string, amount: string, remark: string];
+
+function cellsOf(line: string): Cells | undefined {
   const [, date, clock, number, unit, remark] = LINE.exec(line) ?? [];
   if (date === undefined || number === undefined || !isDate(date)) return undefined;
   return [`${date}${clock}`, unit ? `${number} ${unit}` : number, remark!.replace(/^[([{]|[)\]}]$/g, '')];
@@ -42,8 +50,8 @@ function cellsOf(line: string): [date: string, amount: string, remark: string] |
 /** Months by themselves are dates whose year is missing, which is told later on. */
 const isDate = (words: string): boolean => minuteOf(words) !== undefined || minuteOf(`${words} 2025`) !== undefined;
 
+const reader = createStampReader();
 function minuteOf(words: string): number | undefined {
-  const reader = createStampReader();
   for (const dayFirst of [true, false])
     if (readStamp(words, 0, words.length, dayFirst, reader) === READ) return reader.civilMinute;
   return undefined;
@@ -52,7 +60,7 @@ function minuteOf(words: string): number | undefined {
 /** "Jan 25" may be a month or a day: it is a month where one follows the other. */
 const SHORT_YEAR = /^\p{L}+\.? ?'?\d{2}$/u;
 const HALF_A_YEAR = 190 * 1440;
-function areInSteps(cells: readonly (readonly [string, string, string])[]): boolean {
+function areInSteps(cells: readonly Cells[]): boolean {
   if (!cells.some(([date]) => SHORT_YEAR.test(date))) return true;
   const minutes = cells.map(([date]) => minuteOf(date) ?? Number.NaN);
   const steps = minutes.slice(1).map((minute, i) => minute - minutes[i]!);

@@ -165,20 +165,20 @@ export function readValues(
     values[i] = isSentinel(value) ? Number.NaN : value;
     if (!Number.isNaN(value)) {
       if (table.text.charCodeAt(to - 1) <= DIGIT_NINE) continue;
+      const written = cellText(table, rows[i]!, column);
       // "1.2k", as people round.
-      if (/\dk$/.test(cellText(table, rows[i]!, column))) {
+      if (/\dk$/.test(written)) {
         values[i] = value * 1000;
         continue;
       }
-      const unit = unitOfSign(/[^\d.,\s]+\d?$/.exec(cellText(table, rows[i]!, column))?.[0] ?? '');
+      const unit = unitOfSign(/[^\d.,\s]+\d?$/.exec(written)?.[0] ?? '');
       if (unit === undefined || columnUnit === undefined || unit === columnUnit) continue;
       const ratio = ratioOf(unit, columnUnit);
       values[i] = value * (ratio ?? Number.NaN);
-      const found = cellText(table, rows[i]!, column).slice(0, 40);
       const where = { row: table.lineOfRow[rows[i]!]!, column: columnName(sheet, column) };
       book.tally(ratio === undefined ? 'unit-mixed' : 'unit-converted', 'note', {
         ...where,
-        found,
+        found: written.slice(0, 40),
         expected: columnUnit,
       });
       continue;

@@ -36,25 +36,28 @@ export interface TimeColumns {
   readonly clock?: number;
 }
 
+/** The first two rows: headings, and what stands below them. */
+function firstRows(text: string): readonly [heads: readonly string[], cells: readonly string[]] {
+  const { separator, start } = findSeparator(text);
+  const table = splitTable(text.slice(0, 4000), separator, start);
+  const [heads = [], cells = []] = [0, 1].map((row) => (table && row < table.rowCount ? rowTexts(table, row) : []));
+  return [heads, cells];
+}
+
 const HOURS_OF_DAY = 23;
 
 /** Whether the hours of a day stand side by side in the first line. */
-export function areHoursAcross(text: string): boolean {
-  const { separator, start } = findSeparator(text);
-  const table = splitTable(text.slice(0, 4000), separator, start);
-  return table !== undefined && table.rowCount > 0 && hoursIn(rowTexts(table, 0)) >= HOURS_OF_DAY;
-}
-const hoursIn = (heads: readonly string[]): number => heads.filter((head) => CLOCK.test(head)).length;
+export const areHoursAcross = (text: string): boolean =>
+  firstRows(text)[0].filter((head) => CLOCK.test(head)).length >= HOURS_OF_DAY;
 
 /** The columns of times below a header that names a time and no band or hours; undefined where it is no such file. */
 export function timeColumns(text: string): TimeColumns | undefined {
-  const { separator, start } = findSeparator(text);
-  const table = splitTable(text.slice(0, 4000), separator, start);
-  if (!table || table.rowCount < 2) return undefined;
-  const heads = rowTexts(table, 0).map((cell) => cell.replaceAll('_', ' ').trim());
+  const [names, below] = firstRows(text);
+  if (below.length === 0) return undefined;
+  const heads = names.map((cell) => cell.replaceAll('_', ' ').trim());
   if (heads.some((head) => /^(band|name|days?|months?)$/i.test(head))) return undefined;
   const reader = createStampReader();
-  const cells = rowTexts(table, 1).map(beginningOf);
+  const cells = below.map(beginningOf);
   const isOf = (kind: string, cell = '') =>
     [true, false].some(
       (dayFirst) => readStamp(cell, 0, cell.length, dayFirst, reader) === READ && reader.kind === kind,
