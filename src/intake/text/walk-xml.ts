@@ -14,18 +14,17 @@ export interface XmlWalker {
 const CHUNK = 1 << 16;
 const DEEPEST = 64;
 
-/** What is wrong with the part; undefined where nothing is. */
-export function walkXml(bytes: Uint8Array, walker: XmlWalker): string | undefined {
+/** Whether the part is sound to its end; one of a document type or too deep counts as not. */
+export function walkXml(bytes: Uint8Array, walker: XmlWalker): boolean {
   const parser = new SaxesParser({ xmlns: false, position: false });
-  let fault: string | undefined;
+  let isSound = true;
   let words = '';
   let depth = 0;
-  parser.on('error', (error) => {
-    fault ??= error.message.replace('undefined', 'unknown').slice(0, 80);
-  });
-  parser.on('doctype', () => {
-    fault ??= 'a document type';
-  });
+  const spoil = () => {
+    isSound = false;
+  };
+  parser.on('error', spoil);
+  parser.on('doctype', spoil);
   parser.on('text', (piece) => {
     words += piece;
   });
@@ -34,7 +33,7 @@ export function walkXml(bytes: Uint8Array, walker: XmlWalker): string | undefine
   });
   parser.on('opentag', (tag) => {
     words = '';
-    if (++depth > DEEPEST) fault ??= 'too deep';
+    if (++depth > DEEPEST) spoil();
     walker.open?.(local(tag.name), (name) => tag.attributes[name], tag.attributes);
   });
   parser.on('closetag', (tag) => {
@@ -43,10 +42,10 @@ export function walkXml(bytes: Uint8Array, walker: XmlWalker): string | undefine
     words = '';
   });
   const decoder = new TextDecoder();
-  for (let at = 0; at < bytes.length && fault === undefined; at += CHUNK)
+  for (let at = 0; at < bytes.length && isSound; at += CHUNK)
     parser.write(decoder.decode(bytes.subarray(at, at + CHUNK), { stream: true }));
-  if (fault === undefined) parser.close();
-  return fault;
+  if (isSound) parser.close();
+  return isSound;
 }
 
 const local = (name: string): string => name.slice(name.indexOf(':') + 1);

@@ -15,7 +15,7 @@ export function linesOfXml(bytes: Uint8Array): Listed | undefined {
   if (bytes.length > MOST_BYTES) return undefined;
   const root: Node = { name: '', values: {} };
   const open: Node[] = [root];
-  const fault = walkXml(bytes, {
+  const isSound = walkXml(bytes, {
     open: (name, _, attributes) => {
       open.push({ name, values: { ...attributes } });
     },
@@ -27,7 +27,7 @@ export function linesOfXml(bytes: Uint8Array): Listed | undefined {
       put(open.at(-1)!.values, name, value);
     },
   });
-  return fault === undefined ? linesOfTree(root.values) : undefined;
+  return isSound ? linesOfTree(root.values) : undefined;
 }
 
 /** A name that comes again becomes a list. */

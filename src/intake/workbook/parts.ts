@@ -27,7 +27,7 @@ export function readParts(parts: ReadonlyMap<string, Uint8Array>): WorkbookParts
   const links = readLinks(parts.get('xl/_rels/workbook.xml.rels'));
   const sheets: SheetPart[] = [];
   let from1904 = false;
-  const fault = walkXml(workbook, {
+  const isSound = walkXml(workbook, {
     open(name, attribute) {
       if (name === 'workbookPr') from1904 = /^(1|true)$/.test(attribute('date1904') ?? '');
       if (name !== 'sheet' || sheets.length >= MOST_SHEETS) return;
@@ -35,7 +35,7 @@ export function readParts(parts: ReadonlyMap<string, Uint8Array>): WorkbookParts
       sheets.push({ name: (attribute('name') ?? `Sheet ${sheets.length + 1}`).slice(0, 200), part });
     },
   });
-  if (fault !== undefined) return { fault };
+  if (!isSound) return { fault: 'its list of sheets cannot be read' };
   return {
     sheets,
     words: readWords(parts.get('xl/sharedstrings.xml')),

@@ -26,7 +26,7 @@ export function readSheetTable(bytes: Uint8Array, parts: WorkbookParts): SheetTa
   let inCell = false;
   let numbers = 0;
   let full = false;
-  const fault = walkXml(bytes, {
+  const isSound = walkXml(bytes, {
     open(name, attribute) {
       if (name === 'row') {
         const said = Number(attribute('r'));
@@ -55,7 +55,7 @@ export function readSheetTable(bytes: Uint8Array, parts: WorkbookParts): SheetTa
       } else if (name === 'row' && cells.length > 0 && !full) full = !build.add(cells, rowNumber);
     },
   });
-  if (fault !== undefined || full) return undefined;
+  if (!isSound || full) return undefined;
   return { table: build.finish(), numbers };
 }
 

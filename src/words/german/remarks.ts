@@ -502,6 +502,7 @@ export const REMARKS: Catalogue = {
   included: 'enthalten',
   'its sheet cannot be read': 'ihr Blatt lässt sich nicht lesen',
   'it is cut off': 'sie ist abgeschnitten',
+  'its list of sheets cannot be read': 'ihr Verzeichnis der Blätter lässt sich nicht lesen',
   'its packing is damaged': 'ihre Packung ist beschädigt',
   'hours east of Greenwich': 'Stunden östlich von Greenwich',
   'a date and an amount of fuel in each row': 'ein Datum und eine Menge Brennstoff in jeder Zeile',

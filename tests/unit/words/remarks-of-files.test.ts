@@ -8,6 +8,7 @@ import { readTariff } from '../../../src/intake/read-tariff.ts';
 import { german } from '../../../src/words/german/german.ts';
 import { remarkSentence } from '../../../src/words/remarks.ts';
 import { speak } from '../../../src/words/say.ts';
+import { writeWorkbook } from '../intake/write-workbook.ts';
 
 const CORPUS = fileURLToPath(new URL('../../corpus/', import.meta.url));
 const context = { ...intakeContext('Europe/Berlin', '2026-11-25'), money: '€' as const };
@@ -30,4 +31,21 @@ test.each(readdirSync(CORPUS))('%s', (file) => {
         (said.match(british) ?? []).filter((one) => !written.includes(one)),
         said,
       ).toEqual([]);
+});
+
+test('wherever a workbook is damaged, no word of a library is said of it', () => {
+  const rows = Array.from({ length: 60 }, (_, i) => [`2025-01-${(i % 28) + 1}`, i]);
+  const whole = writeWorkbook([{ name: 'Use', rows: [['Date', 'kWh'], ...rows] }]);
+  speak({ language: 'de-DE', currency: 'EUR' }, german);
+  const said = new Set<string>();
+  for (let at = 30; at < whole.length - 30; at += 7) {
+    const damaged = whole.map((byte, i) => (i >= at && i < at + 30 ? 255 - byte : byte));
+    for (const remark of readFile('Strom.xlsx', damaged, {}, context).preview.remarks)
+      if (remark.code === 'workbook-broken') said.add(/\((.*)\)/.exec(remarkSentence(remark))![1]!);
+  }
+  expect([...said].sort()).toEqual([
+    'ihr Blatt lässt sich nicht lesen',
+    'ihr Verzeichnis der Blätter lässt sich nicht lesen',
+    'ihre Packung ist beschädigt',
+  ]);
 });
