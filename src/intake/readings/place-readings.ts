@@ -57,13 +57,14 @@ export function placeReadings(
     first.at = start[i]!;
   };
   const room = openRoom();
-  const byDay = new Map<number, Float64Array>();
+  const byDay = new Map<number, PlacedDay>();
   let first = Number.POSITIVE_INFINITY;
   let last = Number.NEGATIVE_INFINITY;
   let day = 0;
   let dayStart = Number.POSITIVE_INFINITY;
   let dayEnd = Number.NEGATIVE_INFINITY;
   let slots: Float64Array = new Float64Array(0);
+  let present = 0;
   for (let i = 0; i < count; i++) {
     const minute = start[i]!;
     if (Number.isNaN(minute)) continue;
@@ -73,10 +74,10 @@ export function placeReadings(
       dayEnd = zone.dayStart(day + 1);
       let known = byDay.get(day);
       if (!known) {
-        known = room(Math.ceil((dayEnd - dayStart) / intervalMinutes));
+        known = { day, values: room(Math.ceil((dayEnd - dayStart) / intervalMinutes)) };
         byDay.set(day, known);
       }
-      slots = known;
+      slots = known.values;
     }
     const position = (minute - dayStart) / intervalMinutes;
     const slot = Math.floor(position);
@@ -87,20 +88,17 @@ export function placeReadings(
     const value = values[i]!;
     if (Number.isNaN(value)) continue;
     const before = slots[slot]!;
-    if (!Number.isNaN(before)) {
-      if (before === value) {
-        if (sameAgain.count++ === 0) note(sameAgain, i);
-      } else {
-        if (different.count++ === 0) note(different, i);
-        different.effect += value - before;
-      }
+    if (Number.isNaN(before)) present++;
+    else if (before === value) {
+      if (sameAgain.count++ === 0) note(sameAgain, i);
+    } else {
+      if (different.count++ === 0) note(different, i);
+      different.effect += value - before;
     }
     slots[slot] = value;
   }
   if (byDay.size === 0) return undefined;
-  const days = Array.from(byDay, ([key, kept]) => ({ day: key, values: kept })).sort((a, b) => a.day - b.day);
-  let present = 0;
-  for (const one of days) for (let s = 0; s < one.values.length; s++) if (!Number.isNaN(one.values[s]!)) present++;
+  const days = [...byDay.values()].sort((a, b) => a.day - b.day);
   const to = last + intervalMinutes;
   return {
     intervalMinutes,
