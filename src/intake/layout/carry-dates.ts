@@ -1,7 +1,7 @@
 /** What stands once for several rows: a date of which merged cells left the first, and what marks like " repeat. */
 import { isClock } from '../dates/read-clock.ts';
 import { rewriteCells } from '../text/rewrite-cells.ts';
-import { cellCount, cellText, isEmptyCell, type Table } from '../text/table.ts';
+import { cellCount, cellText, rowsWithoutDigit, type Table } from '../text/table.ts';
 
 const LEAST_CARRIED = 3;
 const SEARCHED_COLUMNS = 6;
@@ -35,9 +35,9 @@ export function carryDates(table: Table, dateColumn: number, isDate: (cell: stri
 /** Whether a date is missing in enough rows; in most files it is in none, and no cell need be read for that. */
 function hasBareRows(table: Table, dateColumn: number): boolean {
   let bare = 0;
-  for (let row = 0; row < table.rowCount && bare < LEAST_CARRIED; row++)
-    if (isEmptyCell(table, row, dateColumn)) bare++;
-  return bare === LEAST_CARRIED;
+  for (const row of rowsWithoutDigit(table, dateColumn))
+    if (cellText(table, row, dateColumn) === '' && ++bare === LEAST_CARRIED) return true;
+  return false;
 }
 
 function hasClock(table: Table, row: number, dateColumn: number): boolean {

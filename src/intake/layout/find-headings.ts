@@ -1,7 +1,7 @@
 /** Where the headings of a table stand, and what they call each column. */
 import { readAwkwardNumber } from '../numbers/read-number.ts';
 import { pickRows } from '../text/rewrite-cells.ts';
-import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
+import { cellCount, cellText, rowsWithoutDigit, rowTexts, type Table } from '../text/table.ts';
 import { numberEitherWay } from './column-facts.ts';
 import { carrierOfWords, plainWords, unitOfWords } from './headings.ts';
 import { TOTALS } from './vocabulary.ts';
@@ -28,28 +28,29 @@ export function undatedAbove(table: Table, dated: number): number {
 }
 
 const RULER = /^[:|+]*[-=_*]+[:|+]*$/;
-/** With one of these or nothing a ruled line begins; most lines begin with a digit. */
+/** With one of these or nothing a ruled line begins. */
 const RULING: ReadonlySet<number> = new Set([...':|+-=_*'].map((sign) => sign.charCodeAt(0)));
 function mayRule({ codes, cellFrom, cellTo, rowStart }: Table, row: number): boolean {
   const cell = rowStart[row]!;
-  const code = codes[cellFrom[cell]!]!;
-  return ((code < 48 || code > 57) && RULING.has(code)) || cellFrom[cell] === cellTo[cell];
+  return RULING.has(codes[cellFrom[cell]!]!) || cellFrom[cell] === cellTo[cell];
 }
 
 /** The table without the lines of dashes that are drawn below its headings and around its parts; undefined where there are none. */
 export function withoutRulers(table: Table): Table | undefined {
-  const isRuler = (row: number) => {
-    const cells = mayRule(table, row) ? rowTexts(table, row).filter((cell) => cell !== '') : [];
-    // A row of single dashes has nothing in it.
-    return cells.some((cell) => cell.length > 1) && cells.every((cell) => RULER.test(cell));
-  };
-  let first = 0;
-  while (first < table.rowCount && !isRuler(first)) first++;
-  if (first === table.rowCount) return undefined;
+  const rulers = new Set(rowsWithoutDigit(table, 0).filter((row) => isRuler(table, row)));
+  if (rulers.size === 0) return undefined;
   return pickRows(
     table,
-    Array.from({ length: table.rowCount }, (_, row) => row).filter((row) => !isRuler(row)),
+    Array.from({ length: table.rowCount }, (_, row) => row).filter((row) => !rulers.has(row)),
   );
+}
+
+function isRuler(table: Table, row: number): boolean {
+  // Most lines begin with something else, and of them no texts are made.
+  if (!mayRule(table, row)) return false;
+  const cells = rowTexts(table, row).filter((cell) => cell !== '');
+  // A row of single dashes has nothing in it.
+  return cells.some((cell) => cell.length > 1) && cells.every((cell) => RULER.test(cell));
 }
 
 /** The row above the data with at least two words in it; a row of units between may stand below it. */

@@ -3,7 +3,7 @@ import { monthOfName } from '../dates/month-names.ts';
 import { quarterOfName } from '../dates/quarter-names.ts';
 import { isDated } from '../dates/read-stamp.ts';
 import { pickRows } from '../text/rewrite-cells.ts';
-import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
+import { cellCount, cellText, rowsWithoutDigit, rowTexts, type Table } from '../text/table.ts';
 import { numberEitherWay } from './column-facts.ts';
 import { carrierOfWords, meaningOf, plainWords, unitOfWords } from './headings.ts';
 import { RATE_REGISTER, TOTALS } from './vocabulary.ts';
@@ -149,7 +149,8 @@ function startsOf(table: Table): readonly Start[] {
   // A row of units may stand between.
   const isBetween = (row: number) =>
     row < table.rowCount && cellText(table, row, column) === '' && areHeads(table, row);
-  for (let row = start.first + 1; row + 1 < table.rowCount; row++) {
+  for (const row of rowsWithoutDigit(table, column)) {
+    if (row <= start.first || row + 1 >= table.rowCount) continue;
     const c = cellCount(table, row) === 1 ? 0 : column;
     if (!startsWithLetter(table, row, c) || isDateLike(cellText(table, row, c))) continue;
     const cells = filledOf(table, row);

@@ -229,12 +229,26 @@ export function cellText(table: Table, row: number, column: number): string {
   return (table.escaped.has(cell) ? raw.replaceAll('""', '"') : raw).trim();
 }
 
-/** Whether nothing stands in a cell; of one that begins with a digit no string is made. */
-export function isEmptyCell(table: Table, row: number, column: number): boolean {
-  const cell = cellAt(table, row, column);
-  if (cell < 0 || table.cellFrom[cell] === table.cellTo[cell]) return true;
-  const code = table.codes[table.cellFrom[cell]!]!;
-  return (code < 48 || code > 57) && cellText(table, row, column) === '';
+const looked = new WeakMap<Table, Map<number, readonly number[]>>();
+
+/** Rows in which a column does not begin with a digit: few where readings stand, and looked for only once. */
+export function rowsWithoutDigit(table: Table, column: number): readonly number[] {
+  const known = looked.get(table) ?? new Map<number, readonly number[]>();
+  const rows = known.get(column) ?? findWithoutDigit(table, column);
+  looked.set(table, known.set(column, rows));
+  return rows;
+}
+
+function findWithoutDigit({ codes, rowCount, rowStart, cellFrom, cellTo }: Table, column: number): number[] {
+  const rows: number[] = [];
+  for (let row = 0; row < rowCount; row++) {
+    const cell = rowStart[row]! + column;
+    const from = cellFrom[cell]!;
+    const code = codes[from]!;
+    const isDigit = code >= 48 && code <= 57 && cell < rowStart[row + 1]! && from < cellTo[cell]!;
+    if (!isDigit) rows.push(row);
+  }
+  return rows;
 }
 
 export function rowTexts(table: Table, row: number): string[] {
