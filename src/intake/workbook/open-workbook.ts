@@ -7,14 +7,6 @@ import { readParts } from './parts.ts';
 import { readSheetTable, type SheetTable } from './sheet-table.ts';
 import { MAX_UNPACKED_BYTES, unpack } from './unpack.ts';
 
-/** Whether the archive has the record that ends one ("PK" 5 6), which may be followed by a comment of up to 64 kB. */
-function hasEnd(bytes: Uint8Array): boolean {
-  for (let at = bytes.length - 22; at >= Math.max(0, bytes.length - 22 - 0xffff); at--) {
-    if (bytes[at] === 0x50 && bytes[at + 1] === 0x4b && bytes[at + 2] === 5 && bytes[at + 3] === 6) return true;
-  }
-  return false;
-}
-
 export function openWorkbook(
   fileName: string,
   bytes: Uint8Array,
@@ -34,8 +26,7 @@ export function openWorkbook(
   }
   const parts = readParts(unpacked.parts);
   if ('fault' in parts) {
-    if (parts.fault === '' && !hasEnd(bytes)) book.add('workbook-broken', 'refusal', { found: 'it is cut off' });
-    else book.add(parts.fault === '' ? 'workbook-locked' : 'workbook-broken', 'refusal', { found: parts.fault });
+    book.add(parts.fault === '' ? 'workbook-locked' : 'workbook-broken', 'refusal', { found: parts.fault });
     return undefined;
   }
   const written: Written[] = [];

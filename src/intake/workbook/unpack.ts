@@ -2,6 +2,7 @@
 
 import { Gunzip, Unzip, UnzipInflate } from 'fflate';
 import { tell, type Wording } from '../../model/shapes/told.ts';
+import { crc32, sumsOfParts } from './archive-sums.ts';
 
 /** Ten years of half-hours are some 25 MB of sheet. */
 export const MAX_UNPACKED_BYTES = 64 * 1024 * 1024;
@@ -19,6 +20,8 @@ export type Unpacked =
 
 /** @param wanted which parts are unpacked, by their names */
 export function unpack(bytes: Uint8Array, onProgress?: (share: number) => void, wanted = PARTS): Unpacked {
+  const sums = sumsOfParts(bytes);
+  if (!sums) return { fault: 'damaged', found: 'it is cut off' };
   const parts = new Map<string, Uint8Array>();
   let held = 0;
   let entries = 0;
@@ -43,7 +46,10 @@ export function unpack(bytes: Uint8Array, onProgress?: (share: number) => void, 
         return;
       }
       pieces.push(piece);
-      if (isLast) parts.set(name.toLowerCase(), joined(pieces, size));
+      if (!isLast) return;
+      const part = joined(pieces, size);
+      if (crc32(part) === sums.get(file.name)) parts.set(name.toLowerCase(), part);
+      else isDamaged = true;
     };
     file.start();
   });
@@ -60,8 +66,7 @@ export function unpack(bytes: Uint8Array, onProgress?: (share: number) => void, 
   }
   if (isTooLarge)
     return { fault: 'too large', found: tell('over-megabytes', { megabytes: MAX_UNPACKED_BYTES / 1_048_576 }) };
-  if (!isDamaged || parts.has('xl/workbook.xml')) return { parts };
-  return { fault: 'damaged', found: 'its packing is damaged' };
+  return isDamaged ? { fault: 'damaged', found: 'its packing is damaged' } : { parts };
 }
 
 /** What a packed single file (RFC 1952) holds; undefined where it is damaged or grows beyond what we hold. */
@@ -72,6 +77,10 @@ function unpackOne(bytes: Uint8Array): Uint8Array | undefined {
     size += piece.length;
     if (size <= MAX_UNPACKED_BYTES) pieces.push(piece);
   });
+  let isAlone = true;
+  gunzip.onmember = () => {
+    isAlone = false;
+  };
   try {
     for (let at = 0; at < bytes.length; at += CHUNK) {
       if (size > MAX_UNPACKED_BYTES || (size > GROWN_BYTES && size > MOST_TIMES * at)) return undefined;
@@ -80,7 +89,11 @@ function unpackOne(bytes: Uint8Array): Uint8Array | undefined {
   } catch {
     return undefined;
   }
-  return size > MAX_UNPACKED_BYTES ? undefined : joined(pieces, size);
+  if (size > MAX_UNPACKED_BYTES) return undefined;
+  const whole = joined(pieces, size);
+  // One archive may go on where another ends; only of a single one does the sum at the end say all.
+  const sum = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength).getUint32(bytes.length - 8, true);
+  return !isAlone || crc32(whole) === sum ? whole : undefined;
 }
 
 function joined(pieces: readonly Uint8Array[], size: number): Uint8Array {

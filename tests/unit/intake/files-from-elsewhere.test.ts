@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { type IntakeChoices, LARGEST_EVIDENCE_BYTES } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
 import { kWhPerUnit } from '../../../src/reference/fuels.ts';
+import { writeWorkbook } from './write-workbook.ts';
 
 const GAS = { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 };
 
@@ -276,6 +277,32 @@ test('a packed single file is unpacked and read', () => {
     series: ['electricity import 2025-01-01 2025-03-02 600.00'],
   });
   expect(read(packed.subarray(0, 40), 'Europe/London', {}, 'meter.csv.gz').asked).toEqual(['file-foreign']);
+  const twice = new Uint8Array([...packed, ...gzipSync(new TextEncoder().encode('\n2025-03-02,9\n'))]);
+  expect(read(twice, 'Europe/London', {}, 'meter.csv.gz').series).toEqual([
+    'electricity import 2025-01-01 2025-03-03 609.00',
+  ]);
+});
+
+test('a packed file or workbook in which one bit has turned is damaged, and none of its numbers is read', () => {
+  const text = lines('Date,Electricity (kWh)', 400, (i) => `${day(i)},${9 + ((i * 7919) % 1000) / 100}`);
+  const table = writeWorkbook([
+    {
+      name: 'Use',
+      rows: [['Date', 'kWh'], ...Array.from({ length: 400 }, (_, i) => [day(i), 9 + ((i * 7919) % 1000) / 100])],
+    },
+  ]);
+  const alone = gzipSync(new TextEncoder().encode(text));
+  const archive = zipSync({ 'meter.csv': new TextEncoder().encode(text) });
+  for (const [name, whole] of Object.entries({ 'a.xlsx': table, 'a.csv.gz': alone, 'a.zip': archive })) {
+    const wanted = read(whole, 'Europe/London', {}, name).series;
+    expect(wanted).toHaveLength(1);
+    for (let i = 1; i < 40; i++) {
+      const turned = whole.slice();
+      turned[Math.floor((i * whole.length) / 40)]! ^= 1 << (i % 8);
+      const { series } = read(turned, 'Europe/London', {}, name);
+      expect([[], wanted]).toContainEqual(series);
+    }
+  }
 });
 
 test('a counter that is read at uneven times is shared out over the hours', () => {
