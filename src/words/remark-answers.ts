@@ -154,7 +154,10 @@ function answersOfForm(remark: Remark, preview: IntakePreview): readonly Answer[
     case 'unread-asked':
     case 'unread-lists-asked':
     case 'unread-doubled-asked':
+    case 'unread-credit-asked':
       return [{ label: say('They may be left out'), choice: { leaveUnread: true }, holds: false }];
+    case 'unread-total-asked':
+      return [{ label: say('The rows read are all'), choice: { leaveUnread: true }, holds: false }];
     case 'zone-asked':
     case 'clock-asked':
     case 'clock-assumed':

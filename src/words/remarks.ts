@@ -239,6 +239,12 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'unread-doubled-asked': phrase(
     '{at}{when} gives another value for a time that had one, which comes to {energy} in all. We took the later. Correct the file, or confirm that the earlier ones may be left out.',
   ),
+  'unread-credit-asked': phrase(
+    '{at}: {column} gives back {names}, and no row of the file bears it: none lies in its days, or they used less. Take it off the row that it corrects, in the file, or confirm that it may be left out.{alike}',
+  ),
+  'unread-total-asked': phrase(
+    '{at} says that {column} comes to {found}, and the rows that were read come to {expectedNames}. A row may be missing or misread. Correct the file, or confirm that the rows read are all.',
+  ),
   'decimal-asked': phrase(
     '{at}: {found} in {column} may have a decimal sign or a thousands sign. We took "{expectedNames}" for the decimal sign. Choose the other if the total looks wrong.',
   ),

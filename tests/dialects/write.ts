@@ -3,6 +3,7 @@
 import { seededRandom } from '../../build/damage.ts';
 import { toCivilDate, toDayNumber } from '../../src/model/calendar/civil.ts';
 import { offsetMinutes as askOffset } from '../../src/model/calendar/zone.ts';
+import { sumOf } from '../../src/model/units/sums.ts';
 import { type Dialect, gasKWh, type Of, type Unit } from './draw.ts';
 import { FIRST_DAY, type MadeRecord, makeRecord, type Reading, YEAR_DAYS } from './made-home.ts';
 import { drawTwists, OTHER, type Twist, twistDate, twistSheet, ZONE_NAMES } from './twist.ts';
@@ -313,11 +314,15 @@ export function writeDialect(drawn: Dialect): Written {
     }
   }
   if (d.newestFirst) for (const list of [rows, dayOf, shownOf, togetherOf]) list.reverse();
-  if (d.totals)
+  if (d.totals) {
+    const sum = sumOf(shownOf.filter((shown) => !Number.isNaN(shown)));
+    const signed = twists.has('sent out below nought') ? -sum : sum;
+    const total = d.measure === 'counter' || sum === 0 ? count : signed;
     rows.push([
       words.total,
-      ...head.slice(1).map((_, i) => (i === stampHeads.length - 1 ? say(count, columns[0]!.unit) : '')),
+      ...head.slice(1).map((_, i) => (i === stampHeads.length - 1 ? say(total, columns[0]!.unit) : '')),
     ]);
+  }
   const unitRow =
     d.unitPlace === 'row below' && d.layout !== 'across'
       ? [

@@ -7,6 +7,7 @@ import type { IntakeChoices } from '../terms/choices.ts';
 import { ROWS_A_STEP } from '../terms/progress.ts';
 import { type RemarkBook, tellNumber } from '../terms/remark-book.ts';
 import { cellCount, cellText, rowTexts } from '../text/table.ts';
+import { askTotal } from './doubt-total.ts';
 import type { Dates } from './read-dates.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
@@ -93,6 +94,7 @@ export function explainStrays(
       else book.tally('date-unreadable', 'note', { row: line, column, found });
     }
   }
+  askTotal(sheet, dates, choices, book);
   const early = afterEarly - sheet.firstRow;
   if (early > 0) book.add('rows-early', 'note', { row: table.lineOfRow[sheet.firstRow]!, count: early });
   const all = dates.count + undated;

@@ -12,7 +12,7 @@ const CLOCK = '(?:,? (?:at |um )?\\d{1,2}[:.]\\d{2}(?: ?[ap]m)?)?';
 const NUMBER = "[+-]?(?:\\d{1,3}(?:[ ',.]\\d{3})+|\\d+)(?:[.,]\\d+)?";
 const UNIT = 'k?wh|mwh|m3|m³|ft3|ft³|units?|l|litres?|liters?|liter|kg|tonnes?|therms?|[gm]j|°c|°f';
 const LINE = new RegExp(
-  `^[-*•]? ?(${DATE})(${CLOCK})(?: ?[:=]| ?[-–—]+>?(?= )|(?= )) *(${NUMBER}) ?(${UNIT})?(?![\\p{L}\\d.,/:]) *(\\D*)$`,
+  `^[-*•]? ?(${DATE})(${CLOCK})(?: ?[:=]| ?[-–—]+>?(?= )|(?= )) *(${NUMBER}) ?(${UNIT})?(?![\\p{L}\\d.,/:]) *(\\D*|\\(.*\\)|\\[.*\\])$`,
   'iu',
 );
 

@@ -516,6 +516,10 @@ export const BOUGHT_AHEAD = words(
 export const TOTALS =
   /^((grand |sub ?)?(\p{L}+(summen?|totaal|total)|totals?|diff\w*|ver[aä]nderung|mittel(wert)?|summa|razem|[lł][aą]cznie|celkem|m[eé]dia|medelv[aä]rde|[sś]rednia|pr[uů]m[eě]r|gjennomsnitt|gennemsnit|totaal|totale|totaux|sum|summe|suma|somme|somma|gesamt|insgesamt|i alt|average|mean|durchschnitt|moyenne|media|gemiddelde|maximum|minimum|max|min|count|overall)\b|[øσδ⌀∑](?!\p{L}))/iu;
 
+/** Of those the rows of sums alone. */
+export const SUMS =
+  /^((grand )?(\p{L}*(summen?|totaal|total)|totals?|summa|razem|[lł][aą]cznie|celkem|totale|totaux|sum|suma|somme|somma|gesamt|insgesamt|i alt|overall)\b|[σ∑](?!\p{L}))/iu;
+
 /** A column of units. */
 export const OF_UNITS = /\bunits?\b|\buom\b|einheit|unite\b|unidad|unita\b|eenheid|enhed/;
 

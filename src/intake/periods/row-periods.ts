@@ -215,12 +215,12 @@ function fromOneDate(
   const place = new Map(sorted.map((day, i) => [day, i]));
   const at = (i: number): number => sorted[i] ?? Number.NaN;
   const step = at(1) - at(0);
-  const fromDay = days.map((day) =>
-    stamp === 'start' ? day : (sorted[place.get(day)! - 1] ?? (even ? day - step : Number.NaN)),
-  );
-  const toDay = days.map((day) =>
-    stamp === 'end' ? day : (sorted[place.get(day)! + 1] ?? (even ? day + step : Number.NaN)),
-  );
+  // The first or the last has no neighbour that ends it, but may say how long it is.
+  const daysColumn = sheet.columns.find(({ meaning }) => meaning.bill === 'days');
+  const lengths = daysColumn && lengthsIn(sheet, dates, daysColumn.index);
+  const length = (i: number) => (even ? step : (lengths?.[i] ?? Number.NaN));
+  const fromDay = days.map((day, i) => (stamp === 'start' ? day : (sorted[place.get(day)! - 1] ?? day - length(i))));
+  const toDay = days.map((day, i) => (stamp === 'end' ? day : (sorted[place.get(day)! + 1] ?? day + length(i))));
   const edge = days.findIndex((_, i) => Number.isNaN(fromDay[i]!) || Number.isNaN(toDay[i]!));
   if (edge >= 0)
     book.add('period-by-end-date', 'note', {
@@ -273,10 +273,7 @@ function byLengths(
   for (const { index, heading, meaning } of sheet.columns) {
     const isNamed = meaning.bill === 'days';
     if (index === sheet.dateColumn || meaning.unit !== undefined || meaning.carrier !== undefined) continue;
-    // "30 days"
-    const length = days.map((_, i) =>
-      countAsNumber(cellText(sheet.table, dates.rows[i]!, index).replace(/^(\d+) ?\p{L}+\.?$/u, '$1')),
-    );
+    const length = lengthsIn(sheet, dates, index);
     const fits = (step: 1 | -1) => days.filter((_, i) => length[i] === apart(i, step)).length;
     const [ends, starts] = [fits(-1), fits(1)];
     if (Math.max(ends, starts) < (dates.count - 1) * 0.6 || (ends === starts && chosen === undefined)) continue;
@@ -293,6 +290,12 @@ function byLengths(
   }
   return undefined;
 }
+
+/** Days that a column says of each row, "30" or "30 days"; NaN where it says none. */
+const lengthsIn = ({ table }: Sheet, { rows, count }: Dates, column: number): Float64Array =>
+  Float64Array.from(rows.subarray(0, count), (row) =>
+    countAsNumber(cellText(table, row, column).replace(/^(\d+) ?\p{L}+\.?$/u, '$1')),
+  );
 
 /** A bill is written after what it is for. */
 const OF_BILL = /\b(bill|invoice|statement)\b|rechnungs?datum|facture|factura|fattura|factuur|faktura/;

@@ -10,11 +10,17 @@ const CLOSE_KWH = 0.5;
 
 /**
  * The rows with what others give back taken off: the one row that is given back whole goes with it, else each row within
- * the days of the correction loses its share. What no row can bear is left out and named. A row of money back without
- * use is no reading of its days.
+ * the days of the correction loses its share, or the one row in whose days it lies. What no row can bear is asked about. A
+ * row of money back without use is no reading of its days.
  * @param written some of them below nought
+ * @param mayBeLeftOut as the installer said of what could not be read
  */
-export function takeBack(written: readonly RawPeriod[], column: string, book: RemarkBook): RawPeriod[] {
+export function takeBack(
+  written: readonly RawPeriod[],
+  column: string,
+  mayBeLeftOut: boolean,
+  book: RemarkBook,
+): RawPeriod[] {
   const isCredit = (row: RawPeriod) =>
     row.kWh === 0 &&
     (row.costPence ?? 0) < 0 &&
@@ -24,12 +30,16 @@ export function takeBack(written: readonly RawPeriod[], column: string, book: Re
     const where = { row: row.line, from: toCivilDate(row.fromDay), to: toCivilDate(row.toDay) };
     if (isCredit(row)) book.tally('money-back', 'note', where);
     if (row.kWh >= 0) continue;
-    const within = rows.filter((one) => one.fromDay >= row.fromDay && one.toDay <= row.toDay);
+    const inside = rows.filter((one) => one.fromDay >= row.fromDay && one.toDay <= row.toDay);
+    const around = rows.filter((one) => one.fromDay <= row.fromDay && one.toDay >= row.toDay);
+    const within = inside.length === 0 && around.length === 1 ? around : inside;
     const whole = within.findLast((one) => Math.abs(one.kWh + row.kWh) <= CLOSE_KWH);
     const sum = sumOf(within.map(({ kWh }) => kWh));
     const left = whole ? 0 : (sum + row.kWh) / sum;
     if (!whole && !(left > 0)) {
-      book.tally('negative', 'note', { row: row.line, column, foundTold: tellAmount(row.kWh) });
+      const facts = { row: row.line, column, foundTold: tellAmount(row.kWh) };
+      if (mayBeLeftOut) book.tally('negative', 'note', facts);
+      else book.tally('unread-credit-asked', 'question', facts);
       continue;
     }
     book.tally('taken-back', 'note', { ...where, effectKWh: row.kWh });

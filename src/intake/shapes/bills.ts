@@ -263,7 +263,9 @@ function toRawPeriods({ sheet, choices, context, book }: ShapeInput, one: RowsOf
       line,
     });
   }
-  return isTemperature(quantity.carrier) ? raw : takeBack(raw, columnName(sheet, one.facts.index), book);
+  // Of a net each number below nought is asked about as such.
+  const mayBeLeftOut = choices.leaveUnread === true || book.has('net-of-days');
+  return isTemperature(quantity.carrier) ? raw : takeBack(raw, columnName(sheet, one.facts.index), mayBeLeftOut, book);
 }
 
 function meanPerDay(values: Float64Array, periods: RowPeriods): number {

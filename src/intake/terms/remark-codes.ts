@@ -53,6 +53,8 @@ export const REMARK_CODES = [
   'unread-lists-asked',
   'sign-unknown',
   'unread-doubled-asked',
+  'unread-credit-asked',
+  'unread-total-asked',
   'decimal-asked',
   'decimal-mixed',
   'decimal-comma',

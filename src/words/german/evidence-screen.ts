@@ -359,6 +359,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   Faults: 'Fehler',
   'Leave the others out': 'Die anderen weglassen',
   'They may be left out': 'Sie dürfen wegbleiben',
+  'The rows read are all': 'Die gelesenen Zeilen sind alle',
   'Whole months': 'Ganze Monate',
   'Parts: leave them out': 'Teile: weglassen',
   'Measured on these days': 'An diesen Tagen gemessen',

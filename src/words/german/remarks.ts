@@ -677,6 +677,10 @@ export const REMARKS: Catalogue = {
     '{column} von {file} ist der höchste oder der tiefste Wert jedes Tages, und das Mittel fehlt. Nehmen Sie eine Datei mit Tagesmitteln oder mit beidem.',
   '{at}: the counter stood above what it shows later ({words}), so a figure is wrong. The higher one was left out. Correct it if you know better.{alike}':
     '{at}: Der Zähler stand über dem, was er später zeigt ({words}), also ist eine Zahl falsch. Die höhere wurde weggelassen. Berichtigen Sie sie, wenn Sie es besser wissen.{alike}',
+  '{at}: {column} gives back {names}, and no row of the file bears it: none lies in its days, or they used less. Take it off the row that it corrects, in the file, or confirm that it may be left out.{alike}':
+    '{at}: {column} gibt {names} zurück, und keine Zeile der Datei trägt das: In ihren Tagen liegt keine, oder sie brauchten weniger. Ziehen Sie es in der Datei von der Zeile ab, die berichtigt wird, oder bestätigen Sie, dass es wegbleiben darf.{alike}',
+  '{at} says that {column} comes to {found}, and the rows that were read come to {expectedNames}. A row may be missing or misread. Correct the file, or confirm that the rows read are all.':
+    '{at} nennt als Summe von {column} {found}, und die gelesenen Zeilen ergeben {expectedNames}. Eine Zeile kann fehlen oder falsch gelesen sein. Berichtigen Sie die Datei, oder bestätigen Sie, dass die gelesenen Zeilen alle sind.',
   '{at}{when} gives another value for a time that had one, which comes to {energy} in all. We took the later. Correct the file, or confirm that the earlier ones may be left out.':
     '{at}{when} gibt einer Zeit, die schon einen Wert hatte, einen anderen; im Ganzen macht das {energy} aus. Wir haben den späteren genommen. Berichtigen Sie die Datei, oder bestätigen Sie, dass die früheren wegbleiben dürfen.',
   '{at} has nought from {from} to {to}, where every row before has a use. We took it as not filled in yet and left it out. Fill it in, or leave those rows away.':

@@ -197,3 +197,45 @@ describe('another value for one time', () => {
     expect(codesOf(previewOf(month(1009)))).toEqual(['duplicate-same']);
   });
 });
+
+describe('the sum that a sheet states', () => {
+  const sheet = (total: string, ...more: string[]) => [
+    'Month,Gas kWh,Electricity kWh',
+    ...range(12).map((i) => `2024-${two(i + 1)},${1000 + 30 * (i % 7)},${300 + (i % 5)}`),
+    ...more,
+    total,
+  ];
+  const gas = range(12).reduce((sum, i) => sum + 1000 + 30 * (i % 7), 0);
+  const power = range(12).reduce((sum, i) => sum + 300 + (i % 5), 0);
+  const asked = (total: string, ...more: string[]) => codesOf(previewOf(sheet(total, ...more)), 'question');
+  test('is that of the rows', () => expect(asked(`Total,${gas},${power}`)).toEqual([]));
+  test('may be rounded, and of one column alone', () => expect(asked(`Total,${gas + 3},`)).toEqual([]));
+  test('may be a mean', () => expect(asked(`Average,${gas / 12},${power / 12}`)).toEqual([]));
+  test.each([
+    ['the first', `Total,${gas + 900},${power}`],
+    ['the second', `Sum,${gas},${power + 290}`],
+  ])('is asked about where %s column comes to something else', (_, total) => {
+    expect(asked(total)).toEqual(['unread-total-asked']);
+    const answered = previewOf(sheet(total), { choices: { leaveUnread: true } });
+    expect(codesOf(answered, 'question')).toEqual([]);
+  });
+  test('tells of a row whose date was not read', () =>
+    expect(asked(`Total,${gas + 900},${power + 310}`, 'Jan?,900,310')).toContain('unread-total-asked'));
+});
+
+test('the first bill begins its days before its date, where they are written', () => {
+  const bills = [
+    'Bill date,Days,Therms',
+    '2024-01-19,31,65',
+    '2024-02-20,32,61',
+    '2024-03-18,30,50',
+    '2024-04-19,31,35',
+  ];
+  const { series } = previewOf(bills);
+  expect(series[0]?.periods?.map(({ from, to }) => [from, to])).toEqual([
+    ['2023-12-19', '2024-01-19'],
+    ['2024-01-19', '2024-02-20'],
+    ['2024-02-20', '2024-03-18'],
+    ['2024-03-18', '2024-04-19'],
+  ]);
+});

@@ -30,6 +30,14 @@ describe('a list typed by hand', () => {
     expect(preview.uses?.map(({ name, use }) => `${name} ${use}`)).toContain('Note quality');
   });
 
+  test('a remark in brackets may hold digits', () => {
+    const preview = previewOf(
+      'Electricity kWh\nJan 2025: 320\nFeb 2025: 246 (away 2 weeks)\nMar 2025: 290\nTotal: 856',
+    );
+    expect(preview.series[0]?.total).toBe(856);
+    expect(codesOf(preview, 'question')).toEqual([]);
+  });
+
   test.each([
     ['days of a month after its name', 'Jan 12 12345\nJan 19 12400\nJan 26 12460\nFeb 02 12511', 'no-table'],
     ['months without a year', 'Jan 320\nFeb 290\nMar 250\nApr 200', 'no-year'],

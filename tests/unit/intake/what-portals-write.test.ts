@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { readFile } from '../../../src/intake/read-file.ts';
 import { kWhPerUnit } from '../../../src/reference/fuels.ts';
+import { codesOf, previewOf } from './read-text.ts';
 
 const read = (text: string, fileName = 'a.csv', zone = 'Europe/London') => {
   const { preview } = readFile(
@@ -74,8 +75,17 @@ describe('rows that give back', () => {
     expect(read(text).series).toEqual(total);
     expect(read([heading, ...lines.toReversed()].join('\n')).series).toEqual(total);
   });
-  test('more than was used stays a fault', () => {
-    expect(read(bills(6, '2025-04-01,2025-04-30,-9000,-30.00')).noted).toContain('negative');
+  test('a correction dated on one day is taken off the bill that it lies in', () => {
+    const { series, noted } = read(bills(6, '2025-06-30,2025-06-30,-40,-10.00'));
+    expect(series).toEqual([`electricity import ${(SUM - 40).toFixed(1)}`]);
+    expect(noted).toContain('taken-back');
+  });
+  test('more than was used, or of days without a bill, is asked about', () => {
+    for (const days of ['2025-04-01,2025-04-30', '2024-04-01,2024-04-30']) {
+      const text = bills(6, `${days},-9000,-30.00`);
+      expect(codesOf(previewOf(text), 'question')).toEqual(['unread-credit-asked']);
+      expect(codesOf(previewOf(text, { choices: { leaveUnread: true } }), 'question')).toEqual([]);
+    }
   });
   test.each(['0', ''])('money back with use "%s" is no reading', (use) => {
     const { series, noted } = read(bills(6, `2025-06-01,2025-06-30,${use},-66.00`));
