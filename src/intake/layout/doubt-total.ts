@@ -46,9 +46,12 @@ export function askTotal(sheet: Sheet, dates: Dates, choices: IntakeChoices, boo
     const found = isLine ? ofLine : cellText(table, sum.row, index);
     const comparisons = (['.', ','] as const).flatMap((decimal) => {
       const total = readAwkwardNumber(found, decimal);
-      const rows = Array.from(dates.rows.subarray(0, dates.count), (row) =>
+      const written = Array.from(dates.rows.subarray(0, dates.count), (row) =>
         readAwkwardNumber(cellText(table, row, index), decimal),
-      ).filter((number) => !Number.isNaN(number));
+      );
+      // A row that stands there twice is in the sum once.
+      const once = new Map(written.map((number, i) => [`${dates.civilMinute[i]} ${number}`, number]));
+      const rows = [...once.values()].filter((number) => !Number.isNaN(number));
       const isRising = rows.every((number, i) => i === 0 || number >= rows[i - 1]!);
       return total > 0 && rows.length >= LEAST_ROWS && !isRising ? [{ total, read: sumOf(rows) }] : [];
     });
