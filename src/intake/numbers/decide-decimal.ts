@@ -71,18 +71,29 @@ function isPlainlyPoint(table: Table, column: number, firstRow: number): boolean
   for (let row = firstRow; row < rowCount; row++) {
     const cell = rowStart[row]! + column;
     if (cell >= rowStart[row + 1]!) continue;
+    const from = cellFrom[cell]!;
     const to = cellTo[cell]!;
-    let point = -1;
-    for (let i = cellFrom[cell]!; i < to; i++) {
-      const code = codes[i]!;
-      // Digits and letters come after both signs.
-      if (code > POINT) continue;
-      if (code === COMMA || (code === POINT && point >= 0)) return false;
-      if (code === POINT) point = i;
-    }
-    if (!isSure && point >= 0) isSure = judge(codes, cellFrom[cell]!, to, point, 1, 0) === 'point';
+    const point = onlyPoint(codes, from, to);
+    if (point === SPOILT) return false;
+    if (!isSure && point !== NONE) isSure = judge(codes, from, to, point, 1, 0) === 'point';
   }
   return isSure;
+}
+
+const NONE = -1;
+const SPOILT = -2;
+
+/** Where the point of a cell stands; `NONE` without one, `SPOILT` with two or with a comma. */
+function onlyPoint(codes: Codes, from: number, to: number): number {
+  let point = NONE;
+  for (let i = from; i < to; i++) {
+    const code = codes[i]!;
+    // Digits and letters come after both signs.
+    if (code > POINT) continue;
+    if (code === COMMA || (code === POINT && point !== NONE)) return SPOILT;
+    if (code === POINT) point = i;
+  }
+  return point;
 }
 
 type Verdict = 'point' | 'comma' | 'either point' | 'either comma' | 'none';
