@@ -1,5 +1,8 @@
 /** Two dates that belong together: the first day and the last of a bill, a charge or a stretch of readings. */
+import { monthOf, toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
+import { monthOfName } from '../dates/month-names.ts';
 import { type DateMark, isYearless, type RowFacts, yearBefore } from './figures.ts';
+import { COMPARED, EARLIER } from './vocabulary.ts';
 
 export interface DatePair {
   readonly from: DateMark;
@@ -22,14 +25,35 @@ export function pairDates(rows: readonly RowFacts[]): DatePair[] {
     const far = dates.length === 1 && !isPair ? underWord(rows, at, dates[0]!) : [];
     const alone = isPair ? [...dates, ...below] : [...dates, ...far];
     for (let i = 1; i < alone.length; i++) {
-      const [from, to] = [alone[i - 1]!, alone[i]!];
-      if (isYearless(to.day)) continue;
+      const [from, last] = [alone[i - 1]!, alone[i]!];
+      const to = isYearless(last.day) ? withYear(last, rows) : last;
+      if (!to) continue;
       const first = isYearless(from.day) ? { ...from, day: yearBefore(from.day, to.day) } : from;
       const days = to.day - first.day;
       if (days >= LEAST_DAYS && days <= MOST_DAYS) pairs.push({ from: first, to, days });
     }
   });
   return pairs;
+}
+
+const MONTH_OF_YEAR = /(\p{L}{3,9}) (20\d{2})(?!\d)/gu;
+
+/** A bill is written soon after its last day. A judgement. */
+const WRITTEN_WITHIN_DAYS = 200;
+
+/** A date without a year, in the only year that the page names beside its month: "Electricity for May 2026". */
+function withYear(date: DateMark, rows: readonly RowFacts[]): DateMark | undefined {
+  const days = rows.flatMap(({ text, words }) =>
+    [...text.matchAll(MONTH_OF_YEAR)].flatMap(([, month = '', year]) => {
+      if (COMPARED.test(words) || EARLIER.test(words)) return [];
+      const day = yearBefore(date.day, toDayNumber(`${Number(year)}-12-31`));
+      return monthOf(toCivilDate(day)) === monthOfName(month) ? [day] : [];
+    }),
+  );
+  const latest = Math.max(...rows.flatMap(({ dates }) => dates.map(({ day }) => day)));
+  const [day] = days;
+  const isOne = day !== undefined && days.every((one) => one === day);
+  return isOne && latest - day < WRITTEN_WITHIN_DAYS ? { ...date, day } : undefined;
 }
 
 /** In a side panel the second date stands under the first, with only a "to" between them. */

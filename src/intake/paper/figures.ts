@@ -80,6 +80,9 @@ const MONTH = '(?!maand)[A-Za-zäÄ]{3,9}';
 type FoundDay = Pick<DateMark, 'day' | 'otherDay'>;
 /** What dates in numbers, and those whose month goes first, cannot do without; most rows have neither. */
 const [TWO_MARKS, MONTH_FIRST] = [/\d([./-])\d{1,2}\1/, /[A-Za-zäÄ]{3}[.,]? \d/];
+/** Two digits with such a word behind them count something, "25 May, 25 days". */
+const COUNTED =
+  '\\s*(?:days?|nights?|weeks?|months?|tagen?|tage|wochen|monate?|jours?|dagen|dage?|dager|dagar|d[ií]as|giorni|units?|einheiten|[kM]?Wh|m³|m3|%|×|x\\s|p|pence|ct)(?![\\p{L}\\d])';
 const DATES: readonly (readonly [RegExp, (match: RegExpMatchArray) => FoundDay | undefined, needs?: RegExp])[] = [
   // The first of two days whose year, or whose month too, stands behind the second.
   [
@@ -104,8 +107,8 @@ const DATES: readonly (readonly [RegExp, (match: RegExpMatchArray) => FoundDay |
   // A date without its year takes that of the next one.
   [
     new RegExp(
-      `(?<![\\d.,])(\\d{1,2})(?:st|nd|rd|th|\\.)?(?: (?:of|de)(?= ))?[ -]?(${MONTH})\\.?,?(?:(?: de)?[ -]?(\\d{4}|\\d{2}(?=\\s|$|[,.;)–-])))?(?![\\d])`,
-      'g',
+      `(?<![\\d.,])(\\d{1,2})(?:st|nd|rd|th|\\.)?(?: (?:of|de)(?= ))?[ -]?(${MONTH})\\.?,?(?:(?: de)?[ -]?(\\d{4}|\\d{2}(?=\\s|$|[,.;)–-])(?!${COUNTED})))?(?![\\d])`,
+      'gu',
     ),
     ([, day, month = '', year]) =>
       year === undefined
@@ -192,8 +195,10 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
     const searched = left;
     pattern.lastIndex = 0;
     for (let match = pattern.exec(searched); match; match = pattern.exec(searched)) {
-      const found = dayOf(match);
-      const { index, 0: whole } = match;
+      const { index } = match;
+      const counted = countsItsDays(match, dates.at(-1));
+      const whole = counted ? match[0].replace(/\s*\d{2}$/, '') : match[0];
+      const found = counted ?? dayOf(match);
       if (!found) {
         // "61 days, 8 May 2025": what is no date may have run over the beginning of one.
         pattern.lastIndex = index + 1;
@@ -341,6 +346,17 @@ function dayOfNumbers([, one, mark, three, four = '']: RegExpMatchArray): FoundD
 }
 
 /** Below every real day, so that whoever pairs dates can tell. */
+/** "1 May – 25 May 25": two digits that are the days since the date before, which has no year either, may be their count. */
+function countsItsDays(
+  [, day, month = '', year]: RegExpMatchArray,
+  before: DateMark | undefined,
+): FoundDay | undefined {
+  if (!before || !isYearless(before.day) || year?.length !== 2) return undefined;
+  const found = yearlessDay(monthOfName(month), Number(day));
+  const dated = realDay(fullYear(year), monthOfName(month), Number(day));
+  const days = dated && dated.day - yearBefore(before.day, dated.day);
+  return found && days !== undefined && [days, days + 1].includes(Number(year)) ? found : undefined;
+}
 const yearlessDay = (month: number, day: number): FoundDay | undefined =>
   month > 0 && month <= 12 && day > 0 && day <= 31 ? { day: -(month * 100 + day) - 1_000_000 } : undefined;
 export const isYearless = (day: number): boolean => day < -1_000_000;

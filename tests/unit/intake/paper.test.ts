@@ -248,6 +248,34 @@ describe('other ways to set the same', () => {
   });
 });
 
+describe('a count of days behind the last of them is no year', () => {
+  const bill = (period: string, count: number, title = 'Your electricity bill') =>
+    readLines([
+      [title],
+      [period],
+      ['Electricity 190 kWh × 24.90p', '£47.31'],
+      [`Standing charge ${count} days × 51.00p`, `£${(count * 0.51).toFixed(2)}`],
+      ['Total', `£${(47.31 + count * 0.51).toFixed(2)}`],
+    ]);
+  test.each(['1 May – 25 May, 25 days', '1 May – 25 May 25 days', '1 May – 25 May 25', '1 May to 26 May 25 Tage'])(
+    '%s',
+    async (period) => {
+      const preview = await bill(period, 25);
+      expect(preview.series.map(({ from }) => from)).toEqual([]);
+      expect(codesOf(preview, 'question')).toContain('paper-period-asked');
+      const named = await bill(period, 25, 'Your electricity for May 2026');
+      expect(named.series[0]).toMatchObject({ from: '2026-05-01', to: '2026-05-26' });
+    },
+  );
+  test('a year of two digits stays one', async () => {
+    expect((await bill('1 May 26 – 25 May 26', 25)).series[0]).toMatchObject({ from: '2026-05-01', to: '2026-05-26' });
+  });
+  test('a month of another year that is compared with says nothing', async () => {
+    const preview = await bill('1 May – 25 May, 25 days', 25, 'Bill of 2 June 2026, in May 2025 you used 200 kWh');
+    expect(codesOf(preview, 'question')).toContain('paper-period-asked');
+  });
+});
+
 describe('several bills in one paper', () => {
   const quarter = (
     days: string,
