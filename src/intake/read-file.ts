@@ -14,6 +14,7 @@ import {
 } from './intake.ts';
 import { accountColumns } from './layout/account-columns.ts';
 import { askLeftOut } from './layout/ask-left-out.ts';
+import { askTitleWords } from './layout/ask-title-words.ts';
 import { askTitles } from './layout/ask-titles.ts';
 import { evenUnits } from './layout/even-units.ts';
 import { askReplaced, askUnread, remarkPreamble } from './layout/explain-strays.ts';
@@ -117,6 +118,7 @@ function readLaid(laid: Laid, given: IntakeChoices, context: IntakeContext, book
   };
   askLoneRegisters(sheet, reading.series, choices, book);
   askTitles(sheet, reading.series, choices, book);
+  askTitleWords(sheet, reading.series, choices, book);
   doubtAsWeather(sheet, reading.series, choices, book);
   context.onProgress?.(1);
   const namesOfSums = read.series.flatMap(({ id, name }) => (sums.has(id) ? [name] : []));

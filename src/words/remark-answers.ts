@@ -254,6 +254,7 @@ function answersOfRecord(remark: Remark, preview: IntakePreview): readonly Answe
       ];
     case 'amount-asked':
     case 'amount-days-asked':
+    case 'title-word-asked':
       return [{ label: say('What the home used'), choice: { role: 'import' }, holds: false }];
     case 'word-asked':
       return wordAnswers(remark, preview);

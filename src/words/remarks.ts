@@ -316,6 +316,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'title-way-asked': phrase(
     '{column} of {file} says where the energy went, and its name or title ({names}) says otherwise. We took the heading. Confirm it, or choose.',
   ),
+  'title-word-asked': phrase(
+    'The name or title of {file} says “{names}”. We took {column} as all that this home used. Confirm it, or do not use it.',
+  ),
   'net-asked': phrase(
     '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. They may be what was sent out into the grid, or faults. {said, select, yes {If they were sent out, this file cannot be used: over a day or more the two cannot be told apart. } other {}}Say which.',
   ),

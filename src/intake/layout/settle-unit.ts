@@ -24,7 +24,7 @@ import { type Energy, isOddlyCounted, plainWords, timesOfWords } from './heading
 import { isBesideHeat, mayBePump, tellsOfPump } from './heat-logs.ts';
 import type { Sheet } from './sheet.ts';
 import { statedCarrier, statedUnit, unitsByRow, unitWords } from './stated-energy.ts';
-import { pulsesSaid, saysTenths, wayOfFileName } from './titles.ts';
+import { pulsesSaid, saysTenths, titlesOfEnergy, wayOfFileName } from './titles.ts';
 import { columnName } from './value-cells.ts';
 import {
   APPLIANCE,
@@ -215,7 +215,10 @@ function settleRole(
   const heading = plainWords(column.heading);
   // A file of a battery or of a car may say beside it what the home took from the grid.
   const isOfHome = OF_THE_GRID.test(heading) || isWhole(column);
-  const named = isOfHome ? heading : `${heading} ; ${plainWords(sheet.fileName.replaceAll(/[-_.]/g, ' '))}`;
+  const titles = [plainWords(sheet.fileName.replaceAll(/[-_.]/g, ' ')), ...titlesOfEnergy(sheet)];
+  const named = isOfHome
+    ? heading
+    : [heading, ...titles.map((title) => title.replaceAll(BESIDE_THE_HOME, ' '))].join(' ; ');
   if (
     carrier === 'electricity' &&
     role === 'import' &&
@@ -328,6 +331,10 @@ function wayByName(sheet: Sheet, column: ColumnFacts): SeriesRole | undefined {
   const file = plainWords(sheet.fileName.replaceAll(/[-_.]/g, ' '));
   return mayTellOfExport(file) && (ELECTRIC.test(file) || way !== undefined) ? 'export' : way;
 }
+
+/** "EV tariff" and "house with car" are of all. */
+const BESIDE_THE_HOME =
+  /(?<![a-z])(with|and|incl\w*|plus|mit|und|inkl\w*|avec|et|con|met|en|med|og|och|e|y)(?![a-z]).*|[&+].*|\S+ (tariff?|rate|plan|saver)(?![a-z])/g;
 
 /** Beside amounts they are those of a car. */
 const OF_CHARGING =

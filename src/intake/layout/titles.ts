@@ -87,6 +87,19 @@ export const energiesOfTitles = (sheet: Sheet): readonly (Energy & { readonly wo
       return energy ? [{ ...energy, words }] : [];
     });
 
+/** A longer line explains what stands in it. */
+const WORDS_OF_LINE = 12;
+
+/** The name of the file and each title that speaks of its energy, in words. */
+export const titlesOfEnergy = (sheet: Sheet): readonly string[] => [
+  ...[fileWords(sheet)].filter((words) => carrierOfWords(withoutErrand(words)) !== undefined),
+  ...linesOfData(sheet).filter(
+    (words) =>
+      words.split(/ +/).length <= WORDS_OF_LINE &&
+      (carrierOfWords(withoutErrand(words)) !== undefined || unitOfWords(words) !== undefined || isSpeaking(words)),
+  ),
+];
+
 /** Where the energy went by the name of the file alone; undefined where it names no way or another energy. */
 export function wayOfFileName(sheet: Sheet): SeriesRole | undefined {
   const said = oneCarrier(fileWords(sheet));

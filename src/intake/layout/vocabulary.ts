@@ -360,6 +360,10 @@ export const A_DAY = any(
     '(average|avg\\.?|mean) daily|daily (average|avg|mean)|tagesdurchschnitt|tagesmittel|moyenne (par jour|journaliere)',
   ),
   words('media (diaria|giornaliera)|(consumo|promedio) diario medio|daggemiddelde|dognmiddel|dagligt gennemsnit'),
+  words(
+    '(durchschn\\w*|mittl\\w*|[øo]) (tages|taglich)\\w*|(tages|taglich\\w* )verbrauch im (schnitt|mittel|durchschnitt)|(consommation|moyenne) quotidienne( moyenne)?|(consommation moyenne|moyenne) (journaliere|quotidienne)',
+    '(consumo medio|promedio) diario|consumo (medio giornaliero|giornaliero medio)|gemiddelde? dag\\w*|gennemsnitlig\\w* d[ao]g\\w*|genomsnittlig\\w* d(ag|ygn)\\w*|dygnsmedel|(srednie|prumern\\w*) (dzienn|denn)\\w*|keskimaarainen paiva\\w*',
+  ),
 );
 
 /** All since a month, a year or anything else began. */

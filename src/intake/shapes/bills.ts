@@ -3,6 +3,7 @@
 import { isTemperature } from '../../model/shapes/evidence.ts';
 import { tell } from '../../model/shapes/told.ts';
 import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
+import { isADayByTitle } from '../layout/ask-title-words.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
 import { isADay } from '../layout/column-words.ts';
 import { commonUnit, seriesColumns } from '../layout/energy-columns.ts';
@@ -93,11 +94,12 @@ export const bills: IntakeShape = {
       }
       askLengths(written, facts, periods, input);
       const between = readingsOf(sheet, facts, dates, decimal, book);
-      if (!between && !extremes && !isADay(facts) && !isOfDegrees(facts.meaning.unit))
+      const isMeanOfDay = isADay(facts) || (!between && isADayByTitle(sheet, facts));
+      if (!between && !extremes && !isMeanOfDay && !isOfDegrees(facts.meaning.unit))
         differencesOfYear(written, facts, periods, input);
       const signed = between
         ? valuesBetween(between)
-        : isADay(facts)
+        : isMeanOfDay
           ? timesDays(written, facts, periods, input)
           : written;
       const quantity = settleUnit(

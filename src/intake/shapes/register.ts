@@ -15,6 +15,7 @@ import { type Dates, readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { statedCarrier, statedUnit } from '../layout/stated-energy.ts';
+import { factorOf, isMultiplied } from '../layout/title-words.ts';
 import { columnName, settleDecimals } from '../layout/value-cells.ts';
 import { AMOUNT } from '../layout/vocabulary.ts';
 import { isMissing } from '../numbers/read-number.ts';
@@ -321,18 +322,14 @@ function orderInTime(civil: Float64Array, count: number, newestFirst: boolean): 
   return disorder ? order.sort((a, b) => civil[a]! - civil[b]!) : order;
 }
 
-/** What readings are multiplied by, as meters behind transformers or with a lost digit have it. */
-const TIMES =
-  /\b(wandler(faktor|verhaltnis)|multiplikator|(ablese|zahler)faktor|multiplier|(meter|ct) (factor|ratio|multiplier)|coef\w*\.? (de )?lecture|factor (de )?(lectura|multiplicador)|multiplicador|costante (di )?lettura|costante k|meterfactor|vermenigvuldigingsfactor|mnozna|nasobitel|omsaetningstal)\b/;
-
 /** The factor of the readings that a title or a column of one number names, as written; undefined where there is none but 1. */
 function readingsTimes(sheet: Sheet): string | undefined {
   for (const { text } of sheet.preamble) {
-    const [, factor] = new RegExp(`${TIMES.source}\\D{0,12}([\\d.,]+)`).exec(plainWords(text))?.slice(-2) ?? [];
-    if (factor !== undefined && Number.parseFloat(factor.replace(',', '.')) !== 1) return factor;
+    const factor = factorOf(plainWords(text));
+    if (factor !== undefined) return factor;
   }
   const column = sheet.columns.find(
-    (c) => isNumberColumn(c) && TIMES.test(plainWords(c.heading)) && c.smallest === c.largest && c.largest !== 1,
+    (c) => isNumberColumn(c) && isMultiplied(plainWords(c.heading)) && c.smallest === c.largest && c.largest !== 1,
   );
   return column && cellText(sheet.table, sheet.firstRow, column.index);
 }

@@ -84,6 +84,7 @@ export const REMARK_CODES = [
   'direction-of-name-asked',
   'title-energy-asked',
   'title-way-asked',
+  'title-word-asked',
   'made-asked',
   'made-by-day-asked',
   'net-asked',

@@ -651,6 +651,8 @@ export const REMARKS: Catalogue = {
     '{file} sagt nicht klar, ob {column} gekauft oder eingespeist wurde. Wir haben es als gekauft genommen. Bestätigen Sie das, oder wählen Sie, was es ist.',
   '{column} of {file} names one energy, and its name or title ({names}) names another. We took the one of the heading. Confirm it, or choose.':
     '{column} von {file} nennt eine Energie, der Name oder Titel ({names}) eine andere. Wir nahmen die der Überschrift. Bestätigen Sie das, oder wählen Sie.',
+  'The name or title of {file} says “{names}”. We took {column} as all that this home used. Confirm it, or do not use it.':
+    'Name oder Titel von {file} sagt „{names}“. Wir haben {column} als den ganzen Verbrauch dieses Hauses genommen. Bestätigen Sie das, oder verwenden Sie es nicht.',
   '{column} of {file} says where the energy went, and its name or title ({names}) says otherwise. We took the heading. Confirm it, or choose.':
     '{column} von {file} sagt, wohin die Energie ging, der Name oder Titel ({names}) sagt es anders. Wir nahmen die Überschrift. Bestätigen Sie das, oder wählen Sie.',
   '{column} of {file} does not say where it went. By its name it was sent out, made at home or used by the heat pump. Choose.':

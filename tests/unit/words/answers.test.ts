@@ -49,6 +49,7 @@ const CASES: [code: string, text: string, labels: readonly string[], fileName?: 
   ['direction-of-name-asked', days('Electricity (kWh)'), ['All that is made at home', 'Do not use it'], 'solar.csv'],
   ['title-energy-asked', days('Gas (kWh)'), ['gas', 'The heat pump alone', 'Do not use it'], 'heat pump.csv'],
   ['title-way-asked', days('Elforbrug (kWh)'), ['Bought', 'Sent out', 'Do not use it'], 'overskudsproduktion el.csv'],
+  ['title-word-asked', days('Electricity (kWh)'), ['What the home used', 'Do not use it'], 'electricity forecast.csv'],
   [
     'made-by-day-asked',
     hours('Electricity (kWh)', (i) => Math.max(0, Math.sin((((i % 24) - 6) / 12) * Math.PI)).toFixed(3)),
