@@ -34,6 +34,7 @@ import { hasWeekdaysAcross } from './layout/unfold-across.ts';
 import { columnName } from './layout/value-cells.ts';
 import { FIREWOOD } from './layout/vocabulary.ts';
 import { namesWithoutPeople, recordsWithoutPeople, withoutPeople } from './layout/without-people.ts';
+import { writeOutYears } from './layout/years-first.ts';
 import { openSheet, remarkTooLarge } from './open-sheet.ts';
 import { readRegisters } from './read-registers.ts';
 import { sumsAmong } from './readings/leave-out-sums.ts';
@@ -85,7 +86,7 @@ function layOut(
   const opened = openSheet(fileName, bytes, { onProgress: stageOf(context.onProgress, 0, 0.35) }, book, given);
   if (!opened) return undefined;
   const laid = {
-    ...leaveOutOtherMoney(opened, context, book),
+    ...leaveOutOtherMoney(writeOutYears(opened, given, context, book), context, book),
     isMonthFirstHere: writesMonthFirst(context.zone),
     ...(given.dayFirst === undefined ? {} : { dayFirst: given.dayFirst }),
   };

@@ -19,7 +19,8 @@ export const roleName = (role: SeriesRole): string => say(ROLES[role]);
 const CLOCKS = { local: phrase('local time'), utc: phrase('UTC'), standard: phrase('winter time all year') } as const;
 
 export function choicesInWords(choices: IntakeChoices): string {
-  const { shape, carrier, role, unit, dayFirst, decimal, clock, stamp, toInclusive, columns, every } = choices;
+  const { shape, carrier, role, unit, dayFirst, yearFirst, decimal, clock, stamp, toInclusive, columns, every } =
+    choices;
   const { net, ownUse, ofColumns } = choices;
   return [
     ...(shape === undefined ? [] : [say('type {shape}', { shape: sayTold(shape) })]),
@@ -27,6 +28,7 @@ export function choicesInWords(choices: IntakeChoices): string {
     ...(role === undefined ? [] : [roleName(role)]),
     ...(unit === undefined ? [] : [say('in {unit}', { unit: sayTold(unit) })]),
     ...(dayFirst === undefined ? [] : [say(dayFirst ? 'day first' : 'month first')]),
+    ...(yearFirst === undefined ? [] : [say(yearFirst ? 'year first' : 'year last')]),
     ...(decimal === undefined ? [] : [say(decimal === ',' ? 'decimal comma' : 'decimal point')]),
     ...(clock === undefined ? [] : [say(CLOCKS[clock])]),
     ...(stamp === undefined ? [] : [say(stamp === 'start' ? 'times name the start' : 'times name the end')]),

@@ -140,6 +140,11 @@ function answersOfForm(remark: Remark, preview: IntakePreview): readonly Answer[
         { label: say('Day first'), choice: { dayFirst: true }, holds: choices.dayFirst === true },
         { label: say('Month first'), choice: { dayFirst: false }, holds: choices.dayFirst === false },
       ];
+    case 'year-first-asked':
+      return [
+        { label: say('The day stands first'), choice: { yearFirst: false }, holds: choices.yearFirst === false },
+        { label: say('The year stands first'), choice: { yearFirst: true }, holds: choices.yearFirst === true },
+      ];
     case 'decimal-asked':
     case 'decimal-mixed':
       return [

@@ -207,6 +207,12 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'date-order-mixed': phrase(
     '{at}: {found} does not fit the other dates in {column}, which are {expected}. {count, plural, one {# row} other {# rows}} of this kind. Correct the file or choose the order.',
   ),
+  'year-first': phrase(
+    '{at}: {found} in {column} was read as year, month and day, since the rows are in order so, and their years are those of bills.',
+  ),
+  'year-first-asked': phrase(
+    '{at}: {found} in {column} may begin with the day or with the year, and the rows are in order either way. Say which it is.',
+  ),
   'dates-are-serials': phrase('{file} has dates as day numbers of a spreadsheet. They were turned into dates.'),
   'dates-turned': phrase(
     '{at}: a spreadsheet has changed day and month about in {count} dates, here to {found}. They were changed back, since the rows are in order so.',

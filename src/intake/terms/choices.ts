@@ -59,6 +59,8 @@ export const IntakeChoices = z.object({
   stamp: z.enum(['start', 'end']).optional(),
   /** Order of day and month in dates like 03/04/2025. */
   dayFirst: z.boolean().optional(),
+  /** Whether the year goes before month and day in dates like 23-01-24. */
+  yearFirst: z.boolean().optional(),
   /** Clock the file is written in. `local` has both clock changes, `utc` none, `standard` is local winter time all year. */
   clock: z.enum(['local', 'utc', 'standard']).optional(),
   /** Zero-based columns. */

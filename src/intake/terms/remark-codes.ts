@@ -40,6 +40,8 @@ export const REMARK_CODES = [
   'date-order-asked',
   'date-order-mixed',
   'dates-are-serials',
+  'year-first',
+  'year-first-asked',
   'dates-turned',
   'dates-turned-maybe',
   'after-today',

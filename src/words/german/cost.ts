@@ -133,6 +133,8 @@ export const COST: Catalogue = {
   'all of it bought': 'alles Netzbezug',
   'day first': 'Tag zuerst',
   'month first': 'Monat zuerst',
+  'year first': 'Jahr zuerst',
+  'year last': 'Jahr zuletzt',
   'decimal comma': 'Dezimalkomma',
   'decimal point': 'Dezimalpunkt',
   'times name the start': 'Zeitangaben nennen den Beginn',

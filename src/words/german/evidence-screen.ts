@@ -180,6 +180,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
   // Answers
   'Day first': 'Erst der Tag',
   'Month first': 'Erst der Monat',
+  'The day stands first': 'Der Tag steht vorn',
+  'The year stands first': 'Das Jahr steht vorn',
   'A point is the decimal': 'Der Punkt trennt die Dezimalen',
   'A comma is the decimal': 'Das Komma trennt die Dezimalen',
   'Local time': 'Ortszeit',

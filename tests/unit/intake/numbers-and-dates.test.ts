@@ -283,3 +283,33 @@ describe('the name of a file', () => {
     expect(series[0]).toMatchObject({ carrier: 'electricity', role: 'import' });
   });
 });
+
+describe('years of two digits before month and day', () => {
+  const list = (dates: readonly string[]) => ['Datum;El kWh', ...dates.map((date, i) => `${date};${300 + i}`)];
+  const monthsOf = (day: string, year: string, write: (day: string, month: string, year: string) => string) =>
+    Array.from({ length: 12 }, (_, i) => write(day, String(i + 1).padStart(2, '0'), year));
+  const firstOf = (dates: readonly string[], choices = {}) => {
+    const preview = previewOf(list(dates), { choices, zone: 'Europe/Stockholm' });
+    const codes = codesOf(preview).filter((code) => code.startsWith('year-first'));
+    return [preview.series[0]?.periods?.[1]?.from, ...codes];
+  };
+  test.each(['-', '.', '/'])('are read where the years would be of long ago else, parted by %s', (mark) => {
+    expect(firstOf(monthsOf('01', '23', (day, month, year) => [year, month, day].join(mark)))).toEqual([
+      '2023-02-01',
+      'year-first',
+    ]);
+  });
+  test('are read where only so the rows are in order', () =>
+    expect(firstOf(['22-09-19', '23-01-20', '23-10-12', '24-02-08'])).toContain('year-first'));
+  test.each(['-', '.', '/'])('are not taken for days, parted by %s', (mark) => {
+    const write = (day: string, month: string, year: string) => [day, month, year].join(mark);
+    expect(firstOf([...monthsOf('15', '24', write), ...monthsOf('16', '25', write)])).toEqual(['2024-02-15']);
+    expect(firstOf(monthsOf('01', '24', write))).toEqual(['2024-02-01']);
+  });
+  test('are asked about where both make sense', () => {
+    const dates = monthsOf('24', '23', (day, month, year) => `${year}-${month}-${day}`);
+    expect(firstOf(dates)).toContain('year-first-asked');
+    expect(firstOf(dates, { yearFirst: true })).toEqual(['2023-02-24']);
+    expect(firstOf(dates, { yearFirst: false })).toEqual(['2024-02-23']);
+  });
+});
