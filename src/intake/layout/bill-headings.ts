@@ -55,7 +55,8 @@ export function billPartOf(words: string): BillPart | undefined {
   if (/^(number of |billing |bill |charged |no\.? of )?days( (billed|charged|in (bill|period)))?$/.test(words))
     return 'days';
   if (/correction|zustandszahl|z.?zahl\b|coefficiente c\b/.test(words)) return 'correction';
-  const taken = TAKEN_OFF.find(([, pattern]) => pattern.test(words));
+  // What corrects kWh is no money.
+  const taken = /\b[mk]?wh\b|\bm3\b|m³/.test(words) ? undefined : TAKEN_OFF.find(([, pattern]) => pattern.test(words));
   if (taken) return taken[0];
   if (/\b(total|bill|invoice|amount due|payable|to pay)\b/.test(words) && isMoney(words)) return 'total';
   if (isPrice(words)) return 'unit-price';

@@ -7,6 +7,7 @@ import type { IntakeChoices } from '../terms/choices.ts';
 import { ROWS_A_STEP } from '../terms/progress.ts';
 import { type RemarkBook, tellNumber } from '../terms/remark-book.ts';
 import { cellCount, cellText, rowTexts } from '../text/table.ts';
+import { saysCorrection } from './corrections.ts';
 import { askTotal } from './doubt-total.ts';
 import type { Dates } from './read-dates.ts';
 import type { Sheet } from './sheet.ts';
@@ -59,6 +60,7 @@ export function explainStrays(
   const column = columnName(sheet, sheet.dateColumn);
   const heading = sheet.headingRow >= 0 ? rowTexts(table, sheet.headingRow).join('\u0000') : undefined;
   let undated = 0;
+  let isCorrected = false;
   let firstUndated: { row: number; found: string } | undefined;
   let afterEarly = sheet.firstRow;
   for (const [i, stray] of dates.strays.entries()) {
@@ -86,8 +88,9 @@ export function explainStrays(
     else if (isLast && table.openEnd && cellCount(table, row) < sheet.columns.length)
       book.add('row-cut-off', 'note', { row: line, found: text });
     else {
-      if (cells.some((cell) => countAsNumber(cell) >= 0)) {
+      if (cells.some((cell) => !Number.isNaN(countAsNumber(cell)))) {
         undated++;
+        isCorrected ||= saysCorrection(text);
         firstUndated ??= { row: line, found: text };
       }
       if (found === '' || cells.length < 2) book.tally('row-skipped', 'note', { row: line, found: text });
@@ -100,7 +103,8 @@ export function explainStrays(
   const all = dates.count + undated;
   if (dates.count === 0) return;
   if (undated * 2 > dates.count) book.add('rows-undated', 'refusal', { count: undated });
-  else if (undated > all * MOST_UNREAD && !choices.leaveUnread)
+  // What corrects others is asked about however many they are.
+  else if ((isCorrected || undated > all * MOST_UNREAD) && !choices.leaveUnread)
     book.add('unread-asked', 'question', { ...firstUndated, count: undated, ...tellNumber(all) });
 }
 

@@ -69,6 +69,7 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
     if (
       !groups ||
       groups.size < 2 ||
+      isOfPapers(column, [...groups.keys()]) ||
       (isMark && !ways && !holdsOtherThanUse([...groups.keys()], column)) ||
       [...groups.keys()].every(namesMonth) ||
       !(
@@ -146,6 +147,13 @@ function withoutVolume(sheets: readonly RegisterSheet[]): readonly RegisterSheet
     .filter((one) => one !== volume)
     .map((one) => (one === energy ? { ...energy, sheet: { ...energy.sheet, columns } } : one));
 }
+
+/** Each bill has a number of its own, and so has its credit. */
+const isOfPapers = ({ heading }: ColumnFacts, words: readonly string[]): boolean =>
+  words.every((word) => /\d/.test(word)) &&
+  /^(invoice|bill|statement|document|doc|credit note|rechnung|beleg|facture|piece|fattura|factura|documento|factuur|faktura|lasku)(s|en)?[ .-]*(no|nr|n[°º]|num\w*|nummer|id|ref\w*|#)?\.?$|^(rechnungs|beleg|dokument|factuur|faktura|fatura|laskun?)(nummer|nr|numero)\.?$|^(numero|n[°º]|nr|no|ref\w*)\.? (de |di |d.)?(facture|factura|fattura|fatura|factuur|faktury|document\w*)$/.test(
+    plainWords(heading),
+  );
 
 /** "Jan 14 - Feb 12" is when, and no register. */
 const namesMonth = (word: string): boolean => /\d/.test(word) && monthOfName(/\p{L}{3,}/u.exec(word)?.[0] ?? '') > 0;

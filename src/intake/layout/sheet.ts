@@ -8,6 +8,7 @@ import { carryDates, carryDittos } from './carry-dates.ts';
 import { plainClocks } from './clock-fractions.ts';
 import { plainTemperatures } from './coded-temperatures.ts';
 import { type ColumnFacts, columnFacts, isDateColumn } from './column-facts.ts';
+import { plainCorrections } from './corrections.ts';
 import { joinDateParts, joinYearAbove, joinYearOutline } from './date-parts.ts';
 import { findHeadingRow, joinHeadings, undatedAbove, widthOf } from './find-headings.ts';
 import { HEAT_PUMP, plainWords } from './headings.ts';
@@ -74,7 +75,12 @@ export function layOutSheet(fileName: string, written: Table): Sheet {
 }
 
 function layOut(fileName: string, written: Table): Sheet {
-  const unfolded = unfoldAcross(written, fileName) ?? plainTemperatures(written) ?? plainClocks(written) ?? written;
+  const unfolded =
+    plainCorrections(written) ??
+    unfoldAcross(written, fileName) ??
+    plainTemperatures(written) ??
+    plainClocks(written) ??
+    written;
   const spanned = splitSpans(unfolded) ?? unfolded;
   const table = joinYearToDays(spanned) ?? spanned;
   const sample = Math.min(table.rowCount, SAMPLE_ROWS);

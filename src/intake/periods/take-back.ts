@@ -1,12 +1,40 @@
 /** Rows of a bill that give back: use below nought, and money back without any use. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import { sumOf } from '../../model/units/sums.ts';
+import { isNumberColumn } from '../layout/column-facts.ts';
+import type { Sheet } from '../layout/sheet.ts';
+import { countAsNumber } from '../numbers/read-number.ts';
 import { tellAmount } from '../readings/screen-values.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
+import { cellText } from '../text/table.ts';
 import type { RawPeriod } from './raw-period.ts';
+import type { RowPeriods } from './row-periods.ts';
 
 /** Rounding on bills. A judgement. */
 const CLOSE_KWH = 0.5;
+
+/**
+ * Rows that undo another: of the same days and the same amount, with one number of that row below nought instead, as the
+ * money of a bill that is credited.
+ */
+export function undoneRows(
+  { table, columns }: Sheet,
+  rows: Uint32Array,
+  values: Float64Array,
+  { fromDay, toDay }: Pick<RowPeriods, 'fromDay' | 'toDay'>,
+): ReadonlySet<number> {
+  const numbers = columns.filter(isNumberColumn);
+  const amount = (i: number, column: number) => countAsNumber(cellText(table, rows[i]!, column));
+  const undoes = (i: number, other: number) =>
+    values[i] === values[other] &&
+    numbers.some(({ index }) => amount(i, index) < 0 && amount(i, index) === -amount(other, index));
+  const alike = Map.groupBy(rows.keys(), (i) => `${fromDay[i]} ${toDay[i]}`);
+  return new Set(
+    [...alike.values()].flatMap((same) =>
+      same.length < 2 ? [] : same.filter((i) => values[i]! > 0 && same.some((other) => undoes(i, other))),
+    ),
+  );
+}
 
 /**
  * The rows with what others give back taken off: the one row that is given back whole goes with it, else each row within

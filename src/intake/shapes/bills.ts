@@ -26,7 +26,7 @@ import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
 import { areLengths, leaveOutUnfinished, type RowPeriods, rowPeriods } from '../periods/row-periods.ts';
 import { askShortMonths } from '../periods/short-months.ts';
-import { takeBack } from '../periods/take-back.ts';
+import { takeBack, undoneRows } from '../periods/take-back.ts';
 import { usedSinceYear } from '../readings/day-counter.ts';
 import { leaveOutLater } from '../readings/remark-order.ts';
 import { isSentBelowNought, splitNet } from '../readings/split-net.ts';
@@ -246,8 +246,9 @@ function toRawPeriods({ sheet, choices, context, book }: ShapeInput, one: RowsOf
       ? gasFactorsOf(sheet, quantity.unit, gasOf(sheet, unitWords(sheet, one.facts), context), choices.calorificMJPerM3)
       : undefined;
   const raw: RawPeriod[] = [];
+  const undone = isTemperature(quantity.carrier) ? new Set<number>() : undoneRows(sheet, rows, values, periods);
   for (let i = 0; i < rows.length; i++) {
-    const value = values[i]!;
+    const value = undone.has(i) ? -values[i]! : values[i]!;
     const line = sheet.table.lineOfRow[rows[i]!]!;
     if (Number.isNaN(value) && costs.pence && costs.pence[i]! < 0) book.tally('money-back', 'note', { row: line });
     if (Number.isNaN(value) || Number.isNaN(periods.fromDay[i]!) || Number.isNaN(periods.toDay[i]!)) continue;
