@@ -54,6 +54,18 @@ const MOST_BLANK = 100;
 /** Offsets of more cells than this would not fit in the memory we allow an import. */
 export const MAX_CELLS = 12_000_000;
 
+/** Cells cut so far. */
+interface Cut {
+  cellFrom: Uint32Array<ArrayBuffer>;
+  cellTo: Uint32Array<ArrayBuffer>;
+  cells: number;
+  /** Up to the last one with something in it. */
+  filled: number;
+  /** Line of the file that comes next. */
+  line: number;
+  readonly escaped: Set<number>;
+}
+
 /** Splits the text, whose codes are read once more unless they are known; undefined where it has more cells than we take. `onProgress` is called every 16,384 rows. */
 export function splitTable(
   text: string,
@@ -63,16 +75,13 @@ export function splitTable(
   codes = codesOf(text),
 ): Table | undefined {
   const end = codes.length;
-  const between = separator.charCodeAt(0);
-  const highest = Math.max(between, RETURN);
-  let cellFrom = new Uint32Array(Math.max(64, (end - start) >> 3));
-  let cellTo = new Uint32Array(cellFrom.length);
+  const size = Math.max(64, (end - start) >> 3);
+  const line = 1 + countLines(text, 0, start, Number.POSITIVE_INFINITY);
+  const [cellFrom, cellTo] = [new Uint32Array(size), new Uint32Array(size)];
+  const cut: Cut = { cellFrom, cellTo, cells: 0, filled: 0, line, escaped: new Set() };
   let rowStart = new Uint32Array(Math.max(16, (end - start) >> 4));
   let lineOfRow = new Uint32Array(rowStart.length);
-  const escaped = new Set<number>();
-  let cells = 0;
   let rows = 0;
-  let line = 1 + countLines(text, 0, start, Number.POSITIVE_INFINITY);
   let at = start;
   while (at < end) {
     if (rows + 1 >= rowStart.length) {
@@ -80,58 +89,15 @@ export function splitTable(
       lineOfRow = grown(lineOfRow);
     }
     if (rows % ROWS_A_STEP === 0) onProgress?.(at / end);
-    const rowFirst = cells;
-    const rowLine = line;
-    let filled = cells;
-    for (;;) {
-      if (cells >= cellFrom.length) {
-        if (cells >= MAX_CELLS) return undefined;
-        cellFrom = grown(cellFrom);
-        cellTo = grown(cellTo);
-      }
-      while (at < end && codes[at] === SPACE) at++;
-      let from = at;
-      let to = at;
-      const closing = codes[at] === QUOTE ? closingQuote(text, at, end, separator) : -1;
-      if (closing >= 0) {
-        from = at + 1;
-        to = closing;
-        if (sawDoubledQuote) escaped.add(cells);
-        line += countLines(text, from, to, Number.POSITIVE_INFINITY);
-        at = closing + 1;
-      }
-      for (; at < end; at++) {
-        const code = codes[at]!;
-        if (code <= highest && (code === between || code === NEWLINE || code === RETURN)) break;
-      }
-      if (closing < 0) {
-        to = at;
-        while (to > from && isSpace(codes[to - 1]!)) to--;
-      }
-      cellFrom[cells] = from;
-      cellTo[cells] = to;
-      cells++;
-      if (to > from) filled = cells;
-      if (at < end && codes[at] === between) {
-        at++;
-        continue;
-      }
-      break;
-    }
-    // At a line end or at the end of the text.
-    if (at < end) {
-      if (codes[at] === RETURN && codes[at + 1] === NEWLINE) at++;
-      at++;
-      line++;
-    }
-    if (cells - filled > MOST_BLANK) cells = filled;
-    if (filled > rowFirst) {
-      rowStart[rows] = rowFirst;
-      lineOfRow[rows] = rowLine;
-      rows++;
-    } else cells = rowFirst;
+    rowStart[rows] = cut.cells;
+    lineOfRow[rows] = cut.line;
+    at = cutRow(text, codes, separator, at, cut);
+    if (at < 0) return undefined;
+    if (cut.cells - cut.filled > MOST_BLANK) cut.cells = cut.filled;
+    if (cut.filled > rowStart[rows]!) rows++;
+    else cut.cells = rowStart[rows]!;
   }
-  rowStart[rows] = cells;
+  rowStart[rows] = cut.cells;
   const last = codes[end - 1];
   return {
     text,
@@ -140,11 +106,58 @@ export function splitTable(
     rowCount: rows,
     rowStart: rowStart.subarray(0, rows + 1),
     lineOfRow: lineOfRow.subarray(0, rows),
-    cellFrom: cellFrom.subarray(0, cells),
-    cellTo: cellTo.subarray(0, cells),
-    escaped,
+    cellFrom: cut.cellFrom.subarray(0, cut.cells),
+    cellTo: cut.cellTo.subarray(0, cut.cells),
+    escaped: cut.escaped,
     openEnd: last !== NEWLINE && last !== RETURN,
   };
+}
+
+/** Cuts one row, and answers where the next begins; -1 where there are more cells than we take. */
+function cutRow(text: string, codes: Codes, separator: string, start: number, cut: Cut): number {
+  const end = codes.length;
+  const between = separator.charCodeAt(0);
+  const highest = Math.max(between, RETURN);
+  let { cellFrom, cellTo, cells } = cut;
+  cut.filled = cells;
+  let at = start;
+  for (;;) {
+    if (cells >= cellFrom.length) {
+      if (cells >= MAX_CELLS) return -1;
+      cellFrom = cut.cellFrom = grown(cellFrom);
+      cellTo = cut.cellTo = grown(cellTo);
+    }
+    while (at < end && codes[at] === SPACE) at++;
+    let from = at;
+    let to = at;
+    const closing = codes[at] === QUOTE ? closingQuote(text, at, end, separator) : -1;
+    if (closing >= 0) {
+      from = at + 1;
+      to = closing;
+      if (sawDoubledQuote) cut.escaped.add(cells);
+      cut.line += countLines(text, from, to, Number.POSITIVE_INFINITY);
+      at = closing + 1;
+    }
+    for (; at < end; at++) {
+      const code = codes[at]!;
+      if (code <= highest && (code === between || code === NEWLINE || code === RETURN)) break;
+    }
+    if (closing < 0) {
+      to = at;
+      while (to > from && isSpace(codes[to - 1]!)) to--;
+    }
+    cellFrom[cells] = from;
+    cellTo[cells] = to;
+    cells++;
+    if (to > from) cut.filled = cells;
+    if (at >= end || codes[at] !== between) break;
+    at++;
+  }
+  cut.cells = cells;
+  // At a line end or at the end of the text.
+  if (at >= end) return at;
+  cut.line++;
+  return codes[at] === RETURN && codes[at + 1] === NEWLINE ? at + 2 : at + 1;
 }
 
 const isSpace = (code: number): boolean => code === SPACE || code === HARD_SPACE || code === 9;
