@@ -41,6 +41,8 @@ export interface ColumnFacts {
   readonly less?: readonly number[];
   /** Whether another column says by a word that we do not know which way it went. */
   readonly isOfUnknownWay?: boolean;
+  /** Whether it is read because a person said so: the energies beside it tell nothing of it. */
+  readonly isAnswered?: boolean;
   /** Whether its amounts are in another money than the home's. */
   readonly isOtherMoney?: boolean;
   /** Unit written behind the numbers, as in "3.4 kWh". */

@@ -24,7 +24,18 @@ import { BEST_UNITS, isEnergyUnit, quantityColumns, saysOutdoors } from './quant
 import type { Sheet } from './sheet.ts';
 import { carrierOfTitles } from './titles.ts';
 import { columnName } from './value-cells.ts';
-import { AMOUNT, ELECTRIC, MADE_HERE, OF_A_STORE, OF_LEGS, OWN_USE, PART_OF, withoutBrackets } from './vocabulary.ts';
+import {
+  AMOUNT,
+  ELECTRIC,
+  MADE_HERE,
+  OF_A_STORE,
+  OF_LEGS,
+  OF_THE_GRID,
+  OWN_USE,
+  PART_OF,
+  WHOLE_HOME,
+  withoutBrackets,
+} from './vocabulary.ts';
 
 /**
  * Columns read as one series each: the chosen one, else all that name an energy of their own (import and export,
@@ -40,7 +51,8 @@ export function seriesColumns(
   const { every = false } = choices;
   if (chosen !== undefined && !every) {
     const column = sheet.columns[chosen];
-    return column ? [column] : [];
+    const isOneOfSeveral = quantityColumns(sheet, taken).some(({ index }) => index !== chosen);
+    return column ? [isOneOfSeveral ? answered(column) : column] : [];
   }
   // What the person took for something else is no amount.
   const elsewhere = Object.entries(choices.columns ?? {}).flatMap(([as, at]) => (as === 'value' ? [] : [at]));
@@ -95,6 +107,7 @@ export function seriesColumns(
     (c) =>
       doubted !== undefined &&
       !indicesOf(chief).includes(c.index) &&
+      !isBehindGrid(c, chief) &&
       (isRival(c, doubted) ||
         ((chief.length === 1 || every) &&
           (isOtherUse(sheet, c, doubted) || isOfUnknownWords(c, doubted) || mayMakeHeat(c, doubted)))) &&
@@ -103,7 +116,7 @@ export function seriesColumns(
       // Of two columns alike it is no matter which is meant.
       !(c.largest > 0 && c.meaning.unit === doubted.meaning.unit && isCopy(sheet, doubted, c)),
   );
-  const columns = every ? [...chief, ...rivals] : chief;
+  const columns = every ? [...chief, ...rivals.map(answered)] : chief;
   const read = indicesOf(columns);
   if (doubted && rivals.length > 0 && choices.every === undefined)
     book.add('column-asked', 'question', {
@@ -121,6 +134,16 @@ export function seriesColumns(
     });
   return columns.toSorted((a, b) => a.index - b.index);
 }
+
+export const answered = (column: ColumnFacts): ColumnFacts => ({ ...column, isAnswered: true });
+
+/** All that the home uses holds what the grid's column says was drawn. */
+const isBehindGrid = (c: ColumnFacts, chief: readonly ColumnFacts[]): boolean =>
+  OF_HOME.test(plainWords(c.heading)) &&
+  !isTotal(c) &&
+  !namesWay(c) &&
+  chief.some((other) => OF_THE_GRID.test(plainWords(other.heading)) && other.meaning.seriesRole === undefined);
+const OF_HOME = new RegExp(`${WHOLE_HOME.source}|\\bload\\b`);
 
 const PHASE = /\b(?:phase ?|ph ?|leg ?|l)([123])\b|\bphase ([abc])\b|(?<= )([abc])$|^([abc])(?= )/;
 

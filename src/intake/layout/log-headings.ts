@@ -126,7 +126,11 @@ export function energiesByPartner(codes: readonly string[]): ReadonlyMap<string,
 const codeOf = (heading: string): string =>
   withoutBrackets(plainWords(heading))
     .replace(/\b[mk]?wh?\b/, '')
-    .replace(/ (register|reading|total)$/, '')
+    .trim()
+    .replace(
+      /^(?:grid|net|netz|mains|utility) | (?:register|reading|total|(?:to|from) (?:the )?(?:customer|consumer))$/g,
+      '',
+    )
     .trim();
 
 /** The four quadrants of reactive energy (IEC 62053-23, from memory), as they stand beside the two ways of active energy. */

@@ -170,7 +170,7 @@ function settleCarrier(
   const carrier = choices.carrier ?? carrierFor(stated, said?.carrier) ?? ofRates;
   // Nobody meters electricity in joules, calories or BTU.
   const guessed = stated !== undefined && OF_GAS.has(stated) ? 'gas' : 'electricity';
-  if (carrier === undefined && !(namesItself(column) && book.has('carrier-guessed')))
+  if (carrier === undefined && !(namesItself(column) && !column.isAnswered && book.has('carrier-guessed')))
     book.add('carrier-guessed', 'question', { column: name, expected: guessed });
   else if (
     choices.carrier === undefined &&
@@ -234,8 +234,8 @@ function settleRole(
   const unknown = isMetered ? unknownWords(withoutPeople(column.heading)) : [];
   const isAsked = (
     ['carrier-guessed', 'direction-asked', 'direction-of-name-asked', 'part-asked', 'part-pump-asked'] as const
-  ).some((code) => book.has(code));
-  const isChosen = choices.role !== undefined || ofFile.columns?.value === column.index || ofFile.every;
+  ).some((code) => book.has(code, ofFile.every ? name : undefined));
+  const isChosen = choices.role !== undefined || (!column.isAnswered && ofFile.columns?.value === column.index);
   if (unknown.length > 0 && !isChosen && !isAsked)
     book.add('word-asked', 'question', { column: name, found: listNames(unknown) });
   return role;

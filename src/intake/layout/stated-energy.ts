@@ -109,8 +109,8 @@ export function statedCarrier(sheet: Sheet, column: ColumnFacts): Energy | undef
   const said = carrierOfTitles(sheet) ?? carrierBeside(sheet);
   const unit = statedUnit(sheet, column);
   const isAmount = (unit !== undefined && !isOfDegrees(unit)) || USED.test(plainWords(column.heading));
-  // A file may be called "temp" for many reasons.
-  if (said && !(isAmount && isTemperature(said.carrier))) return said;
+  // A file may be called "temp" for many reasons, and a title of the weather is not of every column.
+  if (said && !((isAmount || column.isAnswered) && isTemperature(said.carrier))) return said;
   // Rates side by side are of electricity: no other fuel is metered so.
   if (namesRegister(column) && registersOf(sheet).size > 1) return { carrier: 'electricity' };
   if ((unit === undefined || isOfElectricity(unit)) && isMeteredAsElectricity(sheet)) return { carrier: 'electricity' };
@@ -119,6 +119,7 @@ export function statedCarrier(sheet: Sheet, column: ColumnFacts): Energy | undef
   const named = sheet.columns
     .filter((c) => c.meaning.role !== 'calorific')
     .filter((c) => c === column || !isNumberColumn(c) || !(isOtherUse(sheet, column, c) || isApart(sheet, column, c)))
+    .filter((c) => !(column.isAnswered && c !== column && isNumberColumn(c) && isAnEnergy(c)))
     .map((c) => plainWords(c.heading))
     .filter((words) => !isAside(words));
   // "Electric $" and "Gas $" side by side tell of neither.
@@ -148,6 +149,9 @@ function isMeteredAsElectricity({ columns, preamble }: Sheet): boolean {
   const isTitled = titles.some((words) => ELECTRIC_POINT.test(words) && NUMBERED.test(words));
   return isPoint || isTitled || headings.some((words) => REACTIVE.test(words));
 }
+
+const isAnEnergy = ({ meaning: { carrier, role } }: ColumnFacts): boolean =>
+  carrier !== undefined && ['value', 'reading'].includes(role);
 
 /** Amounts of a fuel that do not go along with the column say nothing of it. */
 const isApart = (sheet: Sheet, column: ColumnFacts, { meaning, ...facts }: ColumnFacts): boolean =>

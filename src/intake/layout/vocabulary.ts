@@ -43,7 +43,7 @@ export const OTHER_WEATHER = any(
   words('cloud|bewolk|nuage|taupunkt|dew ?point|luftdruck|air pressure|barometr|snow|schneeh'),
   words('w ?\\/ ?m|visibil'),
   only(
-    'prcp|snow|dew|dwp[cf]|dewp|slp|stp|relh|vis|wdsp|wdir|wspd|wpgt|pres|tsun|rhum|rr|td|wind|vent|viento|vento|rain|regen|pluie|sun|sonne|pressure|druck|pression',
+    'prcp|snow|dew|dwp[cf]|dewp|slp|stp|relh|vis|wdsp|wdir|wspd|wpgt|pres|tsun|rhum|rr|td|wind|vent|viento|vento|rain|regen|pluie|sun|sonne|rh|rf|ff|fx|dd|ws|wd|wg|pressure|druck|pression',
   ),
 );
 
@@ -90,8 +90,9 @@ export const COLD_MADE = words(
   'kaltemenge|kalteenergie|kalteerzeug|kalteproduk|kuhlenergie|froid produit|energie (frigorifique|de froid)|energia frigorifera',
 );
 
-/** Heat that collectors on the roof make: no electricity, and none that a heat pump has to make. */
+/** Heat that collectors on the roof make, or that a machine takes from around it: not bought, and none that a heat pump has to make. */
 export const SUN_HEAT = words(
+  '(umwelt|umgebungs|erd)warme|(ambient|environment\\w*) (heat|energy)|heat from (the )?(air|ground|source)|chaleur (ambiante|de l.environnement)|calor ambiental|calore ambientale|omgevingswarmte|omgivningsvarme',
   'solar.?therm|solar (hot )?water|solaire thermique|solar termica|solare termico|solvarme|solfangar|zonneboiler|zonnecollector|(solar|sonnen|flach|rohren)kollektor|aurinkolampo|kolektor',
 );
 
@@ -110,6 +111,9 @@ export const PART_OF = whole(
 export const SENT_OUT = any(
   words(
     'feed.?in|fed in|fed to|grid feed|surplus|sent (out|to)|(given back|return(ed)?) to|to (the )?grid|inject|injekt',
+    // Sold.
+    '(?<![a-z])(vendid[ao]s?|vendut[ao]|vendite|vendue?s?|(?<!points? de )ventes?|sprzeda\\w*|verkocht\\w*|verkopen|verkauft\\w*|stromverkauf|(el)?sald|myy(ty|nti)|prodan[aeoy]|prodej)(?![a-z])',
+    '(vers|dans) le reseau|(a|hacia) la red(?![a-z])|(alla|in|nella) rete(?![a-z])|(naar|aan) (het )?net(?![a-z])|(til|till) net(tet)?(?![a-z])|(til|till) natet|do (sieci|site)(?![a-z])|verkkoon|para a rede|(?<![a-z])(an|zum) (das )?netz(?![a-z])',
   ),
   words(
     'ein(ge)?speis|ruckgespeis|ins netz|ruckliefer|ruckspeis|uberschuss|ueberschuss|lieferung ins|netzlieferung|abgabe ins|wirk(arbeit|energie|leistung)? abgabe',
@@ -119,7 +123,7 @@ export const SENT_OUT = any(
   words('(?<![a-z])cedut|cessione|restitu|teruglever|terug ?gelever|injectie|invoed|teruggaaf|elsalg|overskud'),
   words(
     '(?<![a-z])ret (?=energy)',
-    'salg til|solgt til|leveret til net|til nettet|eksport',
+    'salg til|solgt til|grid spill|spill(ed)? (to|energy|k?wh)|^spill$|leveret til net|til nettet|eksport',
     '^-?a ?[-−–](?= ?($|[\\[(]|k?wh|total|gesamt|sum))',
     '(?<![a-z])p ?[-−–](?= ?($|[\\[(]))',
     '(?<![^ ])[-−–]a(?![a-z])',
@@ -144,12 +148,12 @@ export const MADE = words(
 /** Drawn from the grid. */
 export const DRAWN = any(
   words(
-    'netzbezug|strombezug|bezug aus|(vom |aus dem )?netz bezogen|bezogene (energie|strom)|wirkarbeit|grid import|from (the )?grid|consumo de red|soutir',
+    'netzbezug|strombezug|bezug aus|(vom |aus dem )?netz bezogen|netz (an|ans|zum) (haus|heim)|grid to (the )?(home|house|load)|bezogene (energie|strom)|wirkarbeit|grid import|from (the )?grid|consumo de red|soutir',
   ),
   words('(?<![a-z])uttag(?![a-z])|uttagen|(energia )?pobran|pobor|consumo da rede|odber ze site|odebran'),
   words('preliev|prelevat|afname van|elkob|energia activa|energia attiva|importaci'),
   whole(
-    'import|imported|purchased?|bought|gekauft|zugekauft|achete|comprad[ao]|acquistat[ao]|ingekocht|kobt|1[.:](?:8|9|29)[.:]\\d|kwh 18\\d',
+    'import|imported|purchased?|bought|(zu|ein)?gekauft|achats?|achetee?s?|comprad[ao]s?|acquistat[ao]|(in)?gekocht|kobt|kopt|kupion[aey]|ostettu|(na)?kouplen[aoy]|grid draw|draw from (the )?grid|1[.:](?:8|9|29)[.:]\\d|kwh 18\\d',
   ),
   words(
     '^\\+?a ?\\+(?= ?($|[\\[(]|k?wh|total|gesamt|sum))',
@@ -191,7 +195,7 @@ export const ELECTRIC = any(
     '(energie|puissance|energia|potenza|potencia) (active|activa|attiva|ativa)|energia czynna|cinna energie|active (energy|power)|wirk(arbeit|leistung|energie)',
   ),
   words(
-    'sahko|elforbrukning|elanvandning|stromforbruk|elektry|eletric|(?<!bio)elektrick|elmatare|elektromer',
+    'sahko|el(forbruk|anvand|tillfor|intag|atgang|behov|inkop|effekt)|stromforbruk|elektry|eletric|(?<!bio)elektrick|elmatare|elektromer',
     'wirkverbrauch|wirkbezug|leistungsaufnahme|aufnahmeleistung|electri|elektri|elettric|strom(verbrauch|bezug|zahler|preis|ver|menge)?|stroom|elforbrug|elmaler',
   ),
   whole('elec|el|strom|power supply|eas|eait?|p ?el'),
@@ -211,6 +215,7 @@ export const OF_HEAT_NETWORK = any(
 
 export const HEAT = any(
   OF_HEAT_NETWORK,
+  whole('wmz'),
   words('^((hp|total|space) )?heating (power|output|capacity)(?! ?(consum|input|used))'),
   words(
     'heat (output|out|produced|delivered|meter|generated|energy|supplied)|thermal|thermi(que|sch)|termica',
@@ -262,7 +267,9 @@ export const OUTDOOR = any(
 );
 
 /** Temperatures that say they are out of doors. */
-export const OUT_OF_DOORS = words('out(door|side)|aussen|exter|buiten|esterna|udendors|utomhus|ulko|zewn|venk');
+export const OUT_OF_DOORS = words(
+  'out(door|side)|aussen|(?<![a-z])(ext|ute)(?![a-z])|utetemp|exter|buiten|esterna|udendors|utomhus|ulko|zewn|venk',
+);
 
 /** All that a home uses, rather than one of its parts. */
 export const WHOLE_HOME = whole(
@@ -280,8 +287,9 @@ export const APPLIANCE = whole(
 
 /** What went into a store of electricity or came out of it: neither bought nor used by the home. */
 export const OF_A_STORE = words(
-  '(batter(y|ies)|batterien?|batterij|batteri[ae]|akku|accu|(strom|heim|solar)speicher)\\w*([ -]\\w+)? ?(in|out|(dis)?charg\\w*|(ent|ein|aus)?lad(en|ung)|(ent|ge)laden|import|export|input|output)(?![a-z])',
-  '(?<![a-z])((dis)?charg(e|ed|ing)|(in)?to|from|ladung|entladung) (the )?(batter|akku|accu)',
+  '^(home )?(batter(y|ies?)|batterij|batteri[ae]?|akku|accu|batt)( (power|leistung))?( k?wh?)?$',
+  '(batt(er(y|ies))?|batterien?|batterij|batteri[ae]|akku|accu|(strom|heim|solar)speicher)\\w*([ -]\\w+)? ?(in|out|(dis)?charg\\w*|(ent|ein|aus)?lad(en|ung)|(ent|ge)laden|import|export|input|output)(?![a-z])',
+  '(?<![a-z])((dis)?charg(e|ed|ing)|(in)?to|from|ladung|entladung) (the )?(batt|akku|accu)',
 );
 
 /** Of the grid, in words that no appliance has. */
@@ -325,7 +333,7 @@ export const TO_COMPARE = any(
     '(last|previous|prior) (year|month|week|period)|(previous|prior|same) day|year (ago|before)|forecast|predict|projected|expected|budget',
   ),
   words(
-    '(similar|average|typical|neighbou?r\\w*|other) (homes?|house\\w*)|benchmark|rolling|(weather|degree.?day) (corr|norm|adj)',
+    '(similar|average|typical|neighbou?r\\w*|other) (homes?|house\\w*)|baseline(?! us(e|age))|neighbou?r(s|hood) ?(average|avg|mean|us(e|age)|[mk]?wh)|nachbar(n|schaft)|voisins|vecinos|(media|consumo) (dei )?vicini|(gemiddelde|verbruik) (van (de )?)?buren|nabo(er|gennemsnit)|grannar|sasiad|soused|naapur|benchmark|rolling|(weather|degree.?day) (corr|norm|adj)',
   ),
   words('anomal(y|ies|ia)|departure from|deviation from|abweichung (vom|zum)|ecart a la|afwijking|scostamento'),
   words('durchschnitts?(nutzer|haushalt|wohnung)|average (user|household|dwelling)'),
@@ -346,7 +354,9 @@ export const TO_COMPARE = any(
   words(
     '(compressor|kompressor|verdichter|burner|brenner|(?<![a-z])(hp|wp|pump|fan)) ?(run(ning)? ?)?(hours?|starts?|freq|speed|rpm|cycles?|drehzahl|stunden|takt)',
   ),
-  words('(burner|operating|running|run) hours|betriebsstunden|laufzeit|driftstimer|heures de fonct|draaiuren'),
+  words(
+    '(burner|operating|running|run) (hours|hrs)|(betriebs|lauf)(stunden|std)|laufzeit|drift(s?timer|s?timmar|stid)|gangtid|heures de (fonct|marche)|horas de (funcion|marcha|operac)|ore (di )?(funzion|marcia|esercizio)|(draai|bedrijfs)uren|kayntitun|godziny pracy|motohodin|provozni(ch)? hod|(hours|hrs) run(ning)?(?![a-z])',
+  ),
   // What is still paid for.
   words('balance (on|left|of|at)|(meter|prepaid|credit) balance|(units|k?wh|credit) left|left on (the )?meter'),
   words('in (the )?store|restmenge|remaining'),
