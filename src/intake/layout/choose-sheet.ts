@@ -47,7 +47,7 @@ export function chooseSheet(
     ({ sheet: { dateColumn, columns } }) =>
       dateColumn >= 0 && columns.some((c) => c.index !== dateColumn && isNumberColumn(c)),
   );
-  const groups = findGoingOn(withData);
+  const groups = findGoingOn(withData.filter(({ isHome }) => !isHome));
   const joined = groups.map((going) => ({
     ...going[0]!,
     ...namesOfAll(going),
@@ -66,11 +66,13 @@ export function chooseSheet(
     book.add('sheets-joined', 'note', { count: own.going.length, found: listNames(own.going.map(({ name }) => name)) });
   const isSettled = opened.length === 1 || (own && dated.length === 1);
   if (taken.name !== wanted && taken.written !== wanted && !isSettled) {
+    const homes = dated.filter(({ isHome }) => isHome);
+    const named = homes.length > 0 ? homes : dated;
     const ofTables = tables.length > written.length ? 'sheet-tables-asked' : 'sheet-asked';
     const asked = opened.some((o) => o.isHome) ? 'sheet-homes-asked' : ofTables;
     book.add(dated.length > 1 ? asked : 'sheet-taken', dated.length > 1 ? 'question' : 'note', {
-      count: dated.length,
-      found: listNames(dated.map((o) => o.name)),
+      count: named.length,
+      found: listNames(named.map((o) => o.name)),
       expected: taken.name,
     });
   }

@@ -14,16 +14,34 @@ const HOME = new RegExp(
 );
 /** These head other columns too, so that what stands below has to be numbered. */
 const MAYBE_HOME = new RegExp(`^((unit|property|plot|lot)${NUMBERED}|(house|home|household) ?(no|nr|number|id)\\.?$)`);
+/** Under these two homes may follow each other, or one may be written in two ways. */
+const PLACE = new RegExp(
+  `^(property|premises|site|address|house|home|household|dwelling|location|objekt|liegenschaft|adresse|anschrift|haus|standort|pand|adres|direccion|inmueble|indirizzo|immobile|ejendom|adress|fastighet)${NUMBERED}`,
+);
+/** Fewer rows may be remarks. */
+const LEAST_IN_TURN = 2;
 /** Rows of one home to those of another, where a gap is in one. A judgement. */
 const ALIKE = 1.3;
 
+export interface Home {
+  readonly name: string;
+  readonly table: Table;
+  /** False of all homes in one, for the names may be of a single one. */
+  readonly isHome?: false;
+}
+
 /** Undefined where no column is of homes, or where it names only one. */
-export function homesOf(table: Table): readonly { readonly name: string; readonly table: Table }[] | undefined {
+export function homesOf(table: Table): readonly Home[] | undefined {
   for (let head = 0; head < Math.min(SEARCHED_ROWS, table.rowCount - 2); head++) {
     const cells = cellCount(table, head);
     if (cells < 3) continue;
     for (let column = 0; column < cells; column++) {
       const heading = plainWords(cellText(table, head, column));
+      const inTurn = PLACE.test(heading) ? homesInTurn(table, head, column) : undefined;
+      if (inTurn) {
+        const all = { name: [...inTurn.keys()].join(' + '), table, isHome: false as const };
+        return [...splitHomes(table, head, column, inTurn), all];
+      }
       if (!HOME.test(heading) && !MAYBE_HOME.test(heading)) continue;
       const homes = rowsByHome(table, head, column, !HOME.test(heading));
       if (homes) return splitHomes(table, head, column, homes);
@@ -51,6 +69,25 @@ function rowsByHome(table: Table, head: number, column: number, isMaybe: boolean
   if (areNumbers && (least < 2 || most > ALIKE * least)) return undefined;
   // One row each is a list of bills, or months across.
   return most > 1 || rowTexts(table, homes.values().next().value![0]!).some(isDated) ? homes : undefined;
+}
+
+/** Homes of which one begins where another ends, as of a household that moved. */
+function homesInTurn(table: Table, head: number, column: number): Map<string, number[]> | undefined {
+  const homes = new Map<string, number[]>();
+  const homeOfDate = new Map<string, string>();
+  let last = '';
+  for (let row = head + 1; row < table.rowCount; row++) {
+    const name = cellText(table, row, column);
+    const date = rowTexts(table, row).find(isDated);
+    if (date === undefined || TOTALS.test(name)) continue;
+    const isAnother = name !== last && homes.has(name);
+    if (name === '' || isAnother || homes.size > MOST_HOMES || (homeOfDate.get(date) ?? name) !== name)
+      return undefined;
+    homeOfDate.set(date, name);
+    homes.set(name, [...(homes.get(name) ?? []), row]);
+    last = name;
+  }
+  return homes.size > 1 && [...homes.values()].every(({ length }) => length >= LEAST_IN_TURN) ? homes : undefined;
 }
 
 function splitHomes(table: Table, head: number, column: number, homes: ReadonlyMap<string, readonly number[]>) {

@@ -378,7 +378,7 @@ export const A_DAY = any(
 
 /** All since a month, a year or anything else began. */
 export const SINCE = words(
-  '(year|month|week|quarter|season) to date|(?<![a-z])[ymq]td(?![a-z])|running total|cumulative|kumul|cumul|acumulad|seit jahresbeginn|depuis le debut|sinds begin|dall.inizio',
+  '(year|month|week|quarter|season) to date|(?<![a-z])[ymq]td(?![a-z])|running total|cumulative|kumul|cumul|acumulad|aufgelaufen|auflaufend|seit jahresbeginn|(kwh|m3|to) to date|depuis le debut|sinds begin|dall.inizio',
 );
 
 export const CLOCK_TIME = any(

@@ -129,6 +129,8 @@ export function usedSinceMonth(values: Float64Array, days: Float64Array): Float6
 /** So many rows rise between the falls, or it is only asked: winters begin in the same month. A judgement. */
 const CERTAIN_RISES = 9;
 const DOUBTFUL_RISES = 6;
+/** Where its heading says so. */
+const SAID_RISES = 2;
 
 /**
  * What was used in each period, where the rows count the year and begin anew with the next, be it in January or in the
@@ -136,15 +138,19 @@ const DOUBTFUL_RISES = 6;
  * period that is missing it is not known. Where a few rows rise only their number comes back.
  * @param fromDay first days of the periods
  * @param toDay days after the last
+ * @param isSaid whether the heading says that it is all since a year began
  */
 export function usedSinceYear(
   values: Float64Array,
   { fromDay, toDay }: { readonly fromDay: Float64Array; readonly toDay: Float64Array },
+  isSaid: boolean,
 ): Float64Array | { readonly rises: number } | undefined {
   const order = Array.from(fromDay.keys())
     .filter((i) => !Number.isNaN(values[i]! + fromDay[i]! + toDay[i]!))
     .sort((a, b) => fromDay[a]! - fromDay[b]!);
-  const falls = order.filter((now, at) => at > 0 && values[now]! < values[order[at - 1]!]!);
+  const fallen = order.filter((now, at) => at > 0 && values[now]! < values[order[at - 1]!]!);
+  // Of a single year nothing falls, but its first row is as small as its steps.
+  const falls = fallen.length === 0 && isSaid ? order.slice(0, 1) : fallen;
   const months = new Set(falls.map((i) => toCivilDate(fromDay[i]!).slice(5, 7)));
   const [month] = months;
   const years = falls.map((i) => Number(toCivilDate(fromDay[i]!).slice(0, 4)));
@@ -157,8 +163,14 @@ export function usedSinceYear(
   const isFromNought = fallenTo <= (MOST_STEPS * steps.reduce((sum, step) => sum + step, 0)) / rises;
   const isFirst = (i: number) => toCivilDate(fromDay[i]!).slice(5) === `${month}-01`;
   const begins = order.filter((i, at) => at > 0 && isFirst(i));
-  if (!isYearly || !isFromNought || rises < DOUBTFUL_RISES || begins.some((i) => !falls.includes(i))) return undefined;
-  if (rises < CERTAIN_RISES) return { rises };
+  if (
+    !isYearly ||
+    !isFromNought ||
+    rises < (isSaid ? SAID_RISES : DOUBTFUL_RISES) ||
+    begins.some((i) => !falls.includes(i))
+  )
+    return undefined;
+  if (rises < CERTAIN_RISES && !isSaid) return { rises };
   const used = new Float64Array(values.length).fill(Number.NaN);
   for (const [at, now] of order.entries()) {
     const before = order[at - 1];

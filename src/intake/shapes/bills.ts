@@ -5,7 +5,7 @@ import { tell } from '../../model/shapes/told.ts';
 import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
 import { isADayByTitle } from '../layout/ask-title-words.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
-import { isADay } from '../layout/column-words.ts';
+import { isADay, isSince } from '../layout/column-words.ts';
 import { commonUnit, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { asTemperature, findExtremes, MEAN_OF_BOTH, takeMeans } from '../layout/extremes.ts';
@@ -75,7 +75,6 @@ export const bills: IntakeShape = {
     }
     const periods = rowPeriods(sheet, dates, toColumn, columns, choices, context.zone, book);
     leaveOutUnfinished(periods, sheet, dates, context.today, book);
-    remarkRising(sheet, columns, choices, book);
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);
     const decimal = settleDecimals(sheet, columns, choices, book);
     const read = columns.map((facts, i) => {
@@ -125,6 +124,12 @@ export const bills: IntakeShape = {
       if (series) doubtPrice(series, quantity.unit, columnName(sheet, facts.index), costs, choices, book);
       return { facts, quantity, costs, values, series };
     });
+    remarkRising(
+      sheet,
+      columns.filter(({ index }) => !book.has('counts-from-year', columnName(sheet, index))),
+      choices,
+      book,
+    );
     const filed = fileBills(input, { dates, periods, decimal, quality, energies: read });
     const used = [...columns.map((c) => c.index), extremes?.minimum.index, ...filed.used];
     remarkUnread(input, [column, toColumn, quality, ...used]);
@@ -184,12 +189,12 @@ function askLengths(
 /** A sum that runs through each year becomes what each period used, in place; where only a few rows tell it is asked. */
 function differencesOfYear(
   written: Float64Array,
-  { index }: ColumnFacts,
+  facts: ColumnFacts,
   periods: RowPeriods,
   { sheet, choices, book }: ShapeInput,
 ): void {
-  const used = usedSinceYear(written, periods);
-  const column = columnName(sheet, index);
+  const used = usedSinceYear(written, periods, isSince(facts));
+  const column = columnName(sheet, facts.index);
   if (used instanceof Float64Array) {
     written.set(used);
     book.add('counts-from-year', 'note', { column });

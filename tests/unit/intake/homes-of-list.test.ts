@@ -1,5 +1,5 @@
 /** Lists of several homes ask which one is meant; a column that only sounds so stays what it is. */
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { IntakeChoices } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
 import { kWhPerUnit } from '../../../src/reference/fuels.ts';
@@ -63,4 +63,30 @@ test.each(['Unit', 'Flat', 'Wohnung', 'House'])('what one home used under “%s�
 test('units of measure are no homes', () => {
   const lines = days.flatMap((day, i) => [`${day},kWh,${use(i, 0)}`, `${day},m3,${use(i, 1)}`]);
   expect(read(['Date,Unit,Amount', ...lines]).asked).not.toContain('sheet-homes-asked');
+});
+
+describe('homes of which one begins where another ends', () => {
+  const half = (home: string, from: number) =>
+    days.slice(from, from + 30).map((day, i) => `${day},${home},${use(from + i, 0)}`);
+  const sum = (from: number, to: number) =>
+    days
+      .slice(from, to)
+      .reduce((all, _, i) => all + use(from + i, 0), 0)
+      .toFixed(1);
+  test.each(['Property', 'Site', 'Address', 'House', 'Objekt'])('are asked about under “%s”', (heading) => {
+    const lines = [`Date,${heading},kWh`, ...half('Hill House', 0), ...half('The Barn', 30)];
+    const all = 'Hill House + The Barn';
+    expect(read(lines)).toMatchObject({ asked: ['sheet-homes-asked'], homes: ['Hill House', 'The Barn', all] });
+    expect(read(lines, { sheet: 'The Barn' })).toMatchObject({ asked: [], totals: [sum(30, 60)] });
+    expect(read(lines, { sheet: all })).toMatchObject({ asked: [], totals: [total(0)] });
+  });
+  test('are none where the names come again, or are the rates of a day', () => {
+    for (const names of [
+      ['Day', 'Night'],
+      ['1', '2'],
+    ]) {
+      const lines = days.map((day, i) => `${day},${names[i % 2]},${use(i, 0)}`);
+      expect(read(['Date,House,kWh', ...lines]).asked).not.toContain('sheet-homes-asked');
+    }
+  });
 });

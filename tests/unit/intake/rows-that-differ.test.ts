@@ -239,3 +239,26 @@ test('the first bill begins its days before its date, where they are written', (
     ['2024-03-18', '2024-04-19'],
   ]);
 });
+
+describe('all since a year began, by the month', () => {
+  const used = range(12).map((i) => 300 + ((i * 37) % 110));
+  const sums = used.map((_, i) => used.slice(0, i + 1).reduce((sum, one) => sum + one, 0));
+  const list = (heading: string, values: readonly number[]) =>
+    previewOf([`Month,${heading}`, ...values.map((value, i) => `2024-${two(i + 1)},${value}`)]);
+  test.each(['Electricity kWh YTD', 'Electricity kWh (year to date)', 'Strom kWh seit Jahresbeginn'])(
+    'is what each month adds where “%s” says so',
+    (heading) => {
+      const preview = list(heading, sums);
+      expect(preview.series[0]?.periods?.map(({ kWh }) => kWh)).toEqual(used);
+      expect(codesOf(preview)).toEqual(['counts-from-year']);
+    },
+  );
+  test('is asked about where nothing says so, or it begins with far more than a month', () => {
+    expect(codesOf(list('Electricity kWh', sums), 'question')).toContain('register-rising-asked');
+    const late = list(
+      'Electricity kWh YTD',
+      sums.map((sum) => sum + 9000),
+    );
+    expect(codesOf(late, 'question')).toContain('register-rising-asked');
+  });
+});
