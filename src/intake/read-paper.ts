@@ -14,6 +14,7 @@ import { findLeftOver, type LeftOver } from './paper/left-over.ts';
 import { type PaperLine, sumQuantity } from './paper/lines.ts';
 import { type Looks, lookAtSheets } from './paper/look-at-sheets.ts';
 import { moneyOf } from './paper/money.ts';
+import { withoutOthers } from './paper/of-others.ts';
 import { rowsOf, textOfRow } from './paper/page.ts';
 import { MOST_PAGES } from './paper/pdf-words.ts';
 import { namesOn, rowsWithout } from './paper/people.ts';
@@ -141,7 +142,8 @@ export function readPages(
   const how = { decimal: choices.decimal, dayFirst: choices.dayFirst, monthFirst: writesMonthFirst(context.zone) };
   const rows = rowsOf(corrected);
   const people = namesOn(corrected, rows);
-  const { bills, doubt } = splitBills(rowsWithout(people, rows), said.bills, (some) => understand(some, how));
+  const own = withoutOthers(rowsWithout(people, rows), choices.decimal);
+  const { bills, doubt } = splitBills(own.rows, said.bills, (some) => understand(some, how));
   const text = textOf(corrected);
   const { money = context.money ?? '£', other } = moneyOf(text);
   if (other !== undefined) {
@@ -158,7 +160,8 @@ export function readPages(
     // Of a picture a word that stands once may be misread.
     const stands = (words: RegExp) => !isSeen || [...text.matchAll(new RegExp(words, 'giu'))].length > 1;
     const delivered = goods ?? OTHER_GOODS.exec(text)?.[0];
-    if (!isHeat && !isWater && delivered !== undefined && stands(OTHER_GOODS))
+    if (own.others.length > 0) book.add('paper-others-only', 'refusal', { found: own.others.join('; ') });
+    else if (!isHeat && !isWater && delivered !== undefined && stands(OTHER_GOODS))
       book.add('paper-other-bill', 'refusal', { found: delivered });
     else if (isHeat && stands(HEAT)) book.add('paper-heat-only', 'refusal');
     else if (isWater && stands(WATER)) book.add('paper-water-only', 'refusal');
@@ -190,6 +193,10 @@ export function readPages(
     const values = [...listed, ...(over.wrongTotal ? [wrongTotalOf(over.wrongTotal, typed)] : [])];
     return { sections, values: i === 0 ? values : values.map((one) => ({ ...one, key: `${i} ${one.key}` })) };
   });
+  const found = own.others.join('; ');
+  if (found !== '' && !own.isAll) book.add('paper-others-left-out', 'note', { found });
+  else if (found !== '' && !said.isBill && !book.list().some(({ code }) => code === 'paper-no-bill-asked'))
+    book.add('paper-no-bill-asked', 'question', { found });
   const sections = read.flatMap((one) => one.sections);
   const values = read.flatMap((one) => one.values);
   if (sections.some(({ section: { lines } }) => sumQuantity(lines.filter(({ kind }) => kind === 'energy')) < 0)) {

@@ -735,6 +735,12 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} gives back more than it charges, so it corrects an earlier bill. Choose the bill that stands now, or type the figures.',
   ),
   'paper-export-left-out': phrase('{file} also names electricity that was sent out. That is no use, and was left out.'),
+  'paper-others-left-out': phrase(
+    '{file} also works out sums that are not this home’s bill of these days, so they were left out: {names}.',
+  ),
+  'paper-others-only': phrase(
+    'The only charges that {file} works out are not this home’s bill of these days: {names}. Choose the bill with its own charges, or type the figures.',
+  ),
   'paper-left-out': phrase('No total of this bill holds these sums, so they were left out: {names}.'),
   'paper-left-out-asked': phrase(
     'No total of this bill holds these sums on {file}, so they were left out: {names}. They may be another offer, a forecast or another bill. Compare with the paper.',

@@ -114,11 +114,33 @@ export const CANCELLED = words(
 );
 /** Another time than the bill's. */
 export const EARLIER = words(
-  '(?<!since (?:your |the )?)last (?:year|winter|summer|quarter|bill)|same (?:days|period|time)|previous (?:year|bill|quarter)|bill before|a year ago|vorjahr\\w*|année précédente|vorig jaar',
+  '(?<!since (?:your |the )?)last (?:year|winter|summer|quarter|bill)|same (?:days|period|time)|previous (?:year|bill|quarter)|bill before|a year ago|vorjahr\\w*|(?:letzt|vorig|vergangen)e[snm] jahr\\w*|(?:année|période) précédente|an(?:née)? (?:dernier|dernière|passé)e?|vorig(?:e)? (?:jaar|periode|kwartaal)|año (?:pasado|anterior)|anno (?:scorso|precedente)|(?:sidste|forrige) år|året før',
 );
 /** What is compared or foreseen and is no part of the bill. */
 export const COMPARED = words(
   'last (?:year|winter|summer|quarter|bill)|same (?:days|period|time)|previous year|a year ago|estimated? (?:annual|yearly|for a year)|next year|a year|annual|for the year|over (?:twelve )?months|(?:you )?(?:would|could) (?:pay|save)|saved?|switch|projection|projected|forecast|compar\\w+|other tariffs?|cheap(?:er|est)|vorjahr\\w*|vergleich\\w*|prognose\\w*|voraussichtlich\\w*|jahresverbrauchsprognose|erwartet\\w*|expected|enthalten\\w*|davon|sparen|günstig\\w*|(?:berechnung|ermittlung) (?:ihre[rs]|der|des) (?:\\w+ )?abschl[aä]g\\w*|abschlags(?:berechnung|ermittlung)|wechsel\\w*|l’an dernier|année précédente|vorig jaar|vergelijk\\w*',
+);
+/** Titles of sums that are of another household, of a time to come or at other prices, in seven languages; from memory. */
+export const OTHERS = words(
+  [
+    // Another household.
+    "neighbours?(?:’s|'s)?|(?:typical|average|similar|comparable|other) (?:\\w+ ){0,2}(?:homes?|houses?|households?|customers?|users?|famil(?:y|ies)|flats?|propert(?:y|ies))|(?:homes?|houses?|households?) (?:like|such as|similar to) yours?|(?:national|regional|local|area) average|typical (?:use|usage|consumption|bill|year)",
+    '(?:vergleichs|durchschnitts|muster|nachbar|referenz|beispiel)(?:haushalt|kunde|wohnung|familie|haus)\\w*|(?:ähnlich|vergleichbar|typisch|durchschnittlich|ander)\\w* (?:haushalt|kunde|wohnung|familie|häuser|haus)\\w*|nachbar(?:n|s|in|innen|schaft)?',
+    '(?:foyer|ménage|client|logement|famille)s? (?:type|moyen(?:ne)?|similaire|comparable|voisin)s?|voisin(?:e|s|es)?|(?:gemiddeld|vergelijkbaar|vergelijkbare|soortgelijk|typisch|ander)e? (?:huishouden|huishoudens|klant|klanten|gezin|gezinnen|woning|woningen)|buren|buurman|buurvrouw',
+    '(?:hogar|cliente|consumidor|vivienda|familia|famigli[ae]|utente|casa|abitazione)(?:es|s)? (?:tip[oa]|medi[oa]|promedio|similar[ei]?s?|simil[ei]|comparables?)|vecin[oa]s?|vicin[oi] di casa|(?:il|un) (?:suo|tuo) vicino|i (?:suoi|tuoi) vicini|(?:gennemsnitlig|typisk|tilsvarende|lignende|anden)e? (?:husstand|husstande|kunde|kunder|hus|huse|bolig|boliger|familie)|gennemsnits(?:husstand|kunde|bolig|familie)\\w*|nabo(?:en|er|ens|erne)?',
+    // A time to come.
+    '(?:next|coming|upcoming) (?:bill|quarter|year|month|winter|summer|period|statement|(?:\\w+ )?(?:months|quarters))|looking ahead|year ahead|projections?|projected|forecasts?|predict(?:ion|ed)|outlook|we (?:think|expect|predict)|year (?:will|would|could|might|may) cost|estimat(?:ed?|ion) (?:of )?(?:your )?(?:annual|yearly|next|future|for (?:a|the|one|next) year)\\w*|cost of (?:a|one) year',
+    '(?:kommend|nächst|künftig|bevorstehend)\\w* (?:\\w+ )?(?:jahr|rechnung|abrechnung|quartal|monat|zeitraum|winter|sommer|abrechnungsjahr|verbrauchsjahr|lieferjahr)\\w*|(?:\\w*prognose|hochrechnung (?:für|auf) (?:das|die|ein|zwölf|12)|vorschau|ausblick|voraussichtlich|vorausberechnung|erwartet)\\w*|(?:berechnung|ermittlung) (?:ihre[rs]|der|des) (?:\\w+ )?abschl[aä]g\\w*|abschlags(?:berechnung|ermittlung)',
+    'prévisions?|prévisionnel\\w*|prochain(?:e|s|es)? (?:\\w+ )?(?:facture|année|période|trimestre|mois)|année (?:prochaine|à venir)|mois à venir|estimation (?:annuelle|pour)|volgende? (?:jaar|factuur|nota|kwartaal|periode|maand|rekening)|komende? (?:\\w+ )?(?:jaar|maanden|periode|kwartaal|winter)|vooruitblik|verwacht\\w*',
+    'previsi(?:ón|ones|one|oni)|pronóstico|próxim[oa]s? (?:\\w+ )?(?:año|factura|mes|meses|periodo|período|trimestre)|año (?:que viene|próximo)|estimación (?:anual|para|de su)|prossim[oaie] (?:\\w+ )?(?:anno|bolletta|mesi|mese|fattura|periodo|trimestre)|anno prossimo|(?:stima|spesa|costo) annu\\w+ (?:stimat|previst)\\w*|stima (?:annu\\w+|per)|næste (?:år|regning|periode|kvartal|faktura|måned|vinter)|kommende (?:\\w+ )?(?:år|periode|måneder|kvartal|vinter|regning)|forvente(?:t|de)',
+    // Other prices.
+    'not (?:your|yours)(?: \\w+)?|(?:another|other|alternative|different|cheaper|cheapest) (?:\\w+ )?(?:tariffs?|plans?|offers?|deals?|suppliers?)|if you (?:had|were|switch(?:ed)?|moved?|chang(?:e|ed)|chose|choose)|(?:would|could|might) have (?:paid|cost|been|saved)|you (?:would|could|might) (?:pay|save|have)|our offer|nicht ihr\\w*|(?:ander|günstiger|alternativ|billiger)\\w* (?:tarif|angebot|vertrag|anbieter)\\w*|tarifvergleich|wechselangebot|unser angebot|wenn sie (?:wechsel\\w*|gewechselt)',
+    "autres? (?:offre|tarif|contrat)s?|si vous (?:changez|aviez|passez|étiez)|notre offre|comparaison (?:des|d’|d'|avec)|vous auriez|ander(?:e)? (?:tarief|contract|aanbod|leverancier)|ons aanbod|als u (?:overstapt\\w*|had|was)|otr[oa]s? (?:tarifa|oferta|contrato)s?|si (?:cambia|cambiara|hubiera|tuviera)|nuestra oferta|altr[aeo] (?:offert|tariff|contratt)[aeo]|la nostra offerta|se (?:passa|passi|passasse|cambi|cambiasse|avesse)|and(?:en|et|re) (?:aftale|produkt|tilbud|elaftale)r?|vores tilbud|hvis du (?:skifter|skiftede|havde|var)",
+  ].join('|'),
+);
+/** At the head of a column beside the bill's. */
+export const SET_BESIDE = words(
+  '(?:for|in) comparison|compared?|(?:zum|im) vergleich|(?:pour|en|à titre de) comparaison|ter vergelijking|a título comparativo|(?:para|en) comparaci[óo]n|(?:per|a) confronto|til sammenligning',
 );
 export const NET = words(
   'net|sub ?total|total before vat|before vat|excluding vat|excl\\.? vat|without vat|netto\\w*|zwischensumme|nettobetrag|hors (?:tva|taxes?)|total ht|subtotaal|excl\\.? btw|imponibile|base imponible',

@@ -240,6 +240,8 @@ export const REMARK_CODES = [
   'paper-given-back',
   'paper-billed-before-asked',
   'paper-export-left-out',
+  'paper-others-left-out',
+  'paper-others-only',
   'paper-left-out',
   'paper-left-out-asked',
   'paper-fuel-left-asked',

@@ -613,6 +613,10 @@ export const REMARKS: Catalogue = {
     '{file} erstattet mehr, als es berechnet, und berichtigt also eine frühere Rechnung. Wählen Sie die Rechnung, die jetzt gilt, oder tippen Sie die Zahlen ein.',
   '{file} also names electricity that was sent out. That is no use, and was left out.':
     '{file} nennt auch eingespeisten Strom. Das ist kein Verbrauch und wurde weggelassen.',
+  '{file} also works out sums that are not this home’s bill of these days, so they were left out: {names}.':
+    '{file} rechnet auch Beträge vor, die nicht die Rechnung dieses Haushalts für diese Tage sind; sie wurden weggelassen: {names}.',
+  'The only charges that {file} works out are not this home’s bill of these days: {names}. Choose the bill with its own charges, or type the figures.':
+    'Was {file} an Kosten vorrechnet, ist nicht die Rechnung dieses Haushalts für diese Tage: {names}. Wählen Sie die Rechnung mit ihren eigenen Posten oder tippen Sie die Zahlen ein.',
   'No total of this bill holds these sums, so they were left out: {names}.':
     'Diese Beträge stecken in keiner Summe der Rechnung und wurden weggelassen: {names}.',
   'No total of this bill holds these sums on {file}, so they were left out: {names}. They may be another offer, a forecast or another bill. Compare with the paper.':
