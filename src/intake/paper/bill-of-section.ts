@@ -101,9 +101,9 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
       ...(found && isCounter
         ? {
             opening: found.earlier.value,
-            openingKind: kindOfReading(found.earlier, rows),
+            openingKind: kindOfReading(found.earlier, found, rows),
             closing: found.later.value,
-            closingKind: kindOfReading(found.later, rows),
+            closingKind: kindOfReading(found.later, found, rows),
           }
         : gas
           ? { metered: gas.volume.value }
@@ -247,27 +247,42 @@ function standingOf(input: SectionInput): BillStanding[] {
   });
 }
 
-/** As the words beside the reading say; between two readings of a row those behind each. */
-export function kindOfReading(reading: Figure, rows: readonly RowFacts[]): ReadingKind {
+/**
+ * As the words beside one of two readings say; between two of a row those behind each, but those before each where the
+ * first has some before it and the last none behind it.
+ */
+export function kindOfReading(reading: Figure, { earlier, later }: Readings, rows: readonly RowFacts[]): ReadingKind {
   const { row, text, figures } = rows[reading.row]!;
-  const right = figures.find(({ box }) => box.x > reading.box.x);
-  const left = figures.filter(({ box }) => box.x < reading.box.x).at(-1);
   const wordsBetween = (from: number, to: number) =>
     row.words
       .filter((word) => word.x >= from - 1 && word.x < to - 1)
       .map((word) => word.text)
       .join(' ');
-  const beside = wordsBetween(reading.box.x + reading.box.width, right?.box.x ?? Number.POSITIVE_INFINITY);
+  const endOf = ({ box }: Figure) => box.x + box.width;
+  const wordsBehind = (one: Figure) =>
+    wordsBetween(endOf(one), figures.find(({ box }) => box.x > one.box.x)?.box.x ?? Number.POSITIVE_INFINITY);
+  const wordsBefore = (one: Figure) => {
+    const left = figures.filter(({ box }) => box.x < one.box.x).at(-1);
+    // "(you read it)" or E right behind the reading before this one is said of that one.
+    return left
+      ? wordsBetween(endOf(left), one.box.x).replace(/^(?:\([^)]*\)|[EAC](?=[ ,;]|$))/, '')
+      : wordsBetween(0, one.box.x);
+  };
+  const [first, last] = earlier.box.x < later.box.x ? [earlier, later] : [later, earlier];
+  const isSaidBefore =
+    first.row === last.row &&
+    // "Readings: 4102 estimated, 4530".
+    !/[,;)]$/.test(wordsBehind(first)) &&
+    [wordsBefore(first), wordsBefore(last)].every((words) => namedKind(words)) &&
+    !namedKind(wordsBehind(last));
+  const right = figures.find(({ box }) => box.x > reading.box.x);
+  const beside = isSaidBefore ? '' : wordsBehind(reading);
   // In running text what is said of the last number may begin the next line.
   const wrapped = /^\([^)]*\)/.exec(rows[reading.row + 1]?.text ?? '')?.[0] ?? '';
   const behind = right || beside !== '' ? beside : wrapped;
-  // "(you read it)" or E right behind the reading before this one is said of that one.
-  const before = left
-    ? wordsBetween(left.box.x + left.box.width, reading.box.x).replace(/^(?:\([^)]*\)|[EAC](?=[ ,;]|$))/, '')
-    : wordsBetween(0, reading.box.x);
   const letter = /\d([EAC])[,;]?$/.exec(wordsBetween(reading.box.x, reading.box.x + reading.box.width))?.[1] ?? '';
   const alone = figures.filter(({ kind }) => kind === 'reading' || kind === 'plain').length < 2 ? text : '';
-  for (const words of [letter, behind, before, reading.heading, alone]) {
+  for (const words of [letter, behind, wordsBefore(reading), reading.heading, alone]) {
     const kind = namedKind(words);
     if (kind) return kind;
   }
