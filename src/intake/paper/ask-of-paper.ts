@@ -1,12 +1,13 @@
 /** What a bill on paper leaves open for the person, and what is named beside. */
 import { toDayNumber } from '../../model/calendar/civil.ts';
+import { sumOf } from '../../model/units/sums.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import type { PaperValue } from '../terms/paper-reading.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import type { RowFacts } from './figures.ts';
 import { isCompared } from './groups.ts';
 import { type LeftOver, saysNoBill, textOfLeft } from './left-over.ts';
-import { type PaperLine, sumQuantity } from './lines.ts';
+import { type PaperLine, sumPence, sumQuantity } from './lines.ts';
 import { penceOf, printedAs } from './relations.ts';
 import type { Understanding } from './understand.ts';
 import type { ReadSection } from './values.ts';
@@ -32,6 +33,7 @@ export function ask(
   const against = [
     ...values.filter(({ state }) => state === 'contradicted').map(({ sums }) => sums[0]!),
     ...sections.flatMap(recomputed),
+    ...lackingCharges(understood),
   ];
   if (against.length > 0 && !said.asPrinted)
     book.add('paper-contradicted-asked', 'question', {
@@ -130,6 +132,17 @@ export function ask(
     return [`${printedAs(reckoned, like)} ≠ ${line ? sumOfLine(line) : printedAs(printed, like)}`];
   }
 }
+/** What the proved total holds and the charges that would be saved do not come to; water, heat and what was sent out are named elsewhere. */
+function lackingCharges({ together, sections, isWater, isHeat, isExport }: Understanding): string[] {
+  if (!together?.total || isWater || isHeat || isExport) return [];
+  const lines = sections.flatMap((one) => one.lines);
+  const [held, saved] = [together.netPence - sumOf(together.before.map(({ pence }) => pence)), sumPence(lines)];
+  // Charges may be rounded only where they are printed.
+  if (Math.abs(held - saved) <= 1 + lines.length / 2) return [];
+  const sum = lines.map(({ amount }) => amount.text).join(' + ');
+  return [`${sum} (${printedAs(saved, together.total)}) ≠ ${printedAs(held, together.total)}`];
+}
+
 /** Units of use, and no money paid, that a row says another bill was for. */
 const takesOffUnits = ({ words, figures }: RowFacts): boolean =>
   BILLED_BEFORE.test(words) &&

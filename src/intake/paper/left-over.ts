@@ -13,6 +13,7 @@ import {
   ADDED,
   BALANCE,
   CANCELLED,
+  CONDITIONAL,
   DUE,
   EXPORT,
   FORESEEN,
@@ -83,7 +84,7 @@ export function findLeftOver(
     if (one.negative || sure.has(value) || aside.has(one) || offered.includes(one) || !isFreeMoney(one)) return false;
     const { words } = rows[row]!;
     // Water, heat and what was sent out are in a total of everything.
-    if (!TOTAL.test(words)) return false;
+    if (!TOTAL.test(words) || CONDITIONAL.test(words)) return false;
     return typed(box) || (!isWater && !isHeat && !isExport && value * 100 > leastTotal(sections));
   });
   // So few pence hardly change the tax, which then proves a sum of wrong parts.

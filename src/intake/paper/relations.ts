@@ -202,8 +202,7 @@ function productsOf(
       continue;
     if (quantity.kind === 'money' && quantity.decimals > 0) continue;
     for (const price of prices) {
-      if (price === quantity || price === amount || price.value === 0 || isQuantity(price) || price.kind === 'reading')
-        continue;
+      if (price === quantity || price === amount || isNoPrice(price)) continue;
       if (price.kind === 'heat' || (isMonth && price.per !== 'month' && !isForOne(quantity, price))) continue;
       for (const pence of penceWays(price)) {
         tried++;
@@ -217,6 +216,10 @@ function productsOf(
   }
   return found.map((one) => ({ ...one, bits: one.bits - log2(tried) }));
 }
+
+/** "1 year, £48.00, £48.00" says one sum twice. */
+const isNoPrice = (one: Figure): boolean =>
+  one.value === 0 || isQuantity(one) || one.kind === 'reading' || (one.kind === 'plain' && one.text === '1');
 
 /** "Standing charge, 1 month, £4.17, £4.17". */
 const isForOne = ({ before }: Figure, { kind }: Figure): boolean => kind === 'money' && STANDING.test(before);

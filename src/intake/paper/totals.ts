@@ -7,6 +7,7 @@ import { isMoney, LEAST_BITS, type Proof, penceOf, printedAs, unsigned } from '.
 import {
   ADDED,
   BALANCE,
+  CONDITIONAL,
   DUE,
   GIVEN_BACK,
   INCLUDES_VAT,
@@ -276,6 +277,8 @@ function settleNet(input: NetInput): Totals | undefined {
     const reckoned = included ? (exactPence * share) / (1 + share) : exactPence * share;
     return Math.abs(reckoned - penceOf(tax)) <= 0.5 + 1e-6 && penceOf(tax) >= LEAST_TAX;
   });
+  const isConditional = ({ figure }: Extra) => CONDITIONAL.test(rows[figure.row]!.words);
+  if (!vat && before.some(isConditional)) return undefined;
   // Where VAT is inside the prices, their sum is the total and nothing is net.
   const whole = parts.length > 1 ? prefer(netPence, vat?.included ? TOTAL : NET) : undefined;
   const net = vat?.included ? undefined : whole;
@@ -321,7 +324,7 @@ function settleNet(input: NetInput): Totals | undefined {
   const later =
     total || vat
       ? afterVat(
-          rest,
+          rest.filter((one) => !isConditional(one)),
           grossPence,
           // A sum said again is no credit, nor what is left without it a total.
           new Set([netPence, grossPence, sumOf(lines.map(signedPence)), ...(vat ? [penceOf(vat.tax)] : [])]),

@@ -228,7 +228,7 @@ function sectionsOf(
     ...gas.map(({ energy }) => energy),
     ...statedUses(rows, used),
   ];
-  const all = linesOfPage(rows, pairs, products, uses, used);
+  const all = namingHeld(linesOfPage(rows, pairs, products, uses, used), rows, pairs, used);
   const { of: fuelOf, named } = fuelsOn(rows);
   // Water stands among what electricity is made of, too.
   const isWaterCharged =
@@ -365,6 +365,33 @@ function withoutGross(lines: readonly PaperLine[], rows: readonly RowFacts[]): P
             rates.some(({ value }) => Math.abs(penceOf(net.amount) * (1 + value / 100) - penceOf(amount)) <= 1),
         ),
   );
+}
+
+/** Hundredths of money that no kWh costs. */
+const DEAR = 100;
+/** What no word names and the printed sums hold beside the charges of the only fuel is a charge like them. */
+function namingHeld(
+  all: readonly PaperLine[],
+  rows: readonly RowFacts[],
+  pairs: readonly DatePair[],
+  used: ReadonlySet<Figure>,
+): readonly PaperLine[] {
+  const charges = all.filter((line) => !isLeftOut(line.fuel) && !NO_CHARGES.has(line.kind) && !isEarlier(line, rows));
+  const [fuel, ...others] = new Set(charges.flatMap((line) => (line.kind === 'energy' ? [line.fuel] : [])));
+  // At so much a piece, or as often as there are days: other units may be energy whose unit was lost.
+  const isNoEnergy = ({ quantity, pence = 0 }: PaperLine) =>
+    pence >= DEAR || pairs.some(({ days }) => [days, days + 1].includes(quantity?.value ?? 0));
+  const mayBeHeld = (line: PaperLine) =>
+    isNameless(line) &&
+    (line.fuel === undefined || line.fuel === fuel) &&
+    line.quantity?.kind !== 'volume' &&
+    isNoEnergy(line);
+  const nameless = all.filter((line) => mayBeHeld(line) && !isEarlier(line, rows));
+  if (nameless.length === 0 || others.length > 0) return all;
+  const taken = new Set([...used, ...all.map(({ amount }) => amount)]);
+  const confirmed = (lines: readonly PaperLine[]) => findTotals({ rows, lines, taken })?.confirmed ?? 0;
+  if (confirmed([...charges, ...nameless]) <= confirmed(charges)) return all;
+  return all.map((line) => (nameless.includes(line) ? { ...line, kind: 'levy', isGuessed: true } : line));
 }
 
 /** A charge of which no word or unit says what it is for. */

@@ -151,7 +151,11 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
         const isOther = own.some(({ quantity, amount }) => isUnsure(rows[(quantity ?? amount).row]!));
         const readings = [['opening', reading.earlier] as const, ['closing', reading.later] as const];
         for (const [kind, figure] of readings)
-          add({ ...of(kind, name), reading: kindOfReading(figure, reading, rows) }, figure, isOther ? 'guessed' : 'said');
+          add(
+            { ...of(kind, name), reading: kindOfReading(figure, reading, rows) },
+            figure,
+            isOther ? 'guessed' : 'said',
+          );
       }
       for (const line of own) addLine(line, name, ['use', 'price', 'charge'], meaning);
     }

@@ -68,6 +68,10 @@ export const SERVICE = words(
   'verzekering\\w*|assurance|assicurazione|seguro|schutzbrief\\w*|(?:home|boiler|heating|breakdown|plumbing|drains?|drainage|electrics|wiring|appliance|emergency|repair)s? cover|(?:boiler|heating|home|appliance|repair|emergency|call[- ]?out|maintenance) (?:care|service|servicing|call[- ]?out|protection|check|maintenance|plan)(?: (?:plan|cover|visit))?|safety check|wartung\\w*|meter (?:rental|rent|hire|lease)|zählermiete\\w*|late[- ](?:payment )?(?:fees?|charges?|interest)|(?:late|missed|failed|returned|unpaid|declined)(?: direct)? (?:payment|debit|cheque|appointment|visit) (?:fee|charge|interest)|interest on \\w+|reminder (?:fee|charge)|mahn\\w*|verzugszins\\w*|debt (?:collection|recovery (?:fee|charge|visit))|(?:collection|disconnection|reconnection|administration|card|appointment|cancellation|exit|paper bill|copy bill|engineer) (?:fee|charge|surcharge|visit)',
   'insurance|versicherung\\w*',
 );
+/** Money off only for whoever pays by a day. */
+export const CONDITIONAL = words(
+  '(?:prompt|early|on[- ]time|timely) payment|pay(?:ing)? (?:promptly|early|on time)|(?:if|when) (?:you )?(?:pay|paid|settled|received)|pay(?: this)? if|skonto|bei zahlung (?:bis|vor|innerhalb|binnen)|wenn sie (?:bis|vor|innerhalb)|frühzahler\\w*|escompte|si (?:vous )?(?:payez|réglez|payée?|réglée?)|en cas de (?:paiement|règlement)|betalingskorting|bij betaling (?:binnen|voor)|indien (?:u )?(?:betaal\\w*|voor)|als u (?:voor|binnen)',
+);
 /** Money off that is reckoned by the unit and is no use. */
 export const SUPPORT = words(
   'discount|rebate|allowance|price guarantee|support|bonus|rabatt|entlastung\\w*|\\w*preisbremse|nachlass|ermäßigung|off your|vermindering|korting|remise|réduction',
