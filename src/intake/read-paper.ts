@@ -26,7 +26,7 @@ import { splitBills } from './paper/split-bills.ts';
 import { tariffOfBill } from './paper/tariff-of-bill.ts';
 import { type Section, sharedOf, type Understanding, understand } from './paper/understand.ts';
 import { faultsOf, listValues, type ReadSection } from './paper/values.ts';
-import { DELIVERED_FUEL, ELECTRICITY, GAS, HEAT, OTHER_GOODS, WATER } from './paper/vocabulary.ts';
+import { DELIVERED_FUEL, ELECTRICITY, GAS, HEAT, OTHER_GOODS, SHARED_HEAT, WATER } from './paper/vocabulary.ts';
 import { periodPicture } from './periods/period-series.ts';
 import { emptyPreview, standing } from './read-file.ts';
 import { tellMoney } from './terms/money-words.ts';
@@ -154,18 +154,19 @@ export function readPages(
   const isHeat = bills.some((one) => one.isHeat);
   // Wood that is brought is reckoned like energy, and no word names a fuel that is metered.
   const isNamed = bills.some(({ sections }) => sections.some(({ fuel, gas }) => fuel !== undefined || gas.length > 0));
-  const goods = isNamed ? undefined : DELIVERED_FUEL.exec(text)?.[0];
+  const goods = isNamed ? undefined : (DELIVERED_FUEL.exec(text) ?? SHARED_HEAT.exec(text))?.[0];
   if (goods !== undefined || bills.every(({ sections }) => sections.length === 0)) {
     const isSeen = pages.some(({ picture }) => picture);
     // Of a picture a word that stands once may be misread.
     const stands = (words: RegExp) => !isSeen || [...text.matchAll(new RegExp(words, 'giu'))].length > 1;
     const delivered = goods ?? OTHER_GOODS.exec(text)?.[0];
+    const isShared = SHARED_HEAT.test(goods ?? '');
     if (own.others.length > 0) book.add('paper-others-only', 'refusal', { found: own.others.join('; ') });
-    else if (!isHeat && !isWater && delivered !== undefined && stands(OTHER_GOODS))
+    else if ((isShared || (!isHeat && !isWater)) && delivered !== undefined && stands(OTHER_GOODS))
       book.add('paper-other-bill', 'refusal', { found: delivered });
     else if (isHeat && stands(HEAT)) book.add('paper-heat-only', 'refusal');
     else if (isWater && stands(WATER)) book.add('paper-water-only', 'refusal');
-    else if (GAS.test(text) && bills.some(isByVolume)) book.add('paper-by-volume', 'refusal');
+    else if (GAS.test(text) && bills.some(isByVolume) && !/\d ?kWh/.test(text)) book.add('paper-by-volume', 'refusal');
     else if (pages.some(isUnclear)) book.add('picture-no-bill', 'refusal');
     else book.add(isSeen ? 'picture-no-use' : 'paper-no-bill', 'refusal');
     return resultOf(fileName, choices, book);

@@ -20,6 +20,7 @@ import {
   HEAT,
   NET,
   NEXT_PAYMENT,
+  OF_ROOF,
   OFFER,
   PAYMENT,
   TOTAL,
@@ -74,7 +75,12 @@ export function findLeftOver(
     const at = lines.map(({ amount }) => amount.row);
     const [first, last] = [Math.min(...at), Math.max(...at)];
     return free.filter(
-      (one) => one.kind === 'energy' && one.row > first && one.row < last && rows[one.row]!.figures.some(isMoney),
+      (one) =>
+        one.kind === 'energy' &&
+        one.row > first &&
+        one.row < last &&
+        rows[one.row]!.figures.some(isMoney) &&
+        !(isExport && SENT_OUT.some((words) => words.test(rows[one.row]!.words))),
     );
   });
   const offered = isCompared(leftOut, rows) ? totalsOf(leftOut, rows) : [];
@@ -195,6 +201,7 @@ function underOtherFuel(
     : [];
 }
 
+const SENT_OUT: readonly RegExp[] = [EXPORT, OF_ROOF];
 const SETTLED: readonly RegExp[] = [BALANCE, DUE, NEXT_PAYMENT, PAYMENT];
 const leastTotal = (sections: Understanding['sections']): number =>
   Math.min(...sections.map(({ totals }) => totals?.netPence ?? Number.POSITIVE_INFINITY));

@@ -11,11 +11,13 @@ import {
   LEVY,
   NET,
   NEXT_PAYMENT,
+  OF_ROOF,
   PAYMENT,
   PERIOD,
   READING,
   REGISTERS,
   SERVICE,
+  SHARED_HEAT,
   STANDING,
   STEP,
   SUPPORT,
@@ -160,7 +162,9 @@ export function linesOf(
     const about = wordsAbout(product.figures, rows);
     const isSentOut =
       quantity.kind === 'energy' &&
-      [rows[quantity.row]!, ...titleOf(rows, quantity.row)].some(({ words }) => EXPORT.test(words));
+      ([rows[quantity.row]!, ...titleOf(rows, quantity.row)].some(({ words }) => EXPORT.test(words)) ||
+        // A credit for units of the roof is for what it gave away, and no use is less by it.
+        (amount.negative && OF_ROOF.test(rows[quantity.row]!.words)));
     // A name with a digit, such as CO2, is not among the words.
     const kind = isSentOut
       ? 'export'
@@ -325,6 +329,8 @@ const wordsAbout = (figures: readonly Figure[], rows: readonly RowFacts[]): stri
 };
 
 function kindOfLine(quantity: Figure, price: Figure, about: string): LineKind {
+  // What radiators count is no energy.
+  if (quantity.kind !== 'days' && SHARED_HEAT.test(about)) return 'unknown';
   if (quantity.kind !== 'energy') {
     if (STANDING.test(about)) return 'standing';
     if (SERVICE.test(about)) return 'levy';

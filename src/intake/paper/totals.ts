@@ -1,5 +1,6 @@
 /** From the charges to the total: discounts, VAT on the sum or inside it, what was carried over and what is due. */
 import { sumOf } from '../../model/units/sums.ts';
+import type { Word } from '../terms/paper-reading.ts';
 import { type Figure, keptForLast, type RowFacts } from './figures.ts';
 import { type Extra, extrasBetween, type PaperLine, signedPence } from './lines.ts';
 import type { Row } from './page.ts';
@@ -281,7 +282,8 @@ function settleNet(input: NetInput): Totals | undefined {
   if (!vat && before.some(isConditional)) return undefined;
   // Where VAT is inside the prices, their sum is the total and nothing is net.
   const whole = parts.length > 1 ? prefer(netPence, vat?.included ? TOTAL : NET) : undefined;
-  const net = vat?.included ? undefined : whole;
+  const isGross = whole && !vat && INCLUDES_VAT.test(`${whole.heading} ${rows[whole.row]!.text}`);
+  const net = vat?.included || isGross ? undefined : whole;
   const share = vat && !vat.included ? vat.rate.value / 100 : 0;
   const grossPence = isUnrounded
     ? Math.round(exactPence * (1 + share))
@@ -385,13 +387,29 @@ export interface Settling {
   readonly proof?: Proof;
 }
 
-/** Of several sums in a row each bears the words before it, where there are any. */
+/** Of several sums in a row each bears the words of its own sentence: those before it, and behind the last one the rest. */
 function labelOf({ box }: Figure, { row, words, figures }: RowFacts): string {
-  const left = figures.filter((one) => isMoney(one) && one.box.x < box.x).at(-1)?.box;
-  const own = row.words.filter(({ x }) => left && x >= left.x + left.width - 1 && x < box.x - 1);
-  const text = own.map((word) => word.text).join(' ');
-  return /\p{L}{2}/u.test(text) ? text : words;
+  const end = ({ x, width }: Pick<Word, 'x' | 'width'>) => x + width;
+  const ends = row.words.filter((word, i) => endsSentence(word.text, row.words[i + 1]?.text)).map(end);
+  const from = ends.filter((one) => one <= box.x + 1).at(-1) ?? 0;
+  const to = ends.find((one) => one > box.x + 1) ?? Number.POSITIVE_INFINITY;
+  const sums = figures.filter((one) => isMoney(one) && one.box.x >= from - 1 && one.box.x < to).map((one) => one.box);
+  const between = (start: number, stop: number) =>
+    row.words
+      .filter(({ x }) => x >= start - 1 && x < stop - 1)
+      .map(({ text }) => text)
+      .join(' ');
+  const left = sums.filter(({ x }) => x < box.x).at(-1);
+  const right = sums.find(({ x }) => x > box.x);
+  const before = between(left ? end(left) : from, box.x);
+  const isNamed = /\p{L}{2}/u.test(before);
+  const behind = right && isNamed ? '' : between(end(box), right?.x ?? to);
+  const label = `${before} ${behind}`;
+  return /\p{L}{2}/u.test(label) ? label : words;
 }
+const endsSentence = (text: string, next = ''): boolean =>
+  /(?:\p{L}{3}|[.,]\d\d|[€£$])[.!?]$/u.test(text) && /^\p{Lu}/u.test(next) && !SHORTENED.test(text);
+const SHORTENED = /^(?:in[ck]l|excl?|zzgl|abzgl|zuzügl|ggf|bzw|mwst|ust|approx|acct|str)\.$/i;
 
 /** What is due after payments and balances; kept apart from what the energy cost. */
 export function findSettling(rows: readonly RowFacts[], totalPence: number, taken: ReadonlySet<Figure>): Settling {
@@ -405,8 +423,12 @@ export function findSettling(rows: readonly RowFacts[], totalPence: number, take
   const next = of(NEXT_PAYMENT)[0];
   const dues = of(DUE, NEXT_PAYMENT);
   const moved = [
-    ...of(PAYMENT, NEXT_PAYMENT).map((figure) => ({ figure, kind: 'payment' as const })),
-    ...of(BALANCE, NEXT_PAYMENT).map((figure) => ({ figure, kind: 'balance' as const })),
+    ...of(PAYMENT, NEXT_PAYMENT)
+      .filter((one) => !CONDITIONAL.test(rows[one.row]!.words))
+      .map((figure) => ({ figure, kind: 'payment' as const })),
+    ...of(BALANCE, NEXT_PAYMENT)
+      .filter((one) => !isOfPages(one, rows))
+      .map((figure) => ({ figure, kind: 'balance' as const })),
   ]
     .filter(({ figure }, i, all) => all.findIndex((one) => one.figure === figure) === i && !dues.includes(figure))
     .slice(0, 5);
@@ -434,9 +456,37 @@ export function findSettling(rows: readonly RowFacts[], totalPence: number, take
       };
     }
   }
+  // Of two sums that are called due nothing tells which is.
+  const [due] = new Set(dues.map(penceOf)).size === 1 ? dues : [];
+  const known = moved.filter(
+    ({ figure }) =>
+      !isSumOfOthers(
+        figure,
+        moved.map((one) => one.figure),
+      ),
+  );
   return {
-    ...(dues[0] ? { due: dues[0] } : {}),
-    kept: moved.map(({ figure, kind }) => ({ figure, kind, pence: penceOf(figure) })),
+    ...(due ? { due } : {}),
+    kept: known.map(({ figure, kind }) => ({ figure, kind, pence: penceOf(figure) })),
     ...nextOf,
   };
+}
+
+/** "Carried forward 272.47" at the foot of a page and brought forward at the head of the next: no balance. */
+const isOfPages = (one: Figure, rows: readonly RowFacts[]): boolean =>
+  rows.some(({ words, figures }, at) =>
+    figures.some(
+      (other) =>
+        other.box.page !== one.box.page &&
+        penceOf(other) === penceOf(one) &&
+        BALANCE.test(words) &&
+        BALANCE.test(rows[one.row]!.words) &&
+        at !== one.row,
+    ),
+  );
+
+/** What two or more of the others come to is their sum, no further payment. */
+function isSumOfOthers(one: Figure, all: readonly Figure[]): boolean {
+  const others = all.filter((other) => other !== one && penceOf(other) < penceOf(one));
+  return others.length > 1 && sumOf(others.map(penceOf)) === penceOf(one);
 }

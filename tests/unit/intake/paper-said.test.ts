@@ -85,3 +85,74 @@ test('a charge for gas by volume in the total of a bill for electricity is no ch
   const { open } = await read([...CHARGES.slice(0, 3), 'Gas\t12 m³\t£2.00\t£24.00', ...TOTALS]);
   expect(open).toContain('paper-contradicted-asked');
 });
+
+test.each(['Solar credit', 'PV-Gutschrift', 'Crédit solaire', 'Zonnestroom terug'])(
+  'units that the roof gave away take nothing off the use: %s',
+  async (words) => {
+    const { open, periods } = await read([
+      'Electricity from 2 July 2026 to 31 July 2026',
+      'Energy\t300 kWh\t28.00p/kWh\t£84.00',
+      `${words}\t110 kWh\t10.00p\t-£11.00`,
+      'Standing charge\t30 days\t50.00p/day\t£15.00',
+      'Sub-total\t\t\t£88.00',
+      'VAT at 5%\t\t\t£4.40',
+      'Total\t\t\t£92.40',
+    ]);
+    expect(open).toEqual([]);
+    expect(periods).toMatchObject([{ kWh: 300 }]);
+  },
+);
+
+test.each(['12 mnd', '12 mnd.', '12 mths', '12 mo.'])('%s of a standing charge are months', async (count) => {
+  const { open, textsOf, periods } = await read([
+    'Electricity from 1 May 2025 to 30 April 2026',
+    'Energy\t2,000 kWh\t28.00p/kWh\t£560.00',
+    `Standing charge\t${count}\t£6.99\t£83.88`,
+    'Sub-total\t\t\t£643.88',
+    'VAT at 5%\t\t\t£32.19',
+    'Total\t\t\t£676.07',
+  ]);
+  expect(open).toEqual([]);
+  expect(textsOf('days')).toEqual([count]);
+  expect(periods).toMatchObject([{ kWh: 2000, costPence: 67607 }]);
+});
+
+test.each([
+  ['a balance before it', 'Debit brought forward £17.05. Please pay £121.00.', ['£121.00']],
+  ['what the bill fell by', 'Your bill fell by £31.74. Please pay £103.95.', ['£103.95']],
+  ['a fee of another sentence', 'Please pay on time. By cheque it costs £2.50 more.', []],
+  ['a payment before it', 'After your payments of £30.00 you have £73.95 to pay.', ['£73.95']],
+  ['in German', 'Ihre Zahlungen 30,00 wurden verrechnet. Zu zahlen: £73.95.', ['£73.95']],
+  ['of two', 'Amount due last time £80.00, amount due now £183.95', []],
+  ['alone', 'To pay\t\t\t£103.95', ['£103.95']],
+])('the amount due is what its own sentence says: %s', async (_, line, due) => {
+  const { textsOf } = await read([...CHARGES, line]);
+  expect(textsOf('due')).toEqual(due);
+});
+
+test('a deduction for paying early is no payment, nor is the sum of payments one more', async () => {
+  const early = await read([...CHARGES, 'Prompt payment: deduct £3.12 if paid by 20 August 2026']);
+  expect(early.textsOf('payment')).toEqual([]);
+  const three = ['4 May', '4 June', '4 July'].map((day) => `Payment received ${day} 2026\t\t\t£92.00`);
+  const { textsOf } = await read([...CHARGES, ...three, 'Payments together\t\t\t£276.00']);
+  expect(textsOf('payment')).toEqual(['£92.00', '£92.00', '£92.00']);
+});
+
+test('a sum that holds VAT is not called before VAT', async () => {
+  const { textsOf } = await read([...CHARGES.slice(0, 3), 'All charges including VAT\t\t\t£99.00']);
+  expect(textsOf('net')).toEqual([]);
+  expect(textsOf('total')).toEqual(['£99.00']);
+});
+
+test.each([
+  ['Heizkostenabrechnung 2025', 'Betriebsstrom\t\t\t402,15', '70 % Verbrauchskosten\t1.846 Einh.\t0,344550\t636,04'],
+  [
+    'Your share of the heating 2025',
+    'Electricity for pumps\t\t\t£402.15',
+    'Heat allocator units\t1,846\t34.455p\t£636.04',
+  ],
+])('heat that allocators share out is no electricity: %s', async (...lines) => {
+  const { open, series } = await read([...lines, '1 January 2025 to 31 December 2025'], 'Europe/Berlin');
+  expect(open.length).toBeGreaterThan(0);
+  expect(series.filter(({ carrier }) => carrier === 'electricity')).toEqual([]);
+});
