@@ -290,6 +290,7 @@ function answersOfRecord(remark: Remark, preview: IntakePreview): readonly Answe
     case 'net-asked':
       return [
         { label: say('Sent out'), choice: { net: true }, holds: false },
+        { label: say('Bought'), choice: { net: 'bought' }, holds: false },
         { label: say('Faults'), choice: { net: false }, holds: false },
       ];
     default:

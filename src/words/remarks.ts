@@ -326,7 +326,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     'The name or title of {file} says “{names}”. We took {column} as all that this home used. Confirm it, or do not use it.',
   ),
   'net-asked': phrase(
-    '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. They may be what was sent out into the grid, or faults. {said, select, yes {If they were sent out, this file cannot be used: over a day or more the two cannot be told apart. } other {}}Say which.',
+    '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. They may be what was sent out into the grid, what was bought, or faults. {said, select, yes {If they are no faults, this file cannot be used: over a day or more the two cannot be told apart. } other {}}Say which.',
   ),
   'net-of-days': phrase(
     '{column} of {file} is what was bought less what was sent out, over a day or more. The two cannot be told apart. Ask for both, or for readings by the hour.',

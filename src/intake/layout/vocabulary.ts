@@ -335,7 +335,9 @@ export const TO_COMPARE = any(
   words(
     '(similar|average|typical|neighbou?r\\w*|other) (homes?|house\\w*)|baseline(?! us(e|age))|neighbou?r(s|hood) ?(average|avg|mean|us(e|age)|[mk]?wh)|nachbar(n|schaft)|voisins|vecinos|(media|consumo) (dei )?vicini|(gemiddelde|verbruik) (van (de )?)?buren|nabo(er|gennemsnit)|grannar|sasiad|soused|naapur|benchmark|rolling|(weather|degree.?day) (corr|norm|adj)',
   ),
-  words('anomal(y|ies|ia)|departure from|deviation from|abweichung (vom|zum)|ecart a la|afwijking|scostamento'),
+  words(
+    'primary energy|primarenerg|energie primaire|energi[ae] primari[ae]|primaire energie|primaerenergi|primarni energ|anomal(y|ies|ia)|departure from|deviation from|abweichung (vom|zum)|ecart a la|afwijking|scostamento',
+  ),
   words('durchschnitts?(nutzer|haushalt|wohnung)|average (user|household|dwelling)'),
   words('(moving|running) (average|avg|mean)|moyenne (mobile|glissante)|media (movil|mobile)|voortschrijdend|glidende'),
   words(

@@ -53,6 +53,8 @@ function isRepeatOf(one: Series, other: Series): boolean {
  */
 const LOSSES = 0.1;
 const RECKONED = 0.01;
+/** Two meters that each count never go along so closely. A judgement. */
+const ROUNDED = 0.002;
 
 const MADE_HERE = new Set<Series['role']>(['generation', 'export']);
 
@@ -61,36 +63,44 @@ const apartOf = (a: readonly (number | null)[], b: readonly (number | null)[], t
 
 /**
  * Two records of one kind that hardly differ, or keep one ratio day by day, may be one, as may two counters that rose by
- * the same; two rates of a meter are two.
+ * the same; two rates of a meter are two. The others are left out unless each was said to count by itself; what is
+ * reckoned of another never does.
  */
-function askTwice(
+function leaveOutTwice(
   kind: readonly Series[],
   { every, columns }: IntakeChoices,
   areColumns: boolean,
   book: RemarkBook,
-): void {
-  if (every || columns?.value !== undefined) return;
+): readonly Series[] {
+  if (columns?.value !== undefined) return [];
   for (const [i, one] of kind.entries()) {
     const mayBeOne = MADE_HERE.has(one.role) || (areColumns && one.role === 'import');
     if (one.total <= 0 || isRegisterName(one.name)) continue;
     const mine = partsOf(one);
     const near = kind.slice(i + 1).filter((other) => {
       if (other.total <= 0 || isRegisterName(other.name)) return false;
-      if (one.counter && other.counter && isSame(one.total, other.total)) return true;
+      if (one.counter && other.counter && isSame(one.total, other.total)) return !every;
       const theirs = partsOf(other);
-      return (
-        mayBeOne &&
-        mine.length >= TELLING_AMOUNTS &&
-        (apartOf(mine, theirs, 1) <= LOSSES * one.total ||
-          apartOf(mine, theirs, one.total / other.total) <= RECKONED * one.total)
-      );
+      if (!mayBeOne || mine.length < TELLING_AMOUNTS) return false;
+      const isNear = apartOf(mine, theirs, 1) <= LOSSES * one.total;
+      const apart = apartOf(mine, theirs, one.total / other.total);
+      if (every) return apart <= ROUNDED * one.total && areColumns && one.role === 'import' && isVaried(mine);
+      return isNear || apart <= RECKONED * one.total;
     });
     if (near.length === 0) continue;
     const found = listNames(near.map(({ name }) => name));
-    book.add('column-asked', 'question', { column: one.name, found, count: near.length });
-    return;
+    if (every === undefined) book.add('column-asked', 'question', { column: one.name, found, count: near.length });
+    else book.add('columns-left-out', 'note', { found, expected: one.name });
+    return isVaried(mine) || every === false ? near : [];
   }
+  return [];
 }
+
+const VARIED = 1.5;
+/** Amounts that are all alike keep one ratio to any others. */
+const isVaried = (amounts: readonly (number | null)[]): boolean =>
+  Math.max(...amounts.map((kWh) => kWh ?? 0)) >
+  VARIED * Math.min(...amounts.map((kWh) => kWh ?? Number.POSITIVE_INFINITY));
 
 const isWholeName = (name: string): boolean => isTotal({ heading: name }) || /\b[12][.:]8[.:]0\b|\bi alt\b/i.test(name);
 
@@ -129,7 +139,7 @@ export function sumsAmong(
       book.add('repeat-left-out', 'note', { column: one.name, found: first.name });
     }
     const kind = all.filter((one) => !repeats.includes(one));
-    askTwice(kind, choices, areColumns, book);
+    for (const { id } of leaveOutTwice(kind, choices, areColumns, book)) sums.add(id);
     const whole = kind.find(
       (one) =>
         one.total > 0 &&

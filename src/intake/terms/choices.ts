@@ -44,7 +44,8 @@ const ChoicesOfColumn = z.object({
   carrier: Carrier.optional(),
   role: SeriesRole.optional(),
   pulsesPerKWh: z.number().positive().max(1_000_000).optional(),
-  net: z.boolean().optional(),
+  /** Whether readings below nought are what was sent out, so that the record is use less export, or what was bought. */
+  net: z.union([z.boolean(), z.literal('bought')]).optional(),
   ownUse: z.enum(['within', 'apart']).optional(),
 });
 export type ChoicesOfColumn = z.infer<typeof ChoicesOfColumn>;
@@ -97,8 +98,7 @@ export const IntakeChoices = z.object({
   besideOf: z.record(z.string().max(200), BesideChoice).optional(),
   /** Pulses that stand for one kWh, as printed on the meter. */
   pulsesPerKWh: z.number().positive().max(1_000_000).optional(),
-  /** Whether readings below nought are what was sent out, so that the record is use less export. */
-  net: z.boolean().optional(),
+  net: ChoicesOfColumn.shape.net,
   /** Whether a use holds what the home used of its own making, which is then taken off it. */
   ownUse: ChoicesOfColumn.shape.ownUse,
   /** What holds for one column only, by its name in the preview; of a file that has several. */

@@ -78,3 +78,57 @@ test('the weather of a title is not that of every column taken', () => {
   const other = previewOf(text, { fileName: 'temperature.csv', choices: { every: true } }).series[1];
   expect(other?.carrier).not.toBe('outdoor-temperature');
 });
+
+test('of one gas in two volumes or kWh the one that is taken is read, and both never', () => {
+  const head = ['Month,Gas operating m3,Gas norm m3'];
+  const months = Array.from({ length: 12 }, (_, i) => {
+    const used = 20 + 160 * Math.abs(6 - i);
+    return `${String(i + 1).padStart(2, '0')}/2023,${used},${(used * 0.95).toFixed(1)}`;
+  });
+  const read = (choices: IntakeChoices) => previewOf([...head, ...months], { choices: { carrier: 'gas', ...choices } });
+  const first = ['Gas operating m3'];
+  const namesOf = (choices: IntakeChoices) => read(choices).series.map(({ name }) => name);
+  expect(codesOf(read({}), 'question')).toContain('column-asked');
+  expect(codesOf(read({ every: false }), 'question')).not.toContain('column-asked');
+  for (const choices of [{}, { every: false }, { every: true }]) expect(namesOf(choices)).toEqual(first);
+  expect(namesOf({ columns: { value: 2 } })).toEqual(['Gas norm m3']);
+});
+
+test.each([
+  ['Grid kWh (+ export / - import)', 1],
+  ['Netz kWh (positiv = Einspeisung, negativ = Bezug)', 1],
+  ['Einspeisung(+)/Bezug(-) kWh', 1],
+  ['Grid kWh (feed-in positive)', 1],
+  ['Grid kWh (import positive, export negative)', -1],
+  ['Bezug(+)/Einspeisung(-) kWh', -1],
+])('the sign that a heading gives to what was sent out: %s', (heading, sign) => {
+  const hours = Array.from({ length: 240 }, (_, i) => {
+    const sent = i % 24 > 9 && i % 24 < 16;
+    return `2024-06-${String(1 + Math.floor(i / 24)).padStart(2, '0')} ${String(i % 24).padStart(2, '0')}:00;${sent ? sign * 2 : -sign * 0.5}`;
+  });
+  const preview = previewOf([`Time;${heading}`, ...hours]);
+  const totals = preview.series.map(({ role, total }) => [role, Math.round(total)]);
+  expect(totals).toEqual([
+    ['import', 90],
+    ['export', 120],
+  ]);
+  expect(codesOf(preview)).not.toContain('net-asked');
+});
+
+test('where no word says what the sign means, either is an answer', () => {
+  const hours = Array.from(
+    { length: 48 },
+    (_, i) =>
+      `2024-06-0${1 + Math.floor(i / 24)} ${String(i % 24).padStart(2, '0')}:00;${i % 24 > 9 && i % 24 < 16 ? 5 : -1}`,
+  );
+  const totals = (net: IntakeChoices['net']) =>
+    previewOf(['Time;Grid - import kWh', ...hours], { choices: { net } }).series.map(({ role, total }) => [
+      role,
+      total,
+    ]);
+  expect(codesOf(previewOf(['Time;Grid - import kWh', ...hours]))).not.toContain('espi-net');
+  expect(totals('bought')).toEqual([
+    ['import', 36],
+    ['export', 60],
+  ]);
+});
