@@ -13,7 +13,7 @@ import {
   LARGEST_EVIDENCE_BYTES,
 } from './intake.ts';
 import { accountColumns } from './layout/account-columns.ts';
-import { askLeftOut } from './layout/ask-left-out.ts';
+import { askLeftOut, askOtherFuels } from './layout/ask-left-out.ts';
 import { askTitleWords } from './layout/ask-title-words.ts';
 import { askTitles } from './layout/ask-titles.ts';
 import { evenUnits } from './layout/even-units.ts';
@@ -108,6 +108,7 @@ function readLaid(laid: Laid, given: IntakeChoices, context: IntakeContext, book
   const read = parse(laid, shape, best?.reason ?? '', context, book);
   if (read.valueColumns && shape?.name !== 'days across')
     askLeftOut(sheet, read.series, [...read.valueColumns, ...(read.detailColumns ?? [])], choices, book);
+  askOtherFuels(sheet, read.series, registers?.leftOut ?? [], choices, book);
   // A reading of a counter that is missing takes nothing from the sum.
   if (shape?.name !== 'counter') askUnread(sheet, read, choices, book);
   askReplaced(read.series, choices, book);

@@ -160,6 +160,7 @@ function answersOfForm(remark: Remark, preview: IntakePreview): readonly Answer[
     case 'unread-lists-asked':
     case 'unread-doubled-asked':
     case 'unread-credit-asked':
+    case 'other-fuel-asked':
       return [{ label: say('They may be left out'), choice: { leaveUnread: true }, holds: false }];
     case 'unread-total-asked':
       return [{ label: say('The rows read are all'), choice: { leaveUnread: true }, holds: false }];

@@ -816,6 +816,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'other-fuel': phrase(
     '{column} of {file} is a fuel that is not compared here. Use a record of electricity, gas, oil, LPG, pellets or heat, or type the heat loss.',
   ),
+  'other-fuel-asked': phrase(
+    '{file} has {names} as well. Such fuel is not compared here, so its heat is in no record. Confirm that it may be left out.',
+  ),
   'ways-in-turn': phrase(
     '{file} gives one direction a reading, by {column}. Each reading is what was bought less what was sent out, so the other direction counts as nought there.',
   ),

@@ -1,12 +1,12 @@
 /** The last look at what was left out: no column that names an energy or a way of its own goes without a record or a question. */
 import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
-import type { RemarkBook } from '../terms/remark-book.ts';
+import { listNames, type RemarkBook } from '../terms/remark-book.ts';
 import { isOfDegrees, isPower, isVolumeOfGas } from '../terms/units.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn } from './column-facts.ts';
 import { isADay, isSince, namesOf, unknownWords } from './column-words.ts';
 import { countsOther, isOfVolume } from './counter-beside.ts';
-import { carrierOfWords, plainWords } from './headings.ts';
+import { carrierOfWords, isStoveFuel, plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
 import { OF_A_STORE, WHOLE_HOME, withoutBrackets } from './vocabulary.ts';
@@ -33,6 +33,23 @@ export function askLeftOut(
   if (count === 0) return;
   if (choices.every !== undefined) book.add('columns-left-out', 'note', { found, expected: column });
   else book.add('column-asked', 'question', { column, found, count });
+}
+
+/** Asks where wood or coal stands beside what is read, in columns or in rows of their own: its heat is in no record. */
+export function askOtherFuels(
+  { columns }: Sheet,
+  series: readonly Series[],
+  rows: readonly string[],
+  choices: IntakeChoices,
+  book: RemarkBook,
+): void {
+  if (choices.leaveUnread || series.every(({ carrier }) => isTemperature(carrier))) return;
+  const isAmount = (c: ColumnFacts) =>
+    isNumberColumn(c) && c.largest > 0 && !isMoneyColumn(c) && c.meaning.role !== 'rate';
+  const named = [...columns.filter(isAmount).map(({ heading }) => heading), ...rows];
+  const found = named.filter((name) => isStoveFuel(plainWords(name)));
+  if (found.length > 0)
+    book.add('other-fuel-asked', 'question', { found: listNames(found.map((name) => withoutPeople(name))) });
 }
 
 /** The mean of a day, or all since the year began, beside the amounts that it is of. */

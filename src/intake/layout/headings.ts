@@ -386,6 +386,14 @@ export const isOtherFuel = (words: string): boolean =>
   !/\bgas\b/.test(words) &&
   !FUEL_IDS.some((fuel) => fuel !== 'gas' && FUELS[fuel].said.test(words));
 
+/** Wood and the like beside a fuel that is burnt here. */
+const OF_WOOD =
+  /(?<![a-z])(logs|hardwood|softwood|kindling|briquettes?|smokeless|anthracite|holz|scheite|bois|legna|lena|hout|trae|ved|drewno|drevo|polttopuut?)(?![a-z])/;
+
+/** The same among rows or columns of fuels, where "logs" are no name. */
+export const isStoveFuel = (words: string): boolean =>
+  isOtherFuel(words) || (OF_WOOD.test(words) && carrierOfWords(words) === undefined);
+
 /** Readings and what only a bill has go before the other words; prices and money keep the role they have. */
 function roleBy(bill: BillPart | undefined): HeadingRole | undefined {
   if (bill === 'opening' || bill === 'closing') return 'reading';

@@ -67,7 +67,7 @@ export function nameEnds(
  * share their day and a moment stands beside it, the moment tells them apart.
  */
 const OF_ISSUE =
-  /\b(bill|invoice|issued?|created?|printed|paid|payment|due|posted|statement|upload\w*|export(ed)?|download\w*|rechnungs ?datum|facture|factura|fattura|factuur\w*|faktura\w*)\b(?! ?period)/;
+  /\b(bill|invoice|issued?|created?|printed|paid|payment|due|posted|statement|upload\w*|export(ed)?|download\w*|rechnungs ?datum|facture|factura|fattura|factuur\w*|faktura\w*|(re)?order(ed|s)?|booked|quoted|bestell\w*|bestelt|besteld|auftrags\w*|commandee?|(date|jour) (de|du) (la )?commande|commande|pedido|encargado|encomenda\w*|ordinat[oa]|ordine|bestilt|bestilling\w*|bestalld|bestallning\w*|bestalt|zamowi\w*|objedn\w*|tila(ttu|us\w*))\b(?! ?period)/;
 
 export function preferredDate(
   table: Table,

@@ -10,7 +10,7 @@ import { cellText, rowTexts } from '../text/table.ts';
 import { MOST_BY_HAND } from './carry-dates.ts';
 import { type ColumnFacts, isDateColumn, isMarkColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
 import { isOfVolumeRows } from './counter-beside.ts';
-import { type Energy, isOtherFuel, meaningOf, plainWords, slotOfHeading, unitOfWords } from './headings.ts';
+import { type Energy, isStoveFuel, meaningOf, plainWords, slotOfHeading, unitOfWords } from './headings.ts';
 import { areReadInTurn, countApart, namesMeters, numbersMeters } from './meters-in-turn.ts';
 import { isEstimate, YES } from './quality-marks.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
@@ -211,19 +211,15 @@ function joinTurns(sheet: Sheet, sheets: readonly RegisterSheet[]): readonly Reg
   });
 }
 
-/** Wood and the like beside a fuel that is burnt here. */
-const OF_WOOD = /(?<![a-z])(logs|hardwood|softwood|kindling|briquettes?)(?![a-z])/;
-
 /** Words of rows that are said to be forecasts, of another year or of another fuel, or the yes of a column that asks so. */
 function otherThanUse(words: readonly string[], { heading }: ColumnFacts): readonly string[] {
   const isAsking = TO_COMPARE.test(plainWords(heading));
   const sellsFuel = words.some((word) => isDelivered(energyOf(word)?.carrier));
-  const isOther = (said: string) => isOtherFuel(said) || OF_WOOD.test(said);
   return words.filter(
     (word) =>
       (isAsking && YES.test(word)) ||
       (TO_COMPARE.test(plainWords(word)) && !isEstimate(word)) ||
-      (sellsFuel && isOther(plainWords(word)) && energyOf(word) === undefined),
+      (sellsFuel && isStoveFuel(plainWords(word)) && energyOf(word) === undefined),
   );
 }
 

@@ -269,6 +269,7 @@ export const REMARK_CODES = [
   'weather-typical',
   'degree-days',
   'other-fuel',
+  'other-fuel-asked',
   'clock-of-weather',
   // Several meters in one file
   'registers-by-column',

@@ -657,6 +657,8 @@ export const REMARKS: Catalogue = {
     '{column} von {file} nennt eine Energie, der Name oder Titel ({names}) eine andere. Wir nahmen die der Überschrift. Bestätigen Sie das, oder wählen Sie.',
   'The name or title of {file} says “{names}”. We took {column} as all that this home used. Confirm it, or do not use it.':
     'Name oder Titel von {file} sagt „{names}“. Wir haben {column} als den ganzen Verbrauch dieses Hauses genommen. Bestätigen Sie das, oder verwenden Sie es nicht.',
+  '{file} has {names} as well. Such fuel is not compared here, so its heat is in no record. Confirm that it may be left out.':
+    '{file} enthält auch {names}. Solcher Brennstoff wird hier nicht verglichen, seine Wärme steht also in keinem Datensatz. Bestätigen Sie, dass er wegbleiben darf.',
   '{column} of {file} says where the energy went, and its name or title ({names}) says otherwise. We took the heading. Confirm it, or choose.':
     '{column} von {file} sagt, wohin die Energie ging, der Name oder Titel ({names}) sagt es anders. Wir nahmen die Überschrift. Bestätigen Sie das, oder wählen Sie.',
   '{column} of {file} does not say where it went. By its name it was sent out, made at home or used by the heat pump. Choose.':

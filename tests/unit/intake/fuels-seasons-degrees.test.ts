@@ -26,9 +26,14 @@ describe('what no way of heating burns, beside a fuel in one column', () => {
     ['Heating oil,500,litres', 'Logs,300,kg', 'oil 5150'],
     ['Pellets,500,kg', 'Kiln dried logs,700,kg', 'pellets 2400'],
     ['Kerosene,500,litres', 'Coal,100,kg', 'oil 5150'],
-  ])('%s beside %s is read apart, and what is left out is named', (first, other, series) => {
+  ])('%s beside %s is read apart, and what is left out is named and asked about', (first, other, series) => {
     const found = read(['Date,Product,Quantity,Unit', ...deliveries(first, other)]);
-    expect(found).toEqual({ series: [series], asked: [], refused: [], left: [other.split(',')[0]] });
+    expect(found).toEqual({ series: [series], asked: ['other-fuel-asked'], refused: [], left: [other.split(',')[0]] });
+  });
+  test('is asked about in a column of its own too, until it is said that it may be left out', () => {
+    const rows = ['Date,Gas kWh,Brennholz kg', ...days((d) => `${30 + (d % 5)},${d % 7}`)];
+    expect(read(rows)).toMatchObject({ series: ['gas 896'], asked: ['other-fuel-asked'] });
+    expect(codesOf(previewOf(rows, { choices: { leaveUnread: true } }), 'question')).toEqual([]);
   });
   test('two fuels are two records', () => {
     const rows = ['Date,Fuel,Quantity,Unit', ...deliveries('Heating oil,500,litres', 'Pellets,700,kg')];
@@ -38,6 +43,25 @@ describe('what no way of heating burns, beside a fuel in one column', () => {
     const rows = ['Date,Place,Electricity kWh', ...days((d) => `${d % 2 ? 'Coal shed' : 'House'},${5 + (d % 3)}`)];
     expect(read(rows).left).toEqual([]);
   });
+});
+
+test.each([
+  ['Ordered', 'Delivered', 'Heating oil litres'],
+  ['Bestellt am', 'Geliefert am', 'Heizöl Liter'],
+  ['Commandé le', 'Livré le', 'Fioul litres'],
+  ['Pedido', 'Entrega', 'Gasóleo litros'],
+  ['Ordine', 'Consegna', 'Gasolio litri'],
+  ['Besteld', 'Geleverd', 'Stookolie liter'],
+  ['Bestilt', 'Leveret', 'Fyringsolie liter'],
+])('of “%s” and “%s” the day counts on which the fuel came', (ordered, came, oil) => {
+  const rows = ['02.09.2022;19.09.2022;2015', '11.08.2023;30.08.2023;1988', '03.06.2024;12.06.2024;2240'];
+  const { series } = previewOf([`${ordered};${came};${oil}`, ...rows], { zone: 'Europe/Berlin' });
+  expect(series.map(({ from, to }) => [from, to])).toEqual([['2022-09-19', '2024-06-12']]);
+});
+
+test('a list that has the day of the order alone is read by it', () => {
+  const { series } = previewOf(['Order date;Heating oil litres', '2022-09-02;900', '2023-09-02;900', '2024-09-02;800']);
+  expect(series.map(({ from, to }) => [from, to])).toEqual([['2022-09-02', '2024-09-02']]);
 });
 
 describe('rows named by seasons', () => {
