@@ -85,8 +85,10 @@ export interface PeopleFile {
 }
 
 const DAYS = Array.from({ length: 20 }, (_, i) => `2026-01-${String(i + 1).padStart(2, '0')}`);
+const useOf = (i: number) => 5.5 + (i % 3);
+const SUM = DAYS.reduce((sum, _, i) => sum + useOf(i), 0);
 const rows = (write: (day: string, use: string) => string) =>
-  DAYS.map((day, i) => write(day, `${5 + (i % 3)}.5`)).join('\n');
+  DAYS.map((day, i) => write(day, `${useOf(i)}`)).join('\n');
 
 function somebody({ random, pick }: Chance) {
   const digit = () => Math.floor(random() * 10);
@@ -159,7 +161,7 @@ const KINDS: Readonly<Record<string, (of: Somebody) => readonly [fileName: strin
   ],
   'a column of places': (of) => [
     'u.csv',
-    `${of.land.date};${of.land.use};${of.pick(['Site', 'Address', 'Premises'])}\n${rows((day, use) => `${day};${use};${of.line}`)}\n\nTotal;99;${of.line}\n`,
+    `${of.land.date};${of.land.use};${of.pick(['Site', 'Address', 'Premises'])}\n${rows((day, use) => `${day};${use};${of.line}`)}\n\nTotal;${SUM};${of.line}\n`,
   ],
   'a heading': (of) => [
     'u.csv',
