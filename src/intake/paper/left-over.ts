@@ -24,6 +24,7 @@ import {
   OFFER,
   PAYMENT,
   TOTAL,
+  VAT,
   WHOLE_HOUSE,
 } from './vocabulary.ts';
 
@@ -83,7 +84,8 @@ export function findLeftOver(
         !(isExport && SENT_OUT.some((words) => words.test(rows[one.row]!.words))),
     );
   });
-  const offered = isCompared(leftOut, rows) ? totalsOf(leftOut, rows) : [];
+  const ofLeftOut = totalsOf(leftOut, rows);
+  const offered = isCompared(leftOut, rows) ? ofLeftOut : [];
   const totals = all.filter((one) => {
     const { row, value, box } = one;
     // What is printed with a minus or as a credit is no sum of charges.
@@ -102,6 +104,11 @@ export function findLeftOver(
     const away = Math.min(...reckoned.map((pence) => Math.abs(pence - penceOf(one))));
     return isOpen && away > 0 && away <= NEARLY && SUM_WORDS.some((words) => words.test(rows[one.row]!.words));
   });
+  const isOpenSum = (one: Figure) => isMoney(one) && !one.negative && !sure.has(one.value) && !aside.has(one);
+  const rivals =
+    isWater || isHeat || isExport
+      ? []
+      : taxedTotals(all.filter(isOpenSum), rows).filter((one) => !ofLeftOut.includes(one));
   // Without a printed total nothing says that a fee is none of the bill's.
   const isTotalled = together?.total !== undefined || sections.every(({ totals: own }) => own?.total !== undefined);
   const last = Math.max(...sections.flatMap(({ lines }) => lines.map(({ amount }) => amount.row)));
@@ -128,7 +135,7 @@ export function findLeftOver(
       ...(others.length > 0 ? underOtherFuel(rows, free, isMissing) : []),
       ...amongCharges,
       ...fees.filter((one) => !isElsewhere(one)),
-      ...[...totals, ...nearly].filter((one) => !isElsewhere(one)),
+      ...[...totals, ...nearly, ...rivals].filter((one) => !isElsewhere(one)),
     ]),
   ];
   const [figure] = open.length === 1 ? open : [];
@@ -138,6 +145,22 @@ export function findLeftOver(
       : undefined;
   return { open, ...(wrongTotal ? { wrongTotal } : {}), money: money.filter((one) => !open.includes(one)) };
 }
+
+/** Totals that follow from a sum and its tax: another bill than the one that was read. */
+const taxedTotals = (sums: readonly Figure[], rows: readonly RowFacts[]): Figure[] =>
+  sums.filter((total) => {
+    const near = sums.filter((one) => one !== total && Math.abs(one.row - total.row) <= TAX_ROWS);
+    return near.some(
+      (tax) =>
+        VAT.test(rows[tax.row]!.words) &&
+        near.some((net) => {
+          const share = penceOf(tax) / penceOf(net);
+          return share > LEAST_SHARE && share < MOST_SHARE && penceOf(net) + penceOf(tax) === penceOf(total);
+        }),
+    );
+  });
+/** Rows between a total and its tax, and taxes on energy as a share. */
+const [TAX_ROWS, LEAST_SHARE, MOST_SHARE] = [4, 0.04, 0.28];
 
 /** What charges of an offer or a forecast come to. */
 function totalsOf(lines: Understanding['leftOut'], rows: readonly RowFacts[]): Figure[] {

@@ -75,6 +75,16 @@ describe('a block of others', () => {
       found: 'A typical home: £275.87',
     });
   });
+  test.each([
+    'You used 416 kWh. Charges £175.78, VAT £8.79, to pay £184.57.',
+    'Before VAT £175.78, VAT £8.79, Total £184.57',
+  ])('under a title of which nobody knows whose it is: the other total is asked about, %s', async (sums) => {
+    const preview = await readLines([HEAD, [sums], ['Flat B'], ...OTHER]);
+    expect(preview.remarks.find(({ code }) => code === 'paper-fuel-left-asked')).toMatchObject({
+      weight: 'question',
+      found: expect.stringContaining('£184.57'),
+    });
+  });
   test('ends behind its total', async () => {
     const charges = OWN.slice(1);
     const preview = await readLines([HEAD, ['Next year'], ...OTHER, ...charges, ['To pay', '£184.57']]);
