@@ -8,6 +8,7 @@ import type { Carrier } from '../../model/shapes/evidence.ts';
 import { isDelivered, isSaleUnit, SALE_UNITS, type SaleUnit, unitsOf } from '../../model/shapes/heating.ts';
 import { tell } from '../../model/shapes/told.ts';
 import { type IntakeShape, nothingRead } from '../importer/shape.ts';
+import type { ColumnFacts } from '../layout/column-facts.ts';
 import { isBareAmount, namesOf } from '../layout/column-words.ts';
 import { seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
@@ -19,13 +20,27 @@ import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { statedCarrier, statedUnit, unitsByRow } from '../layout/stated-energy.ts';
 import { columnName, readValues, settleDecimal } from '../layout/value-cells.ts';
-import { PIECES } from '../layout/vocabulary.ts';
+import { PIECES, PUT_IN, USED } from '../layout/vocabulary.ts';
 import { doubtPrice, readCosts } from '../periods/costs.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
 import { leaveOutLater } from '../readings/remark-order.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { rowTexts } from '../text/table.ts';
+
+const [DAY, WEEK] = [1440, 7 * 1440];
+const EVEN_STEPS: ReadonlySet<number | undefined> = new Set([WEEK, 2 * WEEK, 28 * DAY, 30 * DAY, 31 * DAY]);
+
+/** Weeks one after another, or even steps under words for what was used: no tank is filled so. */
+function isUseByRow(sheet: Sheet, column: ColumnFacts | undefined): boolean {
+  const { kind, minutes } = stepOf(sheet);
+  const said = [sheet.fileName, ...sheet.preamble.map(({ text }) => text), column?.heading ?? ''].join(' ; ');
+  const words = plainWords(said.replaceAll(/[-_.]/g, ' '));
+  if (PUT_IN.test(words) || /purchas|import|order/.test(words)) return false;
+  if (kind === 'week') return minutes === WEEK && (column?.numbers ?? 0) >= LEAST_WEEKS;
+  return EVEN_STEPS.has(minutes) && USED.test(plainWords(column?.heading ?? ''));
+}
+const LEAST_WEEKS = 4;
 
 export const deliveries: IntakeShape = {
   name: 'deliveries',
@@ -38,6 +53,7 @@ export const deliveries: IntakeShape = {
     if (step.kind === 'time' || (step.minutes !== undefined && step.minutes <= 1440))
       return { fit: 0.05, reason: 'rows too close in time' };
     const quantities = quantityColumns(sheet, [sheet.dateColumn]);
+    if (isUseByRow(sheet, quantities[0])) return { fit: 0.1, reason: 'what each week or month used' };
     const words = plainWords(
       `${sheet.fileName.replaceAll(/[-_.]/g, ' ')} ${sheet.columns.map((c) => c.heading).join(' ')}`,
     );
@@ -64,12 +80,9 @@ export const deliveries: IntakeShape = {
       book.add(dates.count === 0 ? 'no-readable-rows' : 'no-numbers', 'refusal', { column: columnName(sheet, column) });
       return nothingRead(choices, dates.count);
     }
-    if (others.length > 0)
-      book.add('column-asked', 'question', {
-        column: columnName(sheet, facts.index),
-        found: namesOf(sheet, others),
-        count: others.length,
-      });
+    const beside = { column: columnName(sheet, facts.index), found: namesOf(sheet, others), count: others.length };
+    if (others.length > 0 && choices.every !== false) book.add('column-asked', 'question', beside);
+    else if (others.length > 0) book.add('columns-left-out', 'note', { found: beside.found, expected: beside.column });
     if (
       isBareAmount(facts) &&
       choices.role === undefined &&

@@ -505,6 +505,7 @@ export const REMARKS: Catalogue = {
   'its list of sheets cannot be read': 'ihr Verzeichnis der Blätter lässt sich nicht lesen',
   'its packing is damaged': 'ihre Packung ist beschädigt',
   'hours east of Greenwich': 'Stunden östlich von Greenwich',
+  'what each week or month used': 'was jede Woche oder jeder Monat verbraucht hat',
   'a date and an amount of fuel in each row': 'ein Datum und eine Menge Brennstoff in jeder Zeile',
   'the file speaks of a fuel that is delivered': 'die Datei spricht von einem gelieferten Brennstoff',
   'no amount of fuel': 'keine Menge Brennstoff',
