@@ -159,6 +159,12 @@ function answersOfForm(remark: Remark, preview: IntakePreview): readonly Answer[
     case 'unread-asked':
     case 'unread-lists-asked':
     case 'unread-doubled-asked':
+      return [
+        { label: say('They may be left out'), choice: { leaveUnread: true }, holds: false },
+        ...(choices.shape === 'bills'
+          ? [{ label: say('Both stand'), choice: { overlaps: 'both' as const }, holds: false }]
+          : []),
+      ];
     case 'unread-credit-asked':
     case 'other-fuel-asked':
       return [{ label: say('They may be left out'), choice: { leaveUnread: true }, holds: false }];

@@ -80,9 +80,11 @@ const UNIT =
 const AWKWARD =
   /^(\()?\s*([£€$]?)\s*([-+−]?)\s*[£€$]?\s*([\d.,'’ \u00a0\u202f\u2009]+)(?:(e[-+]?\d{1,3})|(?<=\d)([-−]))?\s*(%|[a-zµ³°£€]{0,8}\d?)\s*(\))?$/i;
 
-/** A mark of how a reading came about behind its number: "12345 E", "12345E", "12345 (A)", "900 est." */
+/** A mark of how a reading came about behind its number: "12345 E", "12345E", "12345 (A)", "900 est.", "236 kWh (est.)" */
 const MARK_BEHIND =
   /^(.*\d)(?:\s*[([]\s*(e|a|c|est\.?|estimated?|actual|customer|approx\.?)\s*[)\]]|\s*(e|a|est\.?|estimated?|actual|customer|approx\.?))$/i;
+const MARK_BEHIND_UNIT =
+  /^(.*\d\s*[a-z]{1,4}[³3]?)(?:\s*[([]\s*(e|a|c|est\.?|estimated?|actual|customer|approx\.?)\s*[)\]]|\s+(est\.?|estimated?|actual|customer|approx\.?)|\s*[([]?([*†‡#]{1,3})[)\]]?)$/i;
 /** The same before it: "E12345", "est. 900". Three digits at least, for "A1" is a name. */
 const MARK_BEFORE = /^(e|a|est\.?|estimated?|actual)[\s:]*(\d[\d.,'’ ]*\d{2})$/i;
 
@@ -94,8 +96,8 @@ const ABOUT = /^(~|≈|approx\.?|about|circa|ca\.?|c\.|env\.?|environ)\s*(\d.*)$
 /** Number and mark of a cell that has both, in its own letters. */
 function splitMark(cell: string): { readonly number: string; readonly mark: string } | undefined {
   if (cell.length > 40) return undefined;
-  const behind = MARK_BEHIND.exec(cell);
-  if (behind) return { number: behind[1]!.trim(), mark: (behind[2] ?? behind[3])! };
+  const behind = MARK_BEHIND.exec(cell) ?? MARK_BEHIND_UNIT.exec(cell);
+  if (behind) return { number: behind[1]!.trim(), mark: (behind[2] ?? behind[3] ?? behind[4])! };
   const noted = NOTE_BEHIND.exec(cell);
   if (noted) return { number: noted[1]!, mark: noted[2]! };
   const before = MARK_BEFORE.exec(cell) ?? ABOUT.exec(cell);

@@ -26,6 +26,7 @@ export function periodSeries(
     name,
     inDegrees,
     book,
+    said?.overlaps === 'both',
   ).toSorted((a, b) => a.fromDay - b.fromDay || a.toDay - b.toDay);
   const sorted = inDegrees ? inOrder : leaveOutUnfilled(mergeEstimated(inOrder, book), quantity, book);
   const first = sorted[0];
@@ -117,15 +118,32 @@ function dropAbsurd(raw: readonly RawPeriod[], { carrier }: Quantity, book: Rema
   });
 }
 
-/** The same period twice counts once; with another value, the later row counts. */
-function dropRepeats(raw: readonly RawPeriod[], name: string, inDegrees: boolean, book: RemarkBook): RawPeriod[] {
+/** The same period twice counts once; with another value, the later row counts, or both where they were said to stand. */
+function dropRepeats(
+  raw: readonly RawPeriod[],
+  name: string,
+  inDegrees: boolean,
+  book: RemarkBook,
+  bothStand: boolean,
+): RawPeriod[] {
   const kept = new Map<string, RawPeriod>();
   let doubled = 0;
   for (const period of raw) {
     const key = `${period.fromDay} ${period.toDay}`;
     const known = kept.get(key);
     if (known?.kWh === period.kWh) book.tally('duplicate-same', 'note', { row: period.line, count: 1 });
-    else if (known) {
+    else if (known && bothStand && !inDegrees) {
+      book.tally('period-overlap-asked', 'note', {
+        row: period.line,
+        from: toCivilDate(period.fromDay),
+        to: toCivilDate(period.toDay - 1),
+        count: period.toDay - period.fromDay,
+        effectKWh: period.kWh,
+        found: 'both',
+      });
+      kept.set(key, bothOf(known, period));
+      continue;
+    } else if (known) {
       doubled++;
       book.tally('duplicate-different', 'note', {
         row: period.line,
@@ -137,6 +155,14 @@ function dropRepeats(raw: readonly RawPeriod[], name: string, inDegrees: boolean
   }
   if (doubled > 0) refuseDoubled(doubled, kept.size, raw[0]!.line, name, book);
   return [...kept.values()];
+}
+
+/** One period of two that stand for parts of what its days used. */
+function bothOf(one: RawPeriod, other: RawPeriod): RawPeriod {
+  const { costPence: first, ...rest } = one;
+  const costPence = first === undefined || other.costPence === undefined ? {} : { costPence: first + other.costPence };
+  const quality = one.quality === other.quality ? one.quality : 'unknown';
+  return { ...rest, ...costPence, quality, quantity: one.quantity + other.quantity, kWh: one.kWh + other.kWh };
 }
 
 function remarkHoles(

@@ -132,3 +132,67 @@ test('where no word says what the sign means, either is an answer', () => {
     ['export', 60],
   ]);
 });
+
+const weeks = (head: string, rows = 8) => [
+  head,
+  ...Array.from({ length: rows }, (_, i) => `2023;${40 + i};${70 + ((i * 37) % 60)};${50 + ((i * 23) % 40)}`),
+];
+test('a fuel by the week, or by the month under words for its use, is what was used and no delivery', () => {
+  const both = previewOf(weeks('Jahr;KW;Pellets kg;Strom Haus kWh'), { zone: 'Europe/Berlin' });
+  expect(both.series.map(({ carrier, from, to }) => [carrier, from, to])).toEqual([
+    ['pellets', '2023-10-02', '2023-11-27'],
+    ['electricity', '2023-10-02', '2023-11-27'],
+  ]);
+  const months = Array.from(
+    { length: 12 },
+    (_, i) => `01.${String(i + 1).padStart(2, '0')}.2023;${65 + ((i * 53) % 200)}`,
+  );
+  for (const head of [
+    'Datum;Olieforbrug liter',
+    'Datum;Heizölverbrauch Liter',
+    'Datum;Oil used litres',
+    'Datum;Stookolie verbruik liter',
+  ])
+    expect(previewOf([head, ...months], { zone: 'Europe/Berlin' }).shape).toBe('bills');
+});
+
+test('fuel that came is a delivery, however even its dates', () => {
+  const months = Array.from(
+    { length: 12 },
+    (_, i) => `01.${String(i + 1).padStart(2, '0')}.2023;${65 + ((i * 53) % 200)}`,
+  );
+  for (const head of ['Datum;Heizöl geliefert Liter', 'Datum;Heizöl Liter'])
+    expect(previewOf([head, ...months], { zone: 'Europe/Berlin' }).shape).toBe('deliveries');
+  const spread = ['2023;3;900;1', '2023;21;1200;1', '2023;44;1100;1', '2024;7;800;1'];
+  expect(previewOf(['Jahr;KW;Pellets kg;Lieferungen', ...spread], { zone: 'Europe/Berlin' }).shape).toBe('deliveries');
+});
+
+test('two rows of one month with other amounts may be said to stand both, and are then added', () => {
+  const text = ['Month,Tariff,Electricity kWh', 'Jan 2023,A,310', 'Feb 2023,A,280', 'Mar 2023,A,120', 'Mar 2023,B,170'];
+  expect(codesOf(previewOf(text), 'question')).toEqual(['unread-doubled-asked']);
+  const both = previewOf(text, { choices: { overlaps: 'both' } });
+  expect(codesOf(both, 'question')).toEqual([]);
+  expect(codesOf(both, 'note')).toContain('period-overlap-asked');
+  expect(both.series.map(({ total, periods }) => [total, periods?.length])).toEqual([[880, 3]]);
+});
+
+test.each(['236 kWh (est.)', '236 kWh est.', '236 kWh (e)'])('an amount with its unit and its mark: %s', (cell) => {
+  const [series] = previewOf([
+    'Month,Electricity used',
+    'January 2023,233 kWh',
+    'February 2023,340 kWh',
+    `March 2023,${cell}`,
+  ]).series;
+  expect([series?.total, series?.estimatedCount]).toEqual([809, 1]);
+});
+
+test('a word behind a unit that is no mark leaves the cell unread', () => {
+  const preview = previewOf([
+    'Month,Electricity used',
+    'January 2023,233 kWh',
+    'February 2023,340 kWh',
+    'March 2023,58 kWh CR',
+  ]);
+  expect(preview.series[0]?.total).toBe(573);
+  expect(codesOf(preview, 'question')).toContain('unread-asked');
+});
