@@ -556,6 +556,8 @@ export const BESIDE_THE_ENERGY = /[([]? *\b([km]?wh|m3|m³|[mg]j|(19|20)\d\d)\b 
 
 /** What stands above a column and says no more of it than that it was measured, how often and in which unit. */
 export const SAYS_NO_MORE = whole(
+  // One home of a house; of all of them "flats" says more.
+  '(flat|apartment|apt|wohnung|appartement|appartamento|lejlighed|lagenhet|leilighet|mieszkanie|byt|asunto) ?(\\d+[a-z]?|[a-d])',
   '[kmg]?wh?|therms?|dth|de[ck]atherms?|[mhc]?cf|m?m?btus?|[kmg]j|gcal|smc|nm|cubic|cubed?s?|cubi(que|co|ci|c)s?|kubi\\w*|kubiek\\w*|feet|foot|met(re|er)s?|metri|metros?|hundreds?',
   'kilowatt\\w*|megawatt\\w*|watt\\w*|heures?|hours?|stunden?|horas?|ore|uur|timer?|hora(rio|ria)?|horaires?|hourly|half.?hourly|daily|weekly|monthly|quarterly|yearly|annual(ly)?|per|each|minutes?|mins?|min|half|quart\\w*',
   'taglich\\w*|stundlich\\w*|monatlich\\w*|jahrlich\\w*|quotidien\\w*|mensuel\\w*|annuel\\w*|journali\\w*|diari[oa]|mensual|anual|giornalier\\w*|mensil\\w*|annual[ei]|dagelijks\\w*|maandelijks\\w*|daglig\\w*|manedlig\\w*|kvarter',
