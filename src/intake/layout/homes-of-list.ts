@@ -1,5 +1,6 @@
 /** A list of several homes, each row under the name of its own: a table for each, of which one is asked for. */
-import { isDated } from '../dates/read-stamp.ts';
+import { isDated, readStamp } from '../dates/read-stamp.ts';
+import { createStampReader, READ } from '../dates/stamp-reader.ts';
 import { pickRows, rewriteCells } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { numberEitherWay } from './column-facts.ts';
@@ -73,21 +74,32 @@ function rowsByHome(table: Table, head: number, column: number, isMaybe: boolean
 
 /** Homes of which one begins where another ends, as of a household that moved. */
 function homesInTurn(table: Table, head: number, column: number): Map<string, number[]> | undefined {
+  const dateColumn = rowTexts(table, head + 1).findIndex(isDated);
+  if (dateColumn < 0) return undefined;
   const homes = new Map<string, number[]>();
-  const homeOfDate = new Map<string, string>();
+  const minutes: number[] = [];
   let last = '';
   for (let row = head + 1; row < table.rowCount; row++) {
     const name = cellText(table, row, column);
-    const date = rowTexts(table, row).find(isDated);
-    if (date === undefined || TOTALS.test(name)) continue;
+    const date = cellText(table, row, dateColumn);
+    if (!isDated(date) || TOTALS.test(name)) continue;
     const isAnother = name !== last && homes.has(name);
-    if (name === '' || isAnother || homes.size > MOST_HOMES || (homeOfDate.get(date) ?? name) !== name)
-      return undefined;
-    homeOfDate.set(date, name);
-    homes.set(name, [...(homes.get(name) ?? []), row]);
+    if (name === '' || isAnother || homes.size > MOST_HOMES) return undefined;
+    minutes.push(minuteOf(date));
+    if (name === last) homes.get(name)!.push(row);
+    else homes.set(name, [row]);
     last = name;
   }
-  return homes.size > 1 && [...homes.values()].every(({ length }) => length >= LEAST_IN_TURN) ? homes : undefined;
+  const isInOrder = [1, -1].some((way) => minutes.every((one, i) => i === 0 || (one - minutes[i - 1]!) * way >= 0));
+  const isTurn = homes.size > 1 && [...homes.values()].every(({ length }) => length >= LEAST_IN_TURN);
+  return isInOrder && isTurn ? homes : undefined;
+}
+
+const reader = createStampReader();
+function minuteOf(date: string): number {
+  for (const dayFirst of [true, false])
+    if (readStamp(date, 0, date.length, dayFirst, reader) === READ) return reader.civilMinute;
+  return Number.NaN;
 }
 
 function splitHomes(table: Table, head: number, column: number, homes: ReadonlyMap<string, readonly number[]>) {

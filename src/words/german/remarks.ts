@@ -686,8 +686,8 @@ export const REMARKS: Catalogue = {
     '{column} von {file} ist der höchste oder der tiefste Wert jedes Tages, und das Mittel fehlt. Nehmen Sie eine Datei mit Tagesmitteln oder mit beidem.',
   '{at}: the counter stood above what it shows later ({words}), so a figure is wrong. The higher one was left out. Correct it if you know better.{alike}':
     '{at}: Der Zähler stand über dem, was er später zeigt ({words}), also ist eine Zahl falsch. Die höhere wurde weggelassen. Berichtigen Sie sie, wenn Sie es besser wissen.{alike}',
-  '{at}: {found} in {column} was read as year, month and day, since the rows are in order so, and their years are those of bills.':
-    '{at}: {found} in {column} wurde als Jahr, Monat und Tag gelesen, weil die Zeilen so geordnet sind und die Jahre zu Rechnungen passen.',
+  '{at}: {found} in {column} was read as year, month and day. Only so the rows are in order, or the years recent enough.':
+    '{at}: {found} in {column} wurde als Jahr, Monat und Tag gelesen. Nur so sind die Zeilen geordnet oder die Jahre jung genug.',
   '{at}: {found} in {column} may begin with the day or with the year, and the rows are in order either way. Say which it is.':
     '{at}: {found} in {column} kann mit dem Tag oder mit dem Jahr beginnen, und die Zeilen sind so oder so geordnet. Sagen Sie, was gilt.',
   '{at}: {column} gives back {names}, and no row of the file bears it: none lies in its days, or they used less. Take it off the row that it corrects, in the file, or confirm that it may be left out.{alike}':

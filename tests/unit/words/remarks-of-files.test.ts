@@ -45,7 +45,7 @@ test('wherever a workbook is damaged, no word of a library is said of it', () =>
   }
   expect([...said].sort()).toEqual([
     'ihr Blatt lässt sich nicht lesen',
-    'ihr Verzeichnis der Blätter lässt sich nicht lesen',
     'ihre Packung ist beschädigt',
+    'sie ist abgeschnitten',
   ]);
 });
