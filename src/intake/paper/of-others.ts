@@ -3,7 +3,7 @@
  * a column say so; what stands there is no part of the bill, however well it proves itself.
  */
 import { type RowFacts, readRows } from './figures.ts';
-import { cellsOf, type Row } from './page.ts';
+import { cellsOf, type Row, textOfRow } from './page.ts';
 import { isMoney, penceOf } from './relations.ts';
 import { marksOf } from './understand.ts';
 import { DUE, EARLIER, NET, OTHERS, PAYMENT, SET_BESIDE, TOTAL, VAT } from './vocabulary.ts';
@@ -16,8 +16,12 @@ export interface OwnRows {
   readonly isAll: boolean;
 }
 
+const SAY_SO = [OTHERS, EARLIER, SET_BESIDE];
+
 /** The rows of a paper without what is of others. */
 export function withoutOthers(rows: readonly Row[], decimal = marksOf(rows)[0]!): OwnRows {
+  const text = rows.map((row) => textOfRow(row).text).join('\n');
+  if (!SAY_SO.some((one) => one.test(text))) return { rows, others: [], isAll: false };
   const facts = readRows(rows, decimal);
   const blocks = [...blocksOf(facts), ...columnsOf(facts)];
   const dropped = new Set(blocks.flatMap(({ words }) => words));
@@ -113,7 +117,7 @@ function columnsOf(rows: readonly RowFacts[]): Block[] {
     if (!isHead(head) || !head.text.includes('\t')) return [];
     const cells = cellsOf(head.row.words).map((words) => {
       const text = words.map((word) => word.text).join(' ');
-      return { text, words, span: spanOf(words), isOther: [OTHERS, EARLIER, SET_BESIDE].some((one) => one.test(text)) };
+      return { text, words, span: spanOf(words), isOther: SAY_SO.some((one) => one.test(text)) };
     });
     if (cells.every(({ isOther }) => isOther) || !cells.some(({ isOther }) => isOther)) return [];
     const below = rows.slice(at + 1, endOfTable(rows, at));
