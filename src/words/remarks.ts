@@ -208,7 +208,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{at}: {found} does not fit the other dates in {column}, which are {expected}. {count, plural, one {# row} other {# rows}} of this kind. Correct the file or choose the order.',
   ),
   'year-first': phrase(
-    '{at}: {found} in {column} was read as year, month and day. Only so the rows are in order, or the years recent enough.',
+    '{at}: {found} in {column} was read as year, month and day. Only then are the rows in order, or the years recent enough.',
   ),
   'year-first-asked': phrase(
     '{at}: {found} in {column} may begin with the day or with the year, and the rows are in order either way. Say which it is.',

@@ -5,7 +5,7 @@ import { sumOf } from '../../model/units/sums.ts';
 import { readAwkwardNumber } from '../numbers/read-number.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import { type RemarkBook, tellNumber } from '../terms/remark-book.ts';
-import { cellCount, cellText } from '../text/table.ts';
+import { cellCount, cellText, rowTexts } from '../text/table.ts';
 import { isADay, isSince } from './column-words.ts';
 import { quantityColumns } from './quantity-columns.ts';
 import type { Dates } from './read-dates.ts';
@@ -23,13 +23,9 @@ const LEAST_ROWS = 3;
 export function askTotal(sheet: Sheet, dates: Dates, choices: IntakeChoices, book: RemarkBook): void {
   if (choices.leaveUnread || dates.count < LEAST_ROWS) return;
   const { table } = sheet;
-  const sums = dates.strays.flatMap(({ row }) => {
-    for (let column = 0; column < cellCount(table, row); column++)
-      if (SUMS.test(cellText(table, row, column))) return [{ row, column }];
-    return [];
-  });
-  const [sum] = sums;
-  if (!sum || sums.length > 1) return;
+  const sums = dates.strays.filter(({ row }) => rowTexts(table, row).some((cell) => SUMS.test(cell)));
+  const row = sums[0]?.row;
+  if (row === undefined || sums.length > 1) return;
   const columns = quantityColumns(sheet, [sheet.dateColumn, stepOf(sheet).toColumn]).filter(
     (c) =>
       [undefined, c.index].includes(choices.columns?.value) &&
@@ -40,14 +36,14 @@ export function askTotal(sheet: Sheet, dates: Dates, choices: IntakeChoices, boo
       !isSince(c),
   );
   // A line that was not cut into cells names the sum of the only column.
-  const isLine = cellCount(table, sum.row) === 1 && columns.length === 1;
-  const ofLine = cellText(table, sum.row, 0).replace(/^[^\d]*/, '');
+  const isLine = cellCount(table, row) === 1 && columns.length === 1;
+  const ofLine = cellText(table, row, 0).replace(/^[^\d]*/, '');
   for (const { index } of columns) {
-    const found = isLine ? ofLine : cellText(table, sum.row, index);
+    const found = isLine ? ofLine : cellText(table, row, index);
     const comparisons = (['.', ','] as const).flatMap((decimal) => {
       const total = readAwkwardNumber(found, decimal);
-      const written = Array.from(dates.rows.subarray(0, dates.count), (row) =>
-        readAwkwardNumber(cellText(table, row, index), decimal),
+      const written = Array.from(dates.rows.subarray(0, dates.count), (one) =>
+        readAwkwardNumber(cellText(table, one, index), decimal),
       );
       // A row that stands there twice is in the sum once.
       const once = new Map(written.map((number, i) => [`${dates.civilMinute[i]} ${number}`, number]));
@@ -57,12 +53,11 @@ export function askTotal(sheet: Sheet, dates: Dates, choices: IntakeChoices, boo
     });
     const [first] = comparisons;
     if (!first || comparisons.some(({ total, read }) => Math.abs(total - read) <= total * ROUNDED)) continue;
-    const expected = tellNumber(Math.round(first.read * 100) / 100);
     book.add('unread-total-asked', 'question', {
-      row: table.lineOfRow[sum.row]!,
+      row: table.lineOfRow[row]!,
       column: columnName(sheet, index),
       found,
-      ...expected,
+      ...tellNumber(Math.round(first.read * 100) / 100),
     });
     return;
   }

@@ -686,7 +686,7 @@ export const REMARKS: Catalogue = {
     '{column} von {file} ist der höchste oder der tiefste Wert jedes Tages, und das Mittel fehlt. Nehmen Sie eine Datei mit Tagesmitteln oder mit beidem.',
   '{at}: the counter stood above what it shows later ({words}), so a figure is wrong. The higher one was left out. Correct it if you know better.{alike}':
     '{at}: Der Zähler stand über dem, was er später zeigt ({words}), also ist eine Zahl falsch. Die höhere wurde weggelassen. Berichtigen Sie sie, wenn Sie es besser wissen.{alike}',
-  '{at}: {found} in {column} was read as year, month and day. Only so the rows are in order, or the years recent enough.':
+  '{at}: {found} in {column} was read as year, month and day. Only then are the rows in order, or the years recent enough.':
     '{at}: {found} in {column} wurde als Jahr, Monat und Tag gelesen. Nur so sind die Zeilen geordnet oder die Jahre jung genug.',
   '{at}: {found} in {column} may begin with the day or with the year, and the rows are in order either way. Say which it is.':
     '{at}: {found} in {column} kann mit dem Tag oder mit dem Jahr beginnen, und die Zeilen sind so oder so geordnet. Sagen Sie, was gilt.',
