@@ -25,6 +25,13 @@ const reader = createStampReader();
 export const isDated = (cell: string): boolean =>
   cell.length >= 5 && readStamp(cell, 0, cell.length, true, reader) !== UNREADABLE;
 
+/** Civil minute of a date, the day first where it may be either; NaN where it is none. */
+export function minuteEitherWay(cell: string): number {
+  for (const dayFirst of [true, false])
+    if (readStamp(cell, 0, cell.length, dayFirst, reader) === READ) return reader.civilMinute;
+  return Number.NaN;
+}
+
 /** Reads one cell. `dayFirst` settles 03/04/2025; it does not touch dates that are clear by themselves. */
 export function readStamp(text: string, from: number, to: number, dayFirst: boolean, out: StampReader): StampStatus {
   out.offsetMinutes = Number.NaN;

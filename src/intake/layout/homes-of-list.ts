@@ -1,6 +1,5 @@
 /** A list of several homes, each row under the name of its own: a table for each, of which one is asked for. */
-import { isDated, readStamp } from '../dates/read-stamp.ts';
-import { createStampReader, READ } from '../dates/stamp-reader.ts';
+import { isDated, minuteEitherWay } from '../dates/read-stamp.ts';
 import { pickRows, rewriteCells } from '../text/rewrite-cells.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { numberEitherWay } from './column-facts.ts';
@@ -85,7 +84,7 @@ function homesInTurn(table: Table, head: number, column: number): Map<string, nu
     if (!isDated(date) || TOTALS.test(name)) continue;
     const isAnother = name !== last && homes.has(name);
     if (name === '' || isAnother || homes.size > MOST_HOMES) return undefined;
-    minutes.push(minuteOf(date));
+    minutes.push(minuteEitherWay(date));
     if (name === last) homes.get(name)!.push(row);
     else homes.set(name, [row]);
     last = name;
@@ -93,13 +92,6 @@ function homesInTurn(table: Table, head: number, column: number): Map<string, nu
   const isInOrder = [1, -1].some((way) => minutes.every((one, i) => i === 0 || (one - minutes[i - 1]!) * way >= 0));
   const isTurn = homes.size > 1 && [...homes.values()].every(({ length }) => length >= LEAST_IN_TURN);
   return isInOrder && isTurn ? homes : undefined;
-}
-
-const reader = createStampReader();
-function minuteOf(date: string): number {
-  for (const dayFirst of [true, false])
-    if (readStamp(date, 0, date.length, dayFirst, reader) === READ) return reader.civilMinute;
-  return Number.NaN;
 }
 
 function splitHomes(table: Table, head: number, column: number, homes: ReadonlyMap<string, readonly number[]>) {

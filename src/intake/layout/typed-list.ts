@@ -1,6 +1,5 @@
 /** Lists typed by hand, a date and an amount in each line with nothing but spaces, a colon or a dash between them. */
-import { readStamp } from '../dates/read-stamp.ts';
-import { createStampReader, READ } from '../dates/stamp-reader.ts';
+import { minuteEitherWay } from '../dates/read-stamp.ts';
 
 const LEAST_LINES = 3;
 /** Titles, sums and remarks may stand among the lines. A judgement. */
@@ -48,21 +47,14 @@ function cellsOf(line: string): Cells | undefined {
 }
 
 /** Months by themselves are dates whose year is missing, which is told later on. */
-const isDate = (words: string): boolean => minuteOf(words) !== undefined || minuteOf(`${words} 2025`) !== undefined;
-
-const reader = createStampReader();
-function minuteOf(words: string): number | undefined {
-  for (const dayFirst of [true, false])
-    if (readStamp(words, 0, words.length, dayFirst, reader) === READ) return reader.civilMinute;
-  return undefined;
-}
+const isDate = (words: string): boolean => [words, `${words} 2025`].some((one) => !Number.isNaN(minuteEitherWay(one)));
 
 /** "Jan 25" may be a month or a day: it is a month where one follows the other. */
 const SHORT_YEAR = /^\p{L}+\.? ?'?\d{2}$/u;
 const HALF_A_YEAR = 190 * 1440;
 function areInSteps(cells: readonly Cells[]): boolean {
   if (!cells.some(([date]) => SHORT_YEAR.test(date))) return true;
-  const minutes = cells.map(([date]) => minuteOf(date) ?? Number.NaN);
+  const minutes = cells.map(([date]) => minuteEitherWay(date));
   const steps = minutes.slice(1).map((minute, i) => minute - minutes[i]!);
   return [1, -1].some((sign) => steps.every((step) => step * sign > 0 && step * sign < HALF_A_YEAR));
 }

@@ -528,13 +528,15 @@ export const BOUGHT_AHEAD = words(
   'purchas|tokens?\\b|top.?ups?\\b|recharg|prepa(id|y)|vouchers?\\b|vending|units (bought|left)|aufladung|guthaben',
 );
 
+const OF_SUMS =
+  '\\p{L}+(summen?|totaal|total)|totals?|summa|razem|[lł][aą]cznie|celkem|totaal|totale|totaux|sum|summe|suma|somme|somma|gesamt|insgesamt|i alt|overall';
+const LIKE_SUMS =
+  'diff\\w*|ver[aä]nderung|mittel(wert)?|m[eé]dia|medelv[aä]rde|[sś]rednia|pr[uů]m[eě]r|gjennomsnitt|gennemsnit|average|mean|durchschnitt|moyenne|media|gemiddelde|maximum|minimum|max|min|count';
 /** Rows of sums and the like, by their first word as written. */
-export const TOTALS =
-  /^((grand |sub ?)?(\p{L}+(summen?|totaal|total)|totals?|diff\w*|ver[aä]nderung|mittel(wert)?|summa|razem|[lł][aą]cznie|celkem|m[eé]dia|medelv[aä]rde|[sś]rednia|pr[uů]m[eě]r|gjennomsnitt|gennemsnit|totaal|totale|totaux|sum|summe|suma|somme|somma|gesamt|insgesamt|i alt|average|mean|durchschnitt|moyenne|media|gemiddelde|maximum|minimum|max|min|count|overall)\b|[øσδ⌀∑](?!\p{L}))/iu;
+export const TOTALS = new RegExp(`^((grand |sub ?)?(${OF_SUMS}|${LIKE_SUMS})\\b|[øσδ⌀∑](?!\\p{L}))`, 'iu');
 
 /** Of those the rows of sums alone. */
-export const SUMS =
-  /^((grand )?(\p{L}*(summen?|totaal|total)|totals?|summa|razem|[lł][aą]cznie|celkem|totale|totaux|sum|suma|somme|somma|gesamt|insgesamt|i alt|overall)\b|[σ∑](?!\p{L}))/iu;
+export const SUMS = new RegExp(`^((grand )?(${OF_SUMS}|summen)\\b|[σ∑](?!\\p{L}))`, 'iu');
 
 /** A column of units. */
 export const OF_UNITS = /\bunits?\b|\buom\b|einheit|unite\b|unidad|unita\b|eenheid|enhed/;
